@@ -1,0 +1,22 @@
+package corewright;
+
+import corewright.cli.Corewright;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+
+/** Entry of the program. */
+public final class Main {
+    private Main() {}
+
+    /** Runs the command line; exits with its status. */
+    public static void main(String[] args) {
+        System.setProperty("java.awt.headless", "true");
+        int status = Corewright.run(
+                new PrintWriter(System.out, true, StandardCharsets.UTF_8),
+                new PrintWriter(System.err, true, StandardCharsets.UTF_8),
+                args);
+        if (status != 0) {
+            System.exit(status);
+        }
+    }
+}

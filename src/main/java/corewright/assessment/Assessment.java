@@ -1,0 +1,28 @@
+package corewright.assessment;
+
+import corewright.damage.DamageMap;
+import corewright.damage.NextReading;
+import corewright.decision.Decision;
+import corewright.repair.RepairOptions;
+import corewright.survey.Finding;
+import corewright.survey.Survey;
+import java.util.List;
+
+/**
+ * Everything concluded from a survey.
+ *
+ * @param findings of all stages, the gravest first
+ * @param next over all faces, ranked anew, the most telling first
+ */
+public record Assessment(
+        Survey survey,
+        DamageMap damage,
+        RepairOptions options,
+        Decision decision,
+        List<Finding> findings,
+        List<NextReading> next) {
+    public Assessment {
+        findings = List.copyOf(findings);
+        next = List.copyOf(next);
+    }
+}

@@ -1,0 +1,97 @@
+package corewright.cli;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import corewright.intake.Complaint;
+import corewright.intake.RefusedException;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.FileSystemException;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ParseResult;
+
+/** The command line's root: names the commands and turns every failure into a sentence and an exit status. */
+@Command(
+        name = "corewright",
+        mixinStandardHelpOptions = true,
+        version = "corewright 0.1.0",
+        description = "Maps moisture and core damage in sandwich boat decks, and plans and proves their repair.",
+        subcommands = {})
+public final class Corewright {
+    /** Exit status. */
+    static final int DONE = 0;
+
+    static final int OUR_DEFECT = 1;
+    static final int WRONG_USE = 2;
+    static final int REFUSED = 3;
+
+    private Corewright() {}
+
+    /** Runs one command line and returns its exit status. */
+    public static int run(PrintWriter out, PrintWriter err, String... args) {
+        CommandLine line = new CommandLine(new Corewright());
+        line.setOut(out).setErr(err);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setExecutionExceptionHandler(Corewright::explain);
+        if (args.length == 0) {
+            line.usage(err);
+            return WRONG_USE;
+        }
+        int status = line.execute(args);
+        out.flush();
+        err.flush();
+        return status;
+    }
+
+    private static int explain(Exception failure, CommandLine line, ParseResult parsed) {
+        PrintWriter err = line.getErr();
+        if (failure instanceof RefusedException refused) {
+            if (parsed.hasMatchedOption("--json")) {
+                line.getOut().println(asJson(refused));
+            }
+            refused.complaints().forEach(err::println);
+            return REFUSED;
+        }
+        if (failure instanceof IOException) {
+            err.println(sentence((IOException) failure));
+            return REFUSED;
+        }
+        err.println("This is a defect of ours, not of your files: " + failure);
+        if (Boolean.getBoolean("corewright.trace")) {
+            StringWriter trace = new StringWriter();
+            failure.printStackTrace(new PrintWriter(trace));
+            err.println(trace);
+        }
+        return OUR_DEFECT;
+    }
+
+    private static String sentence(IOException failure) {
+        if (failure instanceof FileSystemException where) {
+            String reason = where.getReason();
+            String kind = where.getClass().getSimpleName().replace("Exception", "");
+            return where.getFile() + ": " + (reason != null ? reason : words(kind));
+        }
+        return String.valueOf(failure.getMessage());
+    }
+
+    private static String words(String camel) {
+        return camel.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(java.util.Locale.ROOT);
+    }
+
+    private static String asJson(RefusedException refused) {
+        ObjectMapper mapper = new ObjectMapper();
+        ObjectNode root = mapper.createObjectNode();
+        ArrayNode list = root.putArray("complaints");
+        for (Complaint c : refused.complaints()) {
+            list.addObject()
+                    .put("file", c.origin().file())
+                    .put("line", c.origin().line())
+                    .put("column", c.column())
+                    .put("problem", c.problem());
+        }
+        return root.toPrettyString();
+    }
+}

@@ -1,0 +1,26 @@
+package corewright.decision;
+
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The method advised for one region.
+ *
+ * @param reasons why, a sentence each, the one that settled it first
+ * @param firstStep what must be proven before anything is cut or filled, null where nothing must
+ * @param notOffered methods that are not offered here, each with the reason
+ * @param architect the place carries load: a naval architect or surveyor decides before any work
+ */
+public record RegionDecision(
+        String region,
+        Method method,
+        List<String> reasons,
+        @Nullable String firstStep,
+        Map<Method, String> notOffered,
+        boolean architect) {
+    public RegionDecision {
+        reasons = List.copyOf(reasons);
+        notOffered = Map.copyOf(notOffered);
+    }
+}

@@ -1,0 +1,17 @@
+/**
+ * What a repair of each region would take: holes, reach, depth stops, litres, grams, batches; or the cut and the new
+ * core. It chooses nothing; {@code decision} does.
+ *
+ * <p><b>In:</b> the survey and its {@link corewright.damage.FaceDamage}. <b>Out:</b> a {@link
+ * corewright.repair.RepairOptions}.
+ *
+ * <p><b>Steps.</b> (1) gap and reach; (2) hole pattern, clear of fittings, supports and edges; (3) coverage on a fine
+ * raster, measured inside the cavity; (4) depth stops; (5) litres to grams; (6) batches within the work time; (7) the
+ * cut and its materials.
+ *
+ * <p><b>Units.</b> Millimetre, gram, second, degree Celsius.
+ */
+@NullMarked
+package corewright.repair;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,10 @@
+package corewright.survey;
+
+/** What a pilot hole brought up. */
+public enum CoreState {
+    DRY,
+    DAMP,
+    WET,
+    ROTTED,
+    NONE
+}

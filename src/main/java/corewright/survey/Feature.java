@@ -1,0 +1,49 @@
+package corewright.survey;
+
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+
+/** Something drawn on a face's plan besides its outline. Geometry is in survey millimetres. */
+public sealed interface Feature {
+    Origin origin();
+
+    String name();
+
+    Geometry geometry();
+
+    /** A hole in the deck: hatch, locker, port. */
+    record Opening(Origin origin, String name, Polygon geometry, EdgeSupport edge) implements Feature {}
+
+    /** Solid strip that water does not cross; it bounds a bay. */
+    record Divider(Origin origin, String name, LineString geometry) implements Feature {}
+
+    /** Structure under the deck that bounds a panel: bulkhead, beam, carlin. */
+    record Support(Origin origin, String name, LineString geometry, EdgeSupport edge) implements Feature {}
+
+    /**
+     * Anything bolted through.
+     *
+     * @param metal upsets meters
+     * @param loadBearing carries load of the rig, mooring or engine
+     * @param keepoutMm no hole nearer than this to the geometry
+     */
+    record Fitting(Origin origin, String name, Geometry geometry, boolean metal, boolean loadBearing, double keepoutMm)
+            implements Feature {
+        public Fitting {
+            Check.notNegative("keepoutMm", keepoutMm);
+        }
+    }
+
+    /** Area without core: solid laminate or a plywood pad. */
+    record Solid(Origin origin, String name, Polygon geometry) implements Feature {}
+
+    /** Area with a lay-up other than the outline's. */
+    record LaminateArea(Origin origin, String name, Polygon geometry, String laminate) implements Feature {}
+
+    /** Something that upsets meters without being a fitting: tank, cable, wet locker, copper paint. */
+    record Disturbance(Origin origin, String name, Geometry geometry) implements Feature {}
+
+    /** An existing cut, core-drilled hole or opening edge through which a rod or a long nozzle reaches the cavity. */
+    record Access(Origin origin, String name, Geometry geometry) implements Feature {}
+}

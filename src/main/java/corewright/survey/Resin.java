@@ -1,0 +1,78 @@
+package corewright.survey;
+
+import java.util.List;
+
+/**
+ * A two-part mix. Times are at {@code referenceC}; rates double for every 10 °C (two makers' guides).
+ *
+ * @param hardenerPerResin grams of part B to one gram of part A
+ * @param densityKgM3 of the mixed liquid before it rises
+ * @param expansion free-rise volume over liquid volume; 1 for a mix that does not rise
+ * @param pack overfill against the confined rise, at least 1
+ * @param viscosityPaS of the fresh mix at the reference temperature
+ * @param workS work time from mixing
+ * @param firstRiseS from mixing
+ * @param riseEndS from mixing
+ * @param gelS from mixing
+ * @param hardS from mixing
+ * @param structural may carry load once cured
+ * @param source where the figures come from
+ */
+public record Resin(
+        String name,
+        double hardenerPerResin,
+        double densityKgM3,
+        double expansion,
+        double pack,
+        double viscosityPaS,
+        double workS,
+        double firstRiseS,
+        double riseEndS,
+        double gelS,
+        double hardS,
+        double referenceC,
+        boolean structural,
+        String source) {
+    public Resin {
+        Check.positive("hardenerPerResin", hardenerPerResin);
+        Check.positive("densityKgM3", densityKgM3);
+        Check.within("expansion", expansion, 1, 40);
+        Check.within("pack", pack, 1, 2);
+        Check.positive("viscosityPaS", viscosityPaS);
+        Check.positive("workS", workS);
+        Check.within("firstRiseS", firstRiseS, workS * 0.5, 1e6);
+        Check.within("riseEndS", riseEndS, firstRiseS, 1e6);
+        Check.within("gelS", gelS, workS, 1e6);
+        Check.within("hardS", hardS, gelS, 1e6);
+    }
+
+    /** What every length of time is multiplied by at {@code temperatureC}. */
+    public double timeFactor(double temperatureC) {
+        return Math.pow(2, -(temperatureC - referenceC) / 10);
+    }
+
+    private static final String FOAM =
+            "ratio 100:35: Stefani et al., J. Appl. Polym. Sci. 90 (2003) 2992; times and viscosity: common practice";
+
+    /** Generic materials for planning; the figures of the product in hand always win. */
+    public static List<Resin> builtIn() {
+        return List.of(
+                new Resin("epoxy-foam-240", 0.35, 1160, 4.83, 1.15, 3, 360, 360, 1320, 1500, 2940, 25, true, FOAM),
+                new Resin("epoxy-foam-300", 0.35, 1160, 3.87, 1.15, 3, 360, 360, 1320, 1500, 2940, 25, true, FOAM),
+                new Resin(
+                        "epoxy-thin",
+                        0.30,
+                        1100,
+                        1,
+                        1,
+                        0.4,
+                        1200,
+                        1200,
+                        1200,
+                        2700,
+                        36000,
+                        25,
+                        true,
+                        "low-viscosity epoxy, common practice"));
+    }
+}

@@ -1,0 +1,79 @@
+package corewright.survey;
+
+import java.util.List;
+
+/** Every rule, threshold and assumption that a survey may override, in one place. */
+public record Settings(
+        Thresholds thresholds,
+        Drilling drilling,
+        List<Resin> resins,
+        Costs costs,
+        Crew crew,
+        Climate climate,
+        Numerics numerics) {
+    public Settings {
+        resins = List.copyOf(resins);
+    }
+
+    /** The defaults, each explained where it is declared. */
+    public static Settings defaults() {
+        return new Settings(
+                Thresholds.DEFAULT,
+                Drilling.DEFAULT,
+                Resin.builtIn(),
+                Costs.DEFAULT,
+                Crew.DEFAULT,
+                Climate.DEFAULT,
+                Numerics.DEFAULT);
+    }
+
+    /** The resin of that name. */
+    public Resin resin(String name) {
+        return resins.stream().filter(r -> r.name().equals(name)).findFirst().orElseThrow();
+    }
+
+    /**
+     * People at work.
+     *
+     * @param people 1 or 2
+     */
+    public record Crew(int people) {
+        static final Crew DEFAULT = new Crew(1);
+
+        public Crew {
+            Check.within("people", people, 1, 2);
+        }
+    }
+
+    /**
+     * Weather the work is planned for.
+     *
+     * @param temperatureC the colder of deck and cup, degrees Celsius
+     * @param humidityPercent relative humidity of the air that dries the core
+     */
+    public record Climate(double temperatureC, double humidityPercent) {
+        static final Climate DEFAULT = new Climate(20, 60);
+
+        public Climate {
+            Check.within("temperatureC", temperatureC, -10, 50);
+            Check.within("humidityPercent", humidityPercent, 0, 100);
+        }
+    }
+
+    /**
+     * How finely and how often to compute.
+     *
+     * @param cellMm side of a raster cell
+     * @param realisations draws of the conditional simulation
+     * @param seed of every random number: the same survey gives the same bytes
+     * @param fewReadings below this many readings of a kind no variogram is fitted: a fixed range is used and said so
+     */
+    public record Numerics(double cellMm, int realisations, long seed, int fewReadings) {
+        static final Numerics DEFAULT = new Numerics(25, 500, 20260402L, 20);
+
+        public Numerics {
+            Check.within("cellMm", cellMm, 2, 200);
+            Check.within("realisations", realisations, 50, 20000);
+        }
+    }
+}

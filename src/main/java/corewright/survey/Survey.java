@@ -1,0 +1,52 @@
+package corewright.survey;
+
+import java.util.List;
+
+/** One survey: everything observed, as read, before anything is concluded. */
+public record Survey(
+        Heading heading,
+        List<Face> faces,
+        List<Meter> meters,
+        List<Laminate> laminates,
+        Materials materials,
+        Readings readings,
+        Settings settings,
+        List<WorkEntry> log,
+        List<Photo> photos) {
+    public Survey {
+        faces = List.copyOf(faces);
+        meters = List.copyOf(meters);
+        laminates = List.copyOf(laminates);
+        log = List.copyOf(log);
+        photos = List.copyOf(photos);
+        if (faces.isEmpty()) {
+            throw new IllegalArgumentException("a survey needs a face");
+        }
+    }
+
+    /** The face of that name. */
+    public Face face(String name) {
+        return faces.stream().filter(f -> f.name().equals(name)).findFirst().orElseThrow();
+    }
+
+    /** The meter of that name. */
+    public Meter meter(String name) {
+        return meters.stream().filter(m -> m.name().equals(name)).findFirst().orElseThrow();
+    }
+
+    /** The lay-up of that name. */
+    public Laminate laminate(String name) {
+        return laminates.stream().filter(l -> l.name().equals(name)).findFirst().orElseThrow();
+    }
+
+    /** The lay-up at a place: the laminate area that holds it, else the face's own. */
+    public Laminate laminateAt(Spot spot) {
+        Face face = face(spot.face());
+        var point = face.outline().getFactory().createPoint(spot.coordinate());
+        return face.all(Feature.LaminateArea.class).stream()
+                .filter(a -> a.geometry().covers(point))
+                .reduce((first, last) -> last)
+                .map(a -> laminate(a.laminate()))
+                .orElseGet(() -> laminate(face.laminate()));
+    }
+}
