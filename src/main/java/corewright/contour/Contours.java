@@ -23,14 +23,18 @@ public final class Contours {
         List<Cut> cuts = new ArrayList<>();
         cuts.add(new Cut(raster, Double.NEGATIVE_INFINITY)); // its line is the edge of the data
         Arrays.stream(sorted).forEach(level -> cuts.add(new Cut(raster, level)));
-        List<List<Polygon>> polygons = new ArrayList<>();
-        cuts.forEach(cut -> polygons.add(new ArrayList<>()));
+        List<Labelled<Integer>> pieces = new ArrayList<>();
         for (Piece piece : Partition.of(extent(raster), cuts)) {
             int count = (int) piece.above().stream().filter(above -> above).count();
             if (count > 0) {
-                polygons.get(count - 1).add(piece.polygon());
+                pieces.add(new Labelled<>(piece.polygon(), count - 1));
             }
         }
+        // Where values only touch a level its line may run out and back through one band: dissolving removes it.
+        List<List<Polygon>> polygons = new ArrayList<>();
+        cuts.forEach(cut -> polygons.add(new ArrayList<>()));
+        Coverage.dissolve(pieces, 0)
+                .forEach(piece -> polygons.get(piece.label()).add(piece.polygon()));
         List<Band> bands = new ArrayList<>();
         for (int i = 0; i <= sorted.length; i++) {
             double lower = i == 0 ? Double.NEGATIVE_INFINITY : sorted[i - 1];

@@ -2,15 +2,16 @@ package corewright.contour;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.locationtech.jts.coverage.CoverageUnion;
+import java.util.function.Consumer;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineSegment;
-import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /** Joins the pieces of a partition; their outer edges stay as they are, vertex for vertex. */
 public final class Coverage {
@@ -28,6 +29,38 @@ public final class Coverage {
         merging.joinEqualNeighbours();
         merging.joinSmall(minimumArea);
         return merging.result();
+    }
+
+    /** The polygon inside the sides that only one of the polygons has. */
+    private static Geometry union(List<Polygon> polygons) {
+        Map<LineSegment, Integer> uses = new LinkedHashMap<>();
+        polygons.forEach(polygon -> sides(polygon, side -> uses.merge(side, 1, Integer::sum)));
+        Polygonizer polygonizer = new Polygonizer(true);
+        uses.forEach((side, count) -> {
+            if (count == 1) {
+                polygonizer.add(side.toGeometry(polygons.get(0).getFactory()));
+            }
+        });
+        return polygonizer.getGeometry().norm();
+    }
+
+    private static void sides(Polygon polygon, Consumer<LineSegment> use) {
+        for (Coordinate[] ring : rings(polygon)) {
+            for (int k = 1; k < ring.length; k++) {
+                LineSegment side = new LineSegment(ring[k - 1], ring[k]);
+                side.normalize();
+                use.accept(side);
+            }
+        }
+    }
+
+    private static List<Coordinate[]> rings(Polygon polygon) {
+        List<Coordinate[]> rings = new ArrayList<>();
+        rings.add(polygon.getExteriorRing().getCoordinates());
+        for (int hole = 0; hole < polygon.getNumInteriorRing(); hole++) {
+            rings.add(polygon.getInteriorRingN(hole).getCoordinates());
+        }
+        return rings;
     }
 
     /** Groups of pieces that grow by joining; a group goes by the index of its first piece. */
@@ -51,24 +84,16 @@ public final class Coverage {
             }
             Map<LineSegment, Integer> owners = new HashMap<>();
             for (int i = 0; i < pieces.size(); i++) {
-                Polygon polygon = pieces.get(i).polygon();
-                border(i, polygon.getExteriorRing(), owners);
-                for (int hole = 0; hole < polygon.getNumInteriorRing(); hole++) {
-                    border(i, polygon.getInteriorRingN(hole), owners);
-                }
+                int piece = i;
+                sides(pieces.get(i).polygon(), side -> border(piece, side, owners));
             }
         }
 
-        private void border(int piece, LinearRing ring, Map<LineSegment, Integer> owners) {
-            Coordinate[] coordinates = ring.getCoordinates();
-            for (int k = 1; k < coordinates.length; k++) {
-                LineSegment side = new LineSegment(coordinates[k - 1], coordinates[k]);
-                side.normalize();
-                Integer other = owners.putIfAbsent(side, piece);
-                if (other != null && other != piece) {
-                    borders.get(piece).merge(other, side.getLength(), Double::sum);
-                    borders.get(other).merge(piece, side.getLength(), Double::sum);
-                }
+        private void border(int piece, LineSegment side, Map<LineSegment, Integer> owners) {
+            Integer other = owners.putIfAbsent(side, piece);
+            if (other != null && other != piece) {
+                borders.get(piece).merge(other, side.getLength(), Double::sum);
+                borders.get(other).merge(piece, side.getLength(), Double::sum);
             }
         }
 
@@ -157,8 +182,7 @@ public final class Coverage {
             }
             List<Labelled<T>> result = new ArrayList<>();
             members.forEach((g, polygons) -> {
-                Geometry union =
-                        polygons.size() == 1 ? polygons.get(0) : CoverageUnion.union(polygons.toArray(new Geometry[0]));
+                Geometry union = polygons.size() == 1 ? polygons.get(0) : union(polygons);
                 for (int k = 0; k < union.getNumGeometries(); k++) {
                     result.add(new Labelled<>((Polygon) union.getGeometryN(k), labels.get(g)));
                 }

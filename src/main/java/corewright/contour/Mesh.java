@@ -23,14 +23,16 @@ final class Mesh {
 
     /** Passes on the closed boundary of everything at or above the level: level lines and edges towards no data. */
     void boundaryAbove(double level, BiConsumer<Coordinate, Coordinate> line) {
+        Runs edges = new Runs();
         for (int row = -1; row < raster.rows(); row++) {
             for (int column = -1; column < raster.columns(); column++) {
                 for (Tile tile : tiles(row, column)) {
                     tile.quad.lines(level, line);
-                    tile.edges.forEach(edge -> partAbove(edge, level, line));
+                    tile.edges.forEach(edge -> partAbove(edge, level, edges::add));
                 }
             }
         }
+        edges.forEach(line);
     }
 
     /** Whether the value at a place is at least the level; false where there is no data. */
@@ -40,12 +42,9 @@ final class Mesh {
         }
         int column = (int) Math.floor((place.x - raster.x0()) / raster.cell() - 0.5);
         int row = (int) Math.floor((place.y - raster.y0()) / raster.cell() - 0.5);
-        for (Tile tile : tiles(row, column)) {
-            if (tile.holds(place)) {
-                return tile.quad.isAbove(level, place);
-            }
-        }
-        return raster.cellAt(place.x, place.y) >= level;
+        List<Tile> tiles = tiles(row, column);
+        Tile tile = tiles.stream().filter(t -> t.holds(place)).findFirst().orElse(tiles.get(tiles.size() - 1));
+        return tile.quad.isAbove(level, place);
     }
 
     private static void partAbove(Edge edge, double level, BiConsumer<Coordinate, Coordinate> line) {
@@ -66,13 +65,13 @@ final class Mesh {
 
     private record Tile(Quad quad, List<Edge> edges) {
         boolean holds(Coordinate place) {
-            return right(quad.a(), quad.b(), place)
-                    && right(quad.b(), quad.c(), place)
-                    && right(quad.c(), quad.d(), place)
-                    && right(quad.d(), quad.a(), place);
+            return isLeft(quad.a(), quad.b(), place)
+                    && isLeft(quad.b(), quad.c(), place)
+                    && isLeft(quad.c(), quad.d(), place)
+                    && isLeft(quad.d(), quad.a(), place);
         }
 
-        private static boolean right(Node p, Node q, Coordinate place) {
+        private static boolean isLeft(Node p, Node q, Coordinate place) {
             return (q.x() - p.x()) * (place.y - p.y()) - (q.y() - p.y()) * (place.x - p.x()) >= 0;
         }
     }

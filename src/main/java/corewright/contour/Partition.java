@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
@@ -18,10 +19,16 @@ import org.locationtech.jts.operation.polygonize.Polygonizer;
 /** The exact overlay of an area with the level lines of one or several rasters. */
 public final class Partition {
     /**
-     * Grid on which crossing lines are noded, as a part of the smallest cell: fine enough that rounding an area of
-     * thousands of cells stays below 1e-9 of it, and a power of two, so that cell edges are met exactly.
+     * Crossing lines are noded on a grid of 2^-34 of the smallest cell (2e-9 mm for cells of 25 mm). So fine that rounding
+     * stays below 1e-10 of the area even of a single cell; a power of two, so that no rounding of its own is added.
      */
-    private static final double GRID_PER_CELL = 0x1p-28;
+    private static final int GRID_BITS = 34;
+
+    /** Grid coordinates stay below 2^50: doubles hold whole numbers to 2^53, and noding needs a few bits more. */
+    private static final int LARGEST_BITS = 49;
+
+    /** Without a raster, an area counts as this many cells across. */
+    private static final int CELLS_OF_AN_AREA = 128;
 
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
@@ -61,33 +68,36 @@ public final class Partition {
     }
 
     /** The faces that the lines enclose, noded on a grid of {@code 1 / scale}. */
-    static List<Polygon> faces(Collection<Geometry> lines, double scale) {
+    private static List<Polygon> faces(Collection<Geometry> lines, double scale) {
         Geometry noded = UnaryUnionNG.union(FACTORY.buildGeometry(lines), new PrecisionModel(scale));
         Polygonizer polygonizer = new Polygonizer();
         polygonizer.add(noded);
         List<Polygon> faces = new ArrayList<>();
         for (Object face : polygonizer.getPolygons()) {
-            faces.add((Polygon) face);
+            faces.add((Polygon) ((Polygon) face).norm());
         }
         faces.sort(Comparator.comparingDouble(
                         (Polygon p) -> p.getEnvelopeInternal().getMinX())
-                .thenComparingDouble(p -> p.getEnvelopeInternal().getMinY()));
+                .thenComparingDouble(p -> p.getEnvelopeInternal().getMinY())
+                .thenComparing(Comparator.naturalOrder()));
         return faces;
     }
 
-    static LineString segment(Coordinate p, Coordinate q) {
+    private static LineString segment(Coordinate p, Coordinate q) {
         return FACTORY.createLineString(new Coordinate[] {p, q});
     }
 
     private static double gridScale(Geometry area, List<Cut> cuts) {
-        double cell = cuts.stream().mapToDouble(c -> c.raster().cell()).min().orElse(1);
-        double scale = 1;
-        while (scale * cell * GRID_PER_CELL < 1) {
-            scale *= 2;
-        }
-        while (scale * cell * GRID_PER_CELL > 2) {
-            scale /= 2;
-        }
-        return scale;
+        Envelope extent = area.getEnvelopeInternal();
+        double cell = cuts.stream()
+                .mapToDouble(cut -> cut.raster().cell())
+                .min()
+                .orElse(Math.max(extent.getWidth(), extent.getHeight()) / CELLS_OF_AN_AREA);
+        double farthest = Math.max(
+                Math.max(Math.abs(extent.getMinX()), Math.abs(extent.getMaxX())),
+                Math.max(Math.abs(extent.getMinY()), Math.abs(extent.getMaxY())));
+        int wanted = GRID_BITS - Math.getExponent(cell);
+        int most = LARGEST_BITS - Math.getExponent(farthest);
+        return Math.scalb(1.0, Math.min(wanted, most));
     }
 }
