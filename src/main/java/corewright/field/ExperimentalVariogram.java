@@ -1,7 +1,6 @@
 package corewright.field;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -89,12 +88,5 @@ public final class ExperimentalVariogram {
     private static int index(double widths) {
         double whole = Math.floor(widths);
         return (int) (widths == whole ? whole - 1 : whole);
-    }
-
-    /** Values as arrays, for the calls above. */
-    static double[] values(Samples samples) {
-        double[] values = new double[samples.size()];
-        Arrays.setAll(values, samples::value);
-        return values;
     }
 }

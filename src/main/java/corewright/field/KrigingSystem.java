@@ -35,12 +35,8 @@ final class KrigingSystem {
         this.correlation = new Correlation(variogram);
         this.mean = mean;
         this.target = target;
-        double[] x = new double[merged.size()];
-        double[] y = new double[merged.size()];
-        Arrays.setAll(x, merged::x);
-        Arrays.setAll(y, merged::y);
-        index = new NeighbourIndex(x, y);
-        samePlace = Math.max(merged.diagonal() * Samples.SAME_PLACE, 0);
+        index = new NeighbourIndex(merged.xs(), merged.ys());
+        samePlace = merged.diagonal() * Samples.SAME_PLACE;
     }
 
     Estimates estimate(double[] nodesX, double[] nodesY, int neighbours) {

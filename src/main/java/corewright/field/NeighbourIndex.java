@@ -109,13 +109,19 @@ public final class NeighbourIndex {
         double toLow = py - (low + (row - ring + 1) * side);
         double toHigh = low + (row + ring) * side - py;
         double clear = Math.min(Math.min(toLeft, toRight), Math.min(toLow, toHigh));
-        return clear > 0 && clear * clear > squared;
+        return clear > 0 && clear * clear > squared * (1 + 1e-11); // the squares are rounded to 40 digits
     }
 
     private double distanceSquared(int i, double px, double py) {
         double dx = x[i] - px;
         double dy = y[i] - py;
-        return dx * dx + dy * dy;
+        return rounded(dx * dx + dy * dy);
+    }
+
+    /** To 40 binary digits, so that distances equal but for rounding are equal, wherever the origin lies. */
+    private static double rounded(double d) {
+        long half = 1L << 11;
+        return Double.longBitsToDouble((Double.doubleToRawLongBits(d) + half) & -(half << 1));
     }
 
     /** Insertion into the sorted front; ties to the smaller index. Returns the new count. */
