@@ -126,10 +126,17 @@ final class Cholesky {
         return product;
     }
 
+    /** {@code t - L e} for {@code columns} right-hand sides at once, into t; both row-major n x columns. */
+    void subtractProduct(double[] t, double[] e, int columns) {
+        for (int i = 0; i < n; i++) {
+            minus(t, i * columns, e, 0, columns, columns, Arrays.copyOfRange(a, i * n, i * n + i + 1));
+        }
+    }
+
     /**
      * {@code t[at ..] -= sum over k of f[k] s[from + k stride ..]}, four rows a pass: the loop the compiler vectorises.
      */
-    private static void minus(double[] t, int at, double[] s, int from, int stride, int count, double[] f) {
+    static void minus(double[] t, int at, double[] s, int from, int stride, int count, double[] f) {
         int k = 0;
         for (; k + 3 < f.length; k += 4) {
             double f0 = f[k];

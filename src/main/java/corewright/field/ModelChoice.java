@@ -27,7 +27,7 @@ public final class ModelChoice {
     static final double DIRECTION_GAIN = 0.05;
 
     /** With more places than this a fixed random choice of them decides: pairs and scores grow with their square. */
-    static final int MOST = 1500;
+    static final int MOST = 1000;
 
     /** Nugget assumed with few readings, as part of their variance; judgement. */
     private static final double NUGGET_SHARE = 0.1;
@@ -87,20 +87,20 @@ public final class ModelChoice {
 
     /** The same shape with a long axis, where that pays. */
     private static Choice directed(Samples s, Choice round) {
-        double cutoff = ExperimentalVariogram.usualCutoff(s.xs(), s.ys());
+        double cutoff = ExperimentalVariogram.usualCutoff(s);
         Variogram v =
                 VariogramFit.fitDirected(s, round.variogram().shape(), cutoff).variogram();
         if (v.ratio() == 1) {
             return round;
         }
-        Choice long_ = scored(s, v, "");
-        double gain = 1 - long_.score().rootMeanSquare() / round.score().rootMeanSquare();
+        Choice along = scored(s, v, "");
+        double gain = 1 - along.score().rootMeanSquare() / round.score().rootMeanSquare();
         if (!(gain >= DIRECTION_GAIN)) {
             return round;
         }
         String why =
                 "%s Along %.0f degrees from +x towards +y they agree %.1f times as far as across: %.0f %% less error.";
-        return new Choice(v, long_.score(), say(why, round.why(), v.majorDeg(), 1 / v.ratio(), 100 * gain));
+        return new Choice(v, along.score(), say(why, round.why(), v.majorDeg(), 1 / v.ratio(), 100 * gain));
     }
 
     private static Choice scored(Samples s, Variogram v, String why) {
