@@ -47,22 +47,22 @@ final class EstimateCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--points", required = true, paramLabel = "P.csv", description = "Points: columns x, y and COL.")
+    @Option(names = "--points", required = true, paramLabel = "FILE", description = "CSV with columns x, y and COL.")
     private Path points;
 
     @Option(names = "--value", required = true, paramLabel = "COL", description = "The column to estimate.")
     private String value;
 
-    @Option(names = "--at", required = true, paramLabel = "NODES.csv", description = "Nodes: columns x and y.")
+    @Option(names = "--at", required = true, paramLabel = "FILE", description = "CSV with the nodes' columns x and y.")
     private Path nodes;
 
-    @Option(names = "--out", required = true, paramLabel = "F.csv", description = "x,y,estimate,variance by node.")
+    @Option(names = "--out", required = true, paramLabel = "FILE", description = "Written: x,y,estimate,variance.")
     private Path out;
 
     @Option(names = "--log", description = "Work in, and give, natural logarithms of the value.")
     private boolean log;
 
-    @Option(names = "--model", paramLabel = "SHAPE", description = "One of ${COMPLETION-CANDIDATES}.")
+    @Option(names = "--model", paramLabel = "SHAPE", description = "spherical, exponential, gaussian or matern32.")
     private @Nullable Shape model;
 
     @Option(names = "--nugget", paramLabel = "N", description = "Value unit squared; 0 when not given.")
