@@ -113,6 +113,15 @@ final class Cholesky {
         }
     }
 
+    /** Logarithm of the product of L's diagonal: half that of the determinant. */
+    double logDiagonal() {
+        double sum = 0;
+        for (int i = 0; i < n; i++) {
+            sum += Math.log(a[i * n + i]);
+        }
+        return sum;
+    }
+
     /** {@code L e}, into a fresh array. */
     double[] times(double[] e) {
         double[] product = new double[n];
