@@ -7,7 +7,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Range and sill by climbing: from the prior's modes to whichever neighbouring trial makes observations and prior more
- * probable, until none does.
+ * probable, until none does. Range and sill grow together along a ridge (readings say more of their ratio than of
+ * either), so that diagonal neighbours are tried too.
  */
 final class Search {
     private static final int ROUNDS = 6;
@@ -36,7 +37,7 @@ final class Search {
         int r = prior.range().trials().indexOf(prior.range().mode());
         int s = prior.sill().trials().indexOf(prior.sill().mode());
         Trial best = trial(r, s, null);
-        int[][] steps = {{1, 0}, {-1, 0}, {0, 1}, {0, -1}};
+        int[][] steps = {{1, 0}, {-1, 0}, {0, 1}, {0, -1}, {1, 1}, {-1, -1}};
         boolean climbing = true;
         while (climbing) {
             climbing = false;
