@@ -1,0 +1,73 @@
+package corewright.report;
+
+import corewright.drawing.Figures;
+import corewright.survey.Face;
+import corewright.survey.Feature;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Point;
+
+/** Where a thing lies, in words: by the nearest fitting or opening, else by its distance from the datum. */
+final class Places {
+    /** Touching or nearly so: a hand's breadth. */
+    private static final double AT_MM = 100;
+
+    /** Still beside it for somebody standing on deck: half an arm. */
+    private static final double BESIDE_MM = 350;
+
+    private Places() {}
+
+    /** {@code beside the hatch}, {@code at the inner forestay plate}, {@code 2.2 m aft and 0.6 m to starboard}. */
+    static String of(Face face, Geometry area) {
+        return nearest(face, area)
+                .filter(f -> distance(f, area) <= BESIDE_MM)
+                .map(f -> (f instanceof Feature.Fitting && distance(f, area) <= AT_MM ? "at " : "beside ")
+                        + named(f.name()))
+                .orElseGet(() -> byFigures(area.getInteriorPoint()));
+    }
+
+    /** The load-bearing fitting in or next to the area, if there is one. */
+    static Optional<Feature.Fitting> load(Face face, Geometry area) {
+        return face.all(Feature.Fitting.class).stream()
+                .filter(Feature.Fitting::loadBearing)
+                .min(Comparator.comparingDouble(f -> distance(f, area)))
+                .filter(f -> distance(f, area) <= BESIDE_MM);
+    }
+
+    /** {@code the hatch}; a proper name or a numbered one takes no article. */
+    static String named(String name) {
+        if (name.isEmpty()) {
+            return "a fitting";
+        }
+        boolean bare = Character.isUpperCase(name.charAt(0))
+                || Character.isDigit(name.charAt(name.length() - 1))
+                || name.toLowerCase(Locale.ROOT).startsWith("the ");
+        return bare ? name : "the " + name;
+    }
+
+    /** {@code 2.25 m aft and 0.60 m to starboard}. */
+    static String byFigures(Point place) {
+        String aft = Figures.fixed(Math.abs(place.getX()) / 1000, 2) + " " + (place.getX() < 0 ? "m forward" : "m aft");
+        if (Math.abs(place.getY()) < 5) {
+            return aft + " of the datum";
+        }
+        return aft + " and " + Figures.fixed(Math.abs(place.getY()) / 1000, 2)
+                + (place.getY() < 0 ? " m to port" : " m to starboard");
+    }
+
+    private static Optional<Feature> nearest(Face face, Geometry area) {
+        List<Feature> landmarks = Stream.<Feature>concat(
+                        face.all(Feature.Fitting.class).stream(), face.all(Feature.Opening.class).stream())
+                .filter(f -> !f.name().isEmpty())
+                .toList();
+        return landmarks.stream().min(Comparator.comparingDouble(f -> distance(f, area)));
+    }
+
+    private static double distance(Feature feature, Geometry area) {
+        return feature.geometry().distance(area);
+    }
+}
