@@ -10,6 +10,7 @@ import corewright.drawing.Pattern;
 import corewright.drawing.Pen;
 import corewright.drawing.Type;
 import corewright.drawing.Typeface;
+import java.awt.Shape;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
@@ -33,7 +34,7 @@ final class Legend {
         double y = box.y() + 1;
         for (Condition condition : Condition.values()) {
             if (condition != Condition.SOUND && face.regions().stream().anyMatch(r -> r.condition() == condition)) {
-                swatch(paper, Pattern.of(condition), Pen.EDGE, box.x(), y);
+                swatch(paper, Pattern.of(condition), Pen.MARK, box.x(), y);
                 y = words(paper, OwnerWords.briefly(condition), box, y);
             }
         }
@@ -69,8 +70,12 @@ final class Legend {
             new Coordinate(x, y + SWATCH_HEIGHT),
             new Coordinate(x, y)
         });
+        Rectangle2D frame = new Rectangle2D.Double(x, y, SWATCH_WIDTH, SWATCH_HEIGHT);
+        Shape before = paper.graphics().getClip();
+        paper.graphics().clip(frame);
         pattern.paint(paper, area, new Point2D.Double(x, y));
-        paper.draw(new Rectangle2D.Double(x, y, SWATCH_WIDTH, SWATCH_HEIGHT), edge);
+        paper.graphics().setClip(before);
+        paper.draw(frame, edge);
     }
 
     private static void tag(Paper paper, double x, double y) {

@@ -5,7 +5,6 @@ import corewright.damage.Condition;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.decision.Method;
-import corewright.decision.RegionDecision;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -68,19 +67,28 @@ final class OwnerTitle {
     }
 
     private static String wayOut(Assessment assessment) {
-        List<RegionDecision> decisions = assessment.decision().regions();
-        List<Region> loaded = assessment.damage().regions().stream()
+        List<Region> regions = assessment.damage().regions();
+        List<Region> loaded = regions.stream()
                 .filter(r -> assessment.decision().on(r.id()).architect())
                 .toList();
-        if (loaded.size() == decisions.size()) {
+        int unproven = (int) assessment.decision().regions().stream()
+                .filter(d -> d.firstStep() != null)
+                .count();
+        if (loaded.size() == regions.size()) {
             return "A naval architect or surveyor must judge it before any work.";
         }
-        return repair(assessment, decisions) + awaiting(assessment, decisions, loaded) + ".";
+        if (unproven == regions.size()) {
+            return (unproven == 1 ? "A pilot hole decides" : "Pilot holes decide")
+                    + " between filling it and cutting it out.";
+        }
+        return repair(assessment) + awaiting(assessment, loaded, unproven) + ".";
     }
 
-    private static String repair(Assessment assessment, List<RegionDecision> decisions) {
+    private static String repair(Assessment assessment) {
         Set<Method> methods = EnumSet.noneOf(Method.class);
-        decisions.forEach(d -> methods.add(d.method()));
+        assessment.decision().regions().stream()
+                .filter(d -> d.firstStep() == null)
+                .forEach(d -> methods.add(d.method()));
         if (methods.equals(Set.of(Method.MONITOR))) {
             return "It can be left as it is and watched";
         }
@@ -98,16 +106,19 @@ final class OwnerTitle {
         return "It can be " + (repaired ? "repaired" : "dried out") + " without renewing the deck";
     }
 
-    private static String awaiting(Assessment assessment, List<RegionDecision> decisions, List<Region> loaded) {
+    private static String awaiting(Assessment assessment, List<Region> loaded, int unproven) {
         if (loaded.size() == 1) {
             Region region = loaded.get(0);
             String place = Places.of(assessment.survey().face(region.face()), region.likely());
-            return "; the place " + place + " awaits a naval architect";
+            return "; the place " + Prose.plain(place) + " awaits a naval architect";
         }
         if (!loaded.isEmpty()) {
             return "; " + Wording.count(loaded.size(), "place") + " under load await a naval architect";
         }
-        boolean unproven = decisions.stream().anyMatch(d -> d.method() == Method.INJECT && d.firstStep() != null);
-        return unproven ? "; that the core is dry where it is to be filled must still be proven" : "";
+        if (unproven == 0) {
+            return "";
+        }
+        return (unproven == 1 ? "; a pilot hole" : "; pilot holes") + " must first show how "
+                + Wording.count(unproven, "place") + (unproven == 1 ? " is" : " are") + " to be treated";
     }
 }

@@ -7,7 +7,6 @@ import corewright.damage.NextReading;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import corewright.decision.RegionDecision;
-import corewright.drawing.Figures;
 import corewright.survey.Face;
 import corewright.survey.Finding;
 import corewright.survey.Readings;
@@ -16,6 +15,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What the owner's page says, in the owner's words. Nothing is drawn here. */
@@ -43,8 +44,8 @@ final class OwnerWords {
                 .collect(Collectors.joining());
         int rest = regions.size() - told;
         double deckM2 = Units.squareMetres(deck);
-        return Figures.fixed(Units.squareMetres(damaged), Wording.decimals(deckM2)) + " of "
-                + Wording.known(deckM2) + " m² is not sound." + places
+        return Wording.known(Units.squareMetres(damaged)) + " of " + Wording.known(deckM2) + " m² is not sound."
+                + places
                 + (rest == 0
                         ? ""
                         : " " + Wording.sentence(Wording.count(rest, "other place")) + " " + (rest == 1 ? "is" : "are")
@@ -145,7 +146,7 @@ final class OwnerWords {
                 .map(e -> Prose.plain(e.getKey()) + (e.getValue() > 1 ? " (" + e.getValue() + ")" : ""))
                 .toList();
         return edges + " Doubts: " + String.join(", ", named) + (doubted.size() > 3 ? " and others" : "")
-                + "; findings.csv gives each with its reason.";
+                + "; each is listed with its reason in findings.csv.";
     }
 
     /** What the owner should do before anything else, gravest first. */
@@ -162,7 +163,7 @@ final class OwnerWords {
                         + region.id() + ".");
             }
         }
-        steps.addAll(proofs(assessment.decision().regions()));
+        proofs(assessment.decision().regions()).ifPresent(steps::add);
         if (regions.stream().anyMatch(Region::wet)) {
             steps.add("Keep water out: cover the deck until the leaks are stopped.");
         }
@@ -172,19 +173,19 @@ final class OwnerWords {
         return steps.isEmpty() ? "Nothing is pressing. Read the deck again in a year." : String.join(" ", steps);
     }
 
-    /** Equal first steps are said once, with all their regions. */
-    private static List<String> proofs(List<RegionDecision> decisions) {
-        Map<String, List<String>> byStep = new LinkedHashMap<>();
-        for (RegionDecision decision : decisions) {
-            String step = decision.firstStep();
-            if (step != null) {
-                byStep.computeIfAbsent(Prose.plain(step), s -> new ArrayList<>())
-                        .add(decision.region());
-            }
+    /** One proof in its own words; several by their regions, since each stands in its row of the table. */
+    private static Optional<String> proofs(List<RegionDecision> decisions) {
+        List<RegionDecision> unproven =
+                decisions.stream().filter(d -> d.firstStep() != null).toList();
+        if (unproven.size() > 1) {
+            List<String> ids = unproven.stream().map(RegionDecision::region).toList();
+            return Optional.of("Before any work on " + Wording.list(ids)
+                    + ", have the state of the core proven as the table on page 2 says.");
         }
-        return byStep.entrySet().stream()
-                .map(e -> "Before any work on " + Wording.list(e.getValue()) + ": " + lower(e.getKey()))
-                .toList();
+        return unproven.stream()
+                .map(d -> "Before any work on " + d.region() + ": "
+                        + lower(Prose.plain(Objects.requireNonNull(d.firstStep()))))
+                .findFirst();
     }
 
     private static String readings(List<NextReading> next) {
@@ -225,8 +226,11 @@ final class OwnerWords {
                 .settings()
                 .costs()
                 .equals(Settings.defaults().costs());
-        return standIn
-                ? "Costs use common-practice hours and rates, since the yard's own were not entered: ask a yard for its price."
-                : "Costs use the hours and rates entered in the survey.";
+        String included = "Cost: yard work and materials, survey visits included; hauling out and tax are not. ";
+        return included
+                + (standIn
+                        ? "The hours and rates are common practice, since the yard's own were not entered: ask a yard for its"
+                                + " price."
+                        : "The hours and rates are those entered in the survey.");
     }
 }

@@ -19,15 +19,35 @@ final class Places {
     /** Still beside it for somebody standing on deck: half an arm. */
     private static final double BESIDE_MM = 350;
 
+    private static final double STEEP_DEG = 45;
+
     private Places() {}
 
-    /** {@code beside the hatch}, {@code at the inner forestay plate}, {@code 2.2 m aft and 0.6 m to starboard}. */
+    /** {@code forward of the hatch}, {@code at the inner forestay plate}, {@code at 2.20 m aft and 0.60 m to starboard}. */
     static String of(Face face, Geometry area) {
         return nearest(face, area)
                 .filter(f -> distance(f, area) <= BESIDE_MM)
-                .map(f -> (f instanceof Feature.Fitting && distance(f, area) <= AT_MM ? "at " : "beside ")
-                        + named(f.name()))
-                .orElseGet(() -> byFigures(area.getInteriorPoint()));
+                .map(f -> side(face, f, area) + named(f.name()))
+                .orElseGet(() -> "at " + byFigures(area.getInteriorPoint()));
+    }
+
+    /** Which side of the landmark; on a steep face, where aft and starboard mean little, merely beside it. */
+    private static String side(Face face, Feature landmark, Geometry area) {
+        boolean fitting = landmark instanceof Feature.Fitting;
+        if (fitting && distance(landmark, area) <= AT_MM) {
+            return "at ";
+        }
+        if (face.tiltDeg() > STEEP_DEG && face.tiltDeg() < 180 - STEEP_DEG) {
+            return "beside ";
+        }
+        Point from = landmark.geometry().getCentroid();
+        Point to = area.getInteriorPoint();
+        double aft = to.getX() - from.getX();
+        double starboard = to.getY() - from.getY();
+        if (Math.abs(aft) > Math.abs(starboard)) {
+            return aft < 0 ? "forward of " : "aft of ";
+        }
+        return starboard < 0 ? "to port of " : "to starboard of ";
     }
 
     /** The load-bearing fitting in or next to the area, if there is one. */

@@ -6,6 +6,7 @@ import corewright.drawing.Type;
 import corewright.drawing.Typeface;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * Running text with words in bold between double asterisks, broken into lines. All weights share one set of widths, so
@@ -34,7 +35,7 @@ record Prose(double points, double leadMm) {
 
     /** Text with nothing in it that would be taken for a mark of ours. */
     static String plain(String text) {
-        return text.replace("*", "∗").replaceAll("\\s+", " ").strip();
+        return text.replace("**", "*").replaceAll("[\\s\\p{Cntrl}]+", " ").strip();
     }
 
     static String bold(String text) {
@@ -56,7 +57,7 @@ record Prose(double points, double leadMm) {
         for (List<Word> line : lines) {
             double x = start(line, left, widthMm, anchor);
             for (Run run : runs(line)) {
-                paper.text(run.text, x, baseline, run.bold ? strong : plain, Anchor.LEFT);
+                paper.text(run.text.replace(Wording.TIED, " "), x, baseline, run.bold ? strong : plain, Anchor.LEFT);
                 x += plain.width(run.text + " ");
             }
             baseline += leadMm;
@@ -91,7 +92,7 @@ record Prose(double points, double leadMm) {
     }
 
     private double width(String text) {
-        return new Type(Typeface.TEXT, points).width(text);
+        return new Type(Typeface.TEXT, points).width(text.replace(Wording.TIED, " "));
     }
 
     private List<List<Word>> lines(String text, double widthMm) {
@@ -118,8 +119,8 @@ record Prose(double points, double leadMm) {
     private List<Word> words(String paragraph, double widthMm) {
         List<Word> words = new ArrayList<>();
         boolean bold = false;
-        for (String part : paragraph.split(java.util.regex.Pattern.quote(BOLD), -1)) {
-            for (String word : part.split(" ")) {
+        for (String part : paragraph.split(Pattern.quote(BOLD), -1)) {
+            for (String word : part.split(" ", -1)) {
                 String rest = word;
                 while (width(rest) > widthMm && rest.length() > 1) {
                     int fits = fitting(rest, widthMm);

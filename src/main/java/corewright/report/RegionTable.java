@@ -19,9 +19,9 @@ final class RegionTable {
                 new Column("Region", 15, Anchor.LEFT),
                 new Column("What", 39, Anchor.LEFT),
                 new Column("Area, m²", 17, Anchor.RIGHT),
-                new Column("Possibly", 18, Anchor.RIGHT),
-                new Column("Do", 27, Anchor.LEFT),
-                new Column("Why", 58, Anchor.LEFT)));
+                new Column("Possibly", 20, Anchor.RIGHT),
+                new Column("Do", 28, Anchor.LEFT),
+                new Column("Why", 55, Anchor.LEFT)));
         double together = 0;
         for (Region region : face.regions()) {
             RegionDecision decision = assessment.decision().on(region.id());
@@ -31,7 +31,7 @@ final class RegionTable {
                             + Prose.plain(Places.of(face.face(), region.likely())),
                     m2(region.likely().getArea()),
                     m2(region.possible().getArea()),
-                    plainly(decision.method()),
+                    plainly(decision),
                     why(decision)));
             together += hundredths(region.likely().getArea());
         }
@@ -52,8 +52,11 @@ final class RegionTable {
         return reason + judge + step;
     }
 
-    static String plainly(Method method) {
-        return switch (method) {
+    private static String plainly(RegionDecision decision) {
+        if (decision.method() == Method.MONITOR && decision.firstStep() != null) {
+            return "prove the core first";
+        }
+        return switch (decision.method()) {
             case MONITOR -> "leave and watch";
             case DRY_OUT -> "dry out";
             case INJECT -> "fill through holes";

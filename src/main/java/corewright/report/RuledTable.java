@@ -9,11 +9,19 @@ import java.util.List;
 /** A table ruled between its rows; a marked row has heavy rules, no shading. Cells wrap within their column. */
 final class RuledTable {
     /** @param widthMm with the gap to the next column */
-    record Column(String head, double widthMm, Anchor anchor) {}
+    record Column(String head, double widthMm, Anchor anchor) {
+        double textWidth() {
+            return widthMm - (anchor == Anchor.RIGHT ? GAP_RIGHT : GAP);
+        }
+    }
 
     private record Row(List<String> cells, boolean marked) {}
 
     private static final double GAP = 2.5;
+
+    /** Ranged right, the column's end keeps clear of a left-ranged neighbour. */
+    private static final double GAP_RIGHT = 5;
+
     private static final double ABOVE = 1.3;
     private static final double BELOW = 1.3;
     private static final Pen HAIRLINE = Pen.FAINT;
@@ -89,7 +97,8 @@ final class RuledTable {
     private double cellsHeight(List<String> cells) {
         double height = 0;
         for (int i = 0; i < cells.size(); i++) {
-            height = Math.max(height, Prose.CELL.height(cells.get(i), columns.get(i).widthMm - GAP));
+            height = Math.max(
+                    height, Prose.CELL.height(cells.get(i), columns.get(i).textWidth()));
         }
         return height;
     }
@@ -98,7 +107,7 @@ final class RuledTable {
         double x = left;
         for (int i = 0; i < cells.size(); i++) {
             Column column = columns.get(i);
-            Prose.CELL.paint(paper, cells.get(i), x, top, column.widthMm - GAP, column.anchor);
+            Prose.CELL.paint(paper, cells.get(i), x, top, column.textWidth(), column.anchor);
             x += column.widthMm;
         }
     }

@@ -10,7 +10,8 @@ import java.util.Locale;
 
 /** Figures as people read them: rounded to what is known, thousands set apart by a thin space, ranges with "to". */
 final class Wording {
-    static final String THIN = "\u2009";
+    /** A space at which no line breaks; drawn as any other. */
+    static final String TIED = "\u00a0";
 
     private static final List<String> SMALL = List.of(
             "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve");
@@ -73,21 +74,23 @@ final class Wording {
 
     /** An area to 0.01 square metre: a hand's breadth squared. */
     static String area(double mm2) {
-        return mm2 > 0 && mm2 < 5000 ? "under 0.01 m²" : Figures.area(mm2);
+        return mm2 > 0 && mm2 < 5000
+                ? "under 0.01" + TIED + "m²"
+                : Figures.area(mm2).replace(" ", TIED);
     }
 
     /** {@code 3 900 to 5 600}; one figure where both ends round to it. */
     static String range(double low, double high, int decimals) {
         String from = Figures.fixed(low, decimals);
         String to = Figures.fixed(high, decimals);
-        return from.equals(to) ? from : from + " to " + to;
+        return from.equals(to) ? from : from + " to" + TIED + to;
     }
 
     /** Money to what an estimate knows: tens below five hundred, hundreds above. */
     static String money(String currency, double low, double high) {
         double step = high < 500 ? 10 : 100;
         String range = range(Math.round(low / step) * step, Math.round(high / step) * step, 0);
-        return currency + (currency.length() == 1 ? THIN : " ") + range;
+        return currency + TIED + range;
     }
 
     /** Days in whole days, a day begun counting as one. */

@@ -25,13 +25,7 @@ import org.locationtech.jts.geom.Location;
  * @param litres the volume's quantiles
  * @param trueLitres the volume's truth
  */
-record DeckScore(
-        String deck,
-        Overlap overlap,
-        Quantiles litres,
-        double trueLitres,
-        int regions,
-        double millis) {
+record DeckScore(String deck, Overlap overlap, Quantiles litres, double trueLitres, int regions, double millis) {
     /** Intersection over union of the cells of each kind of damage; NaN where neither truth nor map has any. */
     record Overlap(double wet, double delaminated, double empty) {}
 
@@ -44,9 +38,13 @@ record DeckScore(
         TruthGrid depth = TruthGrid.read(folder.resolve("truth-void-depth-mm.asc"));
         IntPredicate trulyEmpty = i -> depth.at(i) > 0.5;
         Overlap overlap = new Overlap(
-                overlap(wet, i -> wet.at(i) > 0.5, map, r -> r.condition() == Condition.WET
-                        || r.condition() == Condition.WET_DELAMINATED
-                        || (r.condition() == Condition.VOID && r.pWetMean() > 0.5)),
+                overlap(
+                        wet,
+                        i -> wet.at(i) > 0.5,
+                        map,
+                        r -> r.condition() == Condition.WET
+                                || r.condition() == Condition.WET_DELAMINATED
+                                || (r.condition() == Condition.VOID && r.pWetMean() > 0.5)),
                 overlap(loose, i -> loose.at(i) > 0.5 || trulyEmpty.test(i), map, r -> r.condition()
                         .loose()),
                 overlap(depth, trulyEmpty, map, r -> r.condition() == Condition.VOID));
@@ -55,7 +53,8 @@ record DeckScore(
             litres += depth.onDeck(i) ? depth.at(i) * depth.cell * depth.cell / 1e6 : 0;
         }
         String name = String.valueOf(folder.getFileName());
-        return new DeckScore(name, overlap, map.voidMm3().times(1e-6), litres, map.regions().size(), millis);
+        return new DeckScore(
+                name, overlap, map.voidMm3().times(1e-6), litres, map.regions().size(), millis);
     }
 
     private static double overlap(TruthGrid grid, IntPredicate truth, DamageMap map, Predicate<Region> counts) {
