@@ -7,6 +7,7 @@ import corewright.repair.RecorePlan;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import java.awt.Shape;
+import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
@@ -33,15 +34,39 @@ public final class MapPainter {
         this.damage = spec.damage();
     }
 
+    /**
+     * What came of it.
+     *
+     * @param scale survey millimetres to one of paper
+     * @param readingsShown those there was room for
+     * @param scaleAndUphill comb and ramp found a free corner; else the sheet must say both elsewhere
+     * @param unlabelled regions whose words found no room: only their ids stand on the map
+     */
+    public record Painted(
+            double scale, int readingsShown, int readingsTotal, boolean scaleAndUphill, List<String> unlabelled) {
+        public Painted {
+            unlabelled = List.copyOf(unlabelled);
+        }
+    }
+
     /** Lays out and paints. */
-    public static MapLayout paint(Paper paper, MapSpec spec) {
+    public static Painted paint(Paper paper, MapSpec spec) {
         MapLayout layout = MapLayout.of(spec);
         paint(paper, layout);
-        return layout;
+        List<String> unlabelled = layout.labels().stream()
+                .filter(l -> !l.led())
+                .map(RegionLabel::region)
+                .toList();
+        return new Painted(
+                layout.view().scale(),
+                layout.readings().size(),
+                layout.readingsTotal(),
+                !layout.sheetMarks().isEmpty(),
+                unlabelled);
     }
 
     /** Paints what is laid out. */
-    public static void paint(Paper paper, MapLayout layout) {
+    static void paint(Paper paper, MapLayout layout) {
         new MapPainter(paper, layout).paint();
     }
 
@@ -135,8 +160,9 @@ public final class MapPainter {
         marks.holes().forEach(m -> m.paint(paper));
         layout.holeLabels().forEach(m -> m.paint(paper));
         marks.tags().forEach(m -> m.paint(paper));
-        if (spec.shows(Layer.DATUM) && spec.box().holds(layout.datum().box())) {
-            layout.datum().paint(paper);
+        DatumMark datum = layout.datum();
+        if (datum != null) {
+            datum.paint(paper);
         }
     }
 }

@@ -1,28 +1,15 @@
 package corewright.drawing;
 
-import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What stands on the paper already: boxes and leader lines that nothing else may touch. */
+/** What stands on the paper already, as boxes; leaders are level and upright, so they are boxes too. */
 final class Obstacles {
-    private record Leg(double x1, double y1, double x2, double y2) {
-        boolean meets(Box b) {
-            return b.shape().intersectsLine(x1, y1, x2, y2);
-        }
-
-        boolean meets(Leg o) {
-            return Line2D.linesIntersect(x1, y1, x2, y2, o.x1, o.y1, o.x2, o.y2);
-        }
-    }
-
     private final List<Box> boxes = new ArrayList<>();
-    private final List<Leg> legs = new ArrayList<>();
 
     Obstacles copy() {
         Obstacles copy = new Obstacles();
         copy.boxes.addAll(boxes);
-        copy.legs.addAll(legs);
         return copy;
     }
 
@@ -34,27 +21,26 @@ final class Obstacles {
         marks.forEach(m -> add(m.box()));
     }
 
-    void addLeg(double x1, double y1, double x2, double y2) {
-        legs.add(new Leg(x1, y1, x2, y2));
-    }
-
     boolean free(Box box) {
-        return boxes.stream().noneMatch(box::meets) && legs.stream().noneMatch(l -> l.meets(box));
+        for (Box taken : boxes) {
+            if (taken.meets(box)) {
+                return false;
+            }
+        }
+        return true;
     }
 
-    /** How many boxes and lines a box touches. */
+    /** How many things a box touches. */
     int hits(Box box) {
-        return (int) (boxes.stream().filter(box::meets).count()
-                + legs.stream().filter(l -> l.meets(box)).count());
+        int hits = 0;
+        for (Box taken : boxes) {
+            hits += taken.meets(box) ? 1 : 0;
+        }
+        return hits;
     }
 
-    /** How many boxes an upright or level leg touches, taken {@code clear} wide on each side. */
+    /** How many things an upright or level leg touches, taken {@code clear} wide on each side. */
     int hits(double x1, double y1, double x2, double y2, double clear) {
         return hits(Box.between(x1, y1, x2, y2).grown(clear));
-    }
-
-    boolean crosses(double x1, double y1, double x2, double y2) {
-        Leg leg = new Leg(x1, y1, x2, y2);
-        return legs.stream().anyMatch(leg::meets);
     }
 }

@@ -4,7 +4,9 @@ import java.util.List;
 
 /** The voice grid on paper: dotted lines 0.10, letters 8.5 pt bold above and below, rows at the right. */
 final class VoiceGridMark {
-    private static final double ROW_NAME_GAP = 3.2;
+    /** From the deck's aft end to the middle of the row names. */
+    static final double ROW_NAMES_GAP = 6.6;
+
     private static final double LEAST_ROW = 3;
     private static final Type LETTER = Type.LABEL_BOLD;
     private static final Type ROW = new Type(Typeface.CONDENSED_SEMIBOLD, 7);
@@ -49,9 +51,5 @@ final class VoiceGridMark {
             String shorter = name.substring(0, 1) + name.substring(name.indexOf(' ') + 1);
             paper.text(shorter, x, y + ROW.capMm() / 2, ROW, Paper.Anchor.CENTRE);
         }
-    }
-
-    static double rowNamesGap() {
-        return ROW_NAME_GAP;
     }
 }

@@ -20,7 +20,7 @@ class PictureTest {
         MapSpec spec = new MapSpec(
                 DrawingFixture.foredeck(),
                 DrawingFixture.FACE,
-                new Box(12, 19, 197, 152),
+                new Box(12, 19.5, 201, 151),
                 MapSpec.LARGEST,
                 EnumSet.complementOf(EnumSet.of(Layer.HOLES, Layer.CUTS, Layer.METHODS)),
                 MapSpec.Wording.TRADE);
