@@ -38,6 +38,10 @@ public final class Outputs {
             progress.begin("tables", 0.60);
             tables(assessment, work);
             surfaces(assessment, Files.createDirectory(work.resolve("surfaces")));
+            progress.begin("maps", 0.65);
+            PlateFiles.write(assessment, Files.createDirectory(work.resolve("maps")));
+            progress.begin("owner's report", 0.90);
+            OwnerReport.write(assessment, work.resolve("owner-report.pdf"));
             progress.begin("summary", 0.99);
             String summary = SummaryJson.text(assessment, timingsMs.get());
             text(work.resolve(Destination.MARKER), summary);

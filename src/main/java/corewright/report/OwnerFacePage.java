@@ -57,7 +57,7 @@ final class OwnerFacePage {
     private void paintMap(Paper paper, int rows) {
         head(paper, " · where the damage is");
         Prose.TEXT.paint(paper, words(), Sheet.LEFT, Sheet.BODY + 2, Sheet.FULL_WIDTH, Anchor.LEFT);
-        Legend.paint(paper, assessment, face, new Box(Sheet.LEFT, mapTop(), LEGEND_WIDTH, MAP_HEIGHT));
+        OwnerLegend.paint(paper, assessment, face, new Box(Sheet.LEFT, mapTop(), LEGEND_WIDTH, MAP_HEIGHT));
         OwnerMap.paint(paper, assessment, face, new Box(Sheet.ANSWERS, mapTop(), Sheet.ANSWER_WIDTH, MAP_HEIGHT));
         if (rows > 0) {
             table.paint(paper, Sheet.LEFT, tableTop(), 0, rows);

@@ -76,7 +76,7 @@ final class OwnerFirstPage {
     }
 
     private void map(Paper paper, double top, double height) {
-        Legend.paint(paper, assessment, face, new Box(Sheet.LEFT, top, LEGEND_WIDTH, height));
+        OwnerLegend.paint(paper, assessment, face, new Box(Sheet.LEFT, top, LEGEND_WIDTH, height));
         OwnerMap.paint(paper, assessment, face, new Box(Sheet.ANSWERS, top, Sheet.ANSWER_WIDTH, height));
     }
 

@@ -71,12 +71,15 @@ final class Places {
 
     /** {@code 2.25 m aft and 0.60 m to starboard}. */
     static String byFigures(Point place) {
-        String aft = Figures.fixed(Math.abs(place.getX()) / 1000, 2) + " " + (place.getX() < 0 ? "m forward" : "m aft");
+        String aft = metres(place.getX()) + (place.getX() < 0 ? " forward" : " aft");
         if (Math.abs(place.getY()) < 5) {
             return aft + " of the datum";
         }
-        return aft + " and " + Figures.fixed(Math.abs(place.getY()) / 1000, 2)
-                + (place.getY() < 0 ? " m to port" : " m to starboard");
+        return aft + " and " + metres(place.getY()) + (place.getY() < 0 ? " to port" : " to starboard");
+    }
+
+    private static String metres(double mm) {
+        return Figures.fixed(Math.abs(mm) / 1000, 2) + Wording.TIED + "m";
     }
 
     private static Optional<Feature> nearest(Face face, Geometry area) {

@@ -20,7 +20,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 
 /** How to read the owner's map: only what the map uses, in plain words. */
-final class Legend {
+final class OwnerLegend {
     private static final Type WORDS = new Type(Typeface.TEXT, 8);
     private static final Type TAG = new Type(Typeface.TEXT_BOLD, 7);
     private static final double SWATCH_WIDTH = 8.1;
@@ -28,7 +28,7 @@ final class Legend {
     private static final double LINE = 6.4;
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
-    private Legend() {}
+    private OwnerLegend() {}
 
     static void paint(Paper paper, Assessment assessment, FaceDamage face, Box box) {
         double y = box.y() + 1;
