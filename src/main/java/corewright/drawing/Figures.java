@@ -39,10 +39,10 @@ public final class Figures {
         return fixed(mm2 / 1e6, 2) + " m²";
     }
 
-    /** Cubic millimetres as litres, two decimals under a litre, one above. */
+    /** Cubic millimetres as litres, two decimals under ten litres, one above. */
     public static String litres(double mm3) {
         double litres = mm3 / 1e6;
-        return fixed(litres, litres < 0.995 ? 2 : 1);
+        return fixed(litres, litres < 9.995 ? 2 : 1);
     }
 
     /** 14 April 2026. */

@@ -50,7 +50,11 @@ final class NamePlacer {
             LineString line = view.onPaper(s.geometry());
             put(true, along(name, line, StructureMarks.onEdge(line, outline)));
         }
+        RegionWords words = new RegionWords(spec);
         for (Feature.Fitting f : face.all(Feature.Fitting.class)) {
+            if (words.says(f)) {
+                continue;
+            }
             put(f.loadBearing(), around(f.name(), fittingBox(f)));
         }
         return names;

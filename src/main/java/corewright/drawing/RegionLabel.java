@@ -100,6 +100,7 @@ record RegionLabel(
             paper.haloText(region, box.middleX(), box.bottom(), ID, Paper.Anchor.CENTRE, 0.8);
             return;
         }
+        paper.fill(box.grown(0.3).shape(), Paper.WHITE);
         double y = box.y() + HEAD.capMm();
         double x = toLeft ? box.right() - headWidth(region, lines) : box.x();
         paper.text(region, x, y, ID, Paper.Anchor.LEFT);

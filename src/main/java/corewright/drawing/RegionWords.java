@@ -12,6 +12,7 @@ import corewright.repair.RecorePlan;
 import corewright.survey.Feature;
 import corewright.survey.Finding;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
@@ -25,7 +26,6 @@ final class RegionWords {
     /** Longest further line, paper millimetres: a label wider than this finds no corner. */
     private static final double WIDEST = 52;
 
-    /** Share of a rim's outer ring that must surround another region. */
     private static final int MOST_LINES = 4;
 
     private final MapSpec spec;
@@ -127,13 +127,22 @@ final class RegionWords {
         if (!inner.isEmpty()) {
             return "around " + String.join(", ", inner);
         }
-        Optional<Feature.Fitting> nearest = damage.face().all(Feature.Fitting.class).stream()
-                .filter(f -> f.loadBearing() && f.geometry().distance(region.likely()) <= AT_MM)
-                .min((a, b) -> Double.compare(
-                        a.geometry().distance(region.label()), b.geometry().distance(region.label())));
-        return nearest.filter(f -> !f.name().isEmpty())
-                .map(f -> "at the " + f.name())
-                .orElse("");
+        return fitting(region).map(f -> "at the " + f.name()).orElse("");
+    }
+
+    private Optional<Feature.Fitting> fitting(Region region) {
+        return damage.face().all(Feature.Fitting.class).stream()
+                .filter(f -> f.loadBearing() && !f.name().isEmpty())
+                .filter(f -> f.geometry().distance(region.likely()) <= AT_MM)
+                .min(Comparator.comparingDouble(f -> f.geometry().distance(region.label())));
+    }
+
+    /** Whether a region's label already says the fitting's name. */
+    boolean says(Feature.Fitting fitting) {
+        return spec.shows(Layer.REGION_LABELS)
+                && damage.regions().stream()
+                        .anyMatch(r -> full(r).stream().anyMatch(l -> l.endsWith("at the " + fitting.name()))
+                                && fitting(r).filter(f -> f == fitting).isPresent());
     }
 
     private List<String> method(Region region) {

@@ -67,6 +67,17 @@ record VoiceGrid(Envelope extent, boolean steep, boolean highIsPlusY) {
         return rows;
     }
 
+    /** Where the whole column begins, survey millimetres aft. */
+    double columnStart(Strip column) {
+        return STEP * Math.floor((column.from() - originX()) / STEP + 1e-9) + originX();
+    }
+
+    /** Where the whole row begins, counted out from the centreline. */
+    double rowStart(Strip row) {
+        int number = Integer.parseInt(row.name().substring(row.name().indexOf(' ') + 1));
+        return STEP * (number - 1);
+    }
+
     private String side(boolean plusY) {
         if (steep) {
             return plusY == highIsPlusY ? "up" : "down";
