@@ -38,10 +38,10 @@ import picocli.CommandLine.Spec;
         })
 @SuppressWarnings("NullAway.Init") // the command line sets the required options
 final class EstimateCommand implements Callable<Integer> {
-    /** More points than this at once take over half a minute; beyond, the nearest ones say nearly the same. */
+    /** Time grows with the cube of the points at once; beyond this the nearest ones are used. Judgement. */
     private static final int MOST_AT_ONCE = 3000;
 
-    /** Neighbours where none were asked for and the points are too many: more hardly moves an estimate. */
+    /** Neighbours where none were asked for and the points are too many; two to three times the usual 24. Judgement. */
     private static final int USUAL_NEIGHBOURS = 64;
 
     @Spec

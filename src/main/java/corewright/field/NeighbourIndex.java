@@ -7,7 +7,7 @@ import java.util.Arrays;
  * decided by the sample's position, so the answer never depends on the search.
  */
 public final class NeighbourIndex {
-    /** Three a bucket is within a few percent of the fastest for 8 to 64 neighbours; flat between two and six. */
+    /** Few enough to look at little in vain, enough to keep rings few at 24 neighbours. Judgement. */
     private static final double PER_BUCKET = 3;
 
     private final double[] x;
