@@ -11,7 +11,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -55,7 +54,7 @@ final class ContourCommand implements Callable<Integer> {
         AsciiGrid.Grid read = AsciiGrid.read(grid);
         Raster raster = new Raster(read.x0(), read.y0(), read.cell(), read.rows(), read.columns(), read.values());
         List<Band> bands = Contours.bands(raster, levels);
-        writeWhole(BandsGeoJson.of(bands).toString() + "\n");
+        WholeFile.write(out, BandsGeoJson.of(bands) + "\n");
         PrintWriter printer = spec.commandLine().getOut();
         if (json) {
             printer.println(summary(bands).toPrettyString());
@@ -84,23 +83,5 @@ final class ContourCommand implements Callable<Integer> {
             node.put("polygons", band.area().getNumGeometries());
         }
         return root;
-    }
-
-    /** The file appears whole or not at all: written beside its place, then moved there. */
-    private void writeWhole(String text) throws IOException {
-        Path target = out.toAbsolutePath();
-        Path parent = target.getParent();
-        if (parent == null || Files.isDirectory(target)) {
-            throw new ParameterException(spec.commandLine(), "--out: " + out + " is a folder, expected a file");
-        }
-        Files.createDirectories(parent);
-        Path unfinished = parent.resolve(
-                "." + target.getFileName() + "-" + ProcessHandle.current().pid());
-        try {
-            Files.writeString(unfinished, text);
-            Files.move(unfinished, target, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(unfinished);
-        }
     }
 }

@@ -77,7 +77,8 @@ class ContoursTest {
         // Centres at 0.5 and 1.5 with 0 and 1: 0.25 lies at x = 0.75, and straight on over the outer half cells.
         List<Band> bands = Contours.bands(Fields.of(1, new double[] {0, 1}), 0.25);
         assertThat(bands).hasSize(2);
-        assertThat(bands.get(0).area().equalsTopo(Fields.wkt("POLYGON((0 0,0.75 0,0.75 1,0 1,0 0))"))).isTrue();
+        assertThat(bands.get(0).area().equalsTopo(Fields.wkt("POLYGON((0 0,0.75 0,0.75 1,0 1,0 0))")))
+                .isTrue();
         assertThat(bands.get(1)).extracting(Band::lower, Band::upper).containsExactly(0.25, OPEN);
         assertThat(bands.get(1).area().getArea()).isEqualTo(1.25);
     }
