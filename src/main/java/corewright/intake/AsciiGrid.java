@@ -176,7 +176,8 @@ public final class AsciiGrid {
                     add(new Complaint(
                             new Origin(name, i + 1),
                             "",
-                            "found more than the " + values.length + " values of " + rows + " rows of " + columns + " columns"));
+                            "found more than the " + values.length + " values of " + rows + " rows of " + columns
+                                    + " columns"));
                     return values;
                 }
                 String word = words.group();

@@ -10,8 +10,7 @@ import java.util.Map;
 final class DemoFiles {
     static final String BOAT = "quillwort";
 
-    private static final String SURVEY =
-            """
+    private static final String SURVEY = """
             format: 1
             name: "Quillwort, foredeck and cabin front"
             surveyed: 2026-03-24
@@ -42,14 +41,12 @@ final class DemoFiles {
             costs: { currency: "€", rate_per_hour: 72, resin_per_kg: 31, material_per_m2: 190 }
             """;
 
-    private static final String FEELERS =
-            """
+    private static final String FEELERS = """
             id,face,x1,y1,x2,y2,end,void_depth,note
             F1,foredeck,1840,430,1560,390,beyond,,a 28 cm rod from the old core-drilled hole
             """;
 
-    private static final String PLUGS =
-            """
+    private static final String PLUGS = """
             id,face,x,y,mc_percent,note
             K1,foredeck,1840,430,11.5,from the old core-drilled hole
             K2,foredeck,2930,900,41,
@@ -73,8 +70,7 @@ final class DemoFiles {
     }
 
     private static String readme() {
-        StringBuilder text = new StringBuilder(
-                """
+        StringBuilder text = new StringBuilder("""
                 # Demo data
 
                 `quillwort` is the survey of an **invented boat**: nobody measured anything, and boat, people and readings are
@@ -103,8 +99,7 @@ final class DemoFiles {
                     size.volumeL(),
                     d.story()));
         }
-        return text.append(
-                        """
+        return text.append("""
 
                         Areas and volumes are summed on a 5 mm grid. Each damage is an ellipse whose edge wanders by about a
                         tenth; empty space is deepest in the middle. A gap of 0.25 or 0.35 mm at its deepest is a loose skin,
@@ -122,7 +117,6 @@ final class DemoFiles {
                         - A rod from an old core-drilled hole ran free for its whole length; two core plugs were dried in an
                           oven.
                         - A web of solid glass stops the water: the bay forward of it is dry.
-                        """)
-                .toString();
+                        """).toString();
     }
 }

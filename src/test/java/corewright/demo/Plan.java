@@ -51,7 +51,9 @@ final class Plan {
         if (face.equals(FRONT)) {
             return polygon(List.of(at(0, -930), at(560, -850), at(560, 850), at(0, 930), at(0, -930)));
         }
-        double[] stations = {0, 25, 60, 120, 200, 300, 450, 650, 900, 1200, 1500, 1800, 2100, 2400, 2700, 3000, 3200, 3400};
+        double[] stations = {
+            0, 25, 60, 120, 200, 300, 450, 650, 900, 1200, 1500, 1800, 2100, 2400, 2700, 3000, 3200, 3400
+        };
         for (double x : stations) {
             ring.add(at(x, 0 - StrictMath.rint(halfWidth(x))));
         }
@@ -95,7 +97,14 @@ final class Plan {
     }
 
     private static void row(StringBuilder csv, String face, String kind, String name, String wkt, String rest) {
-        csv.append(face).append(',').append(kind).append(",\"").append(name).append("\",\"").append(wkt).append("\",");
+        csv.append(face)
+                .append(',')
+                .append(kind)
+                .append(",\"")
+                .append(name)
+                .append("\",\"")
+                .append(wkt)
+                .append("\",");
         csv.append(rest).append('\n');
     }
 

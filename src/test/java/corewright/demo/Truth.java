@@ -156,8 +156,7 @@ final class Truth {
         double volume = 0;
         for (double x = box.getMinX() + STEP_MM / 2; x < box.getMaxX(); x += STEP_MM) {
             for (double y = box.getMinY() + STEP_MM / 2; y < box.getMaxY(); y += STEP_MM) {
-                if (damage.holds(damage.face(), x, y)
-                        && core.locate(new Coordinate(x, y)) != Location.EXTERIOR) {
+                if (damage.holds(damage.face(), x, y) && core.locate(new Coordinate(x, y)) != Location.EXTERIOR) {
                     area += STEP_MM * STEP_MM;
                     volume += STEP_MM * STEP_MM * damage.depthAt(x, y);
                 }

@@ -45,7 +45,8 @@ final class Walk {
             }
         }
         for (double y : new double[] {-40, -20, 0, 20, 40}) {
-            csv.append(moistureRow("M" + ++n, Plan.DECK, new Place(760, y), "yes", "dry by the plug taken here in 2024"));
+            csv.append(
+                    moistureRow("M" + ++n, Plan.DECK, new Place(760, y), "yes", "dry by the plug taken here in 2024"));
         }
         csv.append(moistureRow("M" + ++n, Plan.DECK, new Place(2970, 900), "", "read again"));
         csv.append(moistureRow("M" + ++n, Plan.DECK, new Place(1530, -360), "", "read again"));
@@ -61,7 +62,13 @@ final class Walk {
         return String.format(
                 Locale.ROOT,
                 "%s,%s,%.0f,%.0f,%d,%s,%s%n",
-                id, face, p.x, p.y, Math.round(Math.min(99, Math.max(5, value))), reference, note);
+                id,
+                face,
+                p.x,
+                p.y,
+                Math.round(Math.min(99, Math.max(5, value))),
+                reference,
+                note);
     }
 
     private static String offScale(String id, double x, double y, String value) {
@@ -107,11 +114,21 @@ final class Walk {
     String probes() {
         StringBuilder csv = new StringBuilder("id,face,x,y,void_depth,core_state,core_moisture,note\n");
         double[][] deck = {
-            {1560, 400}, {1440, 330}, {1690, 470}, {1380, 420}, {1770, 410}, {1560, 500}, // the empty space
+            {1560, 400},
+            {1440, 330},
+            {1690, 470},
+            {1380, 420},
+            {1770, 410},
+            {1560, 500}, // the empty space
             {1900, 560}, // beyond its edge
-            {2640, -690}, {2500, -740}, {2790, -640}, // loose over dry
-            {2960, 850}, {2860, 760}, // wet, bonded
-            {1180, -180}, {1040, -170}, {1320, -120}, // wet and loose
+            {2640, -690},
+            {2500, -740},
+            {2790, -640}, // loose over dry
+            {2960, 850},
+            {2860, 760}, // wet, bonded
+            {1180, -180},
+            {1040, -170},
+            {1320, -120}, // wet and loose
             {750, 120}, // forward of the web
         };
         double[][] front = {{290, 410}, {260, 300}, {310, 520}, {150, -520}};
