@@ -44,6 +44,7 @@ final class DemoFiles {
     private static final String FEELERS = """
             id,face,x1,y1,x2,y2,end,void_depth,note
             F1,foredeck,1840,430,1560,390,beyond,,a 28 cm rod from the old core-drilled hole
+            F2,foredeck,1840,430,1905,470,firm,,from the same hole
             """;
 
     private static final String PLUGS = """
@@ -114,7 +115,7 @@ final class DemoFiles {
                         - One tap was misheard: (2320, 640) is called hollow and is sound. Taps within some 15 mm of an edge
                           may fall on either side of it.
                         - Probe depths carry 0.35 mm of scatter and are read to half a millimetre.
-                        - A rod from an old core-drilled hole ran free for its whole length; two core plugs were dried in an
+                        - From an old core-drilled hole a rod ran free for its whole length one way and met core the other way; two core plugs were dried in an
                           oven.
                         - A web of solid glass stops the water: the bay forward of it is dry.
                         """).toString();

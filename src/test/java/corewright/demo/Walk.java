@@ -114,24 +114,29 @@ final class Walk {
     String probes() {
         StringBuilder csv = new StringBuilder("id,face,x,y,void_depth,core_state,core_moisture,note\n");
         double[][] deck = {
+            // empty space, from its middle to its rim, and beyond
             {1560, 400},
-            {1440, 330},
-            {1690, 470},
-            {1380, 420},
-            {1770, 410},
-            {1560, 500}, // the empty space
-            {1900, 560}, // beyond its edge
+            {1430, 330},
+            {1700, 470},
+            {1330, 400},
+            {1590, 260},
+            {1520, 535},
+            {1900, 560},
+            // loose over dry core
             {2640, -690},
             {2500, -740},
-            {2790, -640}, // loose over dry
+            {2790, -640},
+            // wet, bonded
             {2960, 850},
-            {2860, 760}, // wet, bonded
+            {2860, 760},
+            // wet and loose
             {1180, -180},
             {1040, -170},
-            {1320, -120}, // wet and loose
-            {750, 120}, // forward of the web
+            {1320, -120},
+            // forward of the web
+            {750, 120},
         };
-        double[][] front = {{290, 410}, {260, 300}, {310, 520}, {150, -520}};
+        double[][] front = {{290, 410}, {280, 255}, {310, 570}, {150, -520}};
         int n = 0;
         for (double[] p : deck) {
             csv.append(probeRow("P" + ++n, Plan.DECK, p[0], p[1]));
