@@ -26,6 +26,9 @@ final class Mesh {
         Runs edges = new Runs();
         for (int row = -1; row < raster.rows(); row++) {
             for (int column = -1; column < raster.columns(); column++) {
+                if (isAwayFromAnyLine(row, column, level)) {
+                    continue;
+                }
                 for (Tile tile : tiles(row, column)) {
                     tile.quad.lines(level, line);
                     tile.edges.forEach(edge -> partAbove(edge, level, edges::add));
@@ -33,6 +36,19 @@ final class Mesh {
             }
         }
         edges.forEach(line);
+    }
+
+    /** Four centres with data on one side of the level: most tiles, and nothing to see there. */
+    private boolean isAwayFromAnyLine(int row, int column, double level) {
+        if (row < 0 || column < 0 || row + 1 >= raster.rows() || column + 1 >= raster.columns()) {
+            return false;
+        }
+        double a = raster.at(row, column);
+        double b = raster.at(row, column + 1);
+        double c = raster.at(row + 1, column);
+        double d = raster.at(row + 1, column + 1);
+        return (a >= level && b >= level && c >= level && d >= level)
+                || (a < level && b < level && c < level && d < level);
     }
 
     /** Whether the value at a place is at least the level; false where there is no data. */
