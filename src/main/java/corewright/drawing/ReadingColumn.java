@@ -97,19 +97,11 @@ final class ReadingColumn {
         String start = grid.originX() == 0
                 ? "the datum"
                 : Figures.fixed(-grid.originX() / 1000, 1) + " m forward of the datum";
-        return "Letter aft from "
-                + start
-                + ", then side and row out from the centreline: “"
-                + column.name()
-                + ", "
-                + side
-                + " "
-                + word(row.name().substring(row.name().indexOf(' ') + 1))
-                + "” is the square "
-                + span(from)
-                + " m aft, "
-                + span(rowFrom)
-                + " m "
+        String rule =
+                grid.steep() ? "then rows up or down from the datum" : "then side and row out from the centreline";
+        String number = word(row.name().substring(row.name().indexOf(' ') + 1));
+        return "Letter aft from " + start + ", " + rule + ": “" + column.name() + ", " + side + " " + number
+                + "” is the square " + span(from) + " m aft, " + span(rowFrom) + " m "
                 + (grid.steep() ? side : "to " + side)
                 + ".";
     }
@@ -127,9 +119,13 @@ final class ReadingColumn {
     private List<Row> conditions() {
         List<Row> rows = new ArrayList<>();
         for (Condition c : Condition.values()) {
-            double area = damage.areaMm2(c);
+            double area = c == Condition.SOUND
+                    ? Figures.shownArea(damage.areaMm2(c))
+                    : shown(damage.regions().stream()
+                            .filter(r -> r.condition() == c)
+                            .toList());
             if (area > 0 || c == Condition.SOUND) {
-                rows.add(new Row(c.word(), rounded(area)));
+                rows.add(new Row(c.word(), area));
             }
         }
         return rows;
@@ -145,16 +141,18 @@ final class ReadingColumn {
                     .toList();
             if (!regions.isEmpty()) {
                 String ids = String.join(", ", regions.stream().map(Region::id).toList());
-                double area =
-                        regions.stream().mapToDouble(r -> r.likely().getArea()).sum();
-                rows.add(new Row(RegionWords.doing(method) + ": " + ids, rounded(area)));
+                double area = shown(regions);
+                rows.add(new Row(RegionWords.doing(method) + ": " + ids, area));
             }
         }
         return rows;
     }
 
-    private static double rounded(double mm2) {
-        return Math.round(mm2 / 1e4) / 100.0;
+    /** The sum of the regions' areas as their labels say them. */
+    private static double shown(List<Region> regions) {
+        return regions.stream()
+                .mapToDouble(r -> Figures.shownArea(r.likely().getArea()))
+                .sum();
     }
 
     /** The total is the sum of the rows as shown. */
@@ -166,7 +164,7 @@ final class ReadingColumn {
         double sum = 0;
         for (Row row : rows) {
             row(row.name, row.squareMetres, at, TEXT);
-            sum += row.squareMetres;
+            sum += Math.round(100 * row.squareMetres) / 100.0;
             at += TABLE_PITCH;
         }
         paper.line(Pen.FAINT, LEFT, at - 2.6, UNIT_X + 5, at - 2.6);

@@ -24,7 +24,7 @@ final class RegionWords {
     private static final double AT_MM = 120;
 
     /** Longest further line, paper millimetres: a label wider than this finds no corner. */
-    private static final double WIDEST = 52;
+    private static final double WIDEST = 56;
 
     private static final int MOST_LINES = 4;
 
@@ -155,7 +155,7 @@ final class RegionWords {
             lines.add("a naval architect or surveyor decides first");
         }
         if (on.firstStep() != null) {
-            for (String line : Type.NOTE.wrap("first: " + lowered(on.firstStep()), WIDEST)) {
+            for (String line : Type.NOTE.wrapEvenly("first: " + lowered(on.firstStep()), WIDEST)) {
                 lines.add(line);
             }
         }
