@@ -26,7 +26,7 @@ final class LabelPlacer {
     private static final double LONGEST_RUN = 80;
     private static final double FURTHEST = 70;
     private static final double FINE_UNTIL = 16;
-    private static final double WORD_CLEAR = 0.8;
+    private static final double WORD_CLEAR = 1.2;
     private static final double LINE_CLEAR = 0.6;
     private static final int ROUNDS = 2;
 

@@ -113,11 +113,13 @@ public final class Legend {
 
     private void readings() {
         List<ReadingMark> shown = layout.readings();
+        int tapped = shown.stream().anyMatch(r -> r.lines() > 0) ? 1 : 0;
         if (shown.stream().anyMatch(r -> !r.text().isEmpty())) {
             mark(
                     (paper, x, y) -> {
                         reading(x - 2.5, y, "14", 0, ReadingMark.Trust.TAKEN).paint(paper);
-                        reading(x + 2.5, y, "37", 1, ReadingMark.Trust.TAKEN).paint(paper);
+                        reading(x + 2.5, y, "37", tapped, ReadingMark.Trust.TAKEN)
+                                .paint(paper);
                     },
                     scale().toArray(String[]::new));
         }

@@ -180,7 +180,7 @@ record MapLayout(
             DatumMark datum = new DatumMark(view.datumX(), view.datumY());
             if (spec.shows(Layer.DATUM) && spec.box().holds(datum.box())) {
                 outside.add(datum.box().grown(0.5));
-                hard.add(datum.box());
+                datum.parts().forEach(hard::add);
             }
         }
 

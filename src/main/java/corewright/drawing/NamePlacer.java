@@ -27,7 +27,7 @@ final class NamePlacer {
     private final PlanView view;
     private final Obstacles marks;
     private final Obstacles readings;
-    private final Obstacles lines = new Obstacles();
+    private final List<Obstacles> lines = new ArrayList<>();
     private final List<NameMark> names = new ArrayList<>();
 
     private NamePlacer(MapSpec spec, PlanView view, Obstacles marks, Obstacles readings) {
@@ -72,11 +72,13 @@ final class NamePlacer {
 
     /** Words should not stand on a line of the deck: the line as a string of small boxes. */
     private void claim(Geometry line) {
+        Obstacles boxes = new Obstacles();
         LengthIndexedLine along = new LengthIndexedLine(line);
         for (double at = 0; at < line.getLength(); at += LINE_SAMPLE) {
             Coordinate c = along.extractPoint(at);
-            lines.add(Box.round(c.x, c.y, LINE_SAMPLE / 2));
+            boxes.add(Box.round(c.x, c.y, LINE_SAMPLE / 2));
         }
+        lines.add(boxes);
     }
 
     private Box fittingBox(Feature.Fitting f) {
@@ -99,7 +101,7 @@ final class NamePlacer {
             Box box = candidate.box().grown(0.3);
             double cost = MARK_COST * marks.hits(box)
                     + READING_COST * readings.hits(box)
-                    + (lines.free(box) ? 0 : LINE_COST)
+                    + LINE_COST * lines.stream().filter(l -> !l.free(box)).count()
                     + LATER_COST * i;
             if (cost < least) {
                 least = cost;

@@ -23,6 +23,7 @@ final class ReadingColumn {
     private static final double FIGURE_X = 264;
     private static final double UNIT_X = 266;
     private static final double TABLE_PITCH = 3.7;
+    private static final double NAME_WIDTH = 37;
 
     private record Row(String name, double squareMetres) {}
 
@@ -42,11 +43,15 @@ final class ReadingColumn {
         List<Legend.Entry> entries = Legend.of(layout);
         List<Row> rows = kind == Plate.Kind.CONDITION ? conditions() : methods();
         List<String> voice = TEXT.wrap(voice(), RIGHT - LEFT);
-        double blocks = 9 + voice.size() * LEAD + 8 + (rows.size() + 1) * TABLE_PITCH + 2;
+        double blocks = 9 + voice.size() * LEAD + 8 + (lines(rows) + 1) * TABLE_PITCH + 2;
         double squeeze = Math.min(1, (FOOT - TOP - 4 - blocks) / height(entries));
         double y = legend(entries, squeeze);
         y = voice(voice, y + 1.2);
         table(rows, y + 1.2);
+    }
+
+    private static int lines(List<Row> rows) {
+        return rows.stream().mapToInt(r -> TEXT.wrap(r.name, NAME_WIDTH).size()).sum();
     }
 
     private static double height(List<Legend.Entry> entries) {
@@ -163,7 +168,12 @@ final class ReadingColumn {
         double at = y + 9;
         double sum = 0;
         for (Row row : rows) {
-            row(row.name, row.squareMetres, at, TEXT);
+            List<String> names = TEXT.wrap(row.name, NAME_WIDTH);
+            for (String more : names.subList(0, names.size() - 1)) {
+                paper.text(more, LEFT, at, TEXT, Paper.Anchor.LEFT);
+                at += TABLE_PITCH;
+            }
+            row(names.get(names.size() - 1), row.squareMetres, at, TEXT);
             sum += Math.round(100 * row.squareMetres) / 100.0;
             at += TABLE_PITCH;
         }
@@ -172,7 +182,7 @@ final class ReadingColumn {
     }
 
     private void row(String name, double squareMetres, double y, Type type) {
-        paper.text(type.fit(name, FIGURE_X - LEFT - 10), LEFT, y, type, Paper.Anchor.LEFT);
+        paper.text(type.fit(name, NAME_WIDTH), LEFT, y, type, Paper.Anchor.LEFT);
         paper.text(Figures.fixed(squareMetres, 2), FIGURE_X, y, FIGURE, Paper.Anchor.RIGHT);
         paper.text("m²", UNIT_X, y, TEXT, Paper.Anchor.LEFT);
     }
