@@ -23,8 +23,15 @@ final class OwnerMap {
     private OwnerMap() {}
 
     static void paint(Paper paper, Assessment assessment, FaceDamage face, Box box) {
+        String name = face.face().name();
         MapPainter.paint(
-                paper,
-                new MapSpec(assessment, face.face().name(), box, MapSpec.LARGEST, LAYERS, MapSpec.Wording.OWNER));
+                paper, new MapSpec(assessment, name, box, scale(face, box), LAYERS, MapSpec.Wording.OWNER));
+    }
+
+    /** As large as fits, in whole numbers: nobody measures on the owner's map, and its comb tells the scale. */
+    private static double scale(FaceDamage face, Box box) {
+        Envelope extent = face.face().outline().getEnvelopeInternal();
+        double height = box.height() - (face.regions().isEmpty() ? SIDE_ROOM : LABEL_ROOM);
+        return Math.ceil(Math.max(extent.getWidth() / (box.width() - SIDE_ROOM), extent.getHeight() / height));
     }
 }

@@ -43,8 +43,7 @@ final class PngPlate {
 
     /** PNG's pHYs chunk: whole dots per metre, both ways. */
     private static IIOMetadata resolution(ImageWriter writer, BufferedImage image) throws IOException {
-        IIOMetadata data =
-                writer.getDefaultImageMetadata(ImageTypeSpecifier.createFromRenderedImage(image), null);
+        IIOMetadata data = writer.getDefaultImageMetadata(ImageTypeSpecifier.createFromRenderedImage(image), null);
         IIOMetadataNode size = new IIOMetadataNode("pHYs");
         String dots = Long.toString(Math.round(DOTS_PER_MM * 1000));
         size.setAttribute("pixelsPerUnitXAxis", dots);
