@@ -1,0 +1,51 @@
+package corewright.intake;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+
+/** The survey folder on disk; nothing outside it is ever opened. */
+record Folder(Path root) {
+    /** The file of that name; null after a complaint at {@code asked}. */
+    @Nullable
+    Path find(YamlValue asked, String name, Notes notes) throws IOException {
+        String problem = leaves(name);
+        if (problem.isEmpty()) {
+            Path path = inside(name);
+            if (!Files.exists(path)) {
+                problem = "file \"" + name + "\" is not in the folder";
+            } else if (!Files.isRegularFile(path)) {
+                problem = "\"" + name + "\" is not a file";
+            } else {
+                return path;
+            }
+        }
+        notes.complain(asked.origin(), asked.path(), problem);
+        return null;
+    }
+
+    /** Why a name must not be followed: it leads outside, by itself or over a link; empty where it stays inside. */
+    String leaves(String name) {
+        String outside = "\"" + name + "\" leads outside the survey folder, expected a file inside it";
+        if (name.startsWith("/") || name.startsWith("\\") || name.matches("[A-Za-z]:.*")) {
+            return outside;
+        }
+        try {
+            Path path = inside(name);
+            if (!path.normalize().startsWith(root)) {
+                return outside;
+            }
+            return Files.exists(path) && !path.toRealPath().startsWith(root) ? outside : "";
+        } catch (InvalidPathException e) {
+            return "this is no file name";
+        } catch (IOException e) {
+            return outside; // a link that cannot be followed to its end
+        }
+    }
+
+    private Path inside(String name) {
+        return root.resolve(name.replace('\\', '/'));
+    }
+}

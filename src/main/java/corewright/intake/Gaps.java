@@ -1,0 +1,110 @@
+package corewright.intake;
+
+import corewright.survey.Face;
+import corewright.survey.Finding.Severity;
+import corewright.survey.Moisture;
+import corewright.survey.Origin;
+import corewright.survey.Reading;
+import corewright.survey.Readings;
+import corewright.survey.Survey;
+import corewright.survey.Tap;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+
+/** What a survey cannot say because readings are missing, few or all alike: a finding for each, face by face. */
+final class Gaps {
+    private static final String NO_EXTENT = "How far it reaches and how sure that is can only be guessed from them.";
+
+    private final Survey survey;
+    private final Notes notes;
+
+    private Gaps(Survey survey, Notes notes) {
+        this.survey = survey;
+        this.notes = notes;
+    }
+
+    static void note(Survey survey, Notes notes) {
+        Gaps gaps = new Gaps(survey, notes);
+        survey.faces().forEach(gaps::face);
+    }
+
+    private void face(Face face) {
+        Readings r = survey.readings().on(face.name());
+        String on = " on " + face.name();
+        if (r.moisture().isEmpty() && r.taps().isEmpty() && r.probes().isEmpty()) {
+            String message = "No moisture reading, tap or probe was taken" + on + ".";
+            note(Severity.HAZARD, "no reading", message, "Nothing can be said of this face, good or bad.");
+            return;
+        }
+        missing(r, on);
+        few(r.moisture(), "moisture reading", on);
+        few(r.taps(), "tap", on);
+        alike(r, on);
+    }
+
+    private void missing(Readings r, String on) {
+        if (r.moisture().isEmpty()) {
+            String message = "No moisture reading was taken" + on + ".";
+            String effect = "Where the core is wet cannot be known away from the probes and plugs.";
+            note(Severity.DOUBT, "no moisture", message, effect);
+        }
+        if (r.taps().isEmpty()) {
+            String effect =
+                    "Where the skin is loose cannot be known away from the probes; wet core may hide a loose skin.";
+            note(Severity.DOUBT, "no taps", "No tap was made" + on + ".", effect);
+        }
+        if (r.probes().isEmpty()) {
+            String effect = "Void depth and volume cannot be known, nor whether the core is dry: no repair by injection"
+                    + " before pilot holes have shown it.";
+            note(Severity.DOUBT, "no probes", "No pilot hole was drilled" + on + ".", effect);
+        }
+    }
+
+    private void few(List<? extends Reading> readings, String kind, String on) {
+        int n = readings.size();
+        if (n > 0 && n < survey.settings().numerics().fewReadings()) {
+            String message = String.format(
+                    Locale.ROOT, "Only %d %s%s %s taken%s.", n, kind, n == 1 ? "" : "s", n == 1 ? "was" : "were", on);
+            note(Severity.DOUBT, "few readings", message, NO_EXTENT);
+        }
+    }
+
+    private void alike(Readings r, String on) {
+        Map<String, List<Moisture>> byMeter = new LinkedHashMap<>();
+        r.moisture().forEach(m -> byMeter.computeIfAbsent(m.meter(), k -> new ArrayList<>())
+                .add(m));
+        byMeter.forEach((meter, readings) -> {
+            double value = readings.get(0).value();
+            if (readings.size() > 1 && readings.stream().allMatch(m -> m.value() == value)) {
+                String message = "All " + readings.size() + " readings of meter " + meter + on + " are "
+                        + Numerals.plain(value) + ".";
+                String effect = "An even deck reads so, and so does a meter that is stuck or off: nothing here shows"
+                        + " where wet begins.";
+                note(Severity.DOUBT, "all equal", message, effect);
+            }
+        });
+        List<Tap> taps = r.taps();
+        if (taps.size() > 1 && alike(taps)) {
+            Tap tap = taps.get(0);
+            String what = tap.sound() != null
+                    ? "sound \"" + tap.sound().name().toLowerCase(Locale.ROOT) + "\""
+                    : "have the same contact time";
+            String message = "All " + taps.size() + " taps" + on + " " + what + ".";
+            note(Severity.HINT, "all equal", message, "They show no edge between bonded and loose skin.");
+        }
+    }
+
+    private static boolean alike(List<Tap> taps) {
+        Tap first = taps.get(0);
+        return taps.stream()
+                .allMatch(t -> t.sound() == first.sound() && Objects.equals(t.contactUs(), first.contactUs()));
+    }
+
+    private void note(Severity severity, String subject, String message, String effect) {
+        notes.finding(severity, new Origin(SurveyYaml.NAME, 0), "", null, subject, message, effect);
+    }
+}

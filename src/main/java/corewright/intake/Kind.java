@@ -1,0 +1,44 @@
+package corewright.intake;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** The kinds of CSV file in a survey folder and their columns. */
+enum Kind {
+    PLAN(List.of("kind", "wkt"), List.of("face", "name", "metal", "load_bearing", "keepout", "edge", "laminate")),
+    MOISTURE(List.of("x", "y", "value"), List.of("id", "face", "meter", "temperature", "taken", "reference", "note")),
+    TAPS(List.of("x", "y"), List.of("id", "face", "sound", "contact_us", "note")),
+    PROBES(List.of("x", "y", "void_depth"), List.of("id", "face", "core_state", "core_moisture", "note")),
+    FEELERS(List.of("x1", "y1", "x2", "y2", "end"), List.of("id", "face", "void_depth", "note")),
+    PLUGS(List.of("x", "y", "mc_percent"), List.of("id", "face", "note")),
+    TEMPERATURES(List.of("x", "y", "minutes", "value"), List.of("id", "face", "note")),
+    LOG(List.of("hole", "minutes", "grams"), List.of("ooze_at", "note")),
+    PHOTOS(List.of("file", "x", "y", "caption"), List.of("face", "note"));
+
+    final List<String> required;
+    final List<String> columns;
+
+    Kind(List<String> required, List<String> optional) {
+        this.required = required;
+        this.columns = Stream.concat(required.stream(), optional.stream()).toList();
+    }
+
+    /** The key under {@code files}. */
+    String key() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    static @Nullable Kind of(String key) {
+        return Stream.of(values()).filter(k -> k.key().equals(key)).findFirst().orElse(null);
+    }
+
+    static List<String> keys() {
+        return Stream.of(values()).map(Kind::key).toList();
+    }
+
+    boolean canBeCrossTab() {
+        return this == MOISTURE || this == TAPS;
+    }
+}

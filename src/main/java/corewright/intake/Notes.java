@@ -1,0 +1,88 @@
+package corewright.intake;
+
+import corewright.survey.Finding;
+import corewright.survey.Finding.Severity;
+import corewright.survey.Origin;
+import corewright.survey.Spot;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Complaints and findings as they turn up; complaints are handed on by file, in the order read, and line. */
+final class Notes {
+    /** Nobody reads more; a million bad rows would fill the screen and the memory. */
+    static final int LISTED_PER_FILE = 1000;
+
+    private final Map<String, List<Complaint>> complaints = new LinkedHashMap<>();
+    private final Map<String, Integer> unlisted = new LinkedHashMap<>();
+    private final List<Finding> findings = new ArrayList<>();
+
+    void complain(Complaint complaint) {
+        String file = complaint.origin().file();
+        List<Complaint> ofFile = complaints.computeIfAbsent(file, f -> new ArrayList<>());
+        if (ofFile.size() < LISTED_PER_FILE) {
+            ofFile.add(complaint);
+        } else {
+            unlisted.merge(file, 1, Integer::sum);
+        }
+    }
+
+    void complain(Origin origin, String column, String problem) {
+        complain(new Complaint(origin, column, problem));
+    }
+
+    /** The usual form: {@code found "holow", expected sound, dull or hollow}. */
+    void expected(Origin origin, String column, String found, String expected) {
+        complain(
+                found.isEmpty()
+                        ? new Complaint(origin, column, "found nothing, expected " + expected)
+                        : Complaint.of(origin, column, found, expected));
+    }
+
+    void doubt(Origin origin, String subject, String message, String effect) {
+        finding(Severity.DOUBT, origin, "", null, subject, message, effect);
+    }
+
+    void hint(Origin origin, String subject, String message, String effect) {
+        finding(Severity.HINT, origin, "", null, subject, message, effect);
+    }
+
+    void finding(
+            Severity severity,
+            Origin origin,
+            String id,
+            @Nullable Spot spot,
+            String subject,
+            String message,
+            String effect) {
+        findings.add(new Finding(severity, origin, id, spot, subject, message, effect));
+    }
+
+    boolean anyComplaint() {
+        return !complaints.isEmpty();
+    }
+
+    List<Finding> findings() {
+        return List.copyOf(findings);
+    }
+
+    void refuseIfAnyComplaint() throws RefusedException {
+        if (!anyComplaint()) {
+            return;
+        }
+        List<Complaint> all = new ArrayList<>();
+        complaints.forEach((file, ofFile) -> {
+            ofFile.stream()
+                    .sorted(Comparator.comparingLong(c -> c.origin().line()))
+                    .forEach(all::add);
+            int more = unlisted.getOrDefault(file, 0);
+            if (more > 0) {
+                all.add(new Complaint(new Origin(file, 0), "", more + " further complaints are not listed"));
+            }
+        });
+        throw new RefusedException(all);
+    }
+}

@@ -1,0 +1,103 @@
+package corewright.intake;
+
+import java.math.BigDecimal;
+import java.text.Normalizer;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** Numbers as people and spreadsheets write them: either decimal sign, thousands set apart, any minus, exponents. */
+final class Numerals {
+    /** Longer texts are no number anybody wrote; it also bounds the work of the patterns. */
+    private static final int LONGEST = 40;
+
+    /** Nothing measured on a boat comes near; larger ones are slips of the hand and would upset sums. */
+    private static final double LARGEST = 1e9;
+
+    private static final Pattern SHAPE =
+            Pattern.compile("([+-]?) ?([0-9][0-9., ']*|[.,][0-9]+)(?:[eE]([+-]?[0-9]{1,3}))?");
+    private static final Pattern SET_APART = Pattern.compile("[0-9]{1,3}(?:[ '][0-9]{3})+(?:[.,][0-9]*)?");
+
+    private Numerals() {}
+
+    /** What a lone comma or dot before exactly three digits means: {@code 1,234} may be either. */
+    enum Decimal {
+        DOT,
+        COMMA
+    }
+
+    /** The number, or null where the text is none, is not finite or is beyond anything measured. */
+    static @Nullable Double parse(String text, Decimal decimal) {
+        String tidy = tidy(text);
+        Matcher m = SHAPE.matcher(tidy);
+        if (tidy.length() > LONGEST || !m.matches()) {
+            return null;
+        }
+        String plain = unsigned(m.group(2), decimal);
+        if (plain == null) {
+            return null;
+        }
+        String exponent = m.group(3) == null ? "" : "e" + m.group(3);
+        double value = Double.parseDouble(m.group(1) + plain + exponent);
+        return Math.abs(value) <= LARGEST ? value : null;
+    }
+
+    /** Compatibility forms, odd spaces and odd minus signs made plain. */
+    static String tidy(String text) {
+        if (text.length() > 4 * LONGEST) { // no number or length; left alone
+            return text;
+        }
+        String spaced = text.replaceAll("([0-9])([\u00BC-\u00BE\u2150-\u215E])", "$1 $2");
+        return Normalizer.normalize(spaced, Normalizer.Form.NFKC)
+                .replaceAll("[\u00A0\u2007\u2009\u202F]", " ")
+                .replaceAll("[\u2010-\u2015\u2212]", "-")
+                .replaceAll("\\s+", " ")
+                .replace('\u2044', '/')
+                .strip();
+    }
+
+    /** A number for a sentence: no exponent, no trailing zeroes. */
+    static String plain(double value) {
+        return new BigDecimal(String.format(Locale.ROOT, "%.3f", value))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    private static @Nullable String unsigned(String body, Decimal decimal) {
+        String digits = body.strip();
+        if (digits.indexOf(' ') >= 0 || digits.indexOf('\'') >= 0) {
+            if (!SET_APART.matcher(digits).matches()) {
+                return null;
+            }
+            digits = digits.replace(" ", "").replace("'", "");
+        }
+        int dot = digits.lastIndexOf('.');
+        int comma = digits.lastIndexOf(',');
+        if (dot >= 0 && comma >= 0) {
+            return dot > comma ? ungroup(digits, ',', '.') : ungroup(digits, '.', ',');
+        }
+        if (dot < 0 && comma < 0) {
+            return digits;
+        }
+        char sign = dot >= 0 ? '.' : ',';
+        boolean several = digits.indexOf(sign) != digits.lastIndexOf(sign);
+        char expected = decimal == Decimal.COMMA ? ',' : '.';
+        boolean thousands = several || (sign != expected && couldBeThousands(digits));
+        return thousands ? ungroup(digits, sign, sign == '.' ? ',' : '.') : digits.replace(sign, '.');
+    }
+
+    /** Whether a text with one dot or comma could also be read as thousands set apart. */
+    static boolean couldBeThousands(String digits) {
+        return digits.matches("[1-9][0-9]{0,2}[.,][0-9]{3}");
+    }
+
+    private static @Nullable String ungroup(String digits, char group, char decimal) {
+        String g = Pattern.quote(String.valueOf(group));
+        String d = Pattern.quote(String.valueOf(decimal));
+        if (!digits.matches("[0-9]{1,3}(?:" + g + "[0-9]{3})+(?:" + d + "[0-9]*)?")) {
+            return null;
+        }
+        return digits.replace(String.valueOf(group), "").replace(decimal, '.');
+    }
+}

@@ -1,0 +1,145 @@
+package corewright.intake;
+
+import corewright.survey.CoreMoisture;
+import corewright.survey.CoreState;
+import corewright.survey.Feeler;
+import corewright.survey.FeelerEnd;
+import corewright.survey.Photo;
+import corewright.survey.Plug;
+import corewright.survey.Probe;
+import corewright.survey.Sound;
+import corewright.survey.Spot;
+import corewright.survey.SurfaceTemperature;
+import corewright.survey.Tap;
+import corewright.survey.WorkEntry;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** Rows of every kind of file but the plan and moisture to records, one method a kind. */
+final class OtherReaders {
+    /** Oven-dried balsa soaked for good holds some 600 % of its dry mass (computed: cell walls 1500 kg/m³ at 150). */
+    private static final double WETTEST_PERCENT = 1000;
+
+    /** Contact times of hand hammers are hundreds of microseconds; a second is no tap. */
+    private static final double LONGEST_CONTACT_US = 1e6;
+
+    private static final double LONGEST_MINUTES = 1e6;
+
+    private final Declared declared;
+
+    OtherReaders(Declared declared) {
+        this.declared = declared;
+    }
+
+    void taps(Table table, FileEntry entry, List<Tap> into) {
+        for (Row row : table.rows()) {
+            Spot spot = spot(row, entry);
+            boolean timed = row.has("contact_us");
+            Sound sound = row.has("sound") || !timed ? row.word("sound", Sound.class) : null;
+            Double contact = timed ? row.number("contact_us", 0.1, LONGEST_CONTACT_US) : null;
+            if (spot != null && (sound != null || contact != null)) {
+                into.add(new Tap(row.origin(), Places.id(row), spot, sound, contact, entry.side()));
+            }
+        }
+    }
+
+    void probes(Table table, FileEntry entry, List<Probe> into) {
+        for (Row row : table.rows()) {
+            Spot spot = spot(row, entry);
+            Double depth = row.depth("void_depth", declared.units().depth());
+            CoreState state = row.has("core_state") ? row.word("core_state", CoreState.class) : null;
+            CoreMoisture moisture = row.has("core_moisture") ? row.word("core_moisture", CoreMoisture.class) : null;
+            if (spot != null && depth != null) {
+                into.add(new Probe(row.origin(), Places.id(row), spot, depth, state, moisture));
+            }
+        }
+    }
+
+    void feelers(Table table, FileEntry entry, List<Feeler> into) {
+        LengthUnit unit = declared.units().length();
+        for (Row row : table.rows()) {
+            String face = Places.face(row, entry.face(), declared.faceNames());
+            Spot from = Places.spot(row, "x1", "y1", face, unit);
+            Spot tip = Places.spot(row, "x2", "y2", face, unit);
+            FeelerEnd end = row.word("end", FeelerEnd.class);
+            Double depth = row.has("void_depth")
+                    ? row.depth("void_depth", declared.units().depth())
+                    : null;
+            if (from != null && tip != null && end != null) {
+                into.add(new Feeler(row.origin(), Places.id(row), from, tip, end, depth));
+            }
+        }
+    }
+
+    void plugs(Table table, FileEntry entry, List<Plug> into) {
+        for (Row row : table.rows()) {
+            Spot spot = spot(row, entry);
+            Double percent = row.number("mc_percent", 0, WETTEST_PERCENT);
+            if (spot != null && percent != null) {
+                into.add(new Plug(row.origin(), Places.id(row), spot, percent));
+            }
+        }
+    }
+
+    void temperatures(Table table, FileEntry entry, List<SurfaceTemperature> into) {
+        for (Row row : table.rows()) {
+            Spot spot = spot(row, entry);
+            Double minutes = row.number("minutes", 0, LONGEST_MINUTES);
+            Boolean warm = warm(row.text("value"));
+            Double celsius = warm == null ? celsius(row) : null;
+            if (spot != null && minutes != null && (warm != null || celsius != null)) {
+                into.add(new SurfaceTemperature(row.origin(), Places.id(row), spot, minutes * 60, celsius, warm));
+            }
+        }
+    }
+
+    void log(Table table, List<WorkEntry> into) {
+        for (Row row : table.rows()) {
+            if (!row.has("hole")) {
+                row.expected("hole", "the hole's id");
+            }
+            Double minutes = row.number("minutes", 0, LONGEST_MINUTES);
+            Double grams = row.number("grams", 0, 1e6);
+            if (row.has("hole") && minutes != null && grams != null) {
+                String ooze = row.has("ooze_at") ? row.text("ooze_at") : null;
+                into.add(new WorkEntry(row.origin(), row.text("hole"), minutes * 60, grams, ooze));
+            }
+        }
+    }
+
+    void photos(Table table, FileEntry entry, Folder folder, List<Photo> into) {
+        for (Row row : table.rows()) {
+            Spot spot = spot(row, entry);
+            String file = row.text("file");
+            String problem = file.isEmpty() ? "found nothing, expected a file name" : folder.leaves(file);
+            if (!problem.isEmpty()) {
+                row.complain("file", problem);
+            } else if (spot != null) {
+                into.add(new Photo(row.origin(), file, spot, row.text("caption")));
+            }
+        }
+    }
+
+    private @Nullable Spot spot(Row row, FileEntry entry) {
+        String face = Places.face(row, entry.face(), declared.faceNames());
+        return Places.spot(row, "x", "y", face, declared.units().length());
+    }
+
+    private static @Nullable Boolean warm(String value) {
+        return switch (value.toLowerCase(Locale.ROOT).replaceAll("[ _]", "-")) {
+            case "warm" -> true;
+            case "not-warm" -> false;
+            default -> null;
+        };
+    }
+
+    private @Nullable Double celsius(Row row) {
+        Double celsius = declared.units().celsius(row.text("value"), row.decimal());
+        if (celsius == null || celsius < -60 || celsius > 400) {
+            row.expected("value", "degrees from -60 to 400 Celsius, warm or not-warm");
+            return null;
+        }
+        return celsius;
+    }
+}

@@ -1,0 +1,88 @@
+package corewright.intake;
+
+import corewright.survey.Face;
+import corewright.survey.Feature;
+import corewright.survey.Feature.Opening;
+import java.util.List;
+import java.util.Locale;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+
+/** Checks a face's features against its outline, and the outline against good sense. */
+final class PlanCheck {
+    /** About 2500 m² at the usual 25 mm cell: no boat has a larger face, and the rasters still fit in memory. */
+    private static final double MOST_CELLS = 4e6;
+
+    /** A face this small or this long was most likely drawn in another unit. */
+    private static final double SMALL_MM = 200;
+
+    private static final double LONG_MM = 60_000;
+
+    private final Face face;
+    private final Row outline;
+    private final Notes notes;
+
+    PlanCheck(Face face, Row outline, Notes notes) {
+        this.face = face;
+        this.outline = outline;
+        this.notes = notes;
+    }
+
+    void check(double cellMm) {
+        size(cellMm);
+        PreparedGeometry deck = PreparedGeometryFactory.prepare(face.outline());
+        for (Feature feature : face.features()) {
+            if (deck.intersects(feature.geometry())) {
+                continue;
+            }
+            if (feature instanceof Opening) {
+                notes.complain(
+                        feature.origin(), "wkt", "found an opening that does not touch face \"" + face.name() + "\"");
+            } else {
+                String message = label(feature) + " lies outside the outline of " + face.name() + ".";
+                notes.doubt(feature.origin(), "plan", message, "It has no effect on the face.");
+            }
+        }
+        if (deckLeftMm2() < 1) {
+            outline.complain("wkt", "the openings leave nothing of face \"" + face.name() + "\"");
+        }
+    }
+
+    private void size(double cellMm) {
+        Envelope box = face.outline().getEnvelopeInternal();
+        double cells = box.getWidth() / cellMm * (box.getHeight() / cellMm);
+        String size = String.format(
+                Locale.ROOT, "%s x %s mm", Numerals.plain(box.getWidth()), Numerals.plain(box.getHeight()));
+        if (cells > MOST_CELLS) {
+            outline.complain(
+                    "wkt",
+                    "the face measures " + size + ", which is too large at a cell of " + Numerals.plain(cellMm)
+                            + " mm: check units.length, or set numerics.cell_mm");
+        } else if (Math.max(box.getWidth(), box.getHeight()) < SMALL_MM
+                || Math.max(box.getWidth(), box.getHeight()) > LONG_MM) {
+            notes.doubt(
+                    outline.origin(),
+                    "plan",
+                    "Face " + face.name() + " measures " + size + ".",
+                    "If that is not so, units.length in survey.yaml is wrong and so is every area and volume.");
+        }
+    }
+
+    private double deckLeftMm2() {
+        List<Opening> openings = face.all(Opening.class);
+        Geometry left = face.outline();
+        for (Opening opening : openings) {
+            left = OverlayNGRobust.overlay(left, opening.geometry(), OverlayNG.DIFFERENCE);
+        }
+        return left.getArea();
+    }
+
+    private static String label(Feature feature) {
+        String kind = feature.getClass().getSimpleName().toLowerCase(Locale.ROOT);
+        return feature.name().isEmpty() ? "A " + kind : "The " + kind + " \"" + feature.name() + "\"";
+    }
+}

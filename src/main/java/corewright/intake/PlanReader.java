@@ -1,0 +1,247 @@
+package corewright.intake;
+
+import corewright.intake.Declared.DeclaredFace;
+import corewright.survey.EdgeSupport;
+import corewright.survey.Face;
+import corewright.survey.Feature;
+import corewright.survey.Feature.Access;
+import corewright.survey.Feature.Disturbance;
+import corewright.survey.Feature.Divider;
+import corewright.survey.Feature.Fitting;
+import corewright.survey.Feature.LaminateArea;
+import corewright.survey.Feature.Opening;
+import corewright.survey.Feature.Solid;
+import corewright.survey.Feature.Support;
+import corewright.survey.Origin;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.algorithm.Orientation;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryCollection;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
+
+/** Reads the rows of the plan into faces with their features. */
+final class PlanReader {
+    /** Of the first column {@code kind}. */
+    private enum Drawn {
+        OUTLINE,
+        OPENING,
+        DIVIDER,
+        SUPPORT,
+        FITTING,
+        SOLID,
+        LAMINATE,
+        DISTURBANCE,
+        ACCESS
+    }
+
+    /** A face's outline as drawn, with the row it stands in. */
+    private record Outline(Row row, Polygon polygon, EdgeSupport edge, String laminate) {}
+
+    /** No hole nearer than this to a fitting where the plan does not say; the folder format fixes it. */
+    private static final double KEEPOUT_MM = 60;
+
+    private final Declared declared;
+    private final Notes notes;
+    private final Map<String, Outline> outlines = new LinkedHashMap<>();
+    private final Map<String, List<Feature>> features = new LinkedHashMap<>();
+
+    PlanReader(Declared declared, Notes notes) {
+        this.declared = declared;
+        this.notes = notes;
+    }
+
+    void read(Table plan, FileEntry entry) {
+        for (Row row : plan.rows()) {
+            Drawn drawn = row.word("kind", Drawn.class);
+            String face = Places.face(row, entry.face(), declared.faceNames());
+            Wkt wkt = Wkt.parse(row.text("wkt"), declared.units().length());
+            if (!wkt.problem().isEmpty()) {
+                row.complain("wkt", wkt.problem());
+            }
+            Geometry geometry = wkt.geometry();
+            if (drawn == null || face == null || geometry == null) {
+                continue;
+            }
+            if (drawn == Drawn.OUTLINE) {
+                outline(row, face, geometry);
+            } else {
+                features.computeIfAbsent(face, f -> new ArrayList<>()).addAll(features(row, drawn, geometry));
+            }
+        }
+    }
+
+    /** The faces, once every plan file has been read; those without an outline are complained of and left out. */
+    List<Face> faces() {
+        List<Face> faces = new ArrayList<>();
+        for (DeclaredFace declaredFace : declared.faces()) {
+            String name = declaredFace.name();
+            Outline outline = outlines.get(name);
+            if (outline == null) {
+                notes.complain(
+                        declaredFace.at().origin(),
+                        declaredFace.at().path(),
+                        "the plan has no usable outline of face \"" + name + "\"");
+                continue;
+            }
+            Face face = new Face(
+                    name,
+                    declaredFace.tiltDeg(),
+                    declaredFace.uphillDeg(),
+                    outline.polygon(),
+                    outline.edge(),
+                    outline.laminate(),
+                    features.getOrDefault(name, List.of()));
+            new PlanCheck(face, outline.row(), notes)
+                    .check(declared.settings().numerics().cellMm());
+            faces.add(face);
+        }
+        return faces;
+    }
+
+    private void outline(Row row, String face, Geometry geometry) {
+        List<Polygon> polygons = parts(row, "outline", geometry, Polygon.class, "POLYGON");
+        String laminate = laminate(row, true);
+        EdgeSupport edge = edge(row, EdgeSupport.SIMPLE);
+        if (polygons.isEmpty() || laminate == null) {
+            return;
+        }
+        Outline before = outlines.get(face);
+        if (before != null) {
+            row.complain(
+                    "kind",
+                    "found a second outline of face \"" + face + "\", the first is at "
+                            + before.row().origin());
+        } else if (polygons.size() > 1) {
+            row.complain("wkt", "found " + polygons.size() + " polygons, expected one outline for a face");
+        } else if (polygons.get(0).getNumInteriorRing() > 0) {
+            row.complain("wkt", "found an outline with a hole, expected the hole in a row of kind opening");
+        } else {
+            outlines.put(face, new Outline(row, counterClockwise(polygons.get(0)), edge, laminate));
+        }
+    }
+
+    private List<? extends Feature> features(Row row, Drawn drawn, Geometry geometry) {
+        Origin origin = row.origin();
+        String name = row.text("name");
+        return switch (drawn) {
+            case OPENING -> {
+                EdgeSupport edge = edge(row, EdgeSupport.FREE);
+                yield areas(row, "opening", geometry, p -> opening(row, name, p, edge));
+            }
+            case SOLID -> areas(row, "solid", geometry, p -> new Solid(origin, name, p));
+            case LAMINATE -> {
+                String laminate = laminate(row, false);
+                yield areas(
+                        row,
+                        "laminate",
+                        geometry,
+                        p -> new LaminateArea(origin, name, p, laminate == null ? "" : laminate));
+            }
+            case DIVIDER -> lines(row, "divider", geometry, l -> new Divider(origin, name, l));
+            case SUPPORT -> {
+                EdgeSupport edge = edge(row, EdgeSupport.SIMPLE);
+                yield lines(row, "support", geometry, l -> new Support(origin, name, l, edge));
+            }
+            case FITTING -> List.of(fitting(row, name, geometry));
+            case DISTURBANCE -> List.of(new Disturbance(origin, name, geometry));
+            case ACCESS -> List.of(new Access(origin, name, geometry));
+            case OUTLINE -> throw new IllegalArgumentException("an outline is no feature");
+        };
+    }
+
+    private static Opening opening(Row row, String name, Polygon area, EdgeSupport edge) {
+        if (area.getNumInteriorRing() > 0) {
+            row.complain("wkt", "found an opening with deck inside it, expected an area without a hole");
+        }
+        return new Opening(row.origin(), name, area, edge);
+    }
+
+    private Fitting fitting(Row row, String name, Geometry geometry) {
+        Double keepout =
+                row.has("keepout") ? row.depth("keepout", declared.units().length()) : null;
+        return new Fitting(
+                row.origin(),
+                name,
+                geometry,
+                row.yes("metal"),
+                row.yes("load_bearing"),
+                keepout == null ? KEEPOUT_MM : keepout);
+    }
+
+    private static EdgeSupport edge(Row row, EdgeSupport otherwise) {
+        EdgeSupport edge = row.has("edge") ? row.word("edge", EdgeSupport.class) : otherwise;
+        return edge == null ? otherwise : edge;
+    }
+
+    private @Nullable String laminate(Row row, boolean onlyOneWillDo) {
+        List<String> names = declared.laminateNames();
+        String name = row.text("laminate");
+        if (name.isEmpty() && names.size() == 1 && onlyOneWillDo) {
+            return names.get(0);
+        }
+        if (!names.contains(name)) {
+            if (names.isEmpty()) {
+                return null; // survey.yaml has been complained of already
+            }
+            row.expected("laminate", Words.or(names));
+            return null;
+        }
+        return name;
+    }
+
+    private static List<Feature> areas(Row row, String kind, Geometry geometry, Function<Polygon, Feature> feature) {
+        return parts(row, kind, geometry, Polygon.class, "POLYGON").stream()
+                .map(PlanReader::counterClockwise)
+                .map(feature)
+                .toList();
+    }
+
+    private static List<Feature> lines(Row row, String kind, Geometry geometry, Function<LineString, Feature> feature) {
+        return parts(row, kind, geometry, LineString.class, "LINESTRING").stream()
+                .map(l -> l.getFactory().createLineString(l.getCoordinateSequence()))
+                .map(feature)
+                .toList();
+    }
+
+    /** The single geometries of one type that a row holds; none after a complaint. */
+    private static <G extends Geometry> List<G> parts(
+            Row row, String kind, Geometry geometry, Class<G> type, String expected) {
+        List<G> parts = new ArrayList<>();
+        for (int i = 0; i < geometry.getNumGeometries(); i++) {
+            Geometry part = geometry.getGeometryN(i);
+            if (!type.isInstance(part) || part instanceof GeometryCollection) {
+                row.complain(
+                        "wkt",
+                        "found a " + part.getGeometryType().toUpperCase(Locale.ROOT) + ", expected a " + expected
+                                + " for kind " + kind);
+                return List.of();
+            }
+            if (!part.isEmpty()) {
+                parts.add(type.cast(part));
+            }
+        }
+        return parts;
+    }
+
+    /** Seen from the outer skin: the shell counter-clockwise, holes clockwise. */
+    private static Polygon counterClockwise(Polygon area) {
+        LinearRing shell = turned(area.getExteriorRing(), true);
+        LinearRing[] holes = new LinearRing[area.getNumInteriorRing()];
+        for (int i = 0; i < holes.length; i++) {
+            holes[i] = turned(area.getInteriorRingN(i), false);
+        }
+        return area.getFactory().createPolygon(shell, holes);
+    }
+
+    private static LinearRing turned(LinearRing ring, boolean counterClockwise) {
+        return Orientation.isCCW(ring.getCoordinateSequence()) == counterClockwise ? ring : ring.reverse();
+    }
+}

@@ -1,0 +1,119 @@
+package corewright.intake;
+
+import corewright.intake.Numerals.Decimal;
+import corewright.survey.Origin;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** One record of a table; every accessor complains at the record's own line and answers null, so that reading goes on. */
+final class Row {
+    private static final int LONGEST_CELL = 100_000;
+
+    private final Sheet.Line line;
+    private final Origin origin;
+    private final Map<String, Integer> columns;
+    private final Decimal decimal;
+    private final Notes notes;
+
+    Row(Sheet.Line line, Origin origin, Map<String, Integer> columns, Decimal decimal, Notes notes) {
+        this.line = line;
+        this.origin = origin;
+        this.columns = columns;
+        this.decimal = decimal;
+        this.notes = notes;
+    }
+
+    Origin origin() {
+        return origin;
+    }
+
+    Decimal decimal() {
+        return decimal;
+    }
+
+    boolean has(String column) {
+        return !text(column).isEmpty();
+    }
+
+    /** The cell, stripped; empty where the file has no such column. */
+    String text(String column) {
+        Integer at = columns.get(column);
+        return at == null ? "" : line.cell(at);
+    }
+
+    void expected(String column, String expected) {
+        notes.expected(origin, column, text(column), expected);
+    }
+
+    void complain(String column, String problem) {
+        notes.complain(origin, column, problem);
+    }
+
+    @Nullable
+    Double length(String column, LengthUnit unit) {
+        Double mm = Lengths.parse(text(column), unit, decimal);
+        if (mm == null) {
+            expected(column, lengthIn(unit));
+        }
+        return mm;
+    }
+
+    /** A length of zero or more. */
+    @Nullable
+    Double depth(String column, LengthUnit unit) {
+        Double mm = Lengths.parse(text(column), unit, decimal);
+        if (mm == null || mm < 0) {
+            expected(column, lengthIn(unit) + ", not negative");
+            return null;
+        }
+        return mm;
+    }
+
+    /** A number from {@code low} to {@code high}. */
+    @Nullable
+    Double number(String column, double low, double high) {
+        Double value = Numerals.parse(text(column), decimal);
+        if (value == null) {
+            expected(column, "a number");
+            return null;
+        }
+        if (value < low || value > high) {
+            expected(column, "a number from " + Numerals.plain(low) + " to " + Numerals.plain(high));
+            return null;
+        }
+        return value;
+    }
+
+    <E extends Enum<E>> @Nullable E word(String column, Class<E> choices) {
+        E choice = Words.pick(choices, text(column));
+        if (choice == null) {
+            expected(column, Words.choices(choices));
+        }
+        return choice;
+    }
+
+    boolean yes(String column) {
+        Boolean answer = Words.yesNo(text(column));
+        if (answer == null) {
+            expected(column, "yes or no");
+        }
+        return Boolean.TRUE.equals(answer);
+    }
+
+    /** Complains of cells no person wrote. */
+    boolean isWithinLimits() {
+        Integer wkt = columns.get("wkt"); // a polygon is long; its reader has a limit of its own
+        for (int i = 0; i < line.cells().size(); i++) {
+            int length = line.cells().get(i).length();
+            if (length > LONGEST_CELL && (wkt == null || wkt != i)) {
+                complain("", "cell " + (i + 1) + " has " + length + " characters, expected at most " + LONGEST_CELL);
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static String lengthIn(LengthUnit unit) {
+        return "a length in " + unit;
+    }
+}

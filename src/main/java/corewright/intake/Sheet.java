@@ -1,0 +1,107 @@
+package corewright.intake;
+
+import corewright.intake.Numerals.Decimal;
+import corewright.survey.Origin;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.function.Predicate;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A CSV file as lines of cells, blank lines left out.
+ *
+ * @param file name inside the survey folder
+ * @param decimal what a lone comma or dot before three digits means in this file
+ */
+record Sheet(String file, Decimal decimal, List<Line> lines) {
+    /**
+     * @param number the physical line the record starts on
+     * @param cells stripped
+     */
+    record Line(long number, List<String> cells) {
+        String cell(int column) {
+            return column < cells.size() ? cells.get(column) : "";
+        }
+    }
+
+    static final int MOST_ROWS = 1_000_000;
+
+    /** Parses a text; null after a complaint. {@code knows} tells a header this kind of file can use. */
+    static @Nullable Sheet parse(String file, String text, Predicate<String> knows, Notes notes) throws IOException {
+        Dialect dialect = Dialect.detect(text, knows);
+        List<Line> lines = new ArrayList<>();
+        PlaceCounter place = new PlaceCounter(text, dialect.start());
+        CSVFormat format = CSVFormat.DEFAULT
+                .builder()
+                .setDelimiter(dialect.separator())
+                .setIgnoreEmptyLines(false)
+                .get();
+        try (CSVParser parser = CSVParser.parse(new StringReader(text.substring(dialect.start())), format)) {
+            Iterator<CSVRecord> records = parser.iterator();
+            while (records.hasNext()) {
+                CSVRecord found = records.next();
+                long number = place.lineAt(found.getCharacterPosition());
+                List<String> cells = found.stream().map(String::strip).toList();
+                place.recordEnded(parser.getCurrentLineNumber());
+                if (cells.stream().allMatch(String::isEmpty)) {
+                    continue;
+                }
+                lines.add(new Line(number, cells));
+                if (lines.size() > MOST_ROWS + 1) {
+                    notes.complain(new Origin(file, number), "", "expected at most " + MOST_ROWS + " rows in a file");
+                    return null;
+                }
+            }
+        } catch (UncheckedIOException e) {
+            notes.complain(
+                    new Origin(file, place.nextRecord()),
+                    "",
+                    "a quotation mark is opened here that is not closed, or text follows the closing one");
+            return null;
+        }
+        return new Sheet(file, dialect.decimal(lines), lines);
+    }
+
+    /** Turns positions in the text into physical lines; asked in rising order. */
+    private static final class PlaceCounter {
+        private final String text;
+        private final int start;
+        private final long before;
+        private int position;
+        private long line = 1;
+        private long next = 1;
+
+        PlaceCounter(String text, int start) {
+            this.text = text;
+            this.start = start;
+            this.position = start;
+            this.line += text.substring(0, start).chars().filter(c -> c == '\n').count();
+            this.before = this.line - 1;
+            this.next = this.line;
+        }
+
+        long lineAt(long characterPosition) {
+            int target = (int) Math.min(text.length(), start + characterPosition);
+            while (position < target) {
+                line += text.charAt(position++) == '\n' ? 1 : 0;
+            }
+            return line;
+        }
+
+        void recordEnded(long linesRead) {
+            next = before + linesRead + 1;
+        }
+
+        /** The line after the last record that was read whole. */
+        long nextRecord() {
+            return next;
+        }
+    }
+}

@@ -1,0 +1,153 @@
+package corewright.intake;
+
+import corewright.intake.YamlValue.Shape;
+import corewright.survey.Face;
+import corewright.survey.Feeler;
+import corewright.survey.Moisture;
+import corewright.survey.Origin;
+import corewright.survey.Photo;
+import corewright.survey.Plug;
+import corewright.survey.Probe;
+import corewright.survey.Readings;
+import corewright.survey.SurfaceTemperature;
+import corewright.survey.Survey;
+import corewright.survey.Tap;
+import corewright.survey.WorkEntry;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Reads a survey folder. */
+public final class SurveyFolder {
+    private final Folder folder;
+    private final Declared declared;
+    private final Notes notes;
+    private final PlanReader plan;
+    private final MoistureReader moistureReader;
+    private final OtherReaders readers;
+    private final List<Moisture> moisture = new ArrayList<>();
+    private final List<Tap> taps = new ArrayList<>();
+    private final List<Probe> probes = new ArrayList<>();
+    private final List<Feeler> feelers = new ArrayList<>();
+    private final List<Plug> plugs = new ArrayList<>();
+    private final List<SurfaceTemperature> temperatures = new ArrayList<>();
+    private final List<WorkEntry> log = new ArrayList<>();
+    private final List<Photo> photos = new ArrayList<>();
+
+    private SurveyFolder(Folder folder, Declared declared, Notes notes) {
+        this.folder = folder;
+        this.declared = declared;
+        this.notes = notes;
+        this.plan = new PlanReader(declared, notes);
+        this.moistureReader = new MoistureReader(declared, notes);
+        this.readers = new OtherReaders(declared);
+    }
+
+    /**
+     * The survey in a folder.
+     *
+     * @throws RefusedException with every complaint of every file, where the folder cannot be used
+     * @throws IOException where the disk fails
+     */
+    public static Intake read(Path path) throws IOException {
+        Notes notes = new Notes();
+        Declared declared = null;
+        if (!Files.isDirectory(path)) {
+            notes.complain(new Origin(path.toString(), 0), "", "there is no such folder");
+        } else {
+            Folder folder = new Folder(path.toRealPath());
+            YamlValue top = yaml(folder, notes);
+            if (top != null) {
+                declared = SurveyYaml.read(top, String.valueOf(folder.root().getFileName()), notes);
+                return new SurveyFolder(folder, declared, notes).survey();
+            }
+        }
+        notes.refuseIfAnyComplaint();
+        throw new IllegalStateException("a folder without a survey was not complained of");
+    }
+
+    private static @Nullable YamlValue yaml(Folder folder, Notes notes) throws IOException {
+        YamlValue self = YamlValue.missing(new Origin(SurveyYaml.NAME, 0), "");
+        Path path = folder.find(self, SurveyYaml.NAME, notes);
+        String text = path == null ? null : Text.read(path, SurveyYaml.NAME, YamlTree.LARGEST_BYTES, notes);
+        YamlValue top = text == null ? null : YamlTree.parse(SurveyYaml.NAME, text, notes);
+        if (top != null && top.shape() != Shape.MAP) {
+            notes.expected(top.origin(), "", top.found(), "keys such as format, name, faces and files");
+            return null;
+        }
+        return top;
+    }
+
+    private Intake survey() throws IOException {
+        for (FileEntry entry : declared.files()) {
+            Table table = table(entry);
+            if (table != null) {
+                take(table, entry);
+            }
+        }
+        List<Face> faces = plan.faces();
+        complainOfNoReading();
+        notes.refuseIfAnyComplaint();
+        Readings readings = new Readings(moisture, taps, probes, feelers, plugs, temperatures);
+        Survey survey = new Survey(
+                declared.heading(),
+                faces,
+                declared.meters(),
+                declared.laminates(),
+                declared.materials(),
+                readings,
+                declared.settings(),
+                log,
+                photos);
+        Survey checked = Oddities.note(survey, notes);
+        return new Intake(checked, notes.findings());
+    }
+
+    private @Nullable Table table(FileEntry entry) throws IOException {
+        Kind kind = entry.kind();
+        Path path = folder.find(entry.at(), entry.file(), notes);
+        String text = path == null ? null : Text.read(path, entry.file(), Text.LARGEST_BYTES, notes);
+        if (text == null) {
+            return null;
+        }
+        Map<String, String> renamed = declared.columns().getOrDefault(kind, Map.of());
+        List<String> names = kind.columns.stream()
+                .map(c -> Table.fold(renamed.getOrDefault(c, c)))
+                .toList();
+        Sheet sheet = Sheet.parse(entry.file(), text, c -> names.contains(Table.fold(c)), notes);
+        if (sheet == null) {
+            return null;
+        }
+        return kind.canBeCrossTab() && CrossTab.isOne(sheet)
+                ? CrossTab.unfold(sheet, kind, notes)
+                : Table.of(sheet, kind, renamed, notes);
+    }
+
+    private void take(Table table, FileEntry entry) {
+        switch (entry.kind()) {
+            case PLAN -> plan.read(table, entry);
+            case MOISTURE -> moistureReader.read(table, entry, moisture);
+            case TAPS -> readers.taps(table, entry, taps);
+            case PROBES -> readers.probes(table, entry, probes);
+            case FEELERS -> readers.feelers(table, entry, feelers);
+            case PLUGS -> readers.plugs(table, entry, plugs);
+            case TEMPERATURES -> readers.temperatures(table, entry, temperatures);
+            case LOG -> readers.log(table, log);
+            case PHOTOS -> readers.photos(table, entry, folder, photos);
+        }
+    }
+
+    /** Unless something else is wrong too, which may be why there is none. */
+    private void complainOfNoReading() {
+        if (moisture.isEmpty() && taps.isEmpty() && probes.isEmpty() && !notes.anyComplaint()) {
+            notes.complain(
+                    new Origin(SurveyYaml.NAME, 0),
+                    "files",
+                    "found no reading at all, expected at least one of moisture, taps or probes");
+        }
+    }
+}

@@ -1,0 +1,104 @@
+package corewright.intake;
+
+import corewright.survey.Origin;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+
+/** A text file's characters, whatever it was saved as: UTF-8, UTF-16 either way round, or Latin-1. */
+final class Text {
+    /** Far beyond any survey; it keeps a wrong file from filling the memory. */
+    static final long LARGEST_BYTES = 64L << 20;
+
+    /** More control characters than one in this many are noise, not typing. */
+    private static final int NOISE = 50;
+
+    private Text() {}
+
+    /** The text with every line ending as {@code \n}; null after a complaint. */
+    static @Nullable String read(Path path, String name, long largestBytes, Notes notes) throws IOException {
+        Origin whole = new Origin(name, 0);
+        long size = Files.size(path);
+        if (size > largestBytes) {
+            notes.complain(whole, "", "the file has " + size + " bytes, expected at most " + largestBytes);
+            return null;
+        }
+        String text = decode(Files.readAllBytes(path));
+        if (text == null || isNoise(text)) {
+            notes.complain(whole, "", "the file is not readable text, expected UTF-8, UTF-16 or Latin-1");
+            return null;
+        }
+        return text.replace("\r\n", "\n").replace('\r', '\n');
+    }
+
+    private static @Nullable String decode(byte[] bytes) {
+        if (starts(bytes, 0xEF, 0xBB, 0xBF)) {
+            return strictly(bytes, 3, StandardCharsets.UTF_8);
+        }
+        if (starts(bytes, 0xFF, 0xFE)) {
+            return strictly(bytes, 2, StandardCharsets.UTF_16LE);
+        }
+        if (starts(bytes, 0xFE, 0xFF)) {
+            return strictly(bytes, 2, StandardCharsets.UTF_16BE);
+        }
+        Charset wide = zeroesEveryOtherByte(bytes);
+        if (wide != null) {
+            return strictly(bytes, 0, wide);
+        }
+        String utf8 = strictly(bytes, 0, StandardCharsets.UTF_8);
+        // Windows-1252 is Latin-1 with typographic quotes where Latin-1 has control characters.
+        return utf8 != null ? utf8 : strictly(bytes, 0, Charset.forName("windows-1252"));
+    }
+
+    /** UTF-16 without a mark: nearly all characters of a CSV are ASCII, so one byte of each pair is zero. */
+    private static @Nullable Charset zeroesEveryOtherByte(byte[] bytes) {
+        int pairs = Math.min(bytes.length, 4096) / 2;
+        int first = 0;
+        int second = 0;
+        for (int i = 0; i < pairs; i++) {
+            first += bytes[2 * i] == 0 ? 1 : 0;
+            second += bytes[2 * i + 1] == 0 ? 1 : 0;
+        }
+        if (second > 0.8 * pairs && first == 0) {
+            return StandardCharsets.UTF_16LE;
+        }
+        return first > 0.8 * pairs && second == 0 ? StandardCharsets.UTF_16BE : null;
+    }
+
+    private static @Nullable String strictly(byte[] bytes, int skip, Charset charset) {
+        try {
+            return charset.newDecoder()
+                    .onMalformedInput(CodingErrorAction.REPORT)
+                    .onUnmappableCharacter(CodingErrorAction.REPORT)
+                    .decode(ByteBuffer.wrap(bytes, skip, bytes.length - skip))
+                    .toString();
+        } catch (CharacterCodingException e) {
+            return null; // not in this encoding; the caller tries the next or complains
+        }
+    }
+
+    private static boolean isNoise(String text) {
+        long odd = text.chars()
+                .filter(c -> Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t' && c != '\f')
+                .count();
+        return text.indexOf('\0') >= 0 || odd * NOISE > text.length();
+    }
+
+    private static boolean starts(byte[] bytes, int... mark) {
+        if (bytes.length < mark.length) {
+            return false;
+        }
+        for (int i = 0; i < mark.length; i++) {
+            if ((bytes[i] & 0xFF) != mark[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,113 @@
+package corewright.intake;
+
+import corewright.intake.Numerals.Decimal;
+import corewright.intake.YamlValue.Shape;
+import corewright.survey.Origin;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** One mapping of survey.yaml; every accessor complains at the value's own place and answers null or empty. */
+record YamlBlock(YamlValue value, Notes notes) {
+    /** The value as a block of keys; anything else is complained of and read as an empty one. */
+    static YamlBlock of(YamlValue value, Notes notes) {
+        if (value.shape() == Shape.TEXT || value.shape() == Shape.LIST) {
+            notes.expected(value.origin(), value.path(), value.found(), "a block of keys");
+        }
+        return new YamlBlock(value, notes);
+    }
+
+    Origin origin() {
+        return value.origin();
+    }
+
+    boolean has(String key) {
+        return !value.at(key).isMissing();
+    }
+
+    YamlBlock block(String key) {
+        return of(value.at(key), notes);
+    }
+
+    /** The items of a list; a single value counts as a list of one. */
+    List<YamlValue> list(String key) {
+        YamlValue list = value.at(key);
+        return switch (list.shape()) {
+            case MISSING -> List.of();
+            case LIST -> list.items();
+            case TEXT, MAP -> List.of(list);
+        };
+    }
+
+    String text(String key) {
+        YamlValue text = value.at(key);
+        if (text.shape() == Shape.LIST || text.shape() == Shape.MAP) {
+            expected(key, "a text");
+            return "";
+        }
+        return text.text();
+    }
+
+    /** A text that must be there; empty after a complaint. */
+    String required(String key, String expected) {
+        YamlValue text = value.at(key);
+        if (text.shape() != Shape.TEXT || text.text().isEmpty()) {
+            expected(key, expected);
+            return "";
+        }
+        return text.text();
+    }
+
+    /** Null where missing or, after a complaint, where it is no number from {@code low} to {@code high}. */
+    @Nullable
+    Double number(String key, double low, double high) {
+        YamlValue text = value.at(key);
+        if (text.isMissing()) {
+            return null;
+        }
+        Double number = text.shape() == Shape.TEXT ? Numerals.parse(text.text(), Decimal.DOT) : null;
+        if (number == null) {
+            expected(key, "a number");
+            return null;
+        }
+        if (number < low || number > high) {
+            expected(key, "a number from " + Numerals.plain(low) + " to " + Numerals.plain(high));
+            return null;
+        }
+        return number;
+    }
+
+    double number(String key, double low, double high, double otherwise) {
+        Double number = number(key, low, high);
+        return number == null ? otherwise : number;
+    }
+
+    <E extends Enum<E>> @Nullable E word(String key, Class<E> choices) {
+        if (!has(key)) {
+            return null;
+        }
+        E choice = Words.pick(choices, text(key));
+        if (choice == null) {
+            expected(key, Words.choices(choices));
+        }
+        return choice;
+    }
+
+    void expected(String key, String expected) {
+        YamlValue found = value.at(key);
+        notes.expected(found.origin(), found.path(), found.found(), expected);
+    }
+
+    void complain(String key, String problem) {
+        YamlValue at = value.at(key);
+        notes.complain(at.origin(), at.path(), problem);
+    }
+
+    /** Complains of every key not among the known ones. */
+    void only(List<String> known) {
+        value.fields().forEach((key, at) -> {
+            if (!known.contains(key)) {
+                notes.complain(at.origin(), at.path(), "this key is not known, expected " + Words.or(known));
+            }
+        });
+    }
+}
