@@ -41,13 +41,16 @@ final class FaceWork {
         findings.addAll(plan.findings());
         Readings readings = survey.readings().on(face.name());
         findings.addAll(MeterScale.findings(scales, readings.moisture()));
-        List<Observation> wet = onCore(WetEvidence.of(face, readings, settings.thresholds(), scales, findings));
-        List<Observation> loose = onCore(LooseEvidence.of(readings, tapScale, findings));
-        List<Observation> empty = onCore(VoidEvidence.of(survey, readings, tapScale));
         setAside(readings);
         sound.addAll(plan.solids());
         for (Bay bay : plan.bays()) {
-            work(bay, new BayFields.Seen(in(bay, wet), in(bay, loose), in(bay, empty)));
+            Readings own = in(bay, readings);
+            work(
+                    bay,
+                    new BayFields.Seen(
+                            WetEvidence.of(face, own, settings.thresholds(), scales, findings),
+                            inside(bay, LooseEvidence.of(own, tapScale, findings)),
+                            inside(bay, VoidEvidence.of(survey, own, tapScale))));
         }
         findings.addAll(Doubts.of(face, settings, bays));
     }
@@ -67,11 +70,22 @@ final class FaceWork {
         drafts.addAll(regions.drafts);
     }
 
-    private List<Observation> onCore(List<Observation> observations) {
-        return observations.stream().filter(o -> plan.bayAt(o.spot()) != null).toList();
+    private Readings in(Bay bay, Readings all) {
+        return new Readings(
+                in(bay, all.moisture()),
+                in(bay, all.taps()),
+                in(bay, all.probes()),
+                in(bay, all.feelers()),
+                in(bay, all.plugs()),
+                List.of());
     }
 
-    private List<Observation> in(Bay bay, List<Observation> observations) {
+    private <R extends Reading> List<R> in(Bay bay, List<R> readings) {
+        return readings.stream().filter(r -> bay.equals(plan.bayAt(r.spot()))).toList();
+    }
+
+    /** A rod is put to the bay where it went in; what it seems to say beyond a divider is an error of its drawing. */
+    private List<Observation> inside(Bay bay, List<Observation> observations) {
         return observations.stream()
                 .filter(o -> bay.equals(plan.bayAt(o.spot())))
                 .toList();

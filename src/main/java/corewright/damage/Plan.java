@@ -110,7 +110,7 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
         for (Object found : polygonizer.getPolygons()) {
             Polygon piece = (Polygon) found;
             if (piece.getArea() > SLIVER_MM2 && part.contains(piece.getInteriorPoint())) {
-                pieces.add(piece);
+                pieces.add(Regions.canonical(piece));
             }
         }
         return pieces;

@@ -66,7 +66,15 @@ final class Regions {
         for (Piece piece : Partition.of(fields.bay.area(), cuts)) {
             pieces.add(new Labelled<>(piece.polygon(), condition(piece.above(0), piece.above(1), piece.above(2))));
         }
-        return Coverage.dissolve(pieces, thresholds.smallestRegionMm2());
+        return Coverage.dissolve(pieces, thresholds.smallestRegionMm2()).stream()
+                .map(l -> new Labelled<>(canonical(l.polygon()), l.label()))
+                .toList();
+    }
+
+    /** The same polygon with every ring from its least vertex on: overlays start rings where their hashing falls. */
+    static <G extends Geometry> G canonical(G geometry) {
+        geometry.normalize();
+        return geometry;
     }
 
     private static Condition condition(boolean wet, boolean loose, boolean empty) {
@@ -141,7 +149,7 @@ final class Regions {
             }
         }
         Geometry union = OverlayNGRobust.union(joined);
-        return OverlayNGRobust.overlay(union, fields.bay.area(), OverlayNG.INTERSECTION);
+        return canonical(OverlayNGRobust.overlay(union, fields.bay.area(), OverlayNG.INTERSECTION));
     }
 
     private List<Polygon> possible(Condition condition) {

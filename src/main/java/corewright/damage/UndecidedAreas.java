@@ -71,7 +71,7 @@ final class UndecidedAreas {
                 .toList();
         return Coverage.dissolve(parts, 0).stream()
                 .filter(l -> l.label() && l.polygon().getArea() > leastMm2)
-                .map(Labelled::polygon)
+                .map(l -> Regions.canonical(l.polygon()))
                 .toList();
     }
 

@@ -122,6 +122,27 @@ final class Cholesky {
         return sum;
     }
 
+    /** Diagonal of the inverse of A: column norms of the inverse of L, which is triangular too. */
+    double[] inverseDiagonal() {
+        double[] inverse = new double[n * n];
+        double[] diagonal = new double[n];
+        for (int i = 0; i < n; i++) {
+            // row k of the inverse ends at column k, so a bundle of rows ends at its last one's
+            for (int k0 = 0; k0 < i; k0 += PANEL) {
+                int k1 = Math.min(k0 + PANEL, i);
+                minus(inverse, i * n, inverse, k0 * n, n, k1, Arrays.copyOfRange(a, i * n + k0, i * n + k1));
+            }
+            inverse[i * n + i] = 1;
+            double scale = 1 / a[i * n + i];
+            for (int j = 0; j <= i; j++) {
+                double e = inverse[i * n + j] * scale;
+                inverse[i * n + j] = e;
+                diagonal[j] += e * e;
+            }
+        }
+        return diagonal;
+    }
+
     /** {@code L e}, into a fresh array. */
     double[] times(double[] e) {
         double[] product = new double[n];

@@ -1,5 +1,6 @@
 package corewright.field;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -17,7 +18,8 @@ final class ExpectationPropagation {
     private static final double LEAST_PRECISION = 1e-10;
 
     private static final double DAMPING = 0.7;
-    private static final double SETTLED = 1e-3;
+    /** Below this part of the prior variance a site's precision is too small to divide by; leaves ten digits. */
+    private static final double CANCELS = 1e-5;
 
     private final List<Site> sites;
     private final double[] mean;
@@ -27,6 +29,7 @@ final class ExpectationPropagation {
     private final double[] shift;
     private final double[] marginalMean;
     private final double[] marginalVariance;
+    private double[] weights = {};
     private Cholesky factor = Cholesky.of(0, new double[0]);
 
     /** @param covariance prior, row-major n x n, symmetric; not written to */
@@ -55,48 +58,71 @@ final class ExpectationPropagation {
     }
 
     /** Rounds until settled; true when the sites stopped moving. */
-    boolean run(int rounds) {
+    boolean run(int rounds, double tolerance) {
         update();
         boolean settled = false;
         for (int round = 0; round < rounds && !settled; round++) {
-            settled = renewSites() <= SETTLED;
+            settled = renewSites() <= tolerance;
             update();
         }
         return settled;
     }
 
-    /** Posterior at the sites from the present precisions and shifts. */
+    /**
+     * Posterior at the sites from the present precisions and shifts. The variance is (1 − (B⁻¹)_ii) / t_i; where a site's
+     * precision is so small that this cancels, its own column K_ii − |L⁻¹ T½ k_i|² is solved instead.
+     */
     private void update() {
         double[] root = new double[n];
         for (int i = 0; i < n; i++) {
             root[i] = Math.sqrt(precision[i]);
         }
         double[] b = new double[n * n];
-        double[] v = new double[n * n];
         for (int i = 0; i < n; i++) {
-            for (int j = 0; j < n; j++) {
-                v[i * n + j] = root[i] * covariance[i * n + j];
-                b[i * n + j] = v[i * n + j] * root[j];
+            for (int j = i; j < n; j++) {
+                b[i * n + j] = root[i] * covariance[i * n + j] * root[j];
             }
             b[i * n + i] += 1;
         }
         factor = Cholesky.of(n, b);
-        factor.forward(v, n);
+        double[] inverse = factor.inverseDiagonal();
+        weights = weights();
         for (int i = 0; i < n; i++) {
-            marginalVariance[i] = covariance[i * n + i];
-            marginalMean[i] = 0;
-        }
-        for (int k = 0; k < n; k++) {
-            double along = 0;
-            for (int i = 0; i < n; i++) {
-                along += v[k * n + i] * shift[i];
+            boolean cancels = precision[i] * covariance[i * n + i] < CANCELS;
+            marginalVariance[i] = cancels ? covariance[i * n + i] - explained(i) : (1 - inverse[i]) / precision[i];
+            double sum = 0;
+            for (int j = 0; j < n; j++) {
+                sum += covariance[i * n + j] * weights[j];
             }
-            for (int i = 0; i < n; i++) {
-                double e = v[k * n + i];
-                marginalVariance[i] -= e * e;
-                marginalMean[i] += covariance[k * n + i] * shift[k] - e * along;
-            }
+            marginalMean[i] = sum;
         }
+    }
+
+    private double explained(int i) {
+        double[] column = Arrays.copyOfRange(covariance, i * n, (i + 1) * n);
+        reduce(column, 1);
+        double sum = 0;
+        for (double e : column) {
+            sum += e * e;
+        }
+        return sum;
+    }
+
+    /** alpha = v − T½ B⁻¹ T½ K v: the posterior mean anywhere is the prior mean plus k'alpha. */
+    private double[] weights() {
+        double[] scaled = new double[n];
+        for (int i = 0; i < n; i++) {
+            double sum = 0;
+            for (int j = 0; j < n; j++) {
+                sum += covariance[i * n + j] * shift[j];
+            }
+            scaled[i] = Math.sqrt(precision[i]) * sum;
+        }
+        factor.solve(scaled);
+        for (int i = 0; i < n; i++) {
+            scaled[i] = shift[i] - Math.sqrt(precision[i]) * scaled[i];
+        }
+        return scaled;
     }
 
     private double renewSites() {
@@ -168,6 +194,11 @@ final class ExpectationPropagation {
         return new Cavity(variance * (marginalMean[i] / marginalVariance[i] - shift[i]), variance);
     }
 
+    /** k'alpha is the posterior mean, less the prior one, wherever the prior covariance with the sites is k. */
+    double[] alpha() {
+        return weights.clone();
+    }
+
     /** Turns prior covariances with other places, sites by {@code columns}, into L⁻¹ T½ times them. */
     void reduce(double[] cross, int columns) {
         for (int i = 0; i < n; i++) {
@@ -177,23 +208,6 @@ final class ExpectationPropagation {
             }
         }
         factor.forward(cross, columns);
-    }
-
-    /** alpha = v − T½ B⁻¹ T½ K v: the posterior mean anywhere is the prior mean plus k'alpha. */
-    double[] weights() {
-        double[] scaled = new double[n];
-        for (int i = 0; i < n; i++) {
-            double sum = 0;
-            for (int j = 0; j < n; j++) {
-                sum += covariance[i * n + j] * shift[j];
-            }
-            scaled[i] = Math.sqrt(precision[i]) * sum;
-        }
-        factor.solve(scaled);
-        for (int i = 0; i < n; i++) {
-            scaled[i] = shift[i] - Math.sqrt(precision[i]) * scaled[i];
-        }
-        return scaled;
     }
 
     private record Cavity(double mean, double variance) {}

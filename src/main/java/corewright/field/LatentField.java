@@ -15,8 +15,8 @@ import java.util.stream.IntStream;
  * Geol. 19 (1987) 25, for the prior on drift coefficients.
  */
 public final class LatentField {
-    private static final int SEARCH_ROUNDS = 6;
     private static final int FINAL_ROUNDS = 30;
+    private static final double SETTLED = 1e-3;
 
     /** Places predicted together: one stripe of the triangular solve stays in the cache. */
     private static final int BLOCK = 64;
@@ -29,14 +29,14 @@ public final class LatentField {
     private final double[] weights;
     private final boolean settled;
 
-    private LatentField(LatentPrior prior, Places places, Trial best) {
+    private LatentField(LatentPrior prior, Places places, Search.Trial best) {
         this.prior = prior;
         this.places = places;
-        range = best.range;
-        sill = best.sill;
-        sites = best.sites;
-        settled = sites.run(FINAL_ROUNDS);
-        weights = sites.weights();
+        range = best.range();
+        sill = best.sill();
+        sites = best.sites();
+        settled = sites.run(FINAL_ROUNDS, SETTLED);
+        weights = sites.alpha();
     }
 
     /**
@@ -47,29 +47,7 @@ public final class LatentField {
         if (places.terms() != prior.drift().size() || observed.size() != places.size()) {
             throw new IllegalArgumentException(observed.size() + " observations at " + places.size() + " places");
         }
-        double[] mean = priorMean(prior, places);
-        double[] drift = driftCovariance(prior, places);
-        Trial best = null;
-        for (double range : prior.range().trials()) {
-            double[] correlation = correlation(prior.kernel(), range, places);
-            for (double sill : prior.sill().trials()) {
-                var sites = new ExpectationPropagation(observed, mean, covariance(correlation, sill, drift));
-                if (best != null) {
-                    sites.startFrom(best.sites);
-                }
-                sites.run(SEARCH_ROUNDS);
-                double score = sites.logEvidence()
-                        + prior.range().logPrior(range)
-                        + prior.sill().logPrior(sill);
-                if (best == null || score > best.score) {
-                    best = new Trial(range, sill, sites, score);
-                }
-            }
-        }
-        if (best == null) {
-            throw new IllegalArgumentException("no range or sill to try");
-        }
-        return new LatentField(prior, places, best);
+        return new LatentField(prior, places, new Search(prior, places, observed).best());
     }
 
     public double range() {
@@ -192,7 +170,7 @@ public final class LatentField {
         return sum;
     }
 
-    private static double[] priorMean(LatentPrior prior, Places places) {
+    static double[] priorMean(LatentPrior prior, Places places) {
         double[] mean = new double[places.size()];
         for (int i = 0; i < mean.length; i++) {
             for (int k = 0; k < prior.drift().size(); k++) {
@@ -201,43 +179,6 @@ public final class LatentField {
         }
         return mean;
     }
-
-    private static double[] driftCovariance(LatentPrior prior, Places places) {
-        int n = places.size();
-        double[] covariance = new double[n * n];
-        for (int k = 0; k < prior.drift().size(); k++) {
-            double variance = prior.drift().get(k).variance();
-            for (int i = 0; i < n; i++) {
-                for (int j = 0; j < n; j++) {
-                    covariance[i * n + j] += variance * places.term(k, i) * places.term(k, j);
-                }
-            }
-        }
-        return covariance;
-    }
-
-    private static double[] correlation(Matern kernel, double range, Places places) {
-        int n = places.size();
-        double[] correlation = new double[n * n];
-        for (int i = 0; i < n; i++) {
-            for (int j = i; j < n; j++) {
-                double h = Math.hypot(places.x(i) - places.x(j), places.y(i) - places.y(j));
-                correlation[i * n + j] = kernel.correlation(h / range);
-                correlation[j * n + i] = correlation[i * n + j];
-            }
-        }
-        return correlation;
-    }
-
-    private static double[] covariance(double[] correlation, double sill, double[] drift) {
-        double[] covariance = new double[correlation.length];
-        for (int i = 0; i < covariance.length; i++) {
-            covariance[i] = sill * correlation[i] + drift[i];
-        }
-        return covariance;
-    }
-
-    private record Trial(double range, double sill, ExpectationPropagation sites, double score) {}
 
     /** The field at some places; arrays in the order of the places, not to be written to. */
     public static final class Estimate {
