@@ -13,8 +13,8 @@ import java.util.List;
 final class OwnerFirstPage {
     private static final double GAP = 2.6;
     private static final double BAR_WIDTH = 58;
-    private static final double LEAST_MAP = 55;
-    private static final double MOST_MAP = 100;
+    private static final double LEAST_MAP = 70;
+    private static final double MOST_MAP = 104;
     private static final double LEGEND_WIDTH = 35;
 
     private final Assessment assessment;
