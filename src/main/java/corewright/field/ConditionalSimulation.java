@@ -1,5 +1,6 @@
 package corewright.field;
 
+import java.util.Arrays;
 import java.util.Random;
 
 /**
@@ -9,6 +10,9 @@ import java.util.Random;
 public final class ConditionalSimulation {
     /** Beyond this many nodes the covariance would need gigabytes. */
     public static final int MOST_NODES = 6000;
+
+    /** Draws made together; the block stays in cache. */
+    private static final int BLOCK = 48;
 
     private ConditionalSimulation() {}
 
@@ -26,17 +30,31 @@ public final class ConditionalSimulation {
         Cholesky factor = Cholesky.ofSemiDefinite(m, kriging.system.posterior(nodesX, nodesY));
         Random random = new Random(seed);
         double[][] values = new double[draws][];
-        for (int d = 0; d < draws; d++) {
-            double[] e = new double[m];
-            for (int i = 0; i < m; i++) {
-                e[i] = random.nextGaussian();
+        for (int from = 0; from < draws; from += BLOCK) {
+            int count = Math.min(BLOCK, draws - from);
+            double[] e = new double[m * count];
+            for (int d = 0; d < count; d++) {
+                for (int i = 0; i < m; i++) {
+                    e[i * count + d] = -random.nextGaussian(); // minus, because its product is subtracted
+                }
             }
-            double[] field = factor.times(e);
+            double[] fields = new double[m * count];
             for (int i = 0; i < m; i++) {
-                field[i] += centre.estimate(i);
+                Arrays.fill(fields, i * count, (i + 1) * count, centre.estimate(i));
             }
-            values[d] = field;
+            factor.subtractProduct(fields, e, count);
+            for (int d = 0; d < count; d++) {
+                values[from + d] = column(fields, d, count);
+            }
         }
         return new Draws(m, values);
+    }
+
+    private static double[] column(double[] rows, int column, int stride) {
+        double[] values = new double[rows.length / stride];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = rows[i * stride + column];
+        }
+        return values;
     }
 }

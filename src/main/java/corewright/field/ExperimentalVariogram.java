@@ -1,7 +1,6 @@
 package corewright.field;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -14,7 +13,7 @@ public final class ExperimentalVariogram {
 
     /** All directions, with the usual cut-off and width. */
     public static List<Bin> omni(double[] x, double[] y, double[] value) {
-        double cutoff = usualCutoff(x, y);
+        double cutoff = usualCutoff(Samples.of(x, y, value));
         return cutoff > 0 ? omni(x, y, value, cutoff, cutoff / 15) : List.of();
     }
 
@@ -44,9 +43,9 @@ public final class ExperimentalVariogram {
         return bins(x, y, value, classes);
     }
 
-    /** A third of the bounding box's diagonal. */
-    public static double usualCutoff(double[] x, double[] y) {
-        return Samples.of(x, y, new double[x.length]).diagonal() / 3;
+    /** A third of the bounding box's diagonal; 0 when all samples stand at one place. */
+    public static double usualCutoff(Samples samples) {
+        return samples.diagonal() / 3;
     }
 
     private static List<Bin> bins(double[] x, double[] y, double[] value, Classes classes) {
@@ -89,12 +88,5 @@ public final class ExperimentalVariogram {
     private static int index(double widths) {
         double whole = Math.floor(widths);
         return (int) (widths == whole ? whole - 1 : whole);
-    }
-
-    /** Values as arrays, for the calls above. */
-    static double[] values(Samples samples) {
-        double[] values = new double[samples.size()];
-        Arrays.setAll(values, samples::value);
-        return values;
     }
 }

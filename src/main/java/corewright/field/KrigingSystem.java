@@ -18,7 +18,7 @@ import java.util.Arrays;
  * <p>A variogram of sill 0 says that nothing varies: the estimate is b with equal weights, its variance 0.
  */
 final class KrigingSystem {
-    /** Nodes solved together: their 600 x 48 block of doubles fits a second-level cache. Chosen by timing 16 to 128. */
+    /** Nodes solved together: their 600 x 48 block (230 kB) fits a second-level cache. Not tuned further. */
     private static final int BLOCK = 48;
 
     final Samples samples;
@@ -35,12 +35,8 @@ final class KrigingSystem {
         this.correlation = new Correlation(variogram);
         this.mean = mean;
         this.target = target;
-        double[] x = new double[merged.size()];
-        double[] y = new double[merged.size()];
-        Arrays.setAll(x, merged::x);
-        Arrays.setAll(y, merged::y);
-        index = new NeighbourIndex(x, y);
-        samePlace = Math.max(merged.diagonal() * Samples.SAME_PLACE, 0);
+        index = new NeighbourIndex(merged.xs(), merged.ys());
+        samePlace = merged.diagonal() * Samples.SAME_PLACE;
     }
 
     Estimates estimate(double[] nodesX, double[] nodesY, int neighbours) {
@@ -135,49 +131,42 @@ final class KrigingSystem {
         return target == Target.VALUE ? variogram.sill() : variogram.partialSill();
     }
 
-    boolean valueIsTarget() {
-        return target == Target.VALUE;
-    }
-
-    /** Covariance of the target between nodes once the samples are known, row-major; 0 in rows of nodes at a sample. */
+    /**
+     * Covariance of the target between nodes once the samples are known: row-major, upper triangle; 0 in row and column of a
+     * node at a sample.
+     */
     double[] posterior(double[] nodesX, double[] nodesY) {
         int m = nodesX.length;
         Local all = all();
-        double[] k = all.toNodes(nodesX, nodesY, 0, m);
-        double[] open = new double[m];
+        double[] k = all.toNodes(nodesX, nodesY, 0, m); // samples x nodes
+        double[] open = new double[m]; // 1 - 1' C^-1 k
         Arrays.fill(open, 1);
+        Cholesky.minus(open, 0, k, 0, m, m, all.ones);
         double[] s = new double[m * m];
+        double[] column = new double[samples.size()];
         for (int a = 0; a < m; a++) {
             for (int b = a; b < m; b++) {
-                s[a * m + b] = covariance(nodesX[a] - nodesX[b], nodesY[a] - nodesY[b]);
+                double prior = a == b ? priorVariance() : covariance(nodesX[a] - nodesX[b], nodesY[a] - nodesY[b]);
+                s[a * m + b] = prior + open[a] * open[b] / all.precision;
             }
-            s[a * m + a] = priorVariance();
-        }
-        for (int i = 0; i < samples.size(); i++) {
-            int row = i * m;
-            for (int a = 0; a < m; a++) {
-                double f = k[row + a];
-                open[a] -= f * all.ones[i];
-                for (int b = a; b < m; b++) {
-                    s[a * m + b] -= f * k[row + b];
-                }
+            for (int i = 0; i < column.length; i++) {
+                column[i] = k[i * m + a];
             }
+            Cholesky.minus(s, a * m + a, k, a, m, m - a, column);
         }
         for (int a = 0; a < m; a++) {
-            for (int b = a; b < m; b++) {
-                s[a * m + b] = scaled(s[a * m + b] + open[a] * open[b] / all.precision);
-            }
-        }
-        if (target == Target.VALUE) {
-            for (int a = 0; a < m; a++) {
-                if (sampleAt(nodesX[a], nodesY[a]) >= 0) {
-                    for (int b = 0; b < m; b++) {
-                        s[Math.min(a, b) * m + Math.max(a, b)] = 0;
-                    }
-                }
+            if (variogram.sill() == 0 || (target == Target.VALUE && sampleAt(nodesX[a], nodesY[a]) >= 0)) {
+                clear(s, m, a);
             }
         }
         return s;
+    }
+
+    private static void clear(double[] s, int m, int node) {
+        Arrays.fill(s, node * m + node, (node + 1) * m, 0);
+        for (int a = 0; a < node; a++) {
+            s[a * m + node] = 0;
+        }
     }
 
     /** The factored system of some of the samples. */

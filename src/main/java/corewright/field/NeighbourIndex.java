@@ -7,7 +7,7 @@ import java.util.Arrays;
  * decided by the sample's position, so the answer never depends on the search.
  */
 public final class NeighbourIndex {
-    /** Three a bucket is within a few percent of the fastest for 8 to 64 neighbours; flat between two and six. */
+    /** Few enough to look at little in vain, enough to keep rings few at 24 neighbours. Judgement. */
     private static final double PER_BUCKET = 3;
 
     private final double[] x;
@@ -109,13 +109,19 @@ public final class NeighbourIndex {
         double toLow = py - (low + (row - ring + 1) * side);
         double toHigh = low + (row + ring) * side - py;
         double clear = Math.min(Math.min(toLeft, toRight), Math.min(toLow, toHigh));
-        return clear > 0 && clear * clear > squared;
+        return clear > 0 && clear * clear > squared * (1 + 1e-11); // the squares are rounded to 40 digits
     }
 
     private double distanceSquared(int i, double px, double py) {
         double dx = x[i] - px;
         double dy = y[i] - py;
-        return dx * dx + dy * dy;
+        return rounded(dx * dx + dy * dy);
+    }
+
+    /** To 40 binary digits, so that distances equal but for rounding are equal, wherever the origin lies. */
+    private static double rounded(double d) {
+        long half = 1L << 11;
+        return Double.longBitsToDouble((Double.doubleToRawLongBits(d) + half) & -(half << 1));
     }
 
     /** Insertion into the sorted front; ties to the smaller index. Returns the new count. */

@@ -1,12 +1,17 @@
 package corewright.field;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
 
 /** Values at places, each with the variance of its error. Immutable. */
 public final class Samples {
-    /** Places closer than this part of the bounding box's diagonal are one place: rounding, not distance. */
-    static final double SAME_PLACE = 1e-9;
+    /**
+     * Places closer than this part of the bounding box's diagonal are one place (0.001 mm on 10 m): rounding, not distance.
+     * Without nugget a smooth variogram would read a slope into such a pair and throw it across the field.
+     */
+    static final double SAME_PLACE = 1e-7;
 
     private final double[] x;
     private final double[] y;
@@ -66,9 +71,9 @@ public final class Samples {
     }
 
     /** The same samples with values {@code f} of these and without error; a convenience for indicators. */
-    public Samples map(java.util.function.DoubleUnaryOperator f) {
+    public Samples map(DoubleUnaryOperator f) {
         double[] mapped = new double[size()];
-        java.util.Arrays.setAll(mapped, i -> f.applyAsDouble(value[i]));
+        Arrays.setAll(mapped, i -> f.applyAsDouble(value[i]));
         return of(x, y, mapped);
     }
 
@@ -144,18 +149,39 @@ public final class Samples {
     }
 
     private static double least(double[] a) {
-        double least = Double.POSITIVE_INFINITY;
-        for (double v : a) {
-            least = Math.min(least, v);
-        }
-        return least;
+        return Arrays.stream(a).min().orElse(0);
     }
 
     private static double greatest(double[] a) {
-        double greatest = Double.NEGATIVE_INFINITY;
-        for (double v : a) {
-            greatest = Math.max(greatest, v);
+        return Arrays.stream(a).max().orElse(0);
+    }
+
+    /** Copies for the calls that take arrays. */
+    double[] xs() {
+        return x.clone();
+    }
+
+    double[] ys() {
+        return y.clone();
+    }
+
+    double[] values() {
+        return value.clone();
+    }
+
+    /** These of them, in this order. */
+    Samples only(int[] chosen) {
+        int n = chosen.length;
+        double[] cx = new double[n];
+        double[] cy = new double[n];
+        double[] cv = new double[n];
+        double[] ce = new double[n];
+        for (int i = 0; i < n; i++) {
+            cx[i] = x[chosen[i]];
+            cy[i] = y[chosen[i]];
+            cv[i] = value[chosen[i]];
+            ce[i] = errorVariance[chosen[i]];
         }
-        return greatest;
+        return new Samples(cx, cy, cv, ce);
     }
 }

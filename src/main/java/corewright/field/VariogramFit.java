@@ -20,6 +20,9 @@ public final class VariogramFit {
 
     private static final double LONGEST = 5;
 
+    /** Short over long, in steps of about a fifth: finer ones the directional bins cannot tell apart. */
+    private static final double[] RATIOS = {0.8, 0.65, 0.5, 0.4, 0.3, 0.2};
+
     private VariogramFit() {}
 
     /**
@@ -36,6 +39,27 @@ public final class VariogramFit {
     public static Fit fit(List<Bin> bins, Shape shape) {
         Lags lags = Lags.of(bins);
         return fit(lags, shape, 0, 1);
+    }
+
+    /**
+     * Fits a long axis too: bins in six sectors of 30 degrees, long axes every 15 degrees, ratios from 1 down to 0.2.
+     *
+     * @param cutoff longest distance counted, coordinate unit
+     */
+    static Fit fitDirected(Samples samples, Shape shape, double cutoff) {
+        Lags lags = new Lags();
+        for (int azimuth = 0; azimuth < 180; azimuth += 30) {
+            var classes = new ExperimentalVariogram.Classes(cutoff, cutoff / 15, azimuth, 15);
+            lags.add(ExperimentalVariogram.directional(samples.xs(), samples.ys(), samples.values(), classes), azimuth);
+        }
+        Fit best = fit(lags, shape, 0, 1);
+        for (double ratio : RATIOS) {
+            for (int major = 0; major < 180; major += 15) {
+                Fit fit = fit(lags, shape, major, ratio);
+                best = fit.weightedSse() < best.weightedSse() ? fit : best;
+            }
+        }
+        return best;
     }
 
     /** Fits with the direction given: bins stand at their own lag vectors. */
