@@ -28,9 +28,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.DoubleBinaryOperator;
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKTReader;
@@ -182,15 +184,17 @@ public final class DamageFixtures {
             double sum = 0;
             double deepest = 0;
             int cells = 0;
-            Geometry reach = area.buffer(CELL_MM); // so that the depth holds up to the region's edge
+            // a cell more all round, so that the depth holds up to the region's edge
+            var reach = new IndexedPointInAreaLocator(area.buffer(CELL_MM));
+            var inside = new IndexedPointInAreaLocator(area);
             for (int i = 0; i < depthMm.length; i++) {
                 double x = frame.centreX(i % frame.columns());
                 double y = frame.centreY(i / frame.columns());
-                var point = GEOMETRY.createPoint(new Coordinate(x, y));
-                if (reach.covers(point)) {
+                Coordinate at = new Coordinate(x, y);
+                if (reach.locate(at) != Location.EXTERIOR) {
                     depthMm[i] = depth.applyAsDouble(x, y);
                 }
-                if (area.covers(point)) {
+                if (inside.locate(at) != Location.EXTERIOR) {
                     sum += depthMm[i];
                     deepest = Math.max(deepest, depthMm[i]);
                     cells++;
@@ -234,11 +238,12 @@ public final class DamageFixtures {
             double[] index = new double[depthMm.length];
             double[] wet = new double[depthMm.length];
             double[] loose = new double[depthMm.length];
-            for (int i = 0; i < depthMm.length; i++) {
-                var point = GEOMETRY.createPoint(
-                        new Coordinate(frame.centreX(i % frame.columns()), frame.centreY(i / frame.columns())));
-                for (Region r : regions) {
-                    if (r.likely().covers(point)) {
+            for (Region r : regions) {
+                var inside = new IndexedPointInAreaLocator(r.likely());
+                for (int i = 0; i < depthMm.length; i++) {
+                    Coordinate at =
+                            new Coordinate(frame.centreX(i % frame.columns()), frame.centreY(i / frame.columns()));
+                    if (inside.locate(at) != Location.EXTERIOR) {
                         index[i] = r.wet() ? indexInside : 10;
                         wet[i] = r.pWetMean();
                         loose[i] = r.condition().loose() ? 0.9 : 0.1;

@@ -23,7 +23,7 @@ public record Surfaces(
         Raster pVoid,
         Raster voidDepthMm,
         Raster voidDepthSdMm) {
-    /** Mean moisture index over the cells whose centres an area covers; NaN where there is none. */
+    /** Mean moisture index over the cells whose centres an area covers, or of the cell under its middle; NaN where unknown. */
     public double meanMoistureIndex(Polygon area) {
         double sum = 0;
         int n = 0;
@@ -39,6 +39,10 @@ public record Surfaces(
                 n++;
             }
         }
-        return n > 0 ? sum / n : Double.NaN;
+        if (n > 0) {
+            return sum / n;
+        }
+        Coordinate middle = area.getInteriorPoint().getCoordinate();
+        return middle == null ? Double.NaN : moistureIndex.cellAt(middle.x, middle.y);
     }
 }

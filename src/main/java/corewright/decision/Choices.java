@@ -62,7 +62,7 @@ final class Choices {
         rows.add(row(
                 "Open and renew all",
                 "cut out " + names(damage.regions()),
-                work.all(damage),
+                work.visits(1, 2).and(work.all(damage)),
                 "Everything is seen and nothing is left to doubt, for the most work and a new surface.",
                 false));
         return rows;

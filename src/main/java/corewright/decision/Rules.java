@@ -136,10 +136,13 @@ final class Rules {
 
     private Method wetAndBonded(boolean underLoad) {
         boolean low = evidence.meanIndex() < rules.monitorIndex();
-        String mean = String.format(
-                Locale.ROOT,
-                "The skin is bonded. The readings stand at %.0f on the mean, where 0 is this deck dry and 100 counts as wet",
-                evidence.meanIndex());
+        String mean = Double.isNaN(evidence.meanIndex())
+                ? "The skin is bonded, and how wet the core is was not read here"
+                : String.format(
+                        Locale.ROOT,
+                        "The skin is bonded. The readings stand at %.0f on the mean, where 0 is this deck dry and 100 "
+                                + "counts as wet",
+                        evidence.meanIndex());
         if (low && !underLoad) {
             reasons.add(mean + "; below " + Words.plain(rules.monitorIndex()) + " it is watched.");
             reasons.add("Reseal the fittings around it and read again after a dry spell: what rises is a leak.");

@@ -7,6 +7,8 @@
  * <p><b>Steps.</b> (1) evidence in and around each region; (2) the rules, in order, each leaving its reason; (3) the
  * chosen plans put one after another; (4) the choices side by side with their cost; (5) the buying list.
  *
+ * <p>Rules and allowances are listed in {@code docs/repair.md}.
+ *
  * <p>It advises; an owner, a surveyor or a naval architect decides.
  */
 @NullMarked

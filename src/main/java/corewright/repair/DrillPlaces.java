@@ -17,6 +17,9 @@ import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 final class DrillPlaces {
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
+    /** Holes are given in whole millimetres; this keeps every clearance whole after rounding. */
+    private static final double ROUNDING_MM = 0.75;
+
     /** By flat index of the cavity: a hole may stand at the cell's centre. */
     final boolean[] allowed;
     /** By flat index: allowed only as the middle of a narrow part. */
@@ -31,8 +34,8 @@ final class DrillPlaces {
         DrillPlaces places = new DrillPlaces(cavity.size());
         double[] edgeMm = edgeDistances(cavity, area, clearanceMm);
         for (int c : cavity.cells) {
-            boolean clear = edgeMm[c] >= clearanceMm;
-            places.narrow[c] = !clear && ridge(cavity, edgeMm, c, clearanceMm);
+            boolean clear = edgeMm[c] >= clearanceMm + ROUNDING_MM;
+            places.narrow[c] = !clear && edgeMm[c] >= ROUNDING_MM && ridge(cavity, edgeMm, c, clearanceMm);
             places.allowed[c] = clear || places.narrow[c];
         }
         for (Feature feature : face.features()) {
@@ -56,11 +59,12 @@ final class DrillPlaces {
         if (offMm < 0) {
             return;
         }
+        double least = offMm + ROUNDING_MM;
         Envelope box = new Envelope(geometry.getEnvelopeInternal());
-        box.expandBy(offMm);
+        box.expandBy(least);
         for (int c : cavity.cells) {
             Coordinate at = cavity.centre(c);
-            if (allowed[c] && box.contains(at) && geometry.distance(FACTORY.createPoint(at)) <= offMm) {
+            if (allowed[c] && box.contains(at) && geometry.distance(FACTORY.createPoint(at)) < least) {
                 allowed[c] = false;
                 narrow[c] = false;
             }

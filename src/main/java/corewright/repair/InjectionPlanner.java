@@ -192,8 +192,8 @@ final class InjectionPlanner {
 
     private Hole hole(Hole.Kind kind, String suffix, int order, Coordinate at, double reachMm, double servedMm3) {
         Drilling drilling = settings.drilling();
-        double depthMm = Cavity.depthAt(damage.surfaces().voidDepthMm(), at.x, at.y);
-        Spot spot = spot(at);
+        Spot spot = new Spot(region.face(), Math.rint(at.x), Math.rint(at.y)); // a person measures whole millimetres
+        double depthMm = Cavity.depthAt(damage.surfaces().voidDepthMm(), spot.xMm(), spot.yMm());
         double stopMm = DepthStop.mm(survey.laminateAt(spot), depthMm, drilling.depthMarginMm());
         return new Hole(
                 region.id() + suffix,

@@ -14,6 +14,8 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.Polygonal;
 import org.locationtech.jts.geom.util.PolygonExtracter;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** The cut through the outer skin around a region, and what a new core takes. */
 final class RecorePlanner {
@@ -56,11 +58,14 @@ final class RecorePlanner {
                 .map(b -> (Geometry) b.area())
                 .findFirst()
                 .orElse(damage.face().outline());
-        Geometry clipped = polygons(wide.intersection(bay));
-        Geometry rounded =
-                polygons(clipped.buffer(-CORNER_MM, ARC).buffer(CORNER_MM, ARC).intersection(clipped));
+        Geometry clipped = polygons(both(wide, bay));
+        Geometry rounded = polygons(both(clipped.buffer(-CORNER_MM, ARC).buffer(CORNER_MM, ARC), clipped));
         // a sliver narrower than two corner radii has no rounded form
         return rounded.getArea() >= 0.9 * clipped.getArea() ? rounded : clipped;
+    }
+
+    private static Geometry both(Geometry a, Geometry b) {
+        return OverlayNGRobust.overlay(a, b, OverlayNG.INTERSECTION);
     }
 
     private static Geometry polygons(Geometry any) {
