@@ -43,7 +43,8 @@ final class RunCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Outputs.check(out);
-        StageClock clock = new StageClock(System.console() == null ? null : spec.commandLine().getErr());
+        StageClock clock = new StageClock(
+                System.console() == null ? null : spec.commandLine().getErr());
         clock.begin("intake", 0);
         Intake intake = SurveyFolder.read(folder);
         Assessment assessment = Assessor.assess(intake.survey(), intake.findings(), clock);

@@ -51,7 +51,11 @@ final class RunSummary {
     private static String voids(Quantiles mm3) {
         Quantiles l = mm3.times(1 / MM3_PER_LITRE);
         return String.format(
-                Locale.ROOT, "empty space: %.2f litres, in 8 cases of 10 between %.2f and %.2f", l.p50(), l.p10(), l.p90());
+                Locale.ROOT,
+                "empty space: %.2f litres, in 8 cases of 10 between %.2f and %.2f",
+                l.p50(),
+                l.p10(),
+                l.p90());
     }
 
     private static String methods(Assessment assessment) {

@@ -11,14 +11,8 @@ import corewright.drawing.Pattern;
 import corewright.drawing.Pen;
 import corewright.drawing.Type;
 import corewright.drawing.Typeface;
-import java.awt.Shape;
 import java.awt.geom.Path2D;
-import java.awt.geom.Point2D;
-import java.awt.geom.Rectangle2D;
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.Polygon;
 
 /** How to read the owner's map: only what the map uses, in plain words. */
 final class OwnerLegend {

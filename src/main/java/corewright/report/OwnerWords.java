@@ -12,9 +12,7 @@ import corewright.survey.Face;
 import corewright.survey.Readings;
 import corewright.survey.Settings;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -44,7 +42,8 @@ final class OwnerWords {
                 .collect(Collectors.joining());
         int rest = regions.size() - told;
         double deckM2 = Units.squareMetres(deck);
-        return (faces.size() == 1 ? "On the plan " : "On the plans ") + Wording.known(Units.squareMetres(damaged)) + " of " + Wording.known(deckM2) + " m² is not sound."
+        return (faces.size() == 1 ? "On the plan " : "On the plans ") + Wording.known(Units.squareMetres(damaged))
+                + " of " + Wording.known(deckM2) + " m² is not sound."
                 + places
                 + (rest == 0
                         ? ""
@@ -60,13 +59,9 @@ final class OwnerWords {
             return "";
         }
         double area = open.stream().mapToDouble(u -> u.area().getArea()).sum();
-        String reasons = open.stream()
-                .map(u -> Prose.plain(u.why()))
-                .distinct()
-                .limit(3)
-                .collect(Collectors.joining("; "));
-        return " Not decided yet, over " + Wording.area(area) + ": " + reasons
-                + (reasons.endsWith(".") ? "" : ".");
+        String reasons =
+                open.stream().map(u -> Prose.plain(u.why())).distinct().limit(3).collect(Collectors.joining("; "));
+        return " Not decided yet, over " + Wording.area(area) + ": " + reasons + (reasons.endsWith(".") ? "" : ".");
     }
 
     private static String place(Assessment assessment, Region region) {
@@ -133,7 +128,8 @@ final class OwnerWords {
 
     /** How edges are to be read, what was doubted and what that does to the plan. */
     static String doubt(Assessment assessment) {
-        return "Solid edge on the plan: more probable than not. Broken edge: damage cannot be ruled out." + Doubts.of(assessment.findings());
+        return "Solid edge on the plan: more probable than not. Broken edge: damage cannot be ruled out."
+                + Doubts.of(assessment.findings());
     }
 
     /** What the owner should do before anything else, gravest first. */
@@ -212,6 +208,8 @@ final class OwnerWords {
                 .costs()
                 .equals(Settings.defaults().costs());
         return "Yard work, materials and survey visits; hauling out and tax are not included. "
-                + (standIn ? "Hours and rates are common practice: ask your yard." : "Hours and rates from the survey.");
+                + (standIn
+                        ? "Hours and rates are common practice: ask your yard."
+                        : "Hours and rates from the survey.");
     }
 }
