@@ -51,7 +51,7 @@ final class Choices {
             Work.Estimate drying = wet.stream().map(work::dry).reduce(work.visits(1, 2), Work.Estimate::and);
             rows.add(row(
                     "Stop the leaks, dry, watch",
-                    "dry " + names(wet) + "; watch the rest",
+                    "dry " + names(wet) + (wet.size() < damage.regions().size() ? "; watch the rest" : ""),
                     drying,
                     "Drying takes weeks under cover and does not bond a loose skin again.",
                     !repairs && dries));
@@ -59,12 +59,14 @@ final class Choices {
         if (repairs) {
             rows.add(row("Repair what needs it", advisedWords(), advised(), advisedToKnow(), true));
         }
-        rows.add(row(
-                "Open and renew all",
-                "cut out " + names(damage.regions()),
-                work.visits(1, 2).and(work.all(damage)),
-                "Everything is seen and nothing is left to doubt, for the most work and a new surface.",
-                false));
+        if (decisions.stream().anyMatch(d -> d.method() != Method.RECORE)) { // else it is the row above
+            rows.add(row(
+                    "Open and renew all",
+                    "cut out " + names(damage.regions()),
+                    work.visits(1, 2).and(work.all(damage)),
+                    "Everything is seen and nothing is left to doubt, for the most work and a new surface.",
+                    false));
+        }
         return rows;
     }
 

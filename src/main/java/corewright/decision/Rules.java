@@ -94,11 +94,8 @@ final class Rules {
                     "The core is wet and the skin is off it: drying does not bond a skin again, and mix does not bond "
                             + "to wet core.");
         } else if (loose && region.wet()) {
-            reasons.add(String.format(
-                    Locale.ROOT,
-                    "The skin stands off the core, and the core is more probably wet than dry (%.0f in 100): mix does not "
-                            + "bond to wet core.",
-                    100 * region.pWetMean()));
+            reasons.add("The skin stands off the core, and the core is more probably wet than dry ("
+                    + inAHundred(region.pWetMean()) + "): mix does not bond to wet core.");
         }
         if (found.isPresent() && rot.isEmpty()) {
             reasons.add(found.get() + " Core that is wet through is cut out.");
@@ -113,6 +110,12 @@ final class Rules {
                             : "Wet core was found, not only a raised reading: it dries too slowly under two skins.");
         }
         return rot.isPresent() || wet;
+    }
+
+    private static String inAHundred(double probability) {
+        return probability > 0.99
+                ? "more than 99 in 100"
+                : String.format(Locale.ROOT, "%.0f in 100", 100 * probability);
     }
 
     private boolean underLoad() {

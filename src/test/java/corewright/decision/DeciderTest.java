@@ -287,10 +287,11 @@ class DeciderTest {
     /** By hand: 75 an hour, cut 0.24 m2 and its margin, 10 to 25 h a square metre, 0.5 to 2 h set-up, 180 a m2, one or two visits of 4 h. */
     @Test
     void costOfOpeningFollowsTheRates() {
-        Deck deck = deck(DECK).region(Condition.WET_DELAMINATED, PATCH, 0, 0.9);
+        Deck deck = deck(DECK).region(Condition.WET_DELAMINATED, PATCH, 0, 0.998);
         double m2 = decide(deck).recores().get(0).cut().getArea() / 1e6;
         assertThat(m2).isBetween(0.24, 0.65 * 0.45);
         List<Choice> choices = decide(deck).choices();
+        assertThat(choices.stream().map(Choice::regions).toList()).containsExactly("watch R1", "dry R1", "cut out R1");
         Choice all = choices.get(choices.size() - 1);
         assertThat(all.costLow()).isCloseTo(75 * (4 + 0.5 + 10 * m2) + 180 * m2, within(1e-6));
         assertThat(all.costHigh()).isCloseTo(75 * (8 + 2 + 25 * m2) + 180 * m2, within(1e-6));
