@@ -70,7 +70,7 @@ final class Doubts {
             return "the tap called " + tap.sound().name().toLowerCase(Locale.ROOT);
         }
         if (reading instanceof Moisture m) {
-            return String.format(Locale.ROOT, "the moisture reading %.4g", m.value());
+            return "the moisture reading " + MeterScale.text(m.value());
         }
         return reading instanceof Probe ? "what the pilot hole found" : "the reading";
     }

@@ -5,8 +5,10 @@ import corewright.survey.Meter;
 import corewright.survey.Moisture;
 import corewright.survey.Origin;
 import corewright.survey.Survey;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -37,7 +39,7 @@ record MeterScale(Meter meter, double dry, double wet, double repeatability, Lis
             List<Moisture> readings = survey.readings().moisture().stream()
                     .filter(m -> m.meter().equals(meter.name()))
                     .toList();
-            scales.put(meter.name(), of(meter, readings));
+            scales.put(meter.name(), of(meter, latest(readings)));
         }
         return scales;
     }
@@ -73,10 +75,10 @@ record MeterScale(Meter meter, double dry, double wet, double repeatability, Lis
                 readings,
                 String.format(
                         Locale.ROOT,
-                        "no dry reading is stated for meter %s and none is marked as a reference; %.4g, the low end of"
+                        "no dry reading is stated for meter %s and none is marked as a reference; %s, the low end of"
                                 + " its readings, is taken for dry",
                         meter.name(),
-                        dry),
+                        text(dry)),
                 "if the whole deck is damp, wet core is called dry; read a place proven dry and mark it"));
         return dry;
     }
@@ -88,9 +90,9 @@ record MeterScale(Meter meter, double dry, double wet, double repeatability, Lis
                 readings,
                 String.format(
                         Locale.ROOT,
-                        "no usable wet reading is stated for meter %s; %.4g, %s, is taken",
+                        "no usable wet reading is stated for meter %s; %s, %s, is taken",
                         meter.name(),
-                        wet,
+                        text(wet),
                         dry > 0 ? "twice its dry reading" : "a tenth of its scale"),
                 "the border of the wet regions rests on this; a plug at the border would settle it"));
         return wet;
@@ -120,12 +122,39 @@ record MeterScale(Meter meter, double dry, double wet, double repeatability, Lis
                 : Math.max(USUAL_REPEATABILITY / 5, Math.sqrt(squares / freedom) / span);
     }
 
+    /** Without those that a later reading at the same place replaces: core dries, and the map is of today. */
+    static List<Moisture> latest(List<Moisture> readings) {
+        Map<List<Object>, LocalDateTime> last = new HashMap<>();
+        for (Moisture m : readings) {
+            LocalDateTime taken = m.taken();
+            if (taken != null) {
+                last.merge(place(m), taken, (a, b) -> a.isAfter(b) ? a : b);
+            }
+        }
+        return readings.stream()
+                .filter(m -> {
+                    LocalDateTime taken = m.taken();
+                    LocalDateTime newest = last.get(place(m));
+                    return taken == null || newest == null || taken.plusDays(1).isAfter(newest);
+                })
+                .toList();
+    }
+
+    private static List<Object> place(Moisture m) {
+        return List.of(m.spot(), m.side(), m.meter());
+    }
+
     /** Readings of one meter grouped by place, in the order first met; off-scale ones stand apart. */
     static List<List<Moisture>> atOnePlace(List<Moisture> readings) {
         Map<List<Object>, List<Moisture>> groups = readings.stream()
                 .collect(Collectors.groupingBy(
                         m -> List.of(m.spot(), m.side(), m.offScale()), LinkedHashMap::new, Collectors.toList()));
         return List.copyOf(groups.values());
+    }
+
+    /** A reading as a meter shows it: whole, or with one decimal. */
+    static String text(double value) {
+        return String.format(Locale.ROOT, value == Math.rint(value) ? "%.0f" : "%.1f", value);
     }
 
     private static double median(double[] sorted) {

@@ -45,4 +45,14 @@ public record Surfaces(
         Coordinate middle = area.getInteriorPoint().getCoordinate();
         return middle == null ? Double.NaN : moistureIndex.cellAt(middle.x, middle.y);
     }
+
+    /** Expected empty space under the face, cubic millimetres: depth at each cell's centre times the cell. */
+    public double expectedVoidMm3() {
+        double sum = 0;
+        for (int i = 0; i < voidDepthMm.size(); i++) {
+            double depth = voidDepthMm.at(i);
+            sum += Double.isNaN(depth) ? 0 : depth;
+        }
+        return sum * voidDepthMm.cell() * voidDepthMm.cell();
+    }
 }

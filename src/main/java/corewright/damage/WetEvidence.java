@@ -61,7 +61,9 @@ final class WetEvidence {
             List<Moisture> own = readings.moisture().stream()
                     .filter(m -> m.meter().equals(scale.meter().name()))
                     .toList();
-            MeterScale.atOnePlace(own).forEach(evidence::addMoisture);
+            List<Moisture> latest = MeterScale.latest(own);
+            own.stream().filter(m -> !latest.contains(m)).forEach(m -> findings.add(replaced(m)));
+            MeterScale.atOnePlace(latest).forEach(evidence::addMoisture);
         }
         readings.probes().forEach(evidence::addProbe);
         readings.plugs().forEach(evidence::addPlug);
@@ -164,6 +166,18 @@ final class WetEvidence {
         return "";
     }
 
+    private static Finding replaced(Moisture m) {
+        return new Finding(
+                Finding.Severity.HINT,
+                m.origin(),
+                m.id(),
+                m.spot(),
+                "earlier reading",
+                String.format(
+                        Locale.ROOT, "the reading %s was taken again here on a later day", MeterScale.text(m.value())),
+                "set aside: the map shows the latest state");
+    }
+
     private static Finding doubtMetal(Moisture m, String metal) {
         return new Finding(
                 Finding.Severity.DOUBT,
@@ -171,7 +185,11 @@ final class WetEvidence {
                 m.id(),
                 m.spot(),
                 "metal",
-                String.format(Locale.ROOT, "raised reading %.4g beside %s: it may be falsely high", m.value(), metal),
+                String.format(
+                        Locale.ROOT,
+                        "raised reading %s beside %s: it may be falsely high",
+                        MeterScale.text(m.value()),
+                        metal),
                 "kept, but it may stand for anything down to dry; low readings here are trusted in full");
     }
 

@@ -10,6 +10,9 @@
  *
  * <p><b>Units.</b> Millimetre; areas in square, volumes in cubic millimetres; probabilities 0 to 1; moisture index 0 at
  * the meter's dry, 100 at its wet reading.
+ *
+ * <p><b>Sources.</b> Rasmussen and Williams (2006), Gaussian Processes for Machine Learning, chapters 2 to 4; model and
+ * constants in docs/damage.md.
  */
 @NullMarked
 package corewright.damage;

@@ -20,8 +20,7 @@ import org.locationtech.jts.geom.Location;
 /**
  * How a map compares with the truth of one deck.
  *
- * @param wet intersection over union of cells; NaN where neither truth nor map has any
- * @param gapWet ten-bin mean absolute gap between stated and true share
+ * @param overlap how well the cells of each kind of damage agree
  * @param litres the volume's quantiles
  * @param trueLitres the volume's truth
  */

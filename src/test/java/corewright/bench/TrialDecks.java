@@ -1,0 +1,87 @@
+package corewright.bench;
+
+import corewright.intake.SurveyFolder;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+
+/**
+ * Scores the damage map on a folder of decks whose truth is known, one line a deck and the medians:
+ *
+ * <pre>
+ * mvn -q test-compile exec:java -Dexec.classpathScope=test \
+ *     -Dexec.mainClass=corewright.bench.TrialDecks -Dexec.args="FOLDER"
+ * </pre>
+ */
+public final class TrialDecks {
+    private TrialDecks() {}
+
+    /** @param arguments the folder that holds one folder a deck */
+    public static void main(String[] arguments) throws IOException {
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        out.println(DeckScore.head());
+        List<DeckScore> scores = new ArrayList<>();
+        for (Path deck : decks(Path.of(arguments[0]))) {
+            DeckScore score = score(deck);
+            scores.add(score);
+            out.println(score.line());
+        }
+        out.println(medians("all", scores));
+        // decks 00 to 11 are wet wherever they are loose; the later ones are loose over dry core
+        out.println(medians("00-11", scores.subList(0, Math.min(12, scores.size()))));
+        if (scores.size() > 12) {
+            out.println(medians("12 on", scores.subList(12, scores.size())));
+        }
+    }
+
+    static DeckScore score(Path deck) throws IOException {
+        return DeckScore.of(deck, SurveyFolder.read(deck).survey());
+    }
+
+    private static List<Path> decks(Path folder) throws IOException {
+        try (Stream<Path> all = Files.list(folder)) {
+            return all.filter(p -> Files.exists(p.resolve("truth-wet.asc")))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    private static String medians(String name, List<DeckScore> scores) {
+        return String.format(
+                Locale.ROOT,
+                "%-8s %.3f  %.3f  %.3f  volume error %.3f, truth within P10..P90 %.2f, above P90 %.2f",
+                name,
+                median(scores, s -> s.overlap().wet()),
+                median(scores, s -> s.overlap().delaminated()),
+                median(scores, s -> s.overlap().empty()),
+                median(scores, DeckScore::volumeError),
+                share(scores, s -> s.covered() ? 1 : 0),
+                share(scores, s -> s.trueLitres() > s.litres().p90() ? 1 : 0));
+    }
+
+    private static double share(List<DeckScore> scores, ToDoubleFunction<DeckScore> of) {
+        return scores.stream().mapToDouble(of).average().orElse(Double.NaN);
+    }
+
+    private static double median(List<DeckScore> scores, ToDoubleFunction<DeckScore> of) {
+        double[] sorted = scores.stream()
+                .mapToDouble(of)
+                .filter(v -> !Double.isNaN(v))
+                .sorted()
+                .toArray();
+        int half = sorted.length / 2;
+        return sorted.length == 0
+                ? Double.NaN
+                : Arrays.stream(sorted, (sorted.length - 1) / 2, half + 1)
+                        .average()
+                        .orElseThrow();
+    }
+}
