@@ -37,12 +37,20 @@ public record Box(double x, double y, double width, double height) {
         return x < other.right() && other.x < right() && y < other.bottom() && other.y < bottom();
     }
 
+    Box movedTo(double left, double top) {
+        return new Box(left, top, width, height);
+    }
+
     boolean holds(Box other) {
         return other.x >= x && other.y >= y && other.right() <= right() && other.bottom() <= bottom();
     }
 
     Box grown(double byMm) {
-        return new Box(x - byMm, y - byMm, width + 2 * byMm, height + 2 * byMm);
+        return grown(byMm, byMm);
+    }
+
+    Box grown(double sidewaysMm, double upMm) {
+        return new Box(x - sidewaysMm, y - upMm, width + 2 * sidewaysMm, height + 2 * upMm);
     }
 
     Box and(Box other) {

@@ -1,5 +1,7 @@
 package corewright.drawing;
 
+import java.util.List;
+
 /** Where measuring starts: a ring 2.2 with its point; arms 6 long point aft (right) and to starboard (up). */
 record DatumMark(double x, double y) implements Mark {
     private static final double ARM = 6;
@@ -12,6 +14,15 @@ record DatumMark(double x, double y) implements Mark {
     public Box box() {
         double left = RING / 2 + NAME_GAP + Type.FEATURE.width(NAME);
         return new Box(x - left, y - ARM, left + ARM, ARM + RING / 2);
+    }
+
+    /** Ring with its name, and each arm: between the arms there is room. */
+    List<Box> parts() {
+        Box all = box();
+        return List.of(
+                new Box(all.x(), y - RING / 2, x + RING / 2 - all.x(), RING),
+                Box.between(x, y, x + ARM, y).grown(0.6),
+                Box.between(x, y, x, y - ARM).grown(0.6));
     }
 
     @Override

@@ -34,9 +34,20 @@ public final class Figures {
         return fixed.replaceAll("0+$", "").replaceAll("\\.$", "");
     }
 
-    /** Square millimetres as square metres with two decimals, and the unit: 0.17 m². */
+    /** Square millimetres as square metres with two decimals and the unit, 0.17 m²; three where two would say nothing. */
     public static String area(double mm2) {
-        return fixed(mm2 / 1e6, 2) + " m²";
+        return fixed(mm2 / 1e6, decimals(mm2)) + " m²";
+    }
+
+    /** The figure that {@link #area} shows, square metres, so that sums are those of the figures on the page. */
+    public static double shownArea(double mm2) {
+        return BigDecimal.valueOf(mm2 / 1e6)
+                .setScale(decimals(mm2), RoundingMode.HALF_UP)
+                .doubleValue();
+    }
+
+    private static int decimals(double mm2) {
+        return mm2 < 10_000 ? 3 : 2;
     }
 
     /** Cubic millimetres as litres, two decimals under ten litres, one above. */

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 /** Puts each hole's number beside it, and its depth stop where there is still room. */
 final class HoleLabels {
     private static final double GAP = 0.6;
+    private static final double CLEARLY_NEARER = 0.8;
 
     private HoleLabels() {}
 
@@ -15,8 +16,7 @@ final class HoleLabels {
         Obstacles all = taken.copy();
         List<HoleLabel> labels = new ArrayList<>();
         for (int i = 0; i < marks.holes().size(); i++) {
-            HoleLabel number =
-                    best(marks.holes().get(i), number(marks.holePlans().get(i)), false, all, true);
+            HoleLabel number = best(marks, i, number(marks.holePlans().get(i)), false, all);
             if (number != null) {
                 labels.add(number);
                 all.add(number.box());
@@ -26,7 +26,7 @@ final class HoleLabels {
             Hole plan = marks.holePlans().get(i);
             if (plan.kind() == Hole.Kind.INJECTION) {
                 String depth = Figures.fixed(plan.depthStopMm(), 1);
-                HoleLabel stop = best(marks.holes().get(i), depth, true, all, false);
+                HoleLabel stop = best(marks, i, depth, true, all);
                 if (stop != null) {
                     labels.add(stop);
                     all.add(stop.box());
@@ -41,17 +41,27 @@ final class HoleLabels {
         return hole.id().substring(hole.id().indexOf('-') + 1);
     }
 
-    private static @Nullable HoleLabel best(HoleMark hole, String text, boolean stop, Obstacles taken, boolean must) {
+    /** The first that touches least; a depth stop must touch nothing and stand nearest to its own hole. */
+    private static @Nullable HoleLabel best(Marks marks, int hole, String text, boolean stop, Obstacles taken) {
         HoleLabel least = null;
         int hits = Integer.MAX_VALUE;
-        for (HoleLabel candidate : around(hole, text, stop)) {
-            int touched = taken.hits(candidate.box().grown(0.3));
+        for (HoleLabel candidate : around(marks.holes().get(hole), text, stop)) {
+            int touched = taken.hits(candidate.box().grown(0.3)) + (strays(candidate, hole, marks) ? 1 : 0);
             if (touched < hits) {
                 hits = touched;
                 least = candidate;
             }
         }
-        return must || hits == 0 ? least : null;
+        return !stop || hits == 0 ? least : null;
+    }
+
+    private static boolean strays(HoleLabel label, int own, Marks marks) {
+        Box box = label.box();
+        HoleMark mine = marks.holes().get(own);
+        double near = Math.hypot(box.middleX() - mine.x(), box.middleY() - mine.y());
+        return marks.holes().stream()
+                .anyMatch(h ->
+                        h != mine && Math.hypot(box.middleX() - h.x(), box.middleY() - h.y()) < near + CLEARLY_NEARER);
     }
 
     private static List<HoleLabel> around(HoleMark hole, String text, boolean stop) {

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Polygon;
@@ -22,9 +23,17 @@ final class LabelPlacer {
     private static final double BEND_STEP = 1;
     private static final double RUN_STEP = 2.5;
     private static final double LEAST_RUN = 3;
-    private static final double LONGEST_RUN = 90;
-    private static final double WORD_CLEAR = 0.8;
+    private static final double LONGEST_RUN = 80;
+    private static final double FURTHEST = 70;
+    private static final double FINE_UNTIL = 16;
+    private static final double WORD_CLEAR = 1.2;
     private static final double LINE_CLEAR = 0.6;
+    private static final int ROUNDS = 2;
+
+    /** Orders tried beyond the plain ones where a label found no room; the seed is any number, but always the same. */
+    private static final int MORE_ORDERS = 8;
+
+    private static final long SEED = 20260402L;
 
     /** What saying less, or not reaching the outside at all, is worth in millimetres of leader. */
     private static final double BRIEF_COST = 150;
@@ -56,13 +65,18 @@ final class LabelPlacer {
     static Result place(MapSpec spec, PlanView view, Ground ground, Obstacles fixed, Leads leads) {
         RegionWords words = new RegionWords(spec);
         List<Site> sites = new ArrayList<>();
-        for (Region region : spec.damage().regions()) {
-            Polygon area = view.onPaper(region.likely());
+        List<Region> regions = spec.damage().regions();
+        List<Polygon> areas =
+                regions.stream().map(r -> view.onPaper(r.likely())).toList();
+        for (int i = 0; i < regions.size(); i++) {
+            Region region = regions.get(i);
+            Polygon area = areas.get(i);
+            List<Polygon> others = areas.stream().filter(a -> a != area).toList();
             sites.add(new Site(
                     region,
                     words.full(region),
                     words.brief(region),
-                    leads.of(Pattern.drawn(area)),
+                    leads.of(Pattern.drawn(area), others),
                     view.x(region.label().getX())));
         }
         return new LabelPlacer(ground, fixed).best(sites, view);
@@ -77,25 +91,72 @@ final class LabelPlacer {
         List<Site> byNeed = new ArrayList<>(byX);
         byNeed.sort(Comparator.comparingDouble(
                 (Site s) -> s.leads().isEmpty() ? 0 : -s.leads().get(0).cost()));
-        Map<String, Placed> best = Map.of();
-        for (List<Site> order : List.of(byX, reversed, byNeed, sites)) {
-            Map<String, Placed> placed = new HashMap<>();
-            for (Site site : order) {
-                placed.put(site.region().id(), place(site, placed, view));
+        List<List<Site>> orders = new ArrayList<>(List.of(byX, reversed, byNeed, sites));
+        Random random = new Random(SEED);
+        for (int i = 0; i < MORE_ORDERS; i++) {
+            List<Site> shuffled = new ArrayList<>(byX);
+            Collections.shuffle(shuffled, random);
+            orders.add(shuffled);
+        }
+        Map<String, Placed> best = new HashMap<>();
+        for (int i = 0; i < orders.size(); i++) {
+            if (i >= orders.size() - MORE_ORDERS && worst(best) < BRIEF_COST) {
+                break; // every label is said in full
             }
-            for (Site site : order) {
-                placed.remove(site.region().id());
-                placed.put(site.region().id(), place(site, placed, view));
-            }
+            Map<String, Placed> placed = inOrder(orders.get(i), view);
             if (best.isEmpty() || cost(placed) < cost(best)) {
                 best = placed;
             }
         }
         Map<String, Placed> found = best;
+        for (int round = 0; round < ROUNDS && swap(sites, found, view); round++) {
+            // each round is cheaper than the one before
+        }
         List<RegionLabel> labels = sites.stream()
                 .map(s -> Objects.requireNonNull(found.get(s.region().id())).label())
                 .toList();
-        return new Result(labels, cost(best));
+        return new Result(labels, cost(found));
+    }
+
+    /** One label after the other, then each once more with all others standing. */
+    private Map<String, Placed> inOrder(List<Site> order, PlanView view) {
+        Map<String, Placed> placed = new HashMap<>();
+        for (int round = 0; round < 2; round++) {
+            for (Site site : order) {
+                placed.remove(site.region().id());
+                placed.put(site.region().id(), place(site, placed, view));
+            }
+        }
+        return placed;
+    }
+
+    private static double worst(Map<String, Placed> placed) {
+        return placed.values().stream().mapToDouble(Placed::cost).max().orElse(0);
+    }
+
+    /** Places every label that says less than it could before one other, and keeps what makes the whole cheaper. */
+    private boolean swap(List<Site> order, Map<String, Placed> placed, PlanView view) {
+        boolean better = false;
+        for (Site site : order) {
+            for (Site other : order) {
+                if (site == other
+                        || Objects.requireNonNull(placed.get(site.region().id()))
+                                        .cost()
+                                < BRIEF_COST) {
+                    continue;
+                }
+                Map<String, Placed> trial = new HashMap<>(placed);
+                trial.remove(site.region().id());
+                trial.remove(other.region().id());
+                trial.put(site.region().id(), place(site, trial, view));
+                trial.put(other.region().id(), place(other, trial, view));
+                if (cost(trial) < cost(placed) - 1) {
+                    placed.putAll(trial);
+                    better = true;
+                }
+            }
+        }
+        return better;
     }
 
     private static double cost(Map<String, Placed> placed) {
@@ -143,14 +204,14 @@ final class LabelPlacer {
         Placed best = null;
         double limit = bound;
         double sign = lead.up() ? -1 : 1;
-        for (double out = 2; lead.cost() + out < limit; out += BEND_STEP) {
+        for (double out = 2; out < FURTHEST && lead.cost() + out < limit; out += step(out, BEND_STEP)) {
             double leadY = lead.edgeY() + sign * out;
             if (!ground.holdsY(leadY)
                     || !taken.free(
                             Box.between(lead.x(), lead.dotY(), lead.x(), leadY).grown(0.3))) {
                 break;
             }
-            for (double run = LEAST_RUN; run <= LONGEST_RUN; run += RUN_STEP) {
+            for (double run = LEAST_RUN; run <= LONGEST_RUN; run += step(run, RUN_STEP)) {
                 double cost = lead.cost() + out + LEVEL_COST * run;
                 if (cost >= limit) {
                     break;
@@ -165,6 +226,11 @@ final class LabelPlacer {
             }
         }
         return best;
+    }
+
+    /** Fine near the region, coarser far out, where a leader's length is judged by eye anyway. */
+    private static double step(double at, double least) {
+        return at < FINE_UNTIL ? least : 2 * least;
     }
 
     private boolean fits(RegionLabel label, Obstacles taken) {

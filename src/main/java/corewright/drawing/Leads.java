@@ -3,6 +3,8 @@ package corewright.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -24,6 +26,9 @@ final class Leads {
     /** Places tried across a region: finer than two reading columns at 1 : 100. */
     private static final int TRIES = 28;
 
+    /** Ways kept up and down: enough to choose from, few enough to try them all with every label. */
+    private static final int EACH_WAY = 7;
+
     private static final double DOT_ROOM = 0.75;
     private static final double DEEPEST = 4;
     private static final double LEG_CLEAR = 0.45;
@@ -32,6 +37,9 @@ final class Leads {
     private static final double READING_COST = 25;
 
     private static final double MARK_COST = 120;
+
+    /** Passing through another region reads as if that were meant. */
+    private static final double REGION_COST = 15;
 
     private final Polygon deck;
     private final Obstacles marks;
@@ -44,19 +52,41 @@ final class Leads {
     }
 
     /** All ways out of an area on paper, the cheapest first. */
-    List<Lead> of(Geometry area) {
+    List<Lead> of(Geometry area, List<? extends Geometry> others) {
         Envelope box = area.getEnvelopeInternal();
         List<Lead> leads = new ArrayList<>();
         for (int i = 0; i < TRIES; i++) {
             double x = box.getMinX() + box.getWidth() * (i + 0.5) / TRIES;
             List<double[]> spans = spans(area, x);
             if (!spans.isEmpty()) {
-                leads.add(lead(x, spans.get(0), true));
-                leads.add(lead(x, spans.get(spans.size() - 1), false));
+                leads.add(around(lead(x, spans.get(0), true), others));
+                leads.add(around(lead(x, spans.get(spans.size() - 1), false), others));
             }
         }
-        leads.sort(Comparator.comparingDouble(Lead::cost));
-        return leads;
+        List<Lead> best = new ArrayList<>(few(leads, true, box));
+        best.addAll(few(leads, false, box));
+        best.sort(Comparator.comparingDouble(Lead::cost));
+        return best;
+    }
+
+    /** The same way, dearer for every other region it passes through. */
+    private static Lead around(Lead lead, List<? extends Geometry> others) {
+        LineString leg = Shapes.FACTORY.createLineString(
+                new Coordinate[] {new Coordinate(lead.x, lead.dotY), new Coordinate(lead.x, lead.edgeY)});
+        long passed = others.stream().filter(o -> o.intersects(leg)).count();
+        return new Lead(lead.x, lead.dotY, lead.edgeY, lead.up, lead.cost + REGION_COST * passed);
+    }
+
+    /** The cheapest way in each of a few strips of the region, so that ways differ. */
+    private static List<Lead> few(List<Lead> leads, boolean up, Envelope box) {
+        Map<Integer, Lead> best = new TreeMap<>();
+        for (Lead lead : leads) {
+            int strip = (int) Math.floor((lead.x - box.getMinX()) / Math.max(box.getWidth(), 1e-9) * EACH_WAY);
+            if (lead.up == up) {
+                best.merge(strip, lead, (a, b) -> a.cost <= b.cost ? a : b);
+            }
+        }
+        return List.copyOf(best.values());
     }
 
     /** Stretches of the upright at x inside the area, from the top down. */
@@ -86,8 +116,9 @@ final class Leads {
             int readingHits = readings.hits(x, dotY, x, edgeY, LEG_CLEAR) + dot(readings, x, dotY);
             int markHits = marks.hits(x, dotY, x, edgeY, LEG_CLEAR) + dot(marks, x, dotY);
             double narrow = room < DOT_ROOM ? 6 : 0;
-            double cost = Math.abs(edgeY - dotY) + narrow + READING_COST * readingHits + MARK_COST * markHits;
-            if (best == null || cost < best.cost - 0.7) {
+            double shallow = (room - deep) / 2;
+            double cost = Math.abs(edgeY - near) + shallow + narrow + READING_COST * readingHits + MARK_COST * markHits;
+            if (best == null || cost < best.cost) {
                 best = new Lead(x, dotY, edgeY, up, cost);
             }
         }

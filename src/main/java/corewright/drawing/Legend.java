@@ -6,7 +6,6 @@ import corewright.repair.Hole;
 import corewright.survey.Feature;
 import corewright.survey.Meter;
 import corewright.survey.Readings;
-import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -54,7 +53,7 @@ public final class Legend {
 
     /** A patch of a pattern, framed as its regions are. */
     public static void swatch(Paper paper, Pattern pattern, Box box) {
-        pattern.paint(paper, Shapes.rectangle(box), new Point2D.Double(box.x(), box.y()));
+        pattern.swatch(paper, Shapes.rectangle(box));
         paper.draw(box.shape(), pattern == Pattern.UNDECIDED ? Pen.UNDECIDED : Pen.MARK);
     }
 
@@ -114,11 +113,13 @@ public final class Legend {
 
     private void readings() {
         List<ReadingMark> shown = layout.readings();
+        int tapped = shown.stream().anyMatch(r -> r.lines() > 0) ? 1 : 0;
         if (shown.stream().anyMatch(r -> !r.text().isEmpty())) {
             mark(
                     (paper, x, y) -> {
                         reading(x - 2.5, y, "14", 0, ReadingMark.Trust.TAKEN).paint(paper);
-                        reading(x + 2.5, y, "37", 1, ReadingMark.Trust.TAKEN).paint(paper);
+                        reading(x + 2.5, y, "37", tapped, ReadingMark.Trust.TAKEN)
+                                .paint(paper);
                     },
                     scale().toArray(String[]::new));
         }
@@ -141,7 +142,8 @@ public final class Legend {
         if (shown.size() < layout.readingsTotal()) {
             mark(
                     (paper, x, y) -> {},
-                    shown.size() + " of " + layout.readingsTotal() + " readings shown, all in the record");
+                    shown.size() + " of " + layout.readingsTotal() + " readings shown,",
+                    "where figures had room; all in the record");
         }
     }
 
@@ -167,7 +169,8 @@ public final class Legend {
         for (Meter m : meters) {
             String which = meters.size() > 1 ? " " + m.name() : "";
             String kind = m.kind() == Meter.Kind.PIN ? "wood scale" : "relative scale";
-            lines.add("meter" + which + ", " + kind + " 0 to " + Figures.atMost(m.fullScale(), 0) + ":");
+            lines.add((meters.size() > 1 ? "meter" + which : "meter reading") + ", " + kind + " 0 to "
+                    + Figures.atMost(m.fullScale(), 0) + ":");
             String dry = m.dry() == null ? "" : Figures.atMost(m.dry(), 1) + " is this deck dry, ";
             double wet = m.wet() != null ? m.wet() : m.dry() != null ? 2 * m.dry() : Double.NaN;
             lines.add(Double.isNaN(wet) ? dry : dry + Figures.atMost(wet, 1) + " counts as wet");

@@ -38,6 +38,7 @@ record MapLayout(
     private static final double ROWS_ROOM = 9;
     private static final double EDGE_ROOM = 0.5;
     private static final double WORD_CLEAR = 0.3;
+    private static final double LEADER_CLEAR = 0.3;
 
     static MapLayout of(MapSpec spec) {
         if (spec.scale() > 0) {
@@ -143,7 +144,7 @@ record MapLayout(
             names.forEach(n -> hard.add(n.box().grown(WORD_CLEAR)));
             names.forEach(n -> outside.add(n.box().grown(WORD_CLEAR)));
             LabelPlacer.Result labels = labels(ground);
-            labels.labels().forEach(l -> l.claim(hard, WORD_CLEAR, 0.4));
+            labels.labels().forEach(l -> l.claim(hard, WORD_CLEAR, LEADER_CLEAR));
             List<ReadingMark> shown = ReadingMarks.thinned(readings, hard);
             return new MapLayout(
                     spec,
@@ -160,6 +161,7 @@ record MapLayout(
         }
 
         private static final double READING_LOST = 2;
+        private static final double ROW_NAMES_HALF = 2.2;
 
         /** Words may stand beside the deck everywhere between the letters, but not under the row names. */
         private Box labelBox() {
@@ -169,11 +171,16 @@ record MapLayout(
         }
 
         private void claimOutside(List<Mark> sheet) {
+            if (spec.shows(Layer.VOICE_GRID)) {
+                Envelope e = deck.getEnvelopeInternal();
+                double x = e.getMaxX() + VoiceGridMark.ROW_NAMES_GAP;
+                outside.add(Box.between(x, e.getMinY(), x, e.getMaxY()).grown(ROW_NAMES_HALF));
+            }
             sheet.forEach(m -> outside.add(m.box().grown(1.5)));
             DatumMark datum = new DatumMark(view.datumX(), view.datumY());
             if (spec.shows(Layer.DATUM) && spec.box().holds(datum.box())) {
                 outside.add(datum.box().grown(0.5));
-                hard.add(datum.box());
+                datum.parts().forEach(hard::add);
             }
         }
 

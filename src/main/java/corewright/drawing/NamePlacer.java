@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.linearref.LengthIndexedLine;
@@ -14,8 +15,11 @@ import org.locationtech.jts.linearref.LengthIndexedLine;
 final class NamePlacer {
     private static final double GAP = 0.8;
     private static final double MARK_COST = 20;
+    private static final double READING_COST = 2.5;
+    private static final double LINE_COST = 5;
+    private static final double LINE_SAMPLE = 0.8;
     private static final double LATER_COST = 0.3;
-    private static final double LEFT_OUT_ABOVE = 1.5;
+    private static final double LEFT_OUT_ABOVE = 2.4;
     private static final Type TYPE = NameMark.TYPE;
     private static final double CAP = TYPE.capMm();
 
@@ -23,6 +27,7 @@ final class NamePlacer {
     private final PlanView view;
     private final Obstacles marks;
     private final Obstacles readings;
+    private final List<Obstacles> lines = new ArrayList<>();
     private final List<NameMark> names = new ArrayList<>();
 
     private NamePlacer(MapSpec spec, PlanView view, Obstacles marks, Obstacles readings) {
@@ -43,6 +48,11 @@ final class NamePlacer {
     private List<NameMark> place() {
         Face face = spec.damage().face();
         Polygon outline = view.onPaper(face.outline());
+        claim(outline.getBoundary());
+        face.all(Feature.Support.class).forEach(s -> claim(view.onPaper(s.geometry())));
+        face.all(Feature.Divider.class).forEach(d -> claim(view.onPaper(d.geometry())));
+        face.all(Feature.Opening.class)
+                .forEach(o -> claim(view.onPaper(o.geometry()).getBoundary()));
         face.all(Feature.Opening.class).forEach(o -> put(true, inOrBeside(o.name(), view.onPaper(o.geometry()))));
         face.all(Feature.Divider.class).forEach(d -> put(true, along(d.name(), view.onPaper(d.geometry()), false)));
         for (Feature.Support s : face.all(Feature.Support.class)) {
@@ -58,6 +68,17 @@ final class NamePlacer {
             put(f.loadBearing(), around(f.name(), fittingBox(f)));
         }
         return names;
+    }
+
+    /** Words should not stand on a line of the deck: the line as a string of small boxes. */
+    private void claim(Geometry line) {
+        Obstacles boxes = new Obstacles();
+        LengthIndexedLine along = new LengthIndexedLine(line);
+        for (double at = 0; at < line.getLength(); at += LINE_SAMPLE) {
+            Coordinate c = along.extractPoint(at);
+            boxes.add(Box.round(c.x, c.y, LINE_SAMPLE / 2));
+        }
+        lines.add(boxes);
     }
 
     private Box fittingBox(Feature.Fitting f) {
@@ -78,7 +99,10 @@ final class NamePlacer {
                 continue;
             }
             Box box = candidate.box().grown(0.3);
-            double cost = MARK_COST * marks.hits(box) + readings.hits(box) + LATER_COST * i;
+            double cost = MARK_COST * marks.hits(box)
+                    + READING_COST * readings.hits(box)
+                    + LINE_COST * lines.stream().filter(l -> !l.free(box)).count()
+                    + LATER_COST * i;
             if (cost < least) {
                 least = cost;
                 best = candidate;
@@ -140,8 +164,8 @@ final class NamePlacer {
         for (double share : new double[] {0.5, 0.3, 0.7, 0.15, 0.85}) {
             Coordinate at = index.extractPoint(share * line.getLength());
             if (steep) {
-                places.add(new NameMark(name, at.x + 1.1, at.y, true));
-                places.add(new NameMark(name, at.x - 0.9 - CAP, at.y, true));
+                places.add(new NameMark(name, at.x + 1.5, at.y, true));
+                places.add(new NameMark(name, at.x - 1.2 - CAP, at.y, true));
             } else {
                 double left =
                         Math.min(Math.max(at.x - width / 2, Math.min(a.x, b.x) + 1), Math.max(a.x, b.x) - 2 - width);

@@ -11,8 +11,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 
 /**
- * A sheet to draw on, in millimetres, y down. One unit of the Graphics2D handed in must be one millimetre. For a 1-bit
- * picture switch antialiasing off before; where nothing is said it is switched on.
+ * A sheet to draw on, in millimetres, y down. One unit of the Graphics2D handed in must be one millimetre.
  */
 public final class Paper {
     /** Ink on files: black, whatever the printer. */
@@ -38,18 +37,26 @@ public final class Paper {
 
     private final Graphics2D g;
 
+    /** Smooth edges, for screens, grey pictures, SVG and PDF. */
     public Paper(Graphics2D graphics) {
+        this(graphics, true);
+    }
+
+    private Paper(Graphics2D graphics, boolean smooth) {
         g = graphics;
         g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-        boolean aliased =
-                RenderingHints.VALUE_ANTIALIAS_OFF.equals(g.getRenderingHint(RenderingHints.KEY_ANTIALIASING));
         g.setRenderingHint(
                 RenderingHints.KEY_ANTIALIASING,
-                aliased ? RenderingHints.VALUE_ANTIALIAS_OFF : RenderingHints.VALUE_ANTIALIAS_ON);
+                smooth ? RenderingHints.VALUE_ANTIALIAS_ON : RenderingHints.VALUE_ANTIALIAS_OFF);
         g.setRenderingHint(
                 RenderingHints.KEY_TEXT_ANTIALIASING,
-                aliased ? RenderingHints.VALUE_TEXT_ANTIALIAS_OFF : RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+                smooth ? RenderingHints.VALUE_TEXT_ANTIALIAS_ON : RenderingHints.VALUE_TEXT_ANTIALIAS_OFF);
+    }
+
+    /** Hard edges, for a picture of one bit a pixel. */
+    public static Paper oneBit(Graphics2D graphics) {
+        return new Paper(graphics, false);
     }
 
     /** A line along a shape. */

@@ -1,9 +1,11 @@
 package corewright.drawing;
 
 import corewright.damage.Condition;
+import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleBinaryOperator;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
@@ -43,6 +45,8 @@ public enum Pattern {
     private static final double BAR = 1.30;
     private static final double BAR_PITCH = 2.10;
     private static final double DASH = 1.2;
+    private static final double WET_DOT = 0.60;
+    private static final double LOOSE_DOT = 0.72;
     private static final double SMALL = 4;
     private static final double LEAST = 1.2;
 
@@ -76,7 +80,7 @@ public enum Pattern {
     }
 
     private record Span(double least, double most) {
-        static Span of(Envelope box, java.util.function.DoubleBinaryOperator measure) {
+        static Span of(Envelope box, DoubleBinaryOperator measure) {
             double a = measure.applyAsDouble(box.getMinX(), box.getMinY());
             double b = measure.applyAsDouble(box.getMinX(), box.getMaxY());
             double c = measure.applyAsDouble(box.getMaxX(), box.getMinY());
@@ -105,6 +109,21 @@ public enum Pattern {
     /** Fills a polygon that is already on paper. */
     public void paint(Paper paper, Polygon onPaper, Point2D datum) {
         paint(paper, drawn(onPaper), anchor(onPaper, datum));
+    }
+
+    /** Fills a sample: rows counted from its upper left corner, and no dot over its frame. */
+    void swatch(Paper paper, Polygon frame) {
+        Envelope box = frame.getEnvelopeInternal();
+        Coordinate corner = new Coordinate(box.getMinX(), box.getMinY());
+        Geometry lines = clip(lines(corner, frame), frame);
+        if (!lines.isEmpty()) {
+            paper.fill(PlanView.shape(lines));
+        }
+        dots(paper, frame.buffer(-2 * dotRadius()), corner);
+    }
+
+    private double dotRadius() {
+        return this == WET ? WET_DOT / 2 : this == WET_DELAMINATED ? LOOSE_DOT / 2 : 0;
     }
 
     /** Fills a band of an area on paper; the anchor is where the rows are counted from. */
@@ -192,9 +211,9 @@ public enum Pattern {
 
     private void dots(Paper paper, Geometry area, Coordinate anchor) {
         if (this == WET) {
-            dots(paper, area, Rows.rising(anchor), 0.60, 1.70, 1.47, 0);
+            dots(paper, area, Rows.rising(anchor), WET_DOT, 1.70, 1.47, 0);
         } else if (this == WET_DELAMINATED) {
-            dots(paper, area, Rows.rising(anchor), 0.72, 1.40, PAIR, PAIR / 2);
+            dots(paper, area, Rows.rising(anchor), LOOSE_DOT, 1.40, PAIR, PAIR / 2);
         }
     }
 
@@ -206,7 +225,7 @@ public enum Pattern {
         Envelope box = touching.getEnvelopeInternal();
         Span across = Span.of(box, rows::across);
         Span along = Span.of(box, rows::along);
-        java.awt.geom.Path2D all = new java.awt.geom.Path2D.Double(java.awt.geom.Path2D.WIND_NON_ZERO);
+        Path2D all = new Path2D.Double(Path2D.WIND_NON_ZERO);
         long lastRow = (long) Math.floor((across.most - offset) / rowPitch);
         for (long k = (long) Math.ceil((across.least - offset) / rowPitch); k <= lastRow; k++) {
             double shift = Math.floorMod(k, 2) == 1 ? pitch / 2 : 0;

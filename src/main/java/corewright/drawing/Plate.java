@@ -88,7 +88,11 @@ public final class Plate {
 
     /** Paints the sheet; one unit must be one millimetre, the origin top left. */
     public void paint(Graphics2D graphics) {
-        Paper paper = new Paper(graphics);
+        paint(new Paper(graphics));
+    }
+
+    /** Paints the sheet on paper of any kind. */
+    public void paint(Paper paper) {
         MapPainter.paint(paper, layout);
         new Sheet(paper, layout, this, sheet, sheets).paint();
         new ReadingColumn(paper, layout, kind).paint();

@@ -1,7 +1,7 @@
 package corewright.drawing;
 
+import java.awt.Shape;
 import java.awt.geom.AffineTransform;
-import java.awt.geom.Path2D;
 
 /**
  * Which side of a face is high: a solid ramp, 2.6 tall at the high end, both ends named; never an arrow alone.
@@ -13,6 +13,8 @@ import java.awt.geom.Path2D;
  */
 public record RampMark(double x, double y, double tiltDeg, double uphillDeg) implements Mark {
     private static final double LENGTH = 18;
+    private static final double SHORT = 12;
+    private static final double WORDS = 3.3;
     private static final double HIGH = 2.6;
     private static final double TAIL = 1.2;
     private static final Type HIGH_TYPE = new Type(Typeface.TEXT_SEMIBOLD, 7);
@@ -39,11 +41,12 @@ public record RampMark(double x, double y, double tiltDeg, double uphillDeg) imp
     @Override
     public Box box() {
         if (level()) {
-            return new Box(x, y - 3, HIGH_TYPE.width("level"), 3.8);
+            return new Box(x, y - HIGH_TYPE.capMm(), HIGH_TYPE.width("level"), HIGH_TYPE.capMm() + 0.5);
         }
-        double wide = lying() ? LENGTH + 2 * TAIL : LENGTH + 2 * TAIL + HIGH_TYPE.width(high()) * 0.6;
-        double tall = lying() ? 3.3 + HIGH + 0.8 : LENGTH + 9;
-        return new Box(x, y + 0.8 - tall, wide, tall);
+        if (lying()) {
+            return new Box(x, y - WORDS - HIGH, LENGTH + 2 * TAIL, WORDS + HIGH + 0.5);
+        }
+        return turnedBox().movedTo(x, y + 0.5 - turnedBox().height());
     }
 
     @Override
@@ -59,7 +62,7 @@ public record RampMark(double x, double y, double tiltDeg, double uphillDeg) imp
 
     private void lying(Paper paper) {
         boolean left = Math.cos(turn()) < 0;
-        double foot = y - 3.3;
+        double foot = y - WORDS;
         double start = x + TAIL;
         double end = start + LENGTH;
         double high = left ? start : end;
@@ -70,19 +73,44 @@ public record RampMark(double x, double y, double tiltDeg, double uphillDeg) imp
         paper.text("low", low, y, LOW_TYPE, left ? Paper.Anchor.RIGHT : Paper.Anchor.LEFT);
     }
 
+    /** Everything of a turned ramp about its own middle. */
+    private Box turnedBox() {
+        Box ramp = Box.of(turnedShape().getBounds2D()).and(Box.of(turnedBase().getBounds2D()));
+        return ramp.and(words(high(), HIGH_TYPE, 1)).and(words("low", LOW_TYPE, -1));
+    }
+
+    private Shape turnedShape() {
+        double half = SHORT / 2;
+        return AffineTransform.getRotateInstance(turn())
+                .createTransformedShape(Paper.closed(-half, 0, half, 0, half, -HIGH));
+    }
+
+    private Shape turnedBase() {
+        double half = SHORT / 2 + TAIL;
+        return AffineTransform.getRotateInstance(turn()).createTransformedShape(Paper.path(-half, 0, half, 0));
+    }
+
+    /** Words beside an end, on the side away from the middle; at an upright ramp on its right. */
+    private Box words(String text, Type type, int end) {
+        double dx = Math.cos(turn()) * end * SHORT / 2;
+        double dy = Math.sin(turn()) * end * SHORT / 2;
+        double width = type.width(text);
+        double left = Math.abs(dx) < 0.3 * SHORT / 2 ? HIGH + 0.8 : dx > 0 ? dx + 1.6 : dx - 1.6 - width;
+        double cap = type.capMm();
+        return new Box(left, dy - (dy < 0 ? 0 : cap), width, cap);
+    }
+
     private void turned(Paper paper) {
-        Box box = box();
-        double middleX = box.middleX();
-        double middleY = box.middleY();
-        Path2D ramp = Paper.closed(-LENGTH / 2, 0, LENGTH / 2, 0, LENGTH / 2, -HIGH);
-        AffineTransform place = AffineTransform.getTranslateInstance(middleX, middleY);
-        place.rotate(turn());
-        paper.fill(place.createTransformedShape(ramp));
-        paper.draw(place.createTransformedShape(Paper.path(-LENGTH / 2 - TAIL, 0, LENGTH / 2 + TAIL, 0)), Pen.LEADER);
-        double reach = LENGTH / 2 + 2.4;
-        double dx = Math.cos(turn()) * reach;
-        double dy = Math.sin(turn()) * reach;
-        paper.text(high(), middleX + dx, middleY + dy + (dy > 0 ? 2 : 0), HIGH_TYPE, Paper.Anchor.CENTRE);
-        paper.text("low", middleX - dx, middleY - dy + (dy < 0 ? 2 : 0), LOW_TYPE, Paper.Anchor.CENTRE);
+        Box own = turnedBox();
+        Box at = box();
+        AffineTransform place = AffineTransform.getTranslateInstance(at.x() - own.x(), at.y() - own.y());
+        paper.fill(place.createTransformedShape(turnedShape()));
+        paper.draw(place.createTransformedShape(turnedBase()), Pen.LEADER);
+        Box high = words(high(), HIGH_TYPE, 1);
+        Box low = words("low", LOW_TYPE, -1);
+        double dx = at.x() - own.x();
+        double dy = at.y() - own.y();
+        paper.text(high(), high.x() + dx, high.bottom() + dy, HIGH_TYPE, Paper.Anchor.LEFT);
+        paper.text("low", low.x() + dx, low.bottom() + dy, LOW_TYPE, Paper.Anchor.LEFT);
     }
 }

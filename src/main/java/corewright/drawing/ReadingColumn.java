@@ -23,6 +23,7 @@ final class ReadingColumn {
     private static final double FIGURE_X = 264;
     private static final double UNIT_X = 266;
     private static final double TABLE_PITCH = 3.7;
+    private static final double NAME_WIDTH = 37;
 
     private record Row(String name, double squareMetres) {}
 
@@ -42,11 +43,15 @@ final class ReadingColumn {
         List<Legend.Entry> entries = Legend.of(layout);
         List<Row> rows = kind == Plate.Kind.CONDITION ? conditions() : methods();
         List<String> voice = TEXT.wrap(voice(), RIGHT - LEFT);
-        double blocks = 9 + voice.size() * LEAD + 8 + (rows.size() + 1) * TABLE_PITCH + 2;
+        double blocks = 9 + voice.size() * LEAD + 8 + (lines(rows) + 1) * TABLE_PITCH + 2;
         double squeeze = Math.min(1, (FOOT - TOP - 4 - blocks) / height(entries));
         double y = legend(entries, squeeze);
         y = voice(voice, y + 1.2);
         table(rows, y + 1.2);
+    }
+
+    private static int lines(List<Row> rows) {
+        return rows.stream().mapToInt(r -> TEXT.wrap(r.name, NAME_WIDTH).size()).sum();
     }
 
     private static double height(List<Legend.Entry> entries) {
@@ -97,19 +102,11 @@ final class ReadingColumn {
         String start = grid.originX() == 0
                 ? "the datum"
                 : Figures.fixed(-grid.originX() / 1000, 1) + " m forward of the datum";
-        return "Letter aft from "
-                + start
-                + ", then side and row out from the centreline: “"
-                + column.name()
-                + ", "
-                + side
-                + " "
-                + word(row.name().substring(row.name().indexOf(' ') + 1))
-                + "” is the square "
-                + span(from)
-                + " m aft, "
-                + span(rowFrom)
-                + " m "
+        String rule =
+                grid.steep() ? "then rows up or down from the datum" : "then side and row out from the centreline";
+        String number = word(row.name().substring(row.name().indexOf(' ') + 1));
+        return "Letter aft from " + start + ", " + rule + ": “" + column.name() + ", " + side + " " + number
+                + "” is the square " + span(from) + " m aft, " + span(rowFrom) + " m "
                 + (grid.steep() ? side : "to " + side)
                 + ".";
     }
@@ -127,9 +124,13 @@ final class ReadingColumn {
     private List<Row> conditions() {
         List<Row> rows = new ArrayList<>();
         for (Condition c : Condition.values()) {
-            double area = damage.areaMm2(c);
+            double area = c == Condition.SOUND
+                    ? Figures.shownArea(damage.areaMm2(c))
+                    : shown(damage.regions().stream()
+                            .filter(r -> r.condition() == c)
+                            .toList());
             if (area > 0 || c == Condition.SOUND) {
-                rows.add(new Row(c.word(), rounded(area)));
+                rows.add(new Row(c.word(), area));
             }
         }
         return rows;
@@ -145,16 +146,18 @@ final class ReadingColumn {
                     .toList();
             if (!regions.isEmpty()) {
                 String ids = String.join(", ", regions.stream().map(Region::id).toList());
-                double area =
-                        regions.stream().mapToDouble(r -> r.likely().getArea()).sum();
-                rows.add(new Row(RegionWords.doing(method) + ": " + ids, rounded(area)));
+                double area = shown(regions);
+                rows.add(new Row(RegionWords.doing(method) + ": " + ids, area));
             }
         }
         return rows;
     }
 
-    private static double rounded(double mm2) {
-        return Math.round(mm2 / 1e4) / 100.0;
+    /** The sum of the regions' areas as their labels say them. */
+    private static double shown(List<Region> regions) {
+        return regions.stream()
+                .mapToDouble(r -> Figures.shownArea(r.likely().getArea()))
+                .sum();
     }
 
     /** The total is the sum of the rows as shown. */
@@ -165,8 +168,13 @@ final class ReadingColumn {
         double at = y + 9;
         double sum = 0;
         for (Row row : rows) {
-            row(row.name, row.squareMetres, at, TEXT);
-            sum += row.squareMetres;
+            List<String> names = TEXT.wrap(row.name, NAME_WIDTH);
+            for (String more : names.subList(0, names.size() - 1)) {
+                paper.text(more, LEFT, at, TEXT, Paper.Anchor.LEFT);
+                at += TABLE_PITCH;
+            }
+            row(names.get(names.size() - 1), row.squareMetres, at, TEXT);
+            sum += Math.round(100 * row.squareMetres) / 100.0;
             at += TABLE_PITCH;
         }
         paper.line(Pen.FAINT, LEFT, at - 2.6, UNIT_X + 5, at - 2.6);
@@ -174,7 +182,7 @@ final class ReadingColumn {
     }
 
     private void row(String name, double squareMetres, double y, Type type) {
-        paper.text(type.fit(name, FIGURE_X - LEFT - 10), LEFT, y, type, Paper.Anchor.LEFT);
+        paper.text(type.fit(name, NAME_WIDTH), LEFT, y, type, Paper.Anchor.LEFT);
         paper.text(Figures.fixed(squareMetres, 2), FIGURE_X, y, FIGURE, Paper.Anchor.RIGHT);
         paper.text("m²", UNIT_X, y, TEXT, Paper.Anchor.LEFT);
     }

@@ -16,8 +16,13 @@ final class ReadingMarks {
     /** A tap belongs to the reading at the same place; places are noted to a few millimetres. */
     private static final double SAME_PLACE_MM = 10;
 
-    /** Paper left between two numbers. */
-    private static final double CLEAR = 0.35;
+    /** Paper left between two numbers of one line: a figure's width, so that two never read as one. */
+    private static final double CLEAR = 1.1;
+
+    private static final double CLEAR_OF_MARKS = 0.15;
+
+    /** Paper left between two lines of numbers. */
+    private static final double CLEAR_BELOW = 0.36;
 
     private ReadingMarks() {}
 
@@ -78,13 +83,13 @@ final class ReadingMarks {
 
     /** Those that stay clear of what is already on the paper and of each other, in the order they were read. */
     static List<ReadingMark> thinned(List<ReadingMark> marks, Obstacles taken) {
-        Obstacles all = taken.copy();
+        Obstacles numbers = new Obstacles();
         List<ReadingMark> kept = new ArrayList<>();
         for (ReadingMark mark : marks) {
-            Box box = mark.box().grown(CLEAR / 2);
-            if (all.free(box)) {
+            Box apart = mark.box().grown(CLEAR / 2, CLEAR_BELOW / 2);
+            if (taken.free(mark.box().grown(CLEAR_OF_MARKS)) && numbers.free(apart)) {
                 kept.add(mark);
-                all.add(box);
+                numbers.add(apart);
             }
         }
         return kept;

@@ -24,7 +24,7 @@ final class RegionWords {
     private static final double AT_MM = 120;
 
     /** Longest further line, paper millimetres: a label wider than this finds no corner. */
-    private static final double WIDEST = 52;
+    private static final double WIDEST = 56;
 
     private static final int MOST_LINES = 4;
 
@@ -44,10 +44,18 @@ final class RegionWords {
         return spec.wording() == MapSpec.Wording.OWNER ? owner(region) : trade(region);
     }
 
-    /** What must be said where paper is short. */
+    /** What must be said where paper is short: the head, and the area or what comes before any work. */
     List<String> brief(Region region) {
-        List<String> full = full(region);
-        return List.of(full.get(0), Figures.area(region.likely().getArea()));
+        String area = Figures.area(region.likely().getArea());
+        String head = full(region).get(0);
+        if (!spec.shows(Layer.METHODS)) {
+            return List.of(head, area);
+        }
+        RegionDecision on = spec.assessment().decision().on(region.id());
+        if (on.architect()) {
+            return List.of(head, "architect or surveyor first");
+        }
+        return List.of(head, on.firstStep() == null ? area : "proof first: work card");
     }
 
     private List<String> trade(Region region) {
@@ -155,7 +163,7 @@ final class RegionWords {
             lines.add("a naval architect or surveyor decides first");
         }
         if (on.firstStep() != null) {
-            for (String line : Type.NOTE.wrap("first: " + lowered(on.firstStep()), WIDEST)) {
+            for (String line : Type.NOTE.wrapEvenly("first: " + lowered(on.firstStep()), WIDEST)) {
                 lines.add(line);
             }
         }

@@ -1,8 +1,8 @@
 package corewright.drawing;
 
 /**
- * A comb: teeth every 100 mm to 500, then one at 1000; line 0.35. Where the scale is so small that 100 mm are under 2.5 mm
- * of paper, everything is taken ten times as long.
+ * A comb: teeth every 100 mm to 500, then one at 1000; line 0.35. At scales other than 1 : 20 and 1 : 25 the teeth stand
+ * for the round length that keeps the comb within 52 mm of paper.
  *
  * @param x of zero
  * @param y of the comb's back
@@ -11,10 +11,16 @@ package corewright.drawing;
 public record ScaleBar(double x, double y, double scale) implements Mark {
     private static final double TOOTH = 2.2;
     private static final double SMALL_TOOTH = 1.2;
-    private static final double CLOSEST = 2.5;
+    private static final double LONGEST = 52;
+    private static final int[] STEPS = {5000, 2000, 1000, 500, 200, 100, 50, 20, 10};
 
     private int step() {
-        return 100 / scale < CLOSEST ? 1000 : 100;
+        for (int step : STEPS) {
+            if (10 * step / scale <= LONGEST) {
+                return step;
+            }
+        }
+        return STEPS[STEPS.length - 1];
     }
 
     /** Length on paper, millimetres. */

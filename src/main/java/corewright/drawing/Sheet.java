@@ -45,7 +45,7 @@ final class Sheet {
         caution();
         printCheck();
         if (layout.sheetMarks().isEmpty()) {
-            SheetMarks.at(spec, layout.view(), 190, 203.5).forEach(m -> m.paint(paper));
+            SheetMarks.at(spec, layout.view(), 191, 205).forEach(m -> m.paint(paper));
         }
     }
 

@@ -4,7 +4,7 @@ import java.util.List;
 
 /** The comb and the ramp of a map, side by side. */
 final class SheetMarks {
-    private static final double GAP = 14;
+    private static final double GAP = 10;
 
     private SheetMarks() {}
 

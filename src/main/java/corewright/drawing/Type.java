@@ -119,6 +119,20 @@ public record Type(Typeface face, double points) {
         return lines;
     }
 
+    /** The same lines as {@link #wrap} would make, but as even as they get. */
+    public List<String> wrapEvenly(String text, double widthMm) {
+        List<String> lines = wrap(text, widthMm);
+        for (double narrower = widthMm - 1; narrower > 0; narrower--) {
+            List<String> other = wrap(text, narrower);
+            double most = other.stream().mapToDouble(this::width).max().orElse(0);
+            if (other.size() > lines.size() || most > narrower) {
+                break;
+            }
+            lines = other;
+        }
+        return lines;
+    }
+
     /** The text, or as much of it as fits with an ellipsis. */
     public String fit(String text, double widthMm) {
         if (width(text) <= widthMm) {

@@ -168,7 +168,9 @@ final class DrawingFixture {
         for (double x = box.getMinX() + 75; x < box.getMaxX(); x += 150) {
             for (double y = box.getMinY() + 75; y < box.getMaxY(); y += 150) {
                 if (outline.contains(GEOMETRY.createPoint(new Coordinate(x, y)))) {
-                    readings.add(new String[] {"reading", "" + (int) x, "" + (int) y, "" + (int) (10 + x % 17), "0"});
+                    readings.add(new String[] {
+                        "reading", "" + (int) x, "" + (int) y, "" + (10 + Math.floorMod((int) x, 17)), "0"
+                    });
                 }
             }
         }
@@ -319,9 +321,18 @@ final class DrawingFixture {
                 }
             }
         }
-        Coordinate last = new Coordinate(box.getMinX() + 30, (box.getMinY() + box.getMaxY()) / 2);
-        if (r.likely().contains(GEOMETRY.createPoint(last))) {
-            holes.add(hole(r, r.id() + "-V1", Hole.Kind.VENT, n + 1, last));
+        Geometry clear = r.likely();
+        for (Hole hole : holes) {
+            clear = clear.difference(
+                    GEOMETRY.createPoint(hole.spot().coordinate()).buffer(70));
+        }
+        if (!clear.isEmpty()) {
+            holes.add(hole(
+                    r,
+                    r.id() + "-V1",
+                    Hole.Kind.VENT,
+                    n + 1,
+                    MaximumInscribedCircle.getCenter(clear, 5).getCoordinate()));
         }
         return new InjectionPlan(
                 r.id(),

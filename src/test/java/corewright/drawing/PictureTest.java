@@ -1,5 +1,7 @@
 package corewright.drawing;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import corewright.assessment.Assessment;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -7,6 +9,10 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.Set;
 import java.util.function.Consumer;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -14,6 +20,11 @@ import org.junit.jupiter.api.Test;
 /** Pictures for the eye, written to target/drawing. */
 class PictureTest {
     private static final double DPI = 200;
+
+    /** A sheet with words and lines on it, and no more black than a page of print, in shares of the page. */
+    private static final double LEAST_INK = 0.01;
+
+    private static final double MOST_INK = 0.15;
 
     @Test
     void paintsTheForedeck() throws IOException {
@@ -40,10 +51,41 @@ class PictureTest {
         plates("steep", DrawingFixture.plain("POLYGON((500 0,4700 0,4700 380,500 300,500 0))", 82, 90, 5, 200));
     }
 
+    @Test
+    void paintsAnOwnersMap() throws IOException {
+        MapSpec spec = new MapSpec(
+                DrawingFixture.foredeck(),
+                DrawingFixture.FACE,
+                new Box(18, 10, 174, 112),
+                MapSpec.LARGEST,
+                EnumSet.of(Layer.NEXT, Layer.REGION_LABELS, Layer.SCALE_AND_UPHILL),
+                MapSpec.Wording.OWNER);
+        picture("owner-map", 210, 130, g -> MapPainter.paint(new Paper(g), spec));
+    }
+
+    @Test
+    void paintsTheForedeckInOneBit() throws IOException {
+        Plate plate = Plates.of(DrawingFixture.foredeck()).get(0);
+        BufferedImage image =
+                picture("ronja-one-bit", plate.widthMm(), plate.heightMm(), g -> plate.paint(Paper.oneBit(g)));
+
+        Set<Integer> colours = new HashSet<>();
+        for (int rgb : image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth())) {
+            colours.add(rgb & 0xFFFFFF);
+        }
+        // ink, paper, and the grey of the field names, which a printer of one bit turns black
+        assertThat(colours).containsExactlyInAnyOrder(0x000000, 0xFFFFFF, 0x4E5955);
+    }
+
     private static void plates(String prefix, Assessment assessment) throws IOException {
         for (Plate plate : Plates.of(assessment)) {
             picture(prefix + "-" + plate.name(), plate.widthMm(), plate.heightMm(), plate::paint);
         }
+    }
+
+    private static double inkShare(BufferedImage image) {
+        int[] pixels = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
+        return Arrays.stream(pixels).mapToDouble(p -> (255 - (p & 255)) / 255.0).sum() / pixels.length;
     }
 
     static BufferedImage picture(String name, double widthMm, double heightMm, Consumer<Graphics2D> painter)
@@ -58,6 +100,7 @@ class PictureTest {
         painter.accept(g);
         g.dispose();
         Path dir = Files.createDirectories(Path.of("target", "drawing"));
+        assertThat(inkShare(image)).as(name).isBetween(LEAST_INK, MOST_INK);
         ImageIO.write(image, "png", dir.resolve(name + ".png").toFile());
         return image;
     }
