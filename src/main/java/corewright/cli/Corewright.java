@@ -49,7 +49,7 @@ public final class Corewright {
     private static int explain(Exception failure, CommandLine line, ParseResult parsed) {
         PrintWriter err = line.getErr();
         if (failure instanceof RefusedException refused) {
-            if (parsed.hasMatchedOption("--json")) {
+            if (asksForJson(parsed)) {
                 line.getOut().println(asJson(refused));
             }
             refused.complaints().forEach(err::println);
@@ -66,6 +66,12 @@ public final class Corewright {
             err.println(trace);
         }
         return OUR_DEFECT;
+    }
+
+    /** The option stands behind the command's name, so it is matched there and not at the root. */
+    private static boolean asksForJson(ParseResult parsed) {
+        return parsed.asCommandLineList().stream()
+                .anyMatch(c -> c.getParseResult().hasMatchedOption("--json"));
     }
 
     private static String sentence(IOException failure) {
