@@ -19,7 +19,7 @@ import picocli.CommandLine.ParseResult;
         mixinStandardHelpOptions = true,
         version = "corewright 0.1.0",
         description = "Maps moisture and core damage in sandwich boat decks, and plans and proves their repair.",
-        subcommands = {CheckCommand.class})
+        subcommands = {CheckCommand.class, EstimateCommand.class})
 public final class Corewright {
     /** Exit status. */
     static final int DONE = 0;
@@ -49,7 +49,7 @@ public final class Corewright {
     private static int explain(Exception failure, CommandLine line, ParseResult parsed) {
         PrintWriter err = line.getErr();
         if (failure instanceof RefusedException refused) {
-            if (asksForJson(parsed)) {
+            if (line.getParseResult().hasMatchedOption("--json")) {
                 line.getOut().println(asJson(refused));
             }
             refused.complaints().forEach(err::println);
@@ -66,12 +66,6 @@ public final class Corewright {
             err.println(trace);
         }
         return OUR_DEFECT;
-    }
-
-    /** The option stands behind the command's name, so it is matched there and not at the root. */
-    private static boolean asksForJson(ParseResult parsed) {
-        return parsed.asCommandLineList().stream()
-                .anyMatch(c -> c.getParseResult().hasMatchedOption("--json"));
     }
 
     private static String sentence(IOException failure) {

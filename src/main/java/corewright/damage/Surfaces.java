@@ -1,6 +1,8 @@
 package corewright.damage;
 
 import corewright.contour.Raster;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Polygon;
 
 /**
  * Estimates over one face, all on the same cells, NaN off the core.
@@ -20,4 +22,23 @@ public record Surfaces(
         Raster pLoose,
         Raster pVoid,
         Raster voidDepthMm,
-        Raster voidDepthSdMm) {}
+        Raster voidDepthSdMm) {
+    /** Mean moisture index over the cells whose centres an area covers; NaN where there is none. */
+    public double meanMoistureIndex(Polygon area) {
+        double sum = 0;
+        int n = 0;
+        for (int i = 0; i < moistureIndex.size(); i++) {
+            Coordinate at = new Coordinate(
+                    moistureIndex.centreX(i % moistureIndex.columns()),
+                    moistureIndex.centreY(i / moistureIndex.columns()));
+            boolean known = !Double.isNaN(moistureIndex.at(i));
+            if (known
+                    && area.getEnvelopeInternal().contains(at)
+                    && area.covers(area.getFactory().createPoint(at))) {
+                sum += moistureIndex.at(i);
+                n++;
+            }
+        }
+        return n > 0 ? sum / n : Double.NaN;
+    }
+}

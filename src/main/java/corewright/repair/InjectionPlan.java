@@ -46,4 +46,24 @@ public record InjectionPlan(
     public int count(Hole.Kind kind) {
         return (int) holes.stream().filter(h -> h.kind() == kind).count();
     }
+
+    /** The same plan with its batches at another place in the day. */
+    public InjectionPlan withBatches(List<Batch> moved) {
+        return new InjectionPlan(
+                region,
+                resin,
+                cavityMm3,
+                reachMm,
+                reachGovernedBy,
+                holes,
+                coveredFraction,
+                holeLowerBound,
+                holeHexEstimate,
+                moved,
+                resinG,
+                hardenerG,
+                buyG,
+                arithmetic,
+                cautions);
+    }
 }

@@ -1,13 +1,24 @@
 package corewright.repair;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
-/** What can be done with each region, before anything is chosen: an injection for each loose one, a cut for each. */
-public record RepairOptions(List<InjectionPlan> injections, List<RecorePlan> recores) {
+/**
+ * What can be done with each region, before anything is chosen: an injection for each loose one, a cut for each.
+ *
+ * @param refused loose regions that cannot be injected, each with the reason in a sentence
+ */
+public record RepairOptions(List<InjectionPlan> injections, List<RecorePlan> recores, Map<String, String> refused) {
     public RepairOptions {
         injections = List.copyOf(injections);
         recores = List.copyOf(recores);
+        refused = Map.copyOf(refused);
+    }
+
+    /** Nothing refused. */
+    public RepairOptions(List<InjectionPlan> injections, List<RecorePlan> recores) {
+        this(injections, recores, Map.of());
     }
 
     /** The injection of a region, if it has a cavity. */

@@ -1,0 +1,50 @@
+package corewright.assessment;
+
+import corewright.damage.Damage;
+import corewright.damage.DamageMap;
+import corewright.damage.FaceDamage;
+import corewright.damage.NextReading;
+import corewright.decision.Decider;
+import corewright.decision.Decision;
+import corewright.repair.RepairOptions;
+import corewright.repair.RepairPlanner;
+import corewright.survey.Finding;
+import corewright.survey.Survey;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** From what was observed to everything concluded: the whole chain. */
+public final class Assessor {
+    private Assessor() {}
+
+    /**
+     * Assesses a survey.
+     *
+     * @param intakeFindings what was odd in the files
+     * @param progress told of every stage; may cancel between them
+     */
+    public static Assessment assess(Survey survey, List<Finding> intakeFindings, Progress progress) {
+        progress.begin("damage", 0.02);
+        DamageMap damage = Damage.map(survey);
+        progress.begin("repair", 0.45);
+        RepairOptions options = RepairPlanner.plan(survey, damage);
+        progress.begin("decision", 0.58);
+        Decision decision = Decider.decide(survey, damage, options);
+        List<Finding> findings = gravestFirst(intakeFindings, damage, decision);
+        List<List<NextReading>> next =
+                damage.faces().stream().map(FaceDamage::next).toList();
+        return new Assessment(survey, damage, options, decision, findings, NextOverall.ranked(next));
+    }
+
+    /** Findings of all stages; those of equal gravity stay in the order of the chain. */
+    private static List<Finding> gravestFirst(List<Finding> intake, DamageMap damage, Decision decision) {
+        Stream<Finding> faces =
+                damage.faces().stream().map(FaceDamage::findings).flatMap(List::stream);
+        return Stream.of(intake.stream(), faces, decision.findings().stream())
+                .flatMap(s -> s)
+                .distinct()
+                .sorted(Comparator.comparing(Finding::severity))
+                .toList();
+    }
+}

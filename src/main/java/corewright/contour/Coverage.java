@@ -1,0 +1,169 @@
+package corewright.contour;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.locationtech.jts.coverage.CoverageUnion;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineSegment;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
+
+/** Joins the pieces of a partition; their outer edges stay as they are, vertex for vertex. */
+public final class Coverage {
+    private Coverage() {}
+
+    /**
+     * Joins neighbours of equal label into connected polygons. Then each polygon below {@code minimumArea}, the smallest
+     * first, takes the label of the neighbour with which it has the longest common edge and joins it; a small polygon
+     * without a neighbour stays. In the order of each polygon's first piece.
+     *
+     * @param pieces polygons that meet vertex for vertex, as {@link Partition} makes them
+     */
+    public static <T> List<Labelled<T>> dissolve(List<Labelled<T>> pieces, double minimumArea) {
+        Merging<T> merging = new Merging<>(pieces);
+        merging.joinEqualNeighbours();
+        merging.joinSmall(minimumArea);
+        return merging.result();
+    }
+
+    /** Groups of pieces that grow by joining; a group goes by the index of its first piece. */
+    private static final class Merging<T> {
+        private final List<Labelled<T>> pieces;
+        private final List<T> labels = new ArrayList<>();
+        private final int[] group;
+        private final double[] area;
+        /** Group → neighbouring group → length of their common edge. */
+        private final List<Map<Integer, Double>> borders = new ArrayList<>();
+
+        Merging(List<Labelled<T>> pieces) {
+            this.pieces = pieces;
+            this.group = new int[pieces.size()];
+            this.area = new double[pieces.size()];
+            for (int i = 0; i < pieces.size(); i++) {
+                labels.add(pieces.get(i).label());
+                group[i] = i;
+                area[i] = pieces.get(i).polygon().getArea();
+                borders.add(new TreeMap<>());
+            }
+            Map<LineSegment, Integer> owners = new HashMap<>();
+            for (int i = 0; i < pieces.size(); i++) {
+                Polygon polygon = pieces.get(i).polygon();
+                border(i, polygon.getExteriorRing(), owners);
+                for (int hole = 0; hole < polygon.getNumInteriorRing(); hole++) {
+                    border(i, polygon.getInteriorRingN(hole), owners);
+                }
+            }
+        }
+
+        private void border(int piece, LinearRing ring, Map<LineSegment, Integer> owners) {
+            Coordinate[] coordinates = ring.getCoordinates();
+            for (int k = 1; k < coordinates.length; k++) {
+                LineSegment side = new LineSegment(coordinates[k - 1], coordinates[k]);
+                side.normalize();
+                Integer other = owners.putIfAbsent(side, piece);
+                if (other != null && other != piece) {
+                    borders.get(piece).merge(other, side.getLength(), Double::sum);
+                    borders.get(other).merge(piece, side.getLength(), Double::sum);
+                }
+            }
+        }
+
+        void joinEqualNeighbours() {
+            for (int i = 0; i < pieces.size(); i++) {
+                if (group[i] == i) {
+                    joinEqualNeighboursOf(i);
+                }
+            }
+        }
+
+        private int joinEqualNeighboursOf(int start) {
+            int grown = start;
+            boolean found = true;
+            while (found) {
+                found = false;
+                for (int neighbour : borders.get(grown).keySet()) {
+                    if (labels.get(neighbour).equals(labels.get(grown))) {
+                        grown = join(grown, neighbour);
+                        found = true;
+                        break;
+                    }
+                }
+            }
+            return grown;
+        }
+
+        void joinSmall(double minimumArea) {
+            int small = smallest(minimumArea);
+            while (small >= 0) {
+                int neighbour = longestBorder(small);
+                labels.set(small, labels.get(neighbour));
+                joinEqualNeighboursOf(small);
+                small = smallest(minimumArea);
+            }
+        }
+
+        private int smallest(double minimumArea) {
+            int best = -1;
+            for (int i = 0; i < group.length; i++) {
+                if (group[i] == i
+                        && area[i] < minimumArea
+                        && !borders.get(i).isEmpty()
+                        && (best < 0 || area[i] < area[best])) {
+                    best = i;
+                }
+            }
+            return best;
+        }
+
+        private int longestBorder(int of) {
+            int best = -1;
+            double length = -1;
+            for (Map.Entry<Integer, Double> border : borders.get(of).entrySet()) {
+                if (border.getValue() > length) {
+                    best = border.getKey();
+                    length = border.getValue();
+                }
+            }
+            return best;
+        }
+
+        private int join(int one, int two) {
+            int kept = Math.min(one, two);
+            int gone = Math.max(one, two);
+            for (int i = 0; i < group.length; i++) {
+                group[i] = group[i] == gone ? kept : group[i];
+            }
+            area[kept] += area[gone];
+            Map<Integer, Double> moved = borders.set(gone, Map.of());
+            for (Map.Entry<Integer, Double> border : moved.entrySet()) {
+                borders.get(border.getKey()).remove(gone);
+                if (border.getKey() != kept) {
+                    borders.get(kept).merge(border.getKey(), border.getValue(), Double::sum);
+                    borders.get(border.getKey()).merge(kept, border.getValue(), Double::sum);
+                }
+            }
+            return kept;
+        }
+
+        List<Labelled<T>> result() {
+            Map<Integer, List<Polygon>> members = new TreeMap<>();
+            for (int i = 0; i < group.length; i++) {
+                members.computeIfAbsent(group[i], g -> new ArrayList<>())
+                        .add(pieces.get(i).polygon());
+            }
+            List<Labelled<T>> result = new ArrayList<>();
+            members.forEach((g, polygons) -> {
+                Geometry union =
+                        polygons.size() == 1 ? polygons.get(0) : CoverageUnion.union(polygons.toArray(new Geometry[0]));
+                for (int k = 0; k < union.getNumGeometries(); k++) {
+                    result.add(new Labelled<>((Polygon) union.getGeometryN(k), labels.get(g)));
+                }
+            });
+            return result;
+        }
+    }
+}

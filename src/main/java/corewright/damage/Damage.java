@@ -1,0 +1,29 @@
+package corewright.damage;
+
+import corewright.survey.Face;
+import corewright.survey.Survey;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** What the readings say of every face: see the package for the steps. */
+public final class Damage {
+    private Damage() {}
+
+    /** The damage map of a survey. The same survey gives the same map, bit for bit. */
+    public static DamageMap map(Survey survey) {
+        Map<String, MeterScale> scales = MeterScale.all(survey);
+        TapScale taps = new TapScale(survey);
+        double[] voidMm3 = new double[survey.settings().numerics().realisations()];
+        List<FaceWork> works = new ArrayList<>();
+        List<RegionDraft> drafts = new ArrayList<>();
+        for (Face face : survey.faces()) {
+            FaceWork work = new FaceWork(survey, face, scales, taps);
+            work.addVoidMm3(voidMm3);
+            drafts.addAll(work.drafts());
+            works.add(work);
+        }
+        List<RegionDraft> numbered = RegionDraft.gravestFirst(drafts);
+        return new DamageMap(works.stream().map(w -> w.result(numbered)).toList(), Quantiles.of(voidMm3));
+    }
+}

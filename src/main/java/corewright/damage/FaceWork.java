@@ -1,0 +1,195 @@
+package corewright.damage;
+
+import corewright.contour.Raster;
+import corewright.survey.Face;
+import corewright.survey.Feature;
+import corewright.survey.Finding;
+import corewright.survey.Reading;
+import corewright.survey.Readings;
+import corewright.survey.Settings;
+import corewright.survey.Spot;
+import corewright.survey.Survey;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Polygon;
+
+/** One face from its readings to its regions; numbered by {@link Damage} when all faces are done. */
+final class FaceWork {
+    private final Survey survey;
+    private final Face face;
+    private final Settings settings;
+    private final Plan plan;
+    private final Frame frame;
+    private final List<Finding> findings = new ArrayList<>();
+    private final List<BayFields> bays = new ArrayList<>();
+    private final List<VoidDraws> draws = new ArrayList<>();
+    private final List<Polygon> sound = new ArrayList<>();
+    private final double[] voidMm3;
+    private final List<RegionDraft> drafts = new ArrayList<>();
+
+    FaceWork(Survey survey, Face face, Map<String, MeterScale> scales, TapScale tapScale) {
+        this.survey = survey;
+        this.face = face;
+        settings = survey.settings();
+        plan = Plan.of(face);
+        frame = Frame.over(face.outline(), settings.numerics().cellMm());
+        voidMm3 = new double[settings.numerics().realisations()];
+        findings.addAll(plan.findings());
+        Readings readings = survey.readings().on(face.name());
+        findings.addAll(MeterScale.findings(scales, readings.moisture()));
+        setAside(readings);
+        sound.addAll(plan.solids());
+        for (Bay bay : plan.bays()) {
+            Readings own = in(bay, readings);
+            work(
+                    bay,
+                    new BayFields.Seen(
+                            WetEvidence.of(face, own, settings.thresholds(), scales, findings),
+                            inside(bay, LooseEvidence.of(own, tapScale, findings)),
+                            inside(bay, VoidEvidence.of(survey, own, tapScale))));
+        }
+        findings.addAll(Doubts.of(face, settings, bays));
+    }
+
+    private void work(Bay bay, BayFields.Seen seen) {
+        BayFields fields = new BayFields(bay, frame, seen, settings, coreOfCell());
+        long seed = settings.numerics().seed() + bay.name().hashCode();
+        VoidDraws drawn = new VoidDraws(fields, frame, voidMm3.length, seed);
+        Regions regions = new Regions(fields, frame, settings.thresholds(), drawn);
+        double[] total = drawn.volumesMm3(new int[fields.cells.length], 1)[0];
+        for (int d = 0; d < total.length; d++) {
+            voidMm3[d] += total[d];
+        }
+        bays.add(fields);
+        draws.add(drawn);
+        sound.addAll(regions.sound);
+        drafts.addAll(regions.drafts);
+    }
+
+    private Readings in(Bay bay, Readings all) {
+        return new Readings(
+                in(bay, all.moisture()),
+                in(bay, all.taps()),
+                in(bay, all.probes()),
+                in(bay, all.feelers()),
+                in(bay, all.plugs()),
+                List.of());
+    }
+
+    private <R extends Reading> List<R> in(Bay bay, List<R> readings) {
+        return readings.stream().filter(r -> bay.equals(plan.bayAt(r.spot()))).toList();
+    }
+
+    /** A rod is put to the bay where it went in; what it seems to say beyond a divider is an error of its drawing. */
+    private List<Observation> inside(Bay bay, List<Observation> observations) {
+        return observations.stream()
+                .filter(o -> bay.equals(plan.bayAt(o.spot())))
+                .toList();
+    }
+
+    private void setAside(Readings readings) {
+        Stream.of(readings.moisture(), readings.taps(), readings.probes(), readings.plugs(), readings.feelers())
+                .flatMap(List::stream)
+                .map(Reading.class::cast)
+                .filter(r -> plan.bayAt(r.spot()) == null)
+                .forEach(r -> findings.add(new Finding(
+                        Finding.Severity.DOUBT,
+                        r.origin(),
+                        r.id(),
+                        r.spot(),
+                        "off the core",
+                        "the reading " + plan.offCore(r.spot()),
+                        "set aside: it tells nothing of the core")));
+    }
+
+    private ToDoubleFunction<Integer> coreOfCell() {
+        if (face.all(Feature.LaminateArea.class).isEmpty()) {
+            double core = survey.laminate(face.laminate()).coreMm();
+            return cell -> core;
+        }
+        return cell -> survey.laminateAt(new Spot(face.name(), frame.x(cell), frame.y(cell)))
+                .coreMm();
+    }
+
+    List<RegionDraft> drafts() {
+        return drafts;
+    }
+
+    /** Adds the face's empty space, draw by draw. */
+    void addVoidMm3(double[] total) {
+        for (int d = 0; d < total.length; d++) {
+            total[d] += voidMm3[d];
+        }
+    }
+
+    /** @param numbered the regions of all faces, R1 first */
+    FaceDamage result(List<RegionDraft> numbered) {
+        List<Region> regions = new ArrayList<>();
+        for (int i = 0; i < numbered.size(); i++) {
+            if (numbered.get(i).bay().face().equals(face.name())) {
+                regions.add(numbered.get(i).named("R" + (i + 1), frame.cellMm()));
+            }
+        }
+        List<Undecided> undecided = bays.stream()
+                .flatMap(b -> UndecidedAreas.of(b, frame, settings.thresholds()).stream())
+                .toList();
+        return new FaceDamage(
+                face,
+                plan.bays(),
+                surfaces(),
+                regions,
+                sound,
+                undecided,
+                damagedMm2(),
+                Quantiles.of(voidMm3),
+                NextReadings.of(face, frame, bays, draws, settings.thresholds()),
+                findings,
+                Notes.of(bays));
+    }
+
+    private Surfaces surfaces() {
+        return new Surfaces(
+                raster(b -> b.index),
+                raster(b -> b.indexSd),
+                raster(b -> b.pWet),
+                raster(b -> b.pLoose),
+                raster(b -> b.pVoid),
+                raster(b -> b.depthMm),
+                raster(b -> b.depthSdMm));
+    }
+
+    private Raster raster(Function<BayFields, double[]> quantity) {
+        double[] all = frame.empty().values();
+        for (BayFields bay : bays) {
+            double[] values = quantity.apply(bay);
+            for (int i = 0; i < bay.cells.length; i++) {
+                if (bay.inside[i]) {
+                    all[bay.cells[i]] = values[i];
+                }
+            }
+        }
+        return frame.empty().with(all);
+    }
+
+    /**
+     * Area damaged with probability above 0.9, 0.5 and 0.1: the quantiles of the area if the rim of the damage moved in
+     * and out as a whole, the widest that the probabilities allow.
+     */
+    private Quantiles damagedMm2() {
+        double[] levels = {0.9, 0.5, 0.1};
+        double[] areas = new double[levels.length];
+        for (BayFields bay : bays) {
+            for (int i = 0; i < bay.cells.length; i++) {
+                double p = bay.inside[i] ? Math.max(bay.pWet[i], bay.pLoose[i]) : 0;
+                for (int k = 0; k < levels.length; k++) {
+                    areas[k] += p > levels[k] ? frame.cellMm2() : 0;
+                }
+            }
+        }
+        return new Quantiles(areas[0], areas[1], areas[2]);
+    }
+}

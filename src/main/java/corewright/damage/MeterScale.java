@@ -1,0 +1,144 @@
+package corewright.damage;
+
+import corewright.survey.Finding;
+import corewright.survey.Meter;
+import corewright.survey.Moisture;
+import corewright.survey.Origin;
+import corewright.survey.Survey;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * What a meter's scale means on this boat.
+ *
+ * @param dry reading over dry core
+ * @param wet reading from which core counts as wet
+ * @param repeatability standard deviation of one reading, as a share of the span {@code 2 (wet - dry)}
+ */
+record MeterScale(Meter meter, double dry, double wet, double repeatability, List<Finding> findings) {
+    /** Share of the readings taken to be over dry core where neither the meter nor a reading says what is dry. */
+    private static final double LOW_END = 0.10;
+
+    /** 4.5 % of span: typical of hand-held meters re-read at one place, common practice; used without repeats. */
+    private static final double USUAL_REPEATABILITY = 0.045;
+
+    /** Pairs of repeats needed before their own scatter is trusted. */
+    private static final int ENOUGH_REPEATS = 5;
+
+    /** The scale of every meter of the survey, by name. */
+    static Map<String, MeterScale> all(Survey survey) {
+        Map<String, MeterScale> scales = new LinkedHashMap<>();
+        for (Meter meter : survey.meters()) {
+            List<Moisture> readings = survey.readings().moisture().stream()
+                    .filter(m -> m.meter().equals(meter.name()))
+                    .toList();
+            scales.put(meter.name(), of(meter, readings));
+        }
+        return scales;
+    }
+
+    private static MeterScale of(Meter meter, List<Moisture> readings) {
+        List<Finding> findings = new ArrayList<>();
+        Double given = meter.dry();
+        double dry = given != null ? given : dryFrom(meter, readings, findings);
+        Double wetGiven = meter.wet();
+        double wet = wetGiven != null && wetGiven > dry ? wetGiven : wetFrom(meter, dry, readings, findings);
+        return new MeterScale(meter, dry, wet, repeatability(readings, 2 * (wet - dry)), List.copyOf(findings));
+    }
+
+    /** 0 at dry, 0.5 at wet, 1 at twice the step from dry to wet. */
+    double share(double value) {
+        return (value - dry) / (2 * (wet - dry));
+    }
+
+    private static double dryFrom(Meter meter, List<Moisture> readings, List<Finding> findings) {
+        double[] reference = readings.stream()
+                .filter(Moisture::reference)
+                .mapToDouble(Moisture::value)
+                .sorted()
+                .toArray();
+        if (reference.length > 0) {
+            return median(reference);
+        }
+        double[] sorted =
+                readings.stream().mapToDouble(Moisture::value).sorted().toArray();
+        double dry = sorted.length == 0 ? 0 : sorted[(int) Math.floor(LOW_END * (sorted.length - 1))];
+        findings.add(finding(
+                meter,
+                readings,
+                String.format(
+                        Locale.ROOT,
+                        "no dry reading is stated for meter %s and none is marked as a reference; %.4g, the low end of"
+                                + " its readings, is taken for dry",
+                        meter.name(),
+                        dry),
+                "if the whole deck is damp, wet core is called dry; read a place proven dry and mark it"));
+        return dry;
+    }
+
+    private static double wetFrom(Meter meter, double dry, List<Moisture> readings, List<Finding> findings) {
+        double wet = dry > 0 ? 2 * dry : dry + 0.1 * meter.fullScale();
+        findings.add(finding(
+                meter,
+                readings,
+                String.format(
+                        Locale.ROOT,
+                        "no usable wet reading is stated for meter %s; %.4g, %s, is taken",
+                        meter.name(),
+                        wet,
+                        dry > 0 ? "twice its dry reading" : "a tenth of its scale"),
+                "the border of the wet regions rests on this; a plug at the border would settle it"));
+        return wet;
+    }
+
+    private static Finding finding(Meter meter, List<Moisture> readings, String message, String effect) {
+        Origin origin = readings.isEmpty()
+                ? new Origin("survey.yaml", 0)
+                : new Origin(readings.get(0).origin().file(), 0);
+        return new Finding(Finding.Severity.DOUBT, origin, meter.name(), null, "meter scale", message, effect);
+    }
+
+    /** Pooled standard deviation of readings repeated at one place, as a share of the span. */
+    private static double repeatability(List<Moisture> readings, double span) {
+        double squares = 0;
+        int freedom = 0;
+        for (List<Moisture> same : atOnePlace(readings)) {
+            double mean = same.stream().mapToDouble(Moisture::value).average().orElse(0);
+            for (Moisture m : same) {
+                squares += (m.value() - mean) * (m.value() - mean);
+            }
+            freedom += same.size() - 1;
+        }
+        // a scale read in whole divisions cannot repeat to better than a fifth of the usual error
+        return freedom < ENOUGH_REPEATS
+                ? USUAL_REPEATABILITY
+                : Math.max(USUAL_REPEATABILITY / 5, Math.sqrt(squares / freedom) / span);
+    }
+
+    /** Readings of one meter grouped by place, in the order first met; off-scale ones stand apart. */
+    static List<List<Moisture>> atOnePlace(List<Moisture> readings) {
+        Map<List<Object>, List<Moisture>> groups = readings.stream()
+                .collect(Collectors.groupingBy(
+                        m -> List.of(m.spot(), m.side(), m.offScale()), LinkedHashMap::new, Collectors.toList()));
+        return List.copyOf(groups.values());
+    }
+
+    private static double median(double[] sorted) {
+        int half = sorted.length / 2;
+        return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
+    }
+
+    /** Findings of the scales that at least one of these readings uses. */
+    static List<Finding> findings(Map<String, MeterScale> scales, List<Moisture> readings) {
+        return scales.values().stream()
+                .filter(s -> readings.stream().anyMatch(m -> m.meter().equals(s.meter.name())))
+                .sorted(Comparator.comparing(s -> s.meter.name()))
+                .flatMap(s -> s.findings.stream())
+                .toList();
+    }
+}

@@ -1,0 +1,147 @@
+package corewright.damage;
+
+import corewright.survey.Face;
+import corewright.survey.Feature;
+import corewright.survey.Finding;
+import corewright.survey.Spot;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.PolygonExtracter;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.operation.polygonize.Polygonizer;
+
+/**
+ * A face cut into bays.
+ *
+ * @param bays continuous core, by x, then y of the centroid
+ * @param solids what is neither opening nor core: solid laminate and pads
+ */
+record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findings) {
+    /** A reading this far outside still belongs to the bay: the precision of a tape, common practice. */
+    private static final double TAPE_MM = 5;
+
+    /** Smaller left-overs of a cut are slivers of rounding. */
+    private static final double SLIVER_MM2 = 1;
+
+    /** Outline less openings and solids, cut by every divider that crosses it from side to side. */
+    static Plan of(Face face) {
+        Geometry deck = face.outline();
+        for (Feature.Opening opening : face.all(Feature.Opening.class)) {
+            deck = OverlayNGRobust.overlay(deck, opening.geometry(), OverlayNG.DIFFERENCE);
+        }
+        Geometry core = deck;
+        for (Feature.Solid solid : face.all(Feature.Solid.class)) {
+            core = OverlayNGRobust.overlay(core, solid.geometry(), OverlayNG.DIFFERENCE);
+        }
+        Geometry solids = OverlayNGRobust.overlay(deck, core, OverlayNG.DIFFERENCE);
+        List<Finding> findings = new ArrayList<>();
+        List<Polygon> pieces = new ArrayList<>();
+        for (Polygon part : polygons(core)) {
+            pieces.addAll(cut(part, face.all(Feature.Divider.class)));
+        }
+        for (Feature.Divider divider : face.all(Feature.Divider.class)) {
+            if (!bounds(divider.geometry(), pieces)) {
+                findings.add(endsInside(face, divider));
+            }
+        }
+        pieces.sort(Comparator.comparingDouble((Polygon p) -> p.getCentroid().getX())
+                .thenComparingDouble(p -> p.getCentroid().getY()));
+        List<Bay> bays = new ArrayList<>();
+        for (Polygon piece : pieces) {
+            bays.add(new Bay(face.name() + "-B" + (bays.size() + 1), face.name(), piece));
+        }
+        return new Plan(face, List.copyOf(bays), polygons(solids), List.copyOf(findings));
+    }
+
+    /** The bay a reading belongs to, or null when it lies off the core. */
+    @Nullable
+    Bay bayAt(Spot spot) {
+        Point point = face.outline().getFactory().createPoint(spot.coordinate());
+        Bay nearest = null;
+        double least = TAPE_MM;
+        for (Bay bay : bays) {
+            double distance = bay.area().getEnvelopeInternal().distance(point.getEnvelopeInternal()) > least
+                    ? Double.MAX_VALUE
+                    : bay.area().distance(point);
+            if (distance == 0) {
+                return bay;
+            }
+            if (distance <= least) {
+                least = distance;
+                nearest = bay;
+            }
+        }
+        return nearest;
+    }
+
+    /** Why a place has no core, for a finding. */
+    String offCore(Spot spot) {
+        Point point = face.outline().getFactory().createPoint(spot.coordinate());
+        for (Feature.Opening opening : face.all(Feature.Opening.class)) {
+            if (opening.geometry().covers(point)) {
+                return "lies in the opening " + opening.name();
+            }
+        }
+        return solids.stream().anyMatch(s -> s.covers(point))
+                ? "lies over solid laminate, where there is no core"
+                : "lies outside the outline";
+    }
+
+    private static List<Polygon> cut(Polygon part, List<Feature.Divider> dividers) {
+        if (dividers.isEmpty()) {
+            return List.of(part);
+        }
+        Geometry lines = part.getBoundary();
+        for (Feature.Divider divider : dividers) {
+            lines = OverlayNGRobust.overlay(lines, divider.geometry(), OverlayNG.UNION);
+        }
+        Polygonizer polygonizer = new Polygonizer();
+        polygonizer.add(lines);
+        List<Polygon> pieces = new ArrayList<>();
+        for (Object found : polygonizer.getPolygons()) {
+            Polygon piece = (Polygon) found;
+            if (piece.getArea() > SLIVER_MM2 && part.contains(piece.getInteriorPoint())) {
+                pieces.add(Regions.canonical(piece));
+            }
+        }
+        return pieces;
+    }
+
+    /** Whether some part of the line is a common edge of two bays, or runs along one's boundary. */
+    private static boolean bounds(LineString divider, List<Polygon> pieces) {
+        return pieces.stream()
+                .anyMatch(
+                        p -> p.getBoundary().buffer(0.01).intersection(divider).getLength() > 1);
+    }
+
+    private static Finding endsInside(Face face, Feature.Divider divider) {
+        Coordinate c = divider.geometry().getCoordinateN(0);
+        return new Finding(
+                Finding.Severity.DOUBT,
+                divider.origin(),
+                divider.name(),
+                new Spot(face.name(), c.x, c.y),
+                "divider",
+                String.format(Locale.ROOT, "the divider %s does not cross the core from edge to edge", divider.name()),
+                "it parts no bays: water is taken to pass around its end");
+    }
+
+    static List<Polygon> polygons(Geometry geometry) {
+        List<Polygon> all = new ArrayList<>();
+        for (Object p : PolygonExtracter.getPolygons(geometry)) {
+            if (!((Polygon) p).isEmpty()) {
+                all.add((Polygon) p);
+            }
+        }
+        return all;
+    }
+}

@@ -1,0 +1,156 @@
+package corewright.decision;
+
+import corewright.damage.DamageMap;
+import corewright.damage.Region;
+import corewright.repair.Hole;
+import corewright.repair.InjectionPlan;
+import corewright.repair.RecorePlan;
+import corewright.survey.Resin;
+import corewright.survey.Survey;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** What to buy for the chosen repairs, each line with its basis. All allowances are common practice. */
+final class BuyingList {
+    private static final double OFFCUT = 1.15;
+    private static final double EPOXY_RESERVE = 1.2;
+    private static final int HOLES_PER_BIT = 40;
+    private static final int HOLES_PER_TAPE = 50;
+    private static final int PAIRS_PER_CUP = 2;
+    private static final int PAIRS_PER_CUT = 6;
+    private static final double PLATE_MARGIN = 1.2;
+
+    private final Survey survey;
+    private final List<InjectionPlan> injections;
+    private final List<RecorePlan> recores;
+    private final List<BuyingItem> items = new ArrayList<>();
+
+    private BuyingList(Survey survey, List<InjectionPlan> injections, List<RecorePlan> recores) {
+        this.survey = survey;
+        this.injections = injections;
+        this.recores = recores;
+    }
+
+    static List<BuyingItem> of(
+            Survey survey, DamageMap damage, List<InjectionPlan> injections, List<RecorePlan> recores) {
+        BuyingList list = new BuyingList(survey, injections, recores);
+        list.mixes();
+        list.cores();
+        list.tools();
+        list.plates(damage);
+        return List.copyOf(list.items);
+    }
+
+    private void mixes() {
+        Map<String, List<InjectionPlan>> byResin = injections.stream()
+                .collect(Collectors.groupingBy(InjectionPlan::resin, LinkedHashMap::new, Collectors.toList()));
+        byResin.forEach((name, plans) -> {
+            Resin resin = survey.settings().resin(name);
+            double partA = plans.stream().mapToDouble(InjectionPlan::resinG).sum();
+            double partB = plans.stream().mapToDouble(InjectionPlan::hardenerG).sum();
+            double buy = plans.stream().mapToDouble(InjectionPlan::buyG).sum();
+            double buyA = buy / (1 + resin.hardenerPerResin());
+            String basis = regions(plans.stream().map(InjectionPlan::region).toList())
+                    + ": plan for the most likely space and waste, buy for the space that 9 cases of 10 stay below, in "
+                    + "whole packs";
+            add(name + " resin", partA, packs(buyA), "g", basis);
+            add(name + " hardener", partB, packs(buy - buyA), "g", basis);
+        });
+    }
+
+    private void cores() {
+        Map<String, List<RecorePlan>> bySheet = recores.stream()
+                .collect(Collectors.groupingBy(
+                        p -> String.format(Locale.ROOT, "%s, %s mm", p.core(), Words.plain(p.coreMm())),
+                        LinkedHashMap::new,
+                        Collectors.toList()));
+        bySheet.forEach((sheet, plans) -> {
+            double m2 = plans.stream().mapToDouble(p -> p.cut().getArea()).sum() / 1e6;
+            List<String> names = plans.stream().map(RecorePlan::region).toList();
+            add("core " + sheet, m2, up(m2 * OFFCUT, 0.1), "m2", regions(names) + ": the cuts, 15 % for offcut");
+        });
+        double epoxy = recores.stream().mapToDouble(RecorePlan::epoxyG).sum();
+        if (epoxy > 0) {
+            add(
+                    "laminating epoxy, mixed",
+                    epoxy,
+                    packs(epoxy * EPOXY_RESERVE),
+                    "g",
+                    "wetting out 800 g/m2, bed 1.5 mm, joint 4 mm round the core, waste; buy a fifth more; the new skin's "
+                            + "laminate is not in it");
+        }
+    }
+
+    private void tools() {
+        int cups = injections.stream().mapToInt(p -> p.batches().size()).sum();
+        int holes = injections.stream().mapToInt(p -> p.holes().size()).sum();
+        int pairs = PAIRS_PER_CUP * cups + PAIRS_PER_CUT * recores.size();
+        if (pairs > 0) {
+            add(
+                    "gloves",
+                    pairs,
+                    2.0 * pairs,
+                    "pairs",
+                    "2 a cup and 6 a cut; buy double: they are changed when mix gets on them");
+        }
+        if (cups > 0) {
+            double more = Math.ceil(1.2 * cups);
+            add("mixing pots", cups, more, "pieces", "one a cup, a fifth spare");
+            add("stirring sticks", cups, more, "pieces", "one a pot, a fifth spare");
+            double diameterMm = injections.stream()
+                    .flatMap(p -> p.holes().stream())
+                    .mapToDouble(Hole::diameterMm)
+                    .max()
+                    .orElse(0);
+            double bits = Math.ceil((double) holes / HOLES_PER_BIT);
+            add(
+                    "drill bit " + Words.plain(diameterMm) + " mm",
+                    bits,
+                    bits + 1,
+                    "pieces",
+                    holes + " holes, glass dulls a bit after about " + HOLES_PER_BIT + "; one spare");
+            add("collar stop for the bit", 1, 2, "pieces", "set to the depth stop of each hole; one spare");
+            double rolls = Math.ceil((double) holes / HOLES_PER_TAPE);
+            add("masking tape", rolls, rolls + 1, "rolls", "round " + holes + " holes, to keep the surface clean");
+        }
+    }
+
+    private void plates(DamageMap damage) {
+        List<String> names = injections.stream().map(InjectionPlan::region).toList();
+        double m2 = damage.regions().stream()
+                        .filter(r -> names.contains(r.id()))
+                        .map(Region::likely)
+                        .mapToDouble(p -> p.getArea())
+                        .sum()
+                / 1e6;
+        if (m2 > 0) {
+            add(
+                    "cover plate and release film",
+                    m2,
+                    up(m2 * PLATE_MARGIN, 0.1),
+                    "m2",
+                    regions(names) + ": over each filled place, a fifth for overlap; screwed or weighed down");
+        }
+    }
+
+    private void add(String item, double plan, double buy, String unit, String basis) {
+        items.add(new BuyingItem(item, plan, buy, unit, basis));
+    }
+
+    private static String regions(List<String> ids) {
+        return String.join(", ", ids);
+    }
+
+    /** Up to whole packs: of 250 g, from 2 kg on of 500 g. */
+    private static double packs(double grams) {
+        return up(grams, grams < 2000 ? 250 : 500);
+    }
+
+    private static double up(double value, double step) {
+        return Math.round(Math.ceil(value / step - 1e-9) * step * 1e6) / 1e6;
+    }
+}

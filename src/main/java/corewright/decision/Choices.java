@@ -1,0 +1,134 @@
+package corewright.decision;
+
+import corewright.damage.DamageMap;
+import corewright.damage.Region;
+import corewright.repair.RepairOptions;
+import corewright.survey.Costs;
+import corewright.survey.Survey;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+
+/** The owner's table: from leaving it to opening everything, with cost, days and one thing to know. */
+final class Choices {
+    private final Survey survey;
+    private final DamageMap damage;
+    private final List<RegionDecision> decisions;
+    private final Work work;
+
+    private Choices(Survey survey, DamageMap damage, RepairOptions options, List<RegionDecision> decisions) {
+        this.survey = survey;
+        this.damage = damage;
+        this.decisions = decisions;
+        work = new Work(survey, options);
+    }
+
+    static List<Choice> of(Survey survey, DamageMap damage, RepairOptions options, List<RegionDecision> decisions) {
+        return new Choices(survey, damage, options, decisions).rows();
+    }
+
+    private List<Choice> rows() {
+        if (damage.regions().isEmpty()) {
+            return List.of(row(
+                    "Leave it, watch it",
+                    "nothing to repair; a visit next season",
+                    work.visits(1, 1),
+                    "No damage was found where it was read. What was not read is not known.",
+                    true));
+        }
+        boolean repairs = decisions.stream()
+                .anyMatch(d -> d.method() == Method.INJECT || d.method() == Method.RECORE || d.firstStep() != null);
+        boolean dries = decisions.stream().anyMatch(d -> d.method() == Method.DRY_OUT);
+        List<Region> wet = damage.regions().stream().filter(Region::wet).toList();
+        List<Choice> rows = new ArrayList<>();
+        rows.add(row(
+                "Leave it, watch it",
+                "watch " + names(damage.regions()),
+                work.visits(1, 2),
+                "Nothing gets better by itself: wet core spreads along its joints, and a loose skin works looser.",
+                !repairs && !dries));
+        if (!wet.isEmpty()) {
+            Work.Estimate drying = wet.stream().map(work::dry).reduce(work.visits(1, 2), Work.Estimate::and);
+            rows.add(row(
+                    "Stop the leaks, dry, watch",
+                    "dry " + names(wet) + "; watch the rest",
+                    drying,
+                    "Drying takes weeks under cover and does not bond a loose skin again.",
+                    !repairs && dries));
+        }
+        if (repairs) {
+            rows.add(row("Repair what needs it", advisedWords(), advised(), advisedToKnow(), true));
+        }
+        rows.add(row(
+                "Open and renew all",
+                "cut out " + names(damage.regions()),
+                work.all(damage),
+                "Everything is seen and nothing is left to doubt, for the most work and a new surface.",
+                false));
+        return rows;
+    }
+
+    private Work.Estimate advised() {
+        Work.Estimate sum = work.visits(1, 2);
+        for (Region region : damage.regions()) {
+            sum = sum.and(work.advised(region, on(region)));
+        }
+        return sum;
+    }
+
+    private RegionDecision on(Region region) {
+        return decisions.stream()
+                .filter(d -> d.region().equals(region.id()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private String advisedWords() {
+        List<String> parts = new ArrayList<>();
+        add(parts, "inject ", d -> d.method() == Method.INJECT);
+        add(parts, "cut out ", d -> d.method() == Method.RECORE);
+        add(parts, "dry ", d -> d.method() == Method.DRY_OUT);
+        add(parts, "prove the core of ", d -> d.method() == Method.MONITOR && d.firstStep() != null);
+        add(parts, "watch ", d -> d.method() == Method.MONITOR && d.firstStep() == null);
+        return String.join("; ", parts);
+    }
+
+    private void add(List<String> parts, String verb, Predicate<RegionDecision> which) {
+        List<String> ids =
+                decisions.stream().filter(which).map(RegionDecision::region).toList();
+        if (!ids.isEmpty()) {
+            parts.add(verb + String.join(", ", ids));
+        }
+    }
+
+    private String advisedToKnow() {
+        if (decisions.stream().anyMatch(RegionDecision::architect)) {
+            return "A naval architect or surveyor decides first where the deck carries load.";
+        }
+        if (decisions.stream().anyMatch(d -> d.firstStep() != null)) {
+            return "A pilot hole decides between filling and cutting out: hence the wide range.";
+        }
+        return decisions.stream().anyMatch(d -> d.method() == Method.RECORE)
+                ? "What a cut brings to light can make the job larger."
+                : "The fill is tapped after cure: what still sounds hollow is filled again.";
+    }
+
+    private static String names(List<Region> regions) {
+        return String.join(", ", regions.stream().map(Region::id).toList());
+    }
+
+    /** Cost is work at the yard's rate and materials, visits included; days are for the crew of the survey. */
+    private Choice row(String title, String regions, Work.Estimate sum, String toKnow, boolean advised) {
+        Costs costs = survey.settings().costs();
+        double aDay = costs.hoursPerDay() * survey.settings().crew().people();
+        return new Choice(
+                title,
+                regions,
+                sum.hoursLow() * costs.ratePerHour() + sum.materialLow(),
+                sum.hoursHigh() * costs.ratePerHour() + sum.materialHigh(),
+                sum.hoursLow() / aDay,
+                sum.hoursHigh() / aDay,
+                toKnow,
+                advised);
+    }
+}

@@ -1,0 +1,105 @@
+package corewright.decision;
+
+import corewright.damage.DamageMap;
+import corewright.damage.FaceDamage;
+import corewright.damage.Region;
+import corewright.repair.InjectionPlan;
+import corewright.survey.Feature;
+import corewright.survey.Finding;
+import corewright.survey.Finding.Severity;
+import corewright.survey.Laminate;
+import corewright.survey.Origin;
+import corewright.survey.Spot;
+import corewright.survey.Survey;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/** What a person should know before acting on the decision: a place, a fact, a consequence. */
+final class Doubts {
+    private static final Origin NOWHERE = new Origin("", 0);
+
+    /** Coverage that counts as whole. */
+    private static final double WHOLE = 0.995;
+
+    private Doubts() {}
+
+    static List<Finding> of(
+            Survey survey, DamageMap damage, List<RegionDecision> decisions, List<InjectionPlan> injections) {
+        List<Finding> findings = new ArrayList<>();
+        for (FaceDamage face : damage.faces()) {
+            for (Region region : face.regions()) {
+                loads(findings, survey, face, region);
+            }
+        }
+        for (Region region : damage.regions()) {
+            decisions.stream()
+                    .filter(d -> d.region().equals(region.id()) && d.firstStep() != null)
+                    .forEach(d -> findings.add(about(
+                            Severity.DOUBT,
+                            region,
+                            "dry core",
+                            region.id() + " is loose over core that is not proven dry.",
+                            "It is not injected until that is settled. " + d.firstStep())));
+            injections.stream()
+                    .filter(p -> p.region().equals(region.id()) && p.coveredFraction() < WHOLE)
+                    .forEach(p -> findings.add(about(
+                            Severity.DOUBT,
+                            region,
+                            "coverage",
+                            String.format(
+                                    Locale.ROOT,
+                                    "%.1f %% of the empty space of %s lies out of reach of every hole that may be drilled.",
+                                    100 * (1 - p.coveredFraction()),
+                                    region.id()),
+                            "It may stay empty. Tap there after cure.")));
+        }
+        laminates(findings, survey, damage);
+        return findings;
+    }
+
+    private static void loads(List<Finding> findings, Survey survey, FaceDamage face, Region region) {
+        for (Feature.Fitting fitting : Evidence.of(survey, face, region).loads()) {
+            var at = fitting.geometry().getCentroid();
+            findings.add(new Finding(
+                    Severity.HAZARD,
+                    fitting.origin(),
+                    region.id(),
+                    new Spot(region.face(), at.getX(), at.getY()),
+                    "load",
+                    region.id() + " holds or touches the place of " + fitting.name() + ", which carries load.",
+                    "Injection is not offered under a load. Keep " + fitting.name()
+                            + " out of use until a naval architect or surveyor has decided."));
+        }
+    }
+
+    private static void laminates(List<Finding> findings, Survey survey, DamageMap damage) {
+        Set<Laminate> guessed = new LinkedHashSet<>();
+        for (Region region : damage.regions()) {
+            Laminate laminate = survey.laminateAt(middle(region));
+            if (!laminate.measured()) {
+                guessed.add(laminate);
+            }
+        }
+        for (Laminate laminate : guessed) {
+            findings.add(new Finding(
+                    Severity.HINT,
+                    NOWHERE,
+                    laminate.name(),
+                    null,
+                    "laminate",
+                    "The thicknesses of lay-up " + laminate.name() + " were not measured on this boat.",
+                    "Depth stops rest on them: a pilot hole drilled by hand comes before the others."));
+        }
+    }
+
+    private static Finding about(Severity severity, Region region, String subject, String message, String effect) {
+        return new Finding(severity, NOWHERE, region.id(), middle(region), subject, message, effect);
+    }
+
+    private static Spot middle(Region region) {
+        return new Spot(region.face(), region.label().getX(), region.label().getY());
+    }
+}

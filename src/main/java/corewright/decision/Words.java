@@ -1,0 +1,36 @@
+package corewright.decision;
+
+import corewright.survey.Spot;
+import java.util.List;
+import java.util.Locale;
+
+/** Places, areas and lists as people say them. */
+final class Words {
+    private Words() {}
+
+    /** {@code 2.25 aft, 0.60 starboard}: metres from the survey's datum. */
+    static String place(Spot spot) {
+        return metres(spot.xMm())
+                + (spot.xMm() < 0 ? " forward, " : " aft, ")
+                + metres(spot.yMm())
+                + (spot.yMm() < 0 ? " port" : " starboard");
+    }
+
+    private static String metres(double mm) {
+        return String.format(Locale.ROOT, "%.2f", Math.abs(mm) / 1000);
+    }
+
+    static String squareMetres(double mm2) {
+        return String.format(Locale.ROOT, "%.2f m²", mm2 / 1e6);
+    }
+
+    /** {@code 15} or {@code 15.5}: no more digits than a person noted. */
+    static String plain(double value) {
+        return String.format(Locale.ROOT, "%.1f", value).replaceAll("\\.0$", "");
+    }
+
+    static String list(List<String> items) {
+        int n = items.size();
+        return n < 2 ? String.join("", items) : String.join(", ", items.subList(0, n - 1)) + " and " + items.get(n - 1);
+    }
+}

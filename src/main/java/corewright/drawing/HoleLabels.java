@@ -1,0 +1,72 @@
+package corewright.drawing;
+
+import corewright.repair.Hole;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Puts each hole's number beside it, and its depth stop where there is still room. */
+final class HoleLabels {
+    private static final double GAP = 0.6;
+
+    private HoleLabels() {}
+
+    static List<HoleLabel> place(Marks marks, boolean stops, Obstacles taken) {
+        Obstacles all = taken.copy();
+        List<HoleLabel> labels = new ArrayList<>();
+        for (int i = 0; i < marks.holes().size(); i++) {
+            HoleLabel number =
+                    best(marks.holes().get(i), number(marks.holePlans().get(i)), false, all, true);
+            if (number != null) {
+                labels.add(number);
+                all.add(number.box());
+            }
+        }
+        for (int i = 0; stops && i < marks.holes().size(); i++) {
+            Hole plan = marks.holePlans().get(i);
+            if (plan.kind() == Hole.Kind.INJECTION) {
+                String depth = Figures.fixed(plan.depthStopMm(), 1);
+                HoleLabel stop = best(marks.holes().get(i), depth, true, all, false);
+                if (stop != null) {
+                    labels.add(stop);
+                    all.add(stop.box());
+                }
+            }
+        }
+        return labels;
+    }
+
+    /** The number within its region: 3, V2. */
+    private static String number(Hole hole) {
+        return hole.id().substring(hole.id().indexOf('-') + 1);
+    }
+
+    private static @Nullable HoleLabel best(HoleMark hole, String text, boolean stop, Obstacles taken, boolean must) {
+        HoleLabel least = null;
+        int hits = Integer.MAX_VALUE;
+        for (HoleLabel candidate : around(hole, text, stop)) {
+            int touched = taken.hits(candidate.box().grown(0.3));
+            if (touched < hits) {
+                hits = touched;
+                least = candidate;
+            }
+        }
+        return must || hits == 0 ? least : null;
+    }
+
+    private static List<HoleLabel> around(HoleMark hole, String text, boolean stop) {
+        double w = HoleLabel.width(text, stop);
+        double h = HoleLabel.height(stop);
+        double side = HoleMark.DIAMETER / 2 + GAP;
+        double over = HoleMark.DIAMETER / 2 + GAP + h / 2;
+        double beyondNumber = side + HoleLabel.width("00", false) + GAP;
+        return List.of(
+                new HoleLabel(hole.x() + side, hole.y(), text, stop),
+                new HoleLabel(hole.x() + beyondNumber, hole.y(), text, stop),
+                new HoleLabel(hole.x() - w / 2, hole.y() + over, text, stop),
+                new HoleLabel(hole.x() - w / 2, hole.y() - over, text, stop),
+                new HoleLabel(hole.x() - side - w, hole.y(), text, stop),
+                new HoleLabel(hole.x() + side * 0.7, hole.y() + over * 0.8, text, stop),
+                new HoleLabel(hole.x() + side * 0.7, hole.y() - over * 0.8, text, stop));
+    }
+}

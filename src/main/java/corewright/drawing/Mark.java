@@ -1,0 +1,8 @@
+package corewright.drawing;
+
+/** Something drawn at a place, with the paper it needs for itself. */
+interface Mark {
+    Box box();
+
+    void paint(Paper paper);
+}

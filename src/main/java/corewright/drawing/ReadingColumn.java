@@ -1,0 +1,181 @@
+package corewright.drawing;
+
+import corewright.damage.Condition;
+import corewright.damage.FaceDamage;
+import corewright.damage.Region;
+import corewright.decision.Method;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The column right of a plate's map: how to read it, how to say a place, and the areas, adding up. */
+final class ReadingColumn {
+    private static final double LEFT = 218;
+    private static final double RIGHT = 285;
+    private static final double WORDS = 232;
+    private static final double TOP = 24;
+    private static final double FOOT = 171;
+    private static final Type HEAD = new Type(Typeface.TEXT_BOLD, 10);
+    private static final Type TEXT = new Type(Typeface.TEXT, 8);
+    private static final Type FIGURE = new Type(Typeface.TEXT_SEMIBOLD, 8);
+    private static final double LEAD = 3.5;
+    private static final double SWATCH_PITCH = 7.6;
+    private static final double MARK_PITCH = 5.2;
+    private static final double FIGURE_X = 264;
+    private static final double UNIT_X = 266;
+    private static final double TABLE_PITCH = 3.7;
+
+    private record Row(String name, double squareMetres) {}
+
+    private final Paper paper;
+    private final MapLayout layout;
+    private final FaceDamage damage;
+    private final Plate.Kind kind;
+
+    ReadingColumn(Paper paper, MapLayout layout, Plate.Kind kind) {
+        this.paper = paper;
+        this.layout = layout;
+        this.damage = layout.spec().damage();
+        this.kind = kind;
+    }
+
+    void paint() {
+        List<Legend.Entry> entries = Legend.of(layout);
+        List<Row> rows = kind == Plate.Kind.CONDITION ? conditions() : methods();
+        List<String> voice = TEXT.wrap(voice(), RIGHT - LEFT);
+        double blocks = 9 + voice.size() * LEAD + 8 + (rows.size() + 1) * TABLE_PITCH + 2;
+        double squeeze = Math.min(1, (FOOT - TOP - 4 - blocks) / height(entries));
+        double y = legend(entries, squeeze);
+        y = voice(voice, y + 1.2);
+        table(rows, y + 1.2);
+    }
+
+    private static double height(List<Legend.Entry> entries) {
+        return entries.stream().mapToDouble(ReadingColumn::height).sum();
+    }
+
+    private static double height(Legend.Entry entry) {
+        double pitch = entry.swatch() ? SWATCH_PITCH : MARK_PITCH;
+        return pitch + (Math.max(1, entry.words().size()) - 1) * 3.3;
+    }
+
+    private double legend(List<Legend.Entry> entries, double squeeze) {
+        paper.text("How to read this map", LEFT, TOP, HEAD, Paper.Anchor.LEFT);
+        double y = TOP + 2.6;
+        for (Legend.Entry entry : entries) {
+            double tall = height(entry) * squeeze;
+            double middle = y + tall / 2;
+            entry.sample().paint(paper, LEFT + 5.5, middle);
+            double first = middle + TEXT.capMm() / 2 - (entry.words().size() - 1) * 3.3 / 2;
+            for (int i = 0; i < entry.words().size(); i++) {
+                String words = TEXT.fit(entry.words().get(i), RIGHT - WORDS);
+                paper.text(words, WORDS, first + i * 3.3, TEXT, Paper.Anchor.LEFT);
+            }
+            y += tall;
+        }
+        return y;
+    }
+
+    private double voice(List<String> lines, double y) {
+        paper.line(Pen.LEADER, LEFT, y, RIGHT, y);
+        paper.text("Find a place by voice", LEFT, y + 4.4, HEAD, Paper.Anchor.LEFT);
+        for (int i = 0; i < lines.size(); i++) {
+            paper.text(lines.get(i), LEFT, y + 8.6 + i * LEAD, TEXT, Paper.Anchor.LEFT);
+        }
+        return y + 8.6 + lines.size() * LEAD - 1.4;
+    }
+
+    /** The rule of the grid, with a square that is on this map as its example. */
+    private String voice() {
+        VoiceGrid grid = layout.grid();
+        List<VoiceGrid.Strip> columns = grid.columns();
+        List<VoiceGrid.Strip> rows = grid.rows();
+        VoiceGrid.Strip column = columns.get(columns.size() / 2);
+        VoiceGrid.Strip row = rows.get(rows.size() - 1 - rows.size() / 4);
+        String side = row.name().substring(0, row.name().indexOf(' '));
+        double from = grid.columnStart(column);
+        double rowFrom = grid.rowStart(row);
+        String start = grid.originX() == 0
+                ? "the datum"
+                : Figures.fixed(-grid.originX() / 1000, 1) + " m forward of the datum";
+        return "Letter aft from "
+                + start
+                + ", then side and row out from the centreline: “"
+                + column.name()
+                + ", "
+                + side
+                + " "
+                + word(row.name().substring(row.name().indexOf(' ') + 1))
+                + "” is the square "
+                + span(from)
+                + " m aft, "
+                + span(rowFrom)
+                + " m "
+                + (grid.steep() ? side : "to " + side)
+                + ".";
+    }
+
+    private static String span(double fromMm) {
+        return Figures.fixed(fromMm / 1000, 1) + " to " + Figures.fixed((fromMm + VoiceGrid.STEP) / 1000, 1);
+    }
+
+    private static String word(String number) {
+        List<String> words = List.of("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
+        int n = Integer.parseInt(number);
+        return n < words.size() ? words.get(n) : number;
+    }
+
+    private List<Row> conditions() {
+        List<Row> rows = new ArrayList<>();
+        for (Condition c : Condition.values()) {
+            double area = damage.areaMm2(c);
+            if (area > 0 || c == Condition.SOUND) {
+                rows.add(new Row(c.word(), rounded(area)));
+            }
+        }
+        return rows;
+    }
+
+    /** Regions by what is decided for them. */
+    private List<Row> methods() {
+        List<Row> rows = new ArrayList<>();
+        for (Method method : Method.values()) {
+            List<Region> regions = damage.regions().stream()
+                    .filter(r ->
+                            layout.spec().assessment().decision().on(r.id()).method() == method)
+                    .toList();
+            if (!regions.isEmpty()) {
+                String ids = String.join(", ", regions.stream().map(Region::id).toList());
+                double area =
+                        regions.stream().mapToDouble(r -> r.likely().getArea()).sum();
+                rows.add(new Row(RegionWords.doing(method) + ": " + ids, rounded(area)));
+            }
+        }
+        return rows;
+    }
+
+    private static double rounded(double mm2) {
+        return Math.round(mm2 / 1e4) / 100.0;
+    }
+
+    /** The total is the sum of the rows as shown. */
+    private void table(List<Row> rows, double y) {
+        boolean condition = kind == Plate.Kind.CONDITION;
+        paper.line(Pen.LEADER, LEFT, y, RIGHT, y);
+        paper.text(condition ? "Core by condition" : "What is decided", LEFT, y + 4.4, HEAD, Paper.Anchor.LEFT);
+        double at = y + 9;
+        double sum = 0;
+        for (Row row : rows) {
+            row(row.name, row.squareMetres, at, TEXT);
+            sum += row.squareMetres;
+            at += TABLE_PITCH;
+        }
+        paper.line(Pen.FAINT, LEFT, at - 2.6, UNIT_X + 5, at - 2.6);
+        row(condition ? "core of the " + damage.face().name() : "damage", sum, at + 0.6, FIGURE);
+    }
+
+    private void row(String name, double squareMetres, double y, Type type) {
+        paper.text(type.fit(name, FIGURE_X - LEFT - 10), LEFT, y, type, Paper.Anchor.LEFT);
+        paper.text(Figures.fixed(squareMetres, 2), FIGURE_X, y, FIGURE, Paper.Anchor.RIGHT);
+        paper.text("m²", UNIT_X, y, TEXT, Paper.Anchor.LEFT);
+    }
+}

@@ -1,0 +1,87 @@
+package corewright.drawing;
+
+import corewright.survey.Face;
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+
+/**
+ * Names for places, to be said aloud: letters every 500 mm aft (no I, no O), rows counted out from the centreline with
+ * their side. "E, starboard two." Letters count from the datum, so that they stay the same on every sheet of a face.
+ *
+ * @param extent of the face, survey millimetres
+ * @param steep on a wall rows have no port and starboard but count along the height
+ */
+record VoiceGrid(Envelope extent, boolean steep, boolean highIsPlusY) {
+    static final double STEP = 500;
+    private static final String LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ";
+    private static final double WALL_FROM_DEG = 60;
+
+    /** A column or row with the survey's limits of its visible part. */
+    record Strip(String name, double from, double to) {}
+
+    static VoiceGrid of(Face face) {
+        boolean plusY = Math.sin(Math.toRadians(face.uphillDeg())) >= 0;
+        boolean steep = face.tiltDeg() >= WALL_FROM_DEG
+                && face.tiltDeg() <= 180 - WALL_FROM_DEG
+                && Math.abs(Math.sin(Math.toRadians(face.uphillDeg()))) > 0.7;
+        return new VoiceGrid(face.outline().getEnvelopeInternal(), steep, plusY);
+    }
+
+    /** Where letter A begins: at the datum, or at the foremost whole step where the face reaches forward of it. */
+    double originX() {
+        return extent.getMinX() > -1 ? 0 : STEP * Math.floor(extent.getMinX() / STEP);
+    }
+
+    private static String letters(int index) {
+        int n = LETTERS.length();
+        String last = String.valueOf(LETTERS.charAt(index % n));
+        return index < n ? last : letters(index / n - 1) + last;
+    }
+
+    List<Strip> columns() {
+        List<Strip> columns = new ArrayList<>();
+        double origin = originX();
+        for (int i = (int) Math.floor((extent.getMinX() - origin) / STEP); ; i++) {
+            double from = Math.max(extent.getMinX(), origin + i * STEP);
+            double to = Math.min(extent.getMaxX(), origin + (i + 1) * STEP);
+            if (from >= extent.getMaxX()) {
+                return columns;
+            }
+            if (to > from) {
+                columns.add(new Strip(letters(Math.max(i, 0)), from, to));
+            }
+        }
+    }
+
+    List<Strip> rows() {
+        List<Strip> rows = new ArrayList<>();
+        int first = (int) Math.floor(extent.getMinY() / STEP);
+        for (int i = first; i * STEP < extent.getMaxY(); i++) {
+            double from = Math.max(extent.getMinY(), i * STEP);
+            double to = Math.min(extent.getMaxY(), (i + 1) * STEP);
+            if (to > from) {
+                rows.add(new Strip(side(i >= 0) + " " + (i >= 0 ? i + 1 : -i), from, to));
+            }
+        }
+        return rows;
+    }
+
+    /** Where the whole column begins, survey millimetres aft. */
+    double columnStart(Strip column) {
+        return STEP * Math.floor((column.from() - originX()) / STEP + 1e-9) + originX();
+    }
+
+    /** Where the whole row begins, counted out from the centreline. */
+    double rowStart(Strip row) {
+        int number = Integer.parseInt(row.name().substring(row.name().indexOf(' ') + 1));
+        return STEP * (number - 1);
+    }
+
+    private String side(boolean plusY) {
+        if (steep) {
+            return plusY == highIsPlusY ? "up" : "down";
+        }
+        return plusY ? "starboard" : "port";
+    }
+}

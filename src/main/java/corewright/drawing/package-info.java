@@ -1,0 +1,24 @@
+/**
+ * The one map painter: what is on paper, in paper millimetres, for pictures, SVG and PDF alike.
+ *
+ * <p><b>In:</b> an {@link corewright.assessment.Assessment}. <b>Out:</b> strokes and words on a
+ * {@link java.awt.Graphics2D} whose unit is one millimetre, origin top left, y down. Writing files belongs to
+ * {@code report}.
+ *
+ * <p><b>Steps of a plate.</b> (1) the largest standard scale at which the face and its labels fit; (2) places of marks,
+ * then names of features, then region labels with leaders that never cross, then the readings there is room for; (3)
+ * paint in the fixed order: voice grid, pattern, likely edge, possible edge, supports, dividers, openings, outline,
+ * readings, fittings, probes, holes, tags, leaders, words; (4) the sheet round it: title, how to read the map, areas, title
+ * strip, caution, print check.
+ *
+ * <p><b>Units.</b> Paper millimetres with y down; {@link corewright.drawing.PlanView} turns survey millimetres (x aft, y to
+ * starboard) into them with the bow to the left and starboard at the top. Type sizes are points (1/72 inch).
+ *
+ * <p><b>Rules.</b> Everything is told apart in black on white. Nothing depends on the machine: the six typefaces are
+ * bundled, widths come from their own tables, figures are formatted without a locale. Shapes of marks are ours: holes are
+ * round, fittings square, open questions are tags, probes point down.
+ */
+@NullMarked
+package corewright.drawing;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,234 @@
+package corewright.field;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Normal approximation to a latent field seen through bounded observations.
+ *
+ * <p>Each observation is replaced by a normal site of precision t and shift v, refined in rounds until the approximation
+ * and the observation agree on mean and variance. With prior covariance K: B = I + T½ K T½ = L L', posterior covariance
+ * K − V'V with V = L⁻¹ T½ K, posterior mean K v − V'V v; all relative to the prior mean.
+ *
+ * <p>Source: Rasmussen and Williams, Gaussian Processes for Machine Learning (2006), section 3.6 and algorithm 3.5; all
+ * sites are renewed together, with damping.
+ */
+final class ExpectationPropagation {
+    /** A site never sharpens the field by less: keeps its root and shift finite. */
+    private static final double LEAST_PRECISION = 1e-10;
+
+    private static final double DAMPING = 0.7;
+    /** Below this part of the prior variance a site's precision is too small to divide by; leaves ten digits. */
+    private static final double CANCELS = 1e-5;
+
+    private final List<Site> sites;
+    private final double[] mean;
+    private final double[] covariance;
+    private final int n;
+    private final double[] precision;
+    private final double[] shift;
+    private final double[] marginalMean;
+    private final double[] marginalVariance;
+    private double[] weights = {};
+    private Cholesky factor = Cholesky.of(0, new double[0]);
+
+    /** @param covariance prior, row-major n x n, symmetric; not written to */
+    ExpectationPropagation(List<Site> sites, double[] mean, double[] covariance) {
+        this.sites = sites;
+        this.mean = mean;
+        this.covariance = covariance;
+        n = mean.length;
+        precision = new double[n];
+        shift = new double[n];
+        marginalMean = new double[n];
+        marginalVariance = new double[n];
+        for (int i = 0; i < n; i++) {
+            precision[i] = LEAST_PRECISION;
+            if (sites.get(i) instanceof Site.Value s) {
+                precision[i] = 1 / (s.error() * s.error());
+                shift[i] = (s.value() - mean[i]) * precision[i];
+            }
+        }
+    }
+
+    /** Starts from the sites of a run with other scales. */
+    void startFrom(ExpectationPropagation other) {
+        System.arraycopy(other.precision, 0, precision, 0, n);
+        System.arraycopy(other.shift, 0, shift, 0, n);
+    }
+
+    /** Rounds until settled; true when the sites stopped moving. */
+    boolean run(int rounds, double tolerance) {
+        update();
+        boolean settled = false;
+        for (int round = 0; round < rounds && !settled; round++) {
+            settled = renewSites() <= tolerance;
+            update();
+        }
+        return settled;
+    }
+
+    /**
+     * Posterior at the sites from the present precisions and shifts. The variance is (1 − (B⁻¹)_ii) / t_i; where a site's
+     * precision is so small that this cancels, its own column K_ii − |L⁻¹ T½ k_i|² is solved instead.
+     */
+    private void update() {
+        double[] root = new double[n];
+        for (int i = 0; i < n; i++) {
+            root[i] = Math.sqrt(precision[i]);
+        }
+        double[] b = new double[n * n];
+        for (int i = 0; i < n; i++) {
+            for (int j = i; j < n; j++) {
+                b[i * n + j] = root[i] * covariance[i * n + j] * root[j];
+            }
+            b[i * n + i] += 1;
+        }
+        factor = Cholesky.of(n, b);
+        double[] inverse = factor.inverseDiagonal();
+        weights = weights();
+        for (int i = 0; i < n; i++) {
+            boolean cancels = precision[i] * covariance[i * n + i] < CANCELS;
+            marginalVariance[i] = cancels ? covariance[i * n + i] - explained(i) : (1 - inverse[i]) / precision[i];
+            double sum = 0;
+            for (int j = 0; j < n; j++) {
+                sum += covariance[i * n + j] * weights[j];
+            }
+            marginalMean[i] = sum;
+        }
+    }
+
+    private double explained(int i) {
+        double[] column = Arrays.copyOfRange(covariance, i * n, (i + 1) * n);
+        reduce(column, 1);
+        double sum = 0;
+        for (double e : column) {
+            sum += e * e;
+        }
+        return sum;
+    }
+
+    /** alpha = v − T½ B⁻¹ T½ K v: the posterior mean anywhere is the prior mean plus k'alpha. */
+    private double[] weights() {
+        double[] scaled = new double[n];
+        for (int i = 0; i < n; i++) {
+            double sum = 0;
+            for (int j = 0; j < n; j++) {
+                sum += covariance[i * n + j] * shift[j];
+            }
+            scaled[i] = Math.sqrt(precision[i]) * sum;
+        }
+        factor.solve(scaled);
+        for (int i = 0; i < n; i++) {
+            scaled[i] = shift[i] - Math.sqrt(precision[i]) * scaled[i];
+        }
+        return scaled;
+    }
+
+    private double renewSites() {
+        double change = 0;
+        for (int i = 0; i < n; i++) {
+            if (!(sites.get(i) instanceof Site.Interval s)) {
+                continue;
+            }
+            Cavity c = cavity(i);
+            Tilted tilted = Tilted.of(s, mean[i] + c.mean, c.variance);
+            double newVariance =
+                    c.variance + c.variance * c.variance * (tilted.curvature - tilted.slope * tilted.slope);
+            double newMean = c.mean + c.variance * tilted.slope;
+            double t = Math.max(LEAST_PRECISION, 1 / newVariance - 1 / c.variance);
+            double v = newMean * (t + 1 / c.variance) - c.mean / c.variance;
+            double stepT = DAMPING * (t - precision[i]);
+            double stepV = DAMPING * (v - shift[i]);
+            precision[i] += stepT;
+            shift[i] += stepV;
+            change = Math.max(change, Math.abs(stepT) / (1 + t));
+            change = Math.max(change, Math.abs(stepV) / (1 + Math.abs(v)));
+        }
+        return change;
+    }
+
+    /** Logarithm of the approximate probability of all observations (Rasmussen and Williams, equation 3.65). */
+    double logEvidence() {
+        double sum = -factor.logDiagonal();
+        for (int i = 0; i < n; i++) {
+            Cavity c = cavity(i);
+            double t = precision[i];
+            double v = shift[i];
+            double one = 1 + t * c.variance;
+            sum += Math.log(probability(i, c)) + 0.5 * Math.log(one) + 0.5 * v * marginalMean[i];
+            sum += 0.5 * (c.mean * (t * c.mean - 2 * v) - v * v * c.variance) / one;
+        }
+        return sum;
+    }
+
+    /** Probability that observation i has nothing to do with the field, given all others. */
+    double doubt(int i) {
+        if (!(sites.get(i) instanceof Site.Interval s)) {
+            return 0;
+        }
+        return s.doubt() * s.chance() / probability(i, cavity(i));
+    }
+
+    /** How many standard deviations a value site lies from what all others say; 0 for an interval. */
+    double surprise(int i) {
+        if (!(sites.get(i) instanceof Site.Value s)) {
+            return 0;
+        }
+        Cavity c = cavity(i);
+        return (s.value() - mean[i] - c.mean) / Math.sqrt(c.variance + s.error() * s.error());
+    }
+
+    private double probability(int i, Cavity c) {
+        Site site = sites.get(i);
+        if (site instanceof Site.Value s) {
+            double sd = Math.sqrt(c.variance + s.error() * s.error());
+            return Math.max(Double.MIN_NORMAL, Normal.density((s.value() - mean[i] - c.mean) / sd) / sd);
+        }
+        return Tilted.of((Site.Interval) site, mean[i] + c.mean, c.variance).probability;
+    }
+
+    /** The posterior at site i with its own observation taken out, relative to the prior mean. */
+    private Cavity cavity(int i) {
+        double variance = 1 / Math.max(1e-12, 1 / marginalVariance[i] - precision[i]);
+        return new Cavity(variance * (marginalMean[i] / marginalVariance[i] - shift[i]), variance);
+    }
+
+    /** k'alpha is the posterior mean, less the prior one, wherever the prior covariance with the sites is k. */
+    double[] alpha() {
+        return weights.clone();
+    }
+
+    /** Turns prior covariances with other places, sites by {@code columns}, into L⁻¹ T½ times them. */
+    void reduce(double[] cross, int columns) {
+        for (int i = 0; i < n; i++) {
+            double root = Math.sqrt(precision[i]);
+            for (int j = 0; j < columns; j++) {
+                cross[i * columns + j] *= root;
+            }
+        }
+        factor.forward(cross, columns);
+    }
+
+    private record Cavity(double mean, double variance) {}
+
+    /** Probability of an interval observation under a normal, and the two derivatives that move the normal. */
+    private record Tilted(double probability, double slope, double curvature) {
+        static Tilted of(Site.Interval s, double mean, double variance) {
+            double d = Math.sqrt(variance + s.noise() * s.noise());
+            double a = (s.low() - mean) / d;
+            double b = (s.high() - mean) / d;
+            double sure = 1 - s.doubt();
+            double z = Math.max(Double.MIN_NORMAL, sure * Normal.between(a, b) + s.doubt() * s.chance());
+            double atLow = Normal.density(a);
+            double atHigh = Normal.density(b);
+            double slope = sure * (atLow - atHigh) / (d * z);
+            double curvature = sure * (weighted(a, atLow) - weighted(b, atHigh)) / (d * d * z);
+            return new Tilted(z, slope, curvature);
+        }
+
+        private static double weighted(double bound, double density) {
+            return density == 0 ? 0 : bound * density;
+        }
+    }
+}

@@ -1,0 +1,89 @@
+package corewright.repair;
+
+import corewright.survey.Drilling;
+import corewright.survey.Laminate;
+import corewright.survey.Resin;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** What can hurt or spoil an injection: first what to do, then why. */
+final class Cautions {
+    static final String SKIN = "Wear gloves and change them often: epoxy on the skin can make you allergic for good.";
+    static final String RULES =
+            "Ask a naval architect or surveyor before work on the structure: they, the yard and local rules come first.";
+
+    /** Above this empty height a filled gap gets hot enough to spoil itself (one-dimensional cure model). Practice. */
+    private static final double HOT_GAP_MM = 6;
+
+    /** Weights cannot hold more than about this. Practice. */
+    private static final double BALLAST_LIMIT_KPA = 3;
+
+    private Cautions() {}
+
+    /** What of a pattern a person has to know. */
+    record Facts(
+            double deepestGapMm, double deepestStopMm, double coveredFraction, int narrowHoles, boolean pilotFirst) {}
+
+    static List<String> of(Facts facts, Resin resin, Drilling drilling, Laminate laminate) {
+        List<String> cautions = new ArrayList<>();
+        if (facts.pilotFirst()) {
+            cautions.add("Drill a pilot hole by hand first and note where the drill drops in: the skin's thickness is "
+                    + "not measured on this boat.");
+        }
+        cautions.add(String.format(
+                Locale.ROOT,
+                "Set the collar before each hole and never drill past %.1f mm: the inner skin begins at %.1f mm.",
+                facts.deepestStopMm(),
+                laminate.outerSkinMm() + laminate.coreMm()));
+        cautions.add("Look from below before drilling: wires, tanks, pipes and steel.");
+        cautions.add(SKIN);
+        cautions.add(String.format(
+                Locale.ROOT,
+                "Mix no more than %.0f g at once and pour it out of the pot: 100 g left standing can pass 200 °C.",
+                drilling.largestBatchG()));
+        if (facts.deepestGapMm() > HOT_GAP_MM && resin.expansion() > 1) {
+            cautions.add(String.format(
+                    Locale.ROOT,
+                    "Fill in lifts where the space is higher than %.0f mm, unless the data sheet of the mix allows one "
+                            + "fill: it overheats.",
+                    HOT_GAP_MM));
+        }
+        lifting(cautions, resin);
+        if (facts.coveredFraction() < 0.995) {
+            cautions.add(Words.percent(1 - facts.coveredFraction())
+                    + " of the empty space lies out of reach of every hole that may be drilled. Tap there after cure.");
+        }
+        if (facts.narrowHoles() > 0) {
+            cautions.add(String.format(
+                    Locale.ROOT,
+                    "%d %s nearer to the region's edge than %.1f mm, on its middle line: the region is too narrow there.",
+                    facts.narrowHoles(),
+                    facts.narrowHoles() == 1 ? "hole stands" : "holes stand",
+                    drilling.edgeClearanceMm()));
+        }
+        cautions.add("Do not put polyurethane foam in its place: it gives off isocyanate and carries no load.");
+        cautions.add(RULES);
+        return cautions;
+    }
+
+    private static void lifting(List<String> cautions, Resin resin) {
+        double sealed = Restraint.sealedKPa(resin);
+        if (sealed <= 0) {
+            cautions.add("Weigh the skin down before filling: the tool's pressure lifts a loose skin.");
+            return;
+        }
+        String weights = sealed > BALLAST_LIMIT_KPA
+                ? String.format(
+                        Locale.ROOT,
+                        "%.0f kg on a square metre, more than weights can hold",
+                        Restraint.ballastKgM2(sealed))
+                : String.format(Locale.ROOT, "%.0f kg on a square metre", Restraint.ballastKgM2(sealed));
+        cautions.add(String.format(
+                Locale.ROOT,
+                "Keep every vent open until the mix rises out of it, and hold the skin with a plate: sealed in, this mix "
+                        + "can push with up to %.0f kPa, %s.",
+                sealed,
+                weights));
+    }
+}

@@ -1,0 +1,114 @@
+package corewright.repair;
+
+import corewright.survey.Face;
+import corewright.survey.Feature;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
+
+/**
+ * Where a hole may be drilled: clear of fittings by their keep-out, of supports, dividers and solid areas by the edge
+ * clearance, and of the region's edge by the same. Where the region is narrower than two clearances the middle line
+ * stands in for the last rule.
+ */
+final class DrillPlaces {
+    private static final GeometryFactory FACTORY = new GeometryFactory();
+
+    /** By flat index of the cavity: a hole may stand at the cell's centre. */
+    final boolean[] allowed;
+    /** By flat index: allowed only as the middle of a narrow part. */
+    final boolean[] narrow;
+
+    private DrillPlaces(int size) {
+        allowed = new boolean[size];
+        narrow = new boolean[size];
+    }
+
+    static DrillPlaces of(Cavity cavity, Polygon area, Face face, double clearanceMm) {
+        DrillPlaces places = new DrillPlaces(cavity.size());
+        double[] edgeMm = edgeDistances(cavity, area, clearanceMm);
+        for (int c : cavity.cells) {
+            boolean clear = edgeMm[c] >= clearanceMm;
+            places.narrow[c] = !clear && ridge(cavity, edgeMm, c, clearanceMm);
+            places.allowed[c] = clear || places.narrow[c];
+        }
+        for (Feature feature : face.features()) {
+            places.keepClear(cavity, feature.geometry(), keepOffMm(feature, clearanceMm));
+        }
+        return places;
+    }
+
+    private static double keepOffMm(Feature feature, double clearanceMm) {
+        if (feature instanceof Feature.Fitting fitting) {
+            return fitting.keepoutMm();
+        }
+        boolean bounds = feature instanceof Feature.Support
+                || feature instanceof Feature.Divider
+                || feature instanceof Feature.Solid
+                || feature instanceof Feature.Opening;
+        return bounds ? clearanceMm : -1;
+    }
+
+    private void keepClear(Cavity cavity, Geometry geometry, double offMm) {
+        if (offMm < 0) {
+            return;
+        }
+        Envelope box = new Envelope(geometry.getEnvelopeInternal());
+        box.expandBy(offMm);
+        for (int c : cavity.cells) {
+            Coordinate at = cavity.centre(c);
+            if (allowed[c] && box.contains(at) && geometry.distance(FACTORY.createPoint(at)) <= offMm) {
+                allowed[c] = false;
+                narrow[c] = false;
+            }
+        }
+    }
+
+    /** Distance to the region's edge where that matters, infinite well inside. */
+    private static double[] edgeDistances(Cavity cavity, Polygon area, double clearanceMm) {
+        IndexedFacetDistance edge = new IndexedFacetDistance(area.getBoundary());
+        int window = (int) Math.ceil(clearanceMm / cavity.cell) + 1;
+        double[] distance = new double[cavity.size()];
+        for (int c : cavity.cells) {
+            distance[c] = deepInside(cavity, c, window)
+                    ? Double.POSITIVE_INFINITY
+                    : edge.distance(FACTORY.createPoint(cavity.centre(c)));
+        }
+        return distance;
+    }
+
+    private static boolean deepInside(Cavity cavity, int cell, int window) {
+        int row = cell / cavity.columns;
+        int column = cell % cavity.columns;
+        if (row < window || column < window || row >= cavity.rows - window || column >= cavity.columns - window) {
+            return false;
+        }
+        for (int r = -window; r <= window; r++) {
+            for (int c = -window; c <= window; c++) {
+                if (!cavity.inside(cell + r * cavity.columns + c)) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** No cell within the clearance lies deeper by more than half a cell. */
+    private static boolean ridge(Cavity cavity, double[] edgeMm, int cell, double clearanceMm) {
+        int window = (int) Math.ceil(clearanceMm / cavity.cell);
+        double enough = edgeMm[cell] + cavity.cell / 2;
+        int row = cell / cavity.columns;
+        int column = cell % cavity.columns;
+        for (int r = Math.max(0, row - window); r <= Math.min(cavity.rows - 1, row + window); r++) {
+            for (int c = Math.max(0, column - window); c <= Math.min(cavity.columns - 1, column + window); c++) {
+                if (edgeMm[r * cavity.columns + c] > enough) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+}

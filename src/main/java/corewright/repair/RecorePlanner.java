@@ -1,0 +1,110 @@
+package corewright.repair;
+
+import corewright.damage.FaceDamage;
+import corewright.damage.Region;
+import corewright.survey.Feature;
+import corewright.survey.Laminate;
+import corewright.survey.Spot;
+import corewright.survey.Survey;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.Polygonal;
+import org.locationtech.jts.geom.util.PolygonExtracter;
+
+/** The cut through the outer skin around a region, and what a new core takes. */
+final class RecorePlanner {
+    /** Radius of the cut's corners: a sharp corner starts a crack. Practice. */
+    private static final double CORNER_MM = 25;
+
+    /** Arcs in eighths of a quarter circle. */
+    private static final int ARC = 8;
+
+    /** Unthickened epoxy that wets out both faces of the core and both skins. Practice. */
+    private static final double WETTING_G_PER_MM2 = 800e-6;
+
+    /** Thickened bed under and over the core. Practice. */
+    private static final double BED_MM = 1.5;
+
+    /** Gap filled all round the new core. Practice. */
+    private static final double KERF_MM = 4;
+
+    private static final double EPOXY_G_PER_MM3 = 1.15e-3;
+
+    private RecorePlanner() {}
+
+    static RecorePlan plan(Survey survey, FaceDamage damage, Region region) {
+        Geometry cut = cut(damage, region, survey.settings().thresholds().recoreMarginMm());
+        Spot middle =
+                new Spot(region.face(), region.label().getX(), region.label().getY());
+        Laminate laminate = survey.laminateAt(middle);
+        double epoxy = epoxyG(cut, laminate.coreMm())
+                / (1 - survey.settings().drilling().wasteFraction());
+        return new RecorePlan(
+                region.id(), cut, laminate.coreMm(), laminate.core(), epoxy, cautions(damage, cut, laminate));
+    }
+
+    /** Likely extent and margin, within the bay, corners rounded inside and out. */
+    private static Geometry cut(FaceDamage damage, Region region, double marginMm) {
+        Polygon likely = region.likely();
+        Geometry wide = likely.buffer(marginMm + CORNER_MM, ARC).buffer(-CORNER_MM, ARC);
+        Geometry bay = damage.bays().stream()
+                .filter(b -> b.name().equals(region.bay()))
+                .map(b -> (Geometry) b.area())
+                .findFirst()
+                .orElse(damage.face().outline());
+        Geometry clipped = polygons(wide.intersection(bay));
+        Geometry rounded =
+                polygons(clipped.buffer(-CORNER_MM, ARC).buffer(CORNER_MM, ARC).intersection(clipped));
+        // a sliver narrower than two corner radii has no rounded form
+        return rounded.getArea() >= 0.9 * clipped.getArea() ? rounded : clipped;
+    }
+
+    private static Geometry polygons(Geometry any) {
+        if (any instanceof Polygonal) {
+            return any;
+        }
+        List<Polygon> parts = new ArrayList<>();
+        for (Object p : PolygonExtracter.getPolygons(any)) {
+            parts.add((Polygon) p);
+        }
+        GeometryFactory factory = any.getFactory();
+        return parts.size() == 1 ? parts.get(0) : factory.createMultiPolygon(parts.toArray(Polygon[]::new));
+    }
+
+    /** Wetting out, bed and kerf; laminating the skin again comes on top. */
+    static double epoxyG(Geometry cut, double coreMm) {
+        double area = cut.getArea();
+        double kerfMm3 = cut.getLength() * KERF_MM * coreMm;
+        return area * WETTING_G_PER_MM2 + (area * BED_MM + kerfMm3) * EPOXY_G_PER_MM3;
+    }
+
+    private static List<String> cautions(FaceDamage damage, Geometry cut, Laminate laminate) {
+        List<String> cautions = new ArrayList<>();
+        cautions.add(String.format(
+                Locale.ROOT,
+                "Set the saw to %.1f mm: the outer skin only. The inner skin carries on without it.",
+                laminate.outerSkinMm()));
+        if (!laminate.measured()) {
+            cautions.add("Drill a pilot hole first: the skin's thickness is not measured on this boat.");
+        }
+        cautions.add("Look from below before cutting: wires, tanks, pipes and steel.");
+        cautions.add(
+                "Prop the deck before a cut runs from support to support: an opened panel has lost its stiffness.");
+        for (Feature.Fitting fitting : damage.face().all(Feature.Fitting.class)) {
+            if (fitting.geometry().intersects(cut)) {
+                cautions.add("Take off " + fitting.name() + " first"
+                        + (fitting.loadBearing() ? " and keep it out of use until the repair is signed off" : "")
+                        + ": it stands in the cut.");
+            }
+        }
+        cautions.add("Let the new core in at 15 % moisture or less: damp core does not bond.");
+        cautions.add("Wear a mask and draw off the dust: glass, mouldy core and old paint.");
+        cautions.add(Cautions.SKIN);
+        cautions.add(Cautions.RULES);
+        return cautions;
+    }
+}

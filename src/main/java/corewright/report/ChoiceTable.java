@@ -1,0 +1,46 @@
+package corewright.report;
+
+import corewright.assessment.Assessment;
+import corewright.decision.Choice;
+import corewright.drawing.Paper.Anchor;
+import corewright.report.RuledTable.Column;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The choices side by side, from least to most done, one of them recommended. */
+final class ChoiceTable {
+    /** What stands between days and the thing to know; takes its room from the first and the last column. */
+    record Extra(Column column, List<String> cells) {}
+
+    private ChoiceTable() {}
+
+    static RuledTable of(Assessment assessment, List<Extra> extras) {
+        double taken = extras.stream().mapToDouble(e -> e.column().widthMm()).sum();
+        List<Column> columns = new ArrayList<>();
+        columns.add(new Column("Choice", 63 - taken / 2, Anchor.LEFT));
+        columns.add(new Column("Cost", 34, Anchor.RIGHT));
+        columns.add(new Column("Days in yard", 24, Anchor.RIGHT));
+        extras.forEach(e -> columns.add(e.column()));
+        columns.add(new Column("What to know", Sheet.FULL_WIDTH - 63 - 34 - 24 - taken / 2, Anchor.LEFT));
+        RuledTable table = new RuledTable(columns);
+        String currency = Prose.plain(assessment.survey().settings().costs().currency());
+        List<Choice> choices = assessment.decision().choices();
+        for (int i = 0; i < choices.size(); i++) {
+            Choice choice = choices.get(i);
+            List<String> cells = new ArrayList<>();
+            cells.add(Prose.bold(Prose.plain(choice.title())) + "\n" + Prose.plain(choice.regions()));
+            cells.add(Wording.money(currency, choice.costLow(), choice.costHigh()));
+            cells.add(Wording.days(choice.daysLow(), choice.daysHigh()));
+            for (Extra extra : extras) {
+                cells.add(extra.cells().get(i));
+            }
+            cells.add((choice.advised() ? Prose.bold("Recommended.") + " " : "") + Prose.plain(choice.toKnow()));
+            if (choice.advised()) {
+                table.markedRow(cells);
+            } else {
+                table.row(cells);
+            }
+        }
+        return table;
+    }
+}

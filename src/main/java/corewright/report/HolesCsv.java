@@ -1,0 +1,32 @@
+package corewright.report;
+
+import corewright.assessment.Assessment;
+import corewright.repair.Hole;
+import corewright.repair.InjectionPlan;
+import java.util.Locale;
+
+/** holes.csv: every hole to be drilled, in working order. */
+final class HolesCsv {
+    private HolesCsv() {}
+
+    static Table of(Assessment assessment) {
+        Table table = new Table("id,face,region,kind,order,x,y,diameter_mm,depth_stop_mm,reach_mm,served_l");
+        for (InjectionPlan plan : assessment.decision().injections()) {
+            for (Hole hole : plan.holes()) {
+                table.add(
+                        hole.id(),
+                        hole.spot().face(),
+                        hole.region(),
+                        hole.kind().name().toLowerCase(Locale.ROOT),
+                        Integer.toString(hole.order()),
+                        Numbers.rounded(hole.spot().xMm(), 1),
+                        Numbers.rounded(hole.spot().yMm(), 1),
+                        Numbers.rounded(hole.diameterMm(), 2),
+                        Numbers.rounded(hole.depthStopMm(), 1),
+                        Numbers.rounded(hole.reachMm(), 1),
+                        Numbers.full(hole.servedMm3() / Units.MM3_PER_LITRE));
+            }
+        }
+        return table;
+    }
+}

@@ -1,0 +1,79 @@
+package corewright.report;
+
+import corewright.assessment.Assessment;
+import corewright.assessment.Progress;
+import corewright.damage.FaceDamage;
+import corewright.damage.Surfaces;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.function.Supplier;
+
+/** Writes everything a run leaves behind. */
+public final class Outputs {
+    private Outputs() {}
+
+    /**
+     * Whether outputs may go to this folder, asked before the work begins.
+     *
+     * @throws IOException a sentence, where the folder is a file or holds what is not ours
+     */
+    public static void check(Path folder) throws IOException {
+        Destination.check(folder);
+    }
+
+    /**
+     * Writes the folder, whole or not at all.
+     *
+     * @param timingsMs asked for last: stage → milliseconds
+     * @return the text of summary.json
+     */
+    public static String write(
+            Assessment assessment, Path folder, Progress progress, Supplier<Map<String, Long>> timingsMs)
+            throws IOException {
+        try (Destination destination = new Destination(folder)) {
+            Path work = destination.work();
+            progress.begin("tables", 0.60);
+            tables(assessment, work);
+            surfaces(assessment, Files.createDirectory(work.resolve("surfaces")));
+            progress.begin("maps", 0.65);
+            PlateFiles.write(assessment, Files.createDirectory(work.resolve("maps")));
+            progress.begin("owner's report", 0.90);
+            OwnerReport.write(assessment, work.resolve("owner-report.pdf"));
+            progress.begin("summary", 0.99);
+            String summary = SummaryJson.text(assessment, timingsMs.get());
+            text(work.resolve(Destination.MARKER), summary);
+            destination.finish();
+            return summary;
+        }
+    }
+
+    private static void tables(Assessment assessment, Path work) throws IOException {
+        text(work.resolve("regions.geojson"), RegionsGeoJson.text(assessment));
+        HolesCsv.of(assessment).write(work.resolve("holes.csv"));
+        BatchesCsv.of(assessment).write(work.resolve("batches.csv"));
+        BuyingListCsv.of(assessment).write(work.resolve("buying-list.csv"));
+        FindingsCsv.of(assessment).write(work.resolve("findings.csv"));
+        NextReadingsCsv.of(assessment).write(work.resolve("next-readings.csv"));
+    }
+
+    private static void surfaces(Assessment assessment, Path folder) throws IOException {
+        Map<String, String> names = FileNames.of(
+                assessment.damage().faces().stream().map(f -> f.face().name()).toList());
+        for (FaceDamage face : assessment.damage().faces()) {
+            String name = names.get(face.face().name());
+            Surfaces surfaces = face.surfaces();
+            AsciiGrid.write(surfaces.moistureIndex(), folder.resolve(name + "-moisture.asc"));
+            AsciiGrid.write(surfaces.pWet(), folder.resolve(name + "-p_wet.asc"));
+            AsciiGrid.write(surfaces.pLoose(), folder.resolve(name + "-p_delaminated.asc"));
+            AsciiGrid.write(surfaces.voidDepthMm(), folder.resolve(name + "-void_depth_mm.asc"));
+            AsciiGrid.write(surfaces.voidDepthSdMm(), folder.resolve(name + "-void_depth_sd_mm.asc"));
+        }
+    }
+
+    private static void text(Path file, String text) throws IOException {
+        Files.writeString(file, text, StandardCharsets.UTF_8);
+    }
+}

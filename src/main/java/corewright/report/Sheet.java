@@ -1,0 +1,61 @@
+package corewright.report;
+
+import corewright.drawing.Paper;
+import corewright.drawing.Paper.Anchor;
+import corewright.drawing.Pen;
+import corewright.drawing.Type;
+import corewright.drawing.Typeface;
+
+/** The frame of every A4 page for the owner: head, foot, and questions at the left of their answers. */
+final class Sheet {
+    static final double WIDTH = 210;
+    static final double HEIGHT = 297;
+    static final double LEFT = 18;
+    static final double RIGHT = 192;
+    static final double ANSWERS = 58;
+    static final double ANSWER_WIDTH = RIGHT - ANSWERS;
+    static final double FULL_WIDTH = RIGHT - LEFT;
+
+    /** First place below the head. */
+    static final double BODY = 24.5;
+
+    /** Last place above the foot. */
+    static final double BODY_END = 281;
+
+    private static final double HEAD_BASELINE = 19.4;
+    private static final double HEAD_RULE = 22.2;
+    private static final double FOOT_RULE = 283.4;
+    private static final double FOOT_BASELINE = 287.6;
+    private static final Type NAME = new Type(Typeface.TEXT_BOLD, 10.5);
+    private static final Type DATA = new Type(Typeface.TEXT, 9);
+    private static final Type QUESTION = new Type(Typeface.TEXT_BOLD, 10.5);
+    private static final Type FOOT = new Type(Typeface.TEXT, 7.5);
+
+    private Sheet() {}
+
+    /** Head: the name takes what it needs, up to two thirds; the data what is left. */
+    static void head(Paper paper, String name, String data) {
+        double room = FULL_WIDTH * 0.66;
+        String left = NAME.fit(name, room);
+        String right = DATA.fit(data, FULL_WIDTH - NAME.width(left) - 5);
+        paper.text(left, LEFT, HEAD_BASELINE, NAME, Anchor.LEFT);
+        paper.text(right, RIGHT, HEAD_BASELINE, DATA, Anchor.RIGHT);
+        paper.line(Pen.EDGE, LEFT, HEAD_RULE, RIGHT, HEAD_RULE);
+    }
+
+    static void foot(Paper paper, String words, int page, int pages) {
+        paper.line(Pen.FAINT, LEFT, FOOT_RULE, RIGHT, FOOT_RULE);
+        String number = "page " + page + " of " + pages;
+        paper.text(FOOT.fit(words, FULL_WIDTH - FOOT.width(number) - 5), LEFT, FOOT_BASELINE, FOOT, Anchor.LEFT);
+        paper.text(number, RIGHT, FOOT_BASELINE, FOOT, Anchor.RIGHT);
+    }
+
+    /** The question in its column, its first line level with 10.5 pt text that begins at {@code top}. */
+    static void question(Paper paper, String words, double top) {
+        paper.text(words, LEFT, top + (Prose.TEXT.leadMm() + QUESTION.capMm()) / 2, QUESTION, Anchor.LEFT);
+    }
+
+    static void hairline(Paper paper, double y) {
+        paper.line(Pen.FAINT, LEFT, y, RIGHT, y);
+    }
+}

@@ -1,0 +1,115 @@
+package corewright.report;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import corewright.assessment.Assessment;
+import corewright.damage.Condition;
+import corewright.damage.FaceDamage;
+import corewright.damage.Region;
+import corewright.decision.Method;
+import corewright.decision.RegionDecision;
+import corewright.repair.Batch;
+import corewright.repair.Hole;
+import corewright.repair.InjectionPlan;
+import corewright.survey.Finding;
+import corewright.survey.Heading;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+
+/** summary.json: the figures of the whole job in one place. */
+final class SummaryJson {
+    private SummaryJson() {}
+
+    /** @param timingsMs stage → milliseconds, in the order they ran */
+    static String text(Assessment assessment, Map<String, Long> timingsMs) {
+        ObjectNode root = Json.MAPPER.createObjectNode();
+        Heading heading = assessment.survey().heading();
+        root.put("survey", heading.name())
+                .put("surveyed", heading.surveyed().toString())
+                .put("vessel", heading.vessel())
+                .put("surveyor", heading.surveyor());
+        Json.put(root, "void_volume_l", Units.litres(assessment.damage().voidMm3()));
+        ArrayNode faces = root.putArray("faces");
+        assessment.damage().faces().forEach(f -> face(faces.addObject(), f));
+        ArrayNode regions = root.putArray("regions");
+        assessment.damage().regions().forEach(r -> region(regions.addObject(), r, assessment));
+        findings(root.putObject("findings"), assessment.findings());
+        ObjectNode timings = root.putObject("timings_ms");
+        timingsMs.forEach(timings::put);
+        return Json.text(root);
+    }
+
+    private static void face(ObjectNode node, FaceDamage face) {
+        node.put("name", face.face().name());
+        node.put("deck_area_m2", Units.squareMetres(face.deckMm2()));
+        ObjectNode areas = node.putObject("area_m2");
+        for (Condition condition : Condition.values()) {
+            areas.put(condition.word().replace('-', '_'), Units.squareMetres(face.areaMm2(condition)));
+        }
+        Json.put(node, "damaged_m2", Units.squareMetres(face.damagedMm2()));
+        Json.put(node, "void_volume_l", Units.litres(face.voidMm3()));
+    }
+
+    private static void region(ObjectNode node, Region region, Assessment assessment) {
+        RegionDecision decision = assessment.decision().on(region.id());
+        node.put("id", region.id())
+                .put("face", region.face())
+                .put("condition", region.condition().word())
+                .put("area_m2", Units.squareMetres(region.likely().getArea()))
+                .put("possible_area_m2", Units.squareMetres(region.possible().getArea()));
+        Json.put(node, "p_wet_mean", region.pWetMean());
+        Json.put(node, "void_volume_l", Units.litres(region.voidMm3()));
+        Json.put(node, "mean_void_depth_mm", region.meanVoidDepthMm());
+        Json.put(node, "max_void_depth_mm", region.maxVoidDepthMm());
+        node.put("method", decision.method().word());
+        ArrayNode reasons = node.putArray("reasons");
+        decision.reasons().forEach(reasons::add);
+        injection(node, plan(assessment, region));
+        node.put("bay", region.bay());
+        node.put("first_step", decision.firstStep());
+        node.put("architect", decision.architect());
+        ObjectNode notOffered = node.putObject("not_offered");
+        for (Method method : Method.values()) {
+            if (decision.notOffered().containsKey(method)) {
+                notOffered.put(method.word(), decision.notOffered().get(method));
+            }
+        }
+    }
+
+    private static Optional<InjectionPlan> plan(Assessment assessment, Region region) {
+        return assessment.decision().injections().stream()
+                .filter(p -> p.region().equals(region.id()))
+                .findFirst();
+    }
+
+    /** A region that is not injected has no holes and no grams, and nothing to cover. */
+    private static void injection(ObjectNode node, Optional<InjectionPlan> plan) {
+        node.put("injection_holes", plan.map(p -> p.count(Hole.Kind.INJECTION)).orElse(0));
+        node.put("vent_holes", plan.map(p -> p.count(Hole.Kind.VENT)).orElse(0));
+        node.put("covered_fraction", plan.map(InjectionPlan::coveredFraction).orElse(null));
+        node.put("hole_lower_bound", plan.map(InjectionPlan::holeLowerBound).orElse(null));
+        node.put("hole_hex_estimate", plan.map(InjectionPlan::holeHexEstimate).orElse(null));
+        node.put("resin_g", plan.map(p -> grams(p, Batch::partAG)).orElse(BigDecimal.ZERO));
+        node.put("hardener_g", plan.map(p -> grams(p, Batch::partBG)).orElse(BigDecimal.ZERO));
+        node.put("batches", plan.map(p -> p.batches().size()).orElse(0));
+    }
+
+    /** The sum of what batches.csv prints. */
+    static BigDecimal grams(InjectionPlan plan, ToDoubleFunction<Batch> part) {
+        return plan.batches().stream()
+                .map(b -> Numbers.grams(part.applyAsDouble(b)))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private static void findings(ObjectNode node, List<Finding> findings) {
+        for (Finding.Severity severity : Finding.Severity.values()) {
+            node.put(
+                    severity.name().toLowerCase(Locale.ROOT),
+                    findings.stream().filter(f -> f.severity() == severity).count());
+        }
+    }
+}
