@@ -59,8 +59,7 @@ final class Doubts {
         int rest = (int) counts.values().stream().mapToLong(Long::longValue).sum();
         String others = rest == 0
                 ? ""
-                : " " + Wording.sentence(Wording.count(rest, told.isEmpty() ? "doubt" : "other doubt"))
-                        + (rest == 1 ? " stands" : " stand") + " in findings.csv with the reason.";
+                : " " + Wording.sentence(Wording.count(rest, told.isEmpty() ? "doubt" : "more doubt")) + ": see findings.csv.";
         return String.join("", told) + others;
     }
 }

@@ -60,14 +60,14 @@ final class OwnerFirstPage {
 
     /** As many places told as leave the map its room. */
     private String wrong(double top, double below) {
-        for (int told = 4; told > 1; told--) {
+        for (int told = 4; told > 2; told--) {
             String words = OwnerWords.wrong(assessment, told);
             double height = Prose.TEXT.height(words, Sheet.ANSWER_WIDTH);
             if (top + height + GAP + LEAST_MAP + below <= Sheet.BODY_END) {
                 return words;
             }
         }
-        return OwnerWords.wrong(assessment, 1);
+        return OwnerWords.wrong(assessment, 2);
     }
 
     private static double question(Paper paper, String question, String answer, double top) {
