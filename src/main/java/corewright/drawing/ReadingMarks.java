@@ -2,14 +2,20 @@ package corewright.drawing;
 
 import corewright.survey.Finding;
 import corewright.survey.Moisture;
+import corewright.survey.Reading;
 import corewright.survey.Readings;
 import corewright.survey.Sound;
+import corewright.survey.Spot;
 import corewright.survey.Tap;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Meter readings with their taps, as marks, and which of them there is room for. */
 final class ReadingMarks {
@@ -29,38 +35,57 @@ final class ReadingMarks {
     static List<ReadingMark> of(MapSpec spec, PlanView view) {
         Readings readings = spec.assessment().survey().readings().on(spec.face());
         Map<String, ReadingMark.Trust> trust = trust(spec);
-        List<ReadingMark> marks = new ArrayList<>();
         Map<Long, Tap> taps = new HashMap<>();
-        for (Tap tap : readings.taps()) {
-            taps.putIfAbsent(cell(tap.spot().xMm(), tap.spot().yMm()), tap);
-        }
-        Map<Long, Boolean> used = new HashMap<>();
-        for (Moisture m : readings.moisture()) {
-            long cell = cell(m.spot().xMm(), m.spot().yMm());
-            Tap tap = taps.get(cell);
-            if (used.putIfAbsent(cell, true) != null) {
-                continue; // a repeat: the first stands for the place
+        readings.taps().stream()
+                .filter(t -> trust.get(t.id()) != ReadingMark.Trust.SET_ASIDE)
+                .forEach(t -> taps.putIfAbsent(cell(t.spot()), t));
+        List<ReadingMark> marks = new ArrayList<>();
+        Set<Long> used = new HashSet<>();
+        for (Moisture m : standingFirst(readings.moisture(), trust)) {
+            if (used.add(cell(m.spot()))) { // of repeats one stands for the place
+                Tap tap = taps.get(cell(m.spot()));
+                Point2D at = view.at(m.spot());
+                String text = (m.offScale() ? ">" : "") + Figures.atMost(m.value(), 0);
+                marks.add(
+                        new ReadingMark(at.getX(), at.getY(), text, m.offScale(), lines(tap), together(trust, m, tap)));
             }
-            Point2D at = view.at(m.spot());
-            String text = (m.offScale() ? ">" : "") + Figures.atMost(m.value(), 0);
-            ReadingMark.Trust t = trust.getOrDefault(m.id(), ReadingMark.Trust.TAKEN);
-            marks.add(new ReadingMark(at.getX(), at.getY(), text, m.offScale(), lines(tap), t));
         }
-        for (Tap tap : readings.taps()) {
-            if (used.putIfAbsent(cell(tap.spot().xMm(), tap.spot().yMm()), true) == null) {
+        for (Tap tap : standingFirst(readings.taps(), trust)) {
+            if (used.add(cell(tap.spot()))) {
                 Point2D at = view.at(tap.spot());
-                marks.add(new ReadingMark(at.getX(), at.getY(), "", false, lines(tap), ReadingMark.Trust.TAKEN));
+                marks.add(new ReadingMark(
+                        at.getX(),
+                        at.getY(),
+                        "",
+                        false,
+                        lines(tap),
+                        trust.getOrDefault(tap.id(), ReadingMark.Trust.TAKEN)));
             }
         }
         return marks;
     }
 
-    private static long cell(double xMm, double yMm) {
-        return Math.round(xMm / SAME_PLACE_MM) * 1_000_003L + Math.round(yMm / SAME_PLACE_MM);
+    /** In their order, but what is set aside after everything that stands. */
+    private static <R extends Reading> List<R> standingFirst(List<R> readings, Map<String, ReadingMark.Trust> trust) {
+        List<R> ordered = new ArrayList<>(readings);
+        ordered.sort(Comparator.comparing(r -> trust.get(r.id()) == ReadingMark.Trust.SET_ASIDE));
+        return ordered;
+    }
+
+    /** A number stands in brackets where it or its tap is doubted. */
+    private static ReadingMark.Trust together(
+            Map<String, ReadingMark.Trust> trust, Moisture moisture, @Nullable Tap tap) {
+        ReadingMark.Trust own = trust.getOrDefault(moisture.id(), ReadingMark.Trust.TAKEN);
+        boolean tapDoubted = tap != null && trust.get(tap.id()) == ReadingMark.Trust.DOUBTED;
+        return own == ReadingMark.Trust.TAKEN && tapDoubted ? ReadingMark.Trust.DOUBTED : own;
+    }
+
+    private static long cell(Spot spot) {
+        return Math.round(spot.xMm() / SAME_PLACE_MM) * 1_000_003L + Math.round(spot.yMm() / SAME_PLACE_MM);
     }
 
     /** A contact time alone is no call by ear: it shows as a place that was tapped. */
-    private static int lines(@org.jspecify.annotations.Nullable Tap tap) {
+    private static int lines(@Nullable Tap tap) {
         if (tap == null || tap.sound() == null || tap.sound() == Sound.SOUND) {
             return 0;
         }
@@ -70,8 +95,8 @@ final class ReadingMarks {
     private static Map<String, ReadingMark.Trust> trust(MapSpec spec) {
         Map<String, ReadingMark.Trust> trust = new HashMap<>();
         for (Finding f : spec.damage().findings()) {
-            if (f.severity() == Finding.Severity.DOUBT && !f.id().isEmpty()) {
-                boolean aside = (f.subject() + " " + f.message() + " " + f.effect()).contains("set aside");
+            boolean aside = f.effect().startsWith("set aside");
+            if (!f.id().isEmpty() && (aside || f.severity() == Finding.Severity.DOUBT)) {
                 trust.merge(
                         f.id(),
                         aside ? ReadingMark.Trust.SET_ASIDE : ReadingMark.Trust.DOUBTED,
