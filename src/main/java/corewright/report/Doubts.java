@@ -59,7 +59,8 @@ final class Doubts {
         int rest = (int) counts.values().stream().mapToLong(Long::longValue).sum();
         String others = rest == 0
                 ? ""
-                : " " + Wording.sentence(Wording.count(rest, told.isEmpty() ? "doubt" : "more doubt")) + ": see findings.csv.";
+                : " " + Wording.sentence(Wording.count(rest, told.isEmpty() ? "doubt" : "more doubt"))
+                        + ": see findings.csv.";
         return String.join("", told) + others;
     }
 }

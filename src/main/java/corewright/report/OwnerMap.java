@@ -10,6 +10,7 @@ import corewright.drawing.MapSpec;
 import corewright.drawing.Paper;
 import java.util.List;
 import java.util.Set;
+import org.locationtech.jts.geom.Envelope;
 
 /** The map as the owner sees it: regions in plain words, names, question tags; readings belong to the survey record. */
 final class OwnerMap {
