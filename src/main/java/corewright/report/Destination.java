@@ -123,8 +123,15 @@ final class Destination implements AutoCloseable {
         }
     }
 
+    /** Renamed first: whoever still writes into it when the program is interrupted then writes nowhere. */
     private void removeUnfinished() {
-        deleteQuietly(work);
+        Path doomed = work.resolveSibling(work.getFileName() + "-removed");
+        try {
+            Files.move(work, doomed);
+        } catch (IOException e) {
+            doomed = work; // gone already, or the system will not rename what is open
+        }
+        deleteQuietly(doomed);
         if (!Files.exists(target)) {
             missing.forEach(Destination::deleteEmpty);
         }
