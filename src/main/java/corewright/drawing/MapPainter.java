@@ -120,20 +120,21 @@ public final class MapPainter {
             StructureMarks.quietEdge(paper, view.onPaper(solid.geometry()));
         }
         for (Feature.Support support : face.all(Feature.Support.class)) {
-            StructureMarks.support(paper, view.onPaper(support.geometry()), outline);
+            StructureMarks.onDeck(view.onPaper(support.geometry()), outline)
+                    .forEach(l -> StructureMarks.support(paper, l, outline));
         }
         for (Feature.Divider divider : face.all(Feature.Divider.class)) {
-            StructureMarks.divider(paper, view.onPaper(divider.geometry()));
+            StructureMarks.onDeck(view.onPaper(divider.geometry()), outline)
+                    .forEach(l -> StructureMarks.divider(paper, l));
         }
         for (Feature.Opening opening : face.all(Feature.Opening.class)) {
             StructureMarks.opening(paper, view.onPaper(opening.geometry()));
         }
         StructureMarks.outline(paper, outline);
         for (Feature.Support support : face.all(Feature.Support.class)) {
-            LineString line = view.onPaper(support.geometry());
-            if (StructureMarks.onEdge(line, outline)) {
-                StructureMarks.support(paper, line, outline);
-            }
+            StructureMarks.onDeck(view.onPaper(support.geometry()), outline).stream()
+                    .filter(l -> StructureMarks.onEdge(l, outline))
+                    .forEach(l -> StructureMarks.support(paper, l, outline));
         }
         if (spec.shows(Layer.CUTS)) {
             for (RecorePlan plan : spec.assessment().decision().recores()) {

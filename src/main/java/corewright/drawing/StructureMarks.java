@@ -1,6 +1,8 @@
 package corewright.drawing;
 
 import java.awt.Shape;
+import java.util.ArrayList;
+import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
@@ -74,6 +76,18 @@ final class StructureMarks {
     /** Under the deck: 0.50, broken 6 / 1 / 1 / 1; along the deck's edge a bulkhead, solid 0.90. */
     static void support(Paper paper, LineString line, Polygon outline) {
         paper.draw(PlanView.shape(line), onEdge(line, outline) ? Pen.BULKHEAD : Pen.SUPPORT);
+    }
+
+    /** The parts of a line that lie on the deck: whoever draws a plan may run a beam past its edge. */
+    static List<LineString> onDeck(LineString line, Polygon outline) {
+        Geometry inside = line.intersection(outline.buffer(ON_EDGE));
+        List<LineString> parts = new ArrayList<>();
+        for (int i = 0; i < inside.getNumGeometries(); i++) {
+            if (inside.getGeometryN(i) instanceof LineString part && !part.isEmpty()) {
+                parts.add(part);
+            }
+        }
+        return parts;
     }
 
     static boolean onEdge(LineString line, Polygon outline) {

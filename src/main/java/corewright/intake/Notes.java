@@ -20,6 +20,11 @@ final class Notes {
     private final Map<String, Integer> unlisted = new LinkedHashMap<>();
     private final List<Finding> findings = new ArrayList<>();
 
+    /** @param first the file whose complaints come first, whenever they are found */
+    Notes(String first) {
+        complaints.put(first, new ArrayList<>());
+    }
+
     void complain(Complaint complaint) {
         String file = complaint.origin().file();
         List<Complaint> ofFile = complaints.computeIfAbsent(file, f -> new ArrayList<>());
@@ -62,7 +67,7 @@ final class Notes {
     }
 
     boolean anyComplaint() {
-        return !complaints.isEmpty();
+        return complaints.values().stream().anyMatch(ofFile -> !ofFile.isEmpty());
     }
 
     List<Finding> findings() {

@@ -22,6 +22,9 @@ final class PlanCheck {
 
     private static final double LONG_MM = 60_000;
 
+    /** Plans are drawn no finer than this, so what lies this near the outline was meant to touch it. */
+    private static final double ROUNDING_MM = 5;
+
     private final Face face;
     private final Row outline;
     private final Notes notes;
@@ -38,6 +41,9 @@ final class PlanCheck {
         for (Feature feature : face.features()) {
             if (deck.intersects(feature.geometry())) {
                 continue;
+            }
+            if (!(feature instanceof Opening) && face.outline().isWithinDistance(feature.geometry(), ROUNDING_MM)) {
+                continue; // a beam along the deck edge, drawn in whole millimetres
             }
             if (feature instanceof Opening) {
                 notes.complain(

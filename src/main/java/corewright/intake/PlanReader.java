@@ -14,10 +14,12 @@ import corewright.survey.Feature.Solid;
 import corewright.survey.Feature.Support;
 import corewright.survey.Origin;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.algorithm.Orientation;
@@ -53,12 +55,18 @@ final class PlanReader {
     private final Map<String, Outline> outlines = new LinkedHashMap<>();
     private final Map<String, List<Feature>> features = new LinkedHashMap<>();
 
+    /** Faces with an outline row, usable or complained of; the empty name where a row's face is not known. */
+    private final Set<String> attempted = new HashSet<>();
+
+    private boolean wasRead;
+
     PlanReader(Declared declared, Notes notes) {
         this.declared = declared;
         this.notes = notes;
     }
 
     void read(Table plan, FileEntry entry) {
+        wasRead = true;
         for (Row row : plan.rows()) {
             Drawn drawn = row.word("kind", Drawn.class);
             String face = Places.face(row, entry.face(), declared.faceNames());
@@ -67,6 +75,9 @@ final class PlanReader {
                 row.complain("wkt", wkt.problem());
             }
             Geometry geometry = wkt.geometry();
+            if (drawn == Drawn.OUTLINE || drawn == null) {
+                attempted.add(face == null ? "" : face);
+            }
             if (drawn == null || face == null || geometry == null) {
                 continue;
             }
@@ -78,17 +89,19 @@ final class PlanReader {
         }
     }
 
-    /** The faces, once every plan file has been read; those without an outline are complained of and left out. */
+    /** The faces, once every plan file has been read; those without a usable outline are complained of and left out. */
     List<Face> faces() {
         List<Face> faces = new ArrayList<>();
         for (DeclaredFace declaredFace : declared.faces()) {
             String name = declaredFace.name();
             Outline outline = outlines.get(name);
             if (outline == null) {
-                notes.complain(
-                        declaredFace.at().origin(),
-                        declaredFace.at().path(),
-                        "the plan has no usable outline of face \"" + name + "\"");
+                if (wasRead && !attempted.contains(name) && !attempted.contains("")) {
+                    notes.complain(
+                            declaredFace.at().origin(),
+                            declaredFace.at().path(),
+                            "the plan has no row of kind outline for face \"" + name + "\"");
+                }
                 continue;
             }
             Face face = new Face(

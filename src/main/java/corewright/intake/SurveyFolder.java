@@ -54,15 +54,15 @@ public final class SurveyFolder {
      * @throws IOException where the disk fails
      */
     public static Intake read(Path path) throws IOException {
-        Notes notes = new Notes();
-        Declared declared = null;
+        Notes notes = new Notes(SurveyYaml.NAME);
         if (!Files.isDirectory(path)) {
             notes.complain(new Origin(path.toString(), 0), "", "there is no such folder");
         } else {
             Folder folder = new Folder(path.toRealPath());
             YamlValue top = yaml(folder, notes);
             if (top != null) {
-                declared = SurveyYaml.read(top, String.valueOf(folder.root().getFileName()), notes);
+                Declared declared =
+                        SurveyYaml.read(top, String.valueOf(folder.root().getFileName()), notes);
                 return new SurveyFolder(folder, declared, notes).survey();
             }
         }

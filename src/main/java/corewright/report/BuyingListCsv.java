@@ -10,10 +10,11 @@ final class BuyingListCsv {
     static Table of(Assessment assessment) {
         Table table = new Table("item,plan,buy,unit,basis");
         for (BuyingItem item : assessment.decision().buying()) {
+            int decimals = item.unit().equals("g") ? 1 : 3;
             table.add(
                     item.item(),
-                    Numbers.rounded(item.plan(), 3),
-                    Numbers.rounded(item.buy(), 3),
+                    Numbers.rounded(item.plan(), decimals),
+                    Numbers.rounded(item.buy(), decimals),
                     item.unit(),
                     item.basis());
         }

@@ -17,11 +17,11 @@ final class ChoiceTable {
     static RuledTable of(Assessment assessment, List<Extra> extras) {
         double taken = extras.stream().mapToDouble(e -> e.column().widthMm()).sum();
         List<Column> columns = new ArrayList<>();
-        columns.add(new Column("Choice", 63 - taken / 2, Anchor.LEFT));
-        columns.add(new Column("Cost", 34, Anchor.RIGHT));
-        columns.add(new Column("Days in yard", 24, Anchor.RIGHT));
+        columns.add(new Column("Choice", 58 - taken / 2, Anchor.LEFT));
+        columns.add(new Column("Cost", 31, Anchor.RIGHT));
+        columns.add(new Column("Yard days", 20, Anchor.RIGHT));
         extras.forEach(e -> columns.add(e.column()));
-        columns.add(new Column("What to know", Sheet.FULL_WIDTH - 63 - 34 - 24 - taken / 2, Anchor.LEFT));
+        columns.add(new Column("What to know", Sheet.FULL_WIDTH - 58 - 31 - 20 - taken / 2, Anchor.LEFT));
         RuledTable table = new RuledTable(columns);
         String currency = Prose.plain(assessment.survey().settings().costs().currency());
         List<Choice> choices = assessment.decision().choices();

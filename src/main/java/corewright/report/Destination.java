@@ -48,7 +48,7 @@ final class Destination implements AutoCloseable {
         missing = missing(parent(target));
         Files.createDirectories(parent(target));
         work = beside("unfinished");
-        onInterrupt = new Thread(() -> deleteQuietly(work), "remove unfinished outputs");
+        onInterrupt = new Thread(this::removeUnfinished, "remove unfinished outputs");
         Runtime.getRuntime().addShutdownHook(onInterrupt);
     }
 
@@ -115,14 +115,25 @@ final class Destination implements AutoCloseable {
     /** Removes whatever is left of the temporary folder, and folders made for it that stayed empty. */
     @Override
     public void close() {
-        deleteQuietly(work);
-        if (!Files.exists(target)) {
-            missing.forEach(Destination::deleteEmpty);
-        }
+        removeUnfinished();
         try {
             Runtime.getRuntime().removeShutdownHook(onInterrupt);
         } catch (IllegalStateException e) {
             // the program is ending already and the hook runs
+        }
+    }
+
+    /** Renamed first: whoever still writes into it when the program is interrupted then writes nowhere. */
+    private void removeUnfinished() {
+        Path doomed = work.resolveSibling(work.getFileName() + "-removed");
+        try {
+            Files.move(work, doomed);
+        } catch (IOException e) {
+            doomed = work; // gone already, or the system will not rename what is open
+        }
+        deleteQuietly(doomed);
+        if (!Files.exists(target)) {
+            missing.forEach(Destination::deleteEmpty);
         }
     }
 

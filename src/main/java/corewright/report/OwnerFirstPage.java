@@ -13,8 +13,8 @@ import java.util.List;
 final class OwnerFirstPage {
     private static final double GAP = 2.6;
     private static final double BAR_WIDTH = 58;
-    private static final double LEAST_MAP = 55;
-    private static final double MOST_MAP = 100;
+    private static final double LEAST_MAP = 70;
+    private static final double MOST_MAP = 104;
     private static final double LEGEND_WIDTH = 35;
 
     private final Assessment assessment;
@@ -60,14 +60,14 @@ final class OwnerFirstPage {
 
     /** As many places told as leave the map its room. */
     private String wrong(double top, double below) {
-        for (int told = 4; told > 1; told--) {
+        for (int told = 4; told > 2; told--) {
             String words = OwnerWords.wrong(assessment, told);
             double height = Prose.TEXT.height(words, Sheet.ANSWER_WIDTH);
             if (top + height + GAP + LEAST_MAP + below <= Sheet.BODY_END) {
                 return words;
             }
         }
-        return OwnerWords.wrong(assessment, 1);
+        return OwnerWords.wrong(assessment, 2);
     }
 
     private static double question(Paper paper, String question, String answer, double top) {

@@ -2,12 +2,15 @@ package corewright.report;
 
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
+import corewright.damage.NextReading;
 import corewright.drawing.Box;
 import corewright.drawing.Layer;
 import corewright.drawing.MapPainter;
 import corewright.drawing.MapSpec;
 import corewright.drawing.Paper;
+import java.util.List;
 import java.util.Set;
+import org.locationtech.jts.geom.Envelope;
 
 /** The map as the owner sees it: regions in plain words, names, question tags; readings belong to the survey record. */
 final class OwnerMap {
@@ -17,13 +20,34 @@ final class OwnerMap {
     /** Left free above and below the deck together, for the labels of its regions. */
     private static final double LABEL_ROOM = 18;
 
+    private static final int TAGS = 5;
+
     private static final double SIDE_ROOM = 3;
 
     private OwnerMap() {}
 
     static void paint(Paper paper, Assessment assessment, FaceDamage face, Box box) {
-        MapPainter.paint(
-                paper,
-                new MapSpec(assessment, face.face().name(), box, MapSpec.LARGEST, LAYERS, MapSpec.Wording.OWNER));
+        String name = face.face().name();
+        Assessment shown = withTags(assessment, tags(assessment, name));
+        MapPainter.paint(paper, new MapSpec(shown, name, box, scale(face, box), LAYERS, MapSpec.Wording.OWNER));
+    }
+
+    /** The first few places on a face to be read next: more would hide the map and tell little. */
+    static List<NextReading> tags(Assessment assessment, String face) {
+        return assessment.next().stream()
+                .filter(n -> n.spot().face().equals(face))
+                .limit(TAGS)
+                .toList();
+    }
+
+    private static Assessment withTags(Assessment a, List<NextReading> tags) {
+        return new Assessment(a.survey(), a.damage(), a.options(), a.decision(), a.findings(), tags);
+    }
+
+    /** As large as fits, in whole numbers: nobody measures on the owner's map, and its comb tells the scale. */
+    private static double scale(FaceDamage face, Box box) {
+        Envelope extent = face.face().outline().getEnvelopeInternal();
+        double height = box.height() - (face.regions().isEmpty() ? SIDE_ROOM : LABEL_ROOM);
+        return Math.ceil(Math.max(extent.getWidth() / (box.width() - SIDE_ROOM), extent.getHeight() / height));
     }
 }

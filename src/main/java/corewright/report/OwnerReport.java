@@ -40,13 +40,12 @@ final class OwnerReport {
         return Prose.plain(heading.vessel().isBlank() ? heading.name() : heading.vessel());
     }
 
-    /** Who, which survey and when: the right end of a page's head. */
-    static String data(Heading heading) {
+    /** Who, which survey and when, for the right end of a page's head; what may be left out first comes first. */
+    static List<String> data(Heading heading) {
         String survey = heading.vessel().isBlank() ? "" : heading.name();
-        return Stream.of(heading.surveyor(), survey, Figures.date(heading.surveyed()))
+        return Stream.of(survey, heading.surveyor(), Figures.date(heading.surveyed()))
                 .map(Prose::plain)
                 .filter(s -> !s.isEmpty())
-                .reduce((a, b) -> a + " · " + b)
-                .orElse("");
+                .toList();
     }
 }

@@ -6,15 +6,13 @@ import corewright.damage.FaceDamage;
 import corewright.damage.NextReading;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
+import corewright.damage.Undecided;
 import corewright.decision.RegionDecision;
 import corewright.survey.Face;
-import corewright.survey.Finding;
 import corewright.survey.Readings;
 import corewright.survey.Settings;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -44,27 +42,26 @@ final class OwnerWords {
                 .collect(Collectors.joining());
         int rest = regions.size() - told;
         double deckM2 = Units.squareMetres(deck);
-        return Wording.known(Units.squareMetres(damaged)) + " of " + Wording.known(deckM2) + " m² is not sound."
+        return (faces.size() == 1 ? "On the plan " : "On the plans ") + Wording.known(Units.squareMetres(damaged))
+                + " of " + Wording.known(deckM2) + " m² is not sound."
                 + places
                 + (rest == 0
                         ? ""
                         : " " + Wording.sentence(Wording.count(rest, "other place")) + " " + (rest == 1 ? "is" : "are")
-                                + " in the table on the next page.");
+                                + " in the table on the following pages.");
     }
 
-    /** What nobody can say anything of, with the reasons. */
+    /** What the readings do not settle, and which question it is. */
     static String unread(List<FaceDamage> faces) {
-        Map<String, Integer> reasons = new LinkedHashMap<>();
-        faces.forEach(f -> f.undecided().forEach(u -> reasons.merge(u.why(), 1, Integer::sum)));
-        if (reasons.isEmpty()) {
+        List<Undecided> open =
+                faces.stream().flatMap(f -> f.undecided().stream()).toList();
+        if (open.isEmpty()) {
             return "";
         }
-        double area = faces.stream()
-                .flatMap(f -> f.undecided().stream())
-                .mapToDouble(u -> u.area().getArea())
-                .sum();
-        return " Over " + Wording.area(area) + " it is not decided yet: "
-                + reasons.keySet().stream().limit(2).map(Prose::plain).collect(Collectors.joining(" "));
+        double area = open.stream().mapToDouble(u -> u.area().getArea()).sum();
+        String reasons =
+                open.stream().map(u -> Prose.plain(u.why())).distinct().limit(3).collect(Collectors.joining("; "));
+        return " Not decided yet, over " + Wording.area(area) + ": " + reasons + (reasons.endsWith(".") ? "" : ".");
     }
 
     private static String place(Assessment assessment, Region region) {
@@ -129,24 +126,10 @@ final class OwnerWords {
         };
     }
 
-    /** How edges are to be read, what is open, and what was doubted. */
+    /** How edges are to be read, what was doubted and what that does to the plan. */
     static String doubt(Assessment assessment) {
-        String edges =
-                "A solid edge on the plan means more probable than not; a broken edge means damage there cannot be"
-                        + " ruled out.";
-        Map<String, Long> doubted = assessment.findings().stream()
-                .filter(f -> f.severity() != Finding.Severity.HINT)
-                .collect(Collectors.groupingBy(Finding::subject, LinkedHashMap::new, Collectors.counting()));
-        if (doubted.isEmpty()) {
-            return edges;
-        }
-        List<String> named = doubted.entrySet().stream()
-                .sorted(Map.Entry.<String, Long>comparingByValue().reversed())
-                .limit(3)
-                .map(e -> Prose.plain(e.getKey()) + (e.getValue() > 1 ? " (" + e.getValue() + ")" : ""))
-                .toList();
-        return edges + " Doubts: " + String.join(", ", named) + (doubted.size() > 3 ? " and others" : "")
-                + "; each is listed with its reason in findings.csv.";
+        return "Solid edge on the plan: more probable than not. Broken edge: damage cannot be ruled out."
+                + Doubts.of(assessment.findings());
     }
 
     /** What the owner should do before anything else, gravest first. */
@@ -167,8 +150,10 @@ final class OwnerWords {
         if (regions.stream().anyMatch(Region::wet)) {
             steps.add("Keep water out: cover the deck until the leaks are stopped.");
         }
-        if (!assessment.next().isEmpty()) {
-            steps.add(readings(assessment.next()));
+        List<NextReading> tags =
+                OwnerMap.tags(assessment, OwnerTitle.worst(assessment).face().name());
+        if (!tags.isEmpty()) {
+            steps.add(readings(tags));
         }
         return steps.isEmpty() ? "Nothing is pressing. Read the deck again in a year." : String.join(" ", steps);
     }
@@ -180,7 +165,7 @@ final class OwnerWords {
         if (unproven.size() > 1) {
             List<String> ids = unproven.stream().map(RegionDecision::region).toList();
             return Optional.of("Before any work on " + Wording.list(ids)
-                    + ", have the state of the core proven as the table on page 2 says.");
+                    + ", have the state of the core proven as the table on the following pages says.");
         }
         return unproven.stream()
                 .map(d -> "Before any work on " + d.region() + ": "
@@ -188,35 +173,31 @@ final class OwnerWords {
                 .findFirst();
     }
 
-    private static String readings(List<NextReading> next) {
-        boolean probes = next.stream().anyMatch(n -> n.kind() == NextReading.Kind.PROBE);
-        int count = next.size();
+    private static String readings(List<NextReading> tags) {
+        boolean probes = tags.stream().anyMatch(n -> n.kind() == NextReading.Kind.PROBE);
+        int count = tags.size();
         return (count == 1
                         ? "Have the place marked with a question tag read"
                         : "Have the " + Wording.count(count) + " places marked with question tags read")
                 + ", taps first" + (probes ? ", a pilot hole only with your consent" : "")
-                + (count == 1 ? ": it settles most of what is open." : ": they settle most of what is open.");
+                + (count == 1 ? ": it tells most." : ": they tell most.");
     }
 
     /** How it was seen, and who decides. */
     static String seen(Readings readings) {
         List<String> by = new ArrayList<>();
-        if (!readings.moisture().isEmpty()) {
-            by.add("moisture meter at " + Wording.count(readings.moisture().size(), "place"));
+        add(by, readings.moisture().size(), "meter reading");
+        add(by, readings.taps().size(), "tap");
+        add(by, readings.probes().size(), "pilot hole");
+        add(by, readings.feelers().size(), "feeler");
+        add(by, readings.plugs().size(), "core plug");
+        return "Seen: " + String.join(", ", by) + ". Where strength matters, a naval architect or surveyor decides.";
+    }
+
+    private static void add(List<String> by, int count, String thing) {
+        if (count > 0) {
+            by.add(Wording.count(count, thing));
         }
-        if (!readings.taps().isEmpty()) {
-            by.add("hammer at " + Wording.count(readings.taps().size(), "place"));
-        }
-        if (!readings.probes().isEmpty()) {
-            by.add(Wording.count(readings.probes().size(), "pilot hole"));
-        }
-        if (!readings.feelers().isEmpty()) {
-            by.add(Wording.count(readings.feelers().size(), "feeler"));
-        }
-        if (!readings.plugs().isEmpty()) {
-            by.add(Wording.count(readings.plugs().size(), "core plug"));
-        }
-        return "Seen by: " + String.join(", ", by) + ". A naval architect or surveyor decides where strength matters.";
     }
 
     /** What the costs stand on. */
@@ -226,11 +207,9 @@ final class OwnerWords {
                 .settings()
                 .costs()
                 .equals(Settings.defaults().costs());
-        String included = "Cost: yard work and materials, survey visits included; hauling out and tax are not. ";
-        return included
+        return "Yard work, materials and survey visits; hauling out and tax are not included. "
                 + (standIn
-                        ? "The hours and rates are common practice, since the yard's own were not entered: ask a yard for its"
-                                + " price."
-                        : "The hours and rates are those entered in the survey.");
+                        ? "Hours and rates are common practice: ask your yard."
+                        : "Hours and rates from the survey.");
     }
 }

@@ -5,6 +5,7 @@ import corewright.drawing.Paper.Anchor;
 import corewright.drawing.Pen;
 import corewright.drawing.Type;
 import corewright.drawing.Typeface;
+import java.util.List;
 
 /** The frame of every A4 page for the owner: head, foot, and questions at the left of their answers. */
 final class Sheet {
@@ -33,13 +34,20 @@ final class Sheet {
 
     private Sheet() {}
 
-    /** Head: the name takes what it needs, up to two thirds; the data what is left. */
-    static void head(Paper paper, String name, String data) {
-        double room = FULL_WIDTH * 0.66;
-        String left = NAME.fit(name, room);
-        String right = DATA.fit(data, FULL_WIDTH - NAME.width(left) - 5);
+    /**
+     * Head: the name takes what it needs, up to three quarters; of the data as much as fits beside it.
+     *
+     * @param data the last stays longest
+     */
+    static void head(Paper paper, String name, List<String> data) {
+        String left = NAME.fit(name, FULL_WIDTH * 0.75);
+        double room = FULL_WIDTH - NAME.width(left) - 5;
+        List<String> kept = data;
+        while (kept.size() > 1 && DATA.width(String.join(" · ", kept)) > room) {
+            kept = kept.subList(1, kept.size());
+        }
         paper.text(left, LEFT, HEAD_BASELINE, NAME, Anchor.LEFT);
-        paper.text(right, RIGHT, HEAD_BASELINE, DATA, Anchor.RIGHT);
+        paper.text(DATA.fit(String.join(" · ", kept), room), RIGHT, HEAD_BASELINE, DATA, Anchor.RIGHT);
         paper.line(Pen.EDGE, LEFT, HEAD_RULE, RIGHT, HEAD_RULE);
     }
 

@@ -2,7 +2,7 @@ package corewright.report;
 
 import corewright.drawing.Plate;
 import java.io.IOException;
-import java.io.Writer;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,8 +32,14 @@ final class SvgPlate {
         root.setAttribute("width", Numbers.full(plate.widthMm()) + "mm");
         root.setAttribute("height", Numbers.full(plate.heightMm()) + "mm");
         root.setAttribute("viewBox", "0 0 " + Numbers.full(plate.widthMm()) + " " + Numbers.full(plate.heightMm()));
-        try (Writer out = Files.newBufferedWriter(file, StandardCharsets.UTF_8)) {
-            graphics.stream(root, out, true, false);
-        }
+        StringWriter text = new StringWriter();
+        graphics.stream(root, text, true, false);
+        Files.writeString(file, tidy(text.toString()), StandardCharsets.UTF_8);
+    }
+
+    /** No document type to be fetched from afar, and a plain typeface where ours is not installed. */
+    private static String tidy(String svg) {
+        return svg.replaceFirst("(?s)<!DOCTYPE[^>]*>\\s*", "")
+                .replaceAll("font-family:'([^']*)'", "font-family:'$1',sans-serif");
     }
 }

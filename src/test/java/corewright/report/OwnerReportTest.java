@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.assessment.Assessment;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -89,14 +88,6 @@ class OwnerReportTest {
     private Path write(Assessment assessment, String name) throws IOException {
         Path file = folder.resolve(name);
         OwnerReport.write(assessment, file);
-        String keep = System.getProperty("keep.reports");
-        if (keep != null) {
-            Files.createDirectories(Path.of(keep));
-            Files.copy(
-                    file,
-                    Path.of(keep, assessment.damage().regions().size() + "-regions.pdf"),
-                    java.nio.file.StandardCopyOption.REPLACE_EXISTING);
-        }
         return file;
     }
 }

@@ -1,0 +1,61 @@
+package corewright.cli;
+
+import corewright.assessment.Assessment;
+import corewright.assessment.Assessor;
+import corewright.intake.Intake;
+import corewright.intake.SurveyFolder;
+import corewright.report.Outputs;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code corewright run FOLDER --out DIR}: from a folder of readings to every output. */
+@Command(
+        name = "run",
+        mixinStandardHelpOptions = true,
+        description = "Assesses a survey and writes maps, tables and the owner's report.")
+final class RunCommand implements Callable<Integer> {
+    @Spec
+    @SuppressWarnings("NullAway.Init")
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "FOLDER", description = "the survey folder")
+    @SuppressWarnings("NullAway.Init")
+    private Path folder;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            required = true,
+            description = "folder for the outputs: new, empty, or of an earlier run, which is replaced")
+    @SuppressWarnings("NullAway.Init")
+    private Path out;
+
+    @Option(names = "--json", description = "print machine-readable results")
+    private boolean json;
+
+    @Override
+    public Integer call() throws IOException {
+        Outputs.check(out);
+        StageClock clock = new StageClock(
+                System.console() == null ? null : spec.commandLine().getErr());
+        clock.begin("intake", 0);
+        Intake intake = SurveyFolder.read(folder);
+        Assessment assessment = Assessor.assess(intake.survey(), intake.findings(), clock);
+        String summary = Outputs.write(assessment, out, clock, clock::timingsMs);
+        clock.end();
+        PrintWriter print = spec.commandLine().getOut();
+        if (json) {
+            print.print(summary);
+        } else {
+            RunSummary.lines(assessment, out).forEach(print::println);
+        }
+        return Corewright.DONE;
+    }
+}

@@ -1,0 +1,107 @@
+package corewright.cli;
+
+import corewright.assessment.Assessment;
+import corewright.damage.Condition;
+import corewright.damage.FaceDamage;
+import corewright.damage.Quantiles;
+import corewright.damage.Region;
+import corewright.decision.Method;
+import corewright.decision.RegionDecision;
+import corewright.repair.Batch;
+import corewright.repair.Hole;
+import corewright.repair.InjectionPlan;
+import corewright.survey.Finding;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** What a person wants to see at the end of a run, a line each. */
+final class RunSummary {
+    private static final double MM2_PER_M2 = 1e6;
+    private static final double MM3_PER_LITRE = 1e6;
+
+    private RunSummary() {}
+
+    static List<String> lines(Assessment assessment, Path out) {
+        List<String> lines = new ArrayList<>();
+        lines.add(assessment.survey().heading().name());
+        assessment.damage().faces().forEach(f -> lines.add("  " + face(f)));
+        if (!assessment.damage().regions().isEmpty()) {
+            lines.add("  " + voids(assessment.damage().voidMm3()));
+            lines.add("  " + methods(assessment));
+        }
+        if (!assessment.decision().injections().isEmpty()) {
+            lines.add("  " + injections(assessment.decision().injections()));
+        }
+        lines.add("  " + findings(assessment.findings()));
+        lines.add("  owner's report: " + out.resolve("owner-report.pdf"));
+        return lines;
+    }
+
+    private static String face(FaceDamage face) {
+        String areas = java.util.Arrays.stream(Condition.values())
+                .filter(c -> face.areaMm2(c) > 0)
+                .map(c -> String.format(Locale.ROOT, "%s %.2f m2", c.word(), face.areaMm2(c) / MM2_PER_M2))
+                .collect(Collectors.joining(", "));
+        return face.face().name() + ": " + areas;
+    }
+
+    private static String voids(Quantiles mm3) {
+        Quantiles l = mm3.times(1 / MM3_PER_LITRE);
+        return String.format(
+                Locale.ROOT,
+                "empty space: %.2f litres, in 8 cases of 10 between %.2f and %.2f",
+                l.p50(),
+                l.p10(),
+                l.p90());
+    }
+
+    private static String methods(Assessment assessment) {
+        List<String> parts = new ArrayList<>();
+        for (Method method : Method.values()) {
+            List<String> ids = assessment.damage().regions().stream()
+                    .map(Region::id)
+                    .filter(id -> assessment.decision().on(id).method() == method)
+                    .map(id -> marked(assessment.decision().on(id)))
+                    .toList();
+            if (!ids.isEmpty()) {
+                parts.add(method.word() + " " + String.join(" ", ids));
+            }
+        }
+        String note = parts.stream().anyMatch(p -> p.contains("*")) ? " (* something must be proven first)" : "";
+        return "methods: " + String.join("; ", parts) + note;
+    }
+
+    private static String marked(RegionDecision decision) {
+        return decision.region() + (decision.firstStep() == null ? "" : "*");
+    }
+
+    private static String injections(List<InjectionPlan> plans) {
+        int holes = plans.stream().mapToInt(p -> p.count(Hole.Kind.INJECTION)).sum();
+        int vents = plans.stream().mapToInt(p -> p.count(Hole.Kind.VENT)).sum();
+        List<Batch> batches = plans.stream().flatMap(p -> p.batches().stream()).toList();
+        return String.format(
+                Locale.ROOT,
+                "injection: %d holes, %d vents, %d batches, %.1f g resin, %.1f g hardener",
+                holes,
+                vents,
+                batches.size(),
+                batches.stream().mapToDouble(Batch::partAG).sum(),
+                batches.stream().mapToDouble(Batch::partBG).sum());
+    }
+
+    private static String findings(List<Finding> findings) {
+        return String.format(
+                Locale.ROOT,
+                "findings: %d ! (can hurt or spoil), %d ? (doubt), %d + (would help)",
+                count(findings, Finding.Severity.HAZARD),
+                count(findings, Finding.Severity.DOUBT),
+                count(findings, Finding.Severity.HINT));
+    }
+
+    private static long count(List<Finding> findings, Finding.Severity severity) {
+        return findings.stream().filter(f -> f.severity() == severity).count();
+    }
+}
