@@ -51,7 +51,7 @@ record Dialect(char separator, int start) {
         int eitherDot = 0;
         for (Sheet.Line line : lines) {
             for (String cell : line.cells()) {
-                if (cell.length() > 30) {
+                if (cell.length() > 30 || (cell.indexOf(',') < 0 && cell.indexOf('.') < 0)) {
                     continue;
                 }
                 var one = ONE_SIGN.matcher(cell);

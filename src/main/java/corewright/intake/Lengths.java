@@ -25,12 +25,19 @@ final class Lengths {
 
     /** Millimetres, or null where the text is no length or lies beyond a kilometre. */
     static @Nullable Double parse(String text, LengthUnit unit, Decimal decimal) {
+        if (Numerals.isPlain(text, decimal)) {
+            return within(Double.parseDouble(text) * unit.mm);
+        }
         String tidy = Numerals.tidy(marks(text));
         if (tidy.length() > LONGEST) {
             return null;
         }
         Double mm = inMm(tidy, unit, decimal);
-        return mm != null && Math.abs(mm) <= LARGEST_MM ? mm : null;
+        return mm == null ? null : within(mm);
+    }
+
+    private static @Nullable Double within(double mm) {
+        return Math.abs(mm) <= LARGEST_MM ? mm : null;
     }
 
     private static @Nullable Double inMm(String tidy, LengthUnit unit, Decimal decimal) {

@@ -29,6 +29,9 @@ final class Numerals {
 
     /** The number, or null where the text is none, is not finite or is beyond anything measured. */
     static @Nullable Double parse(String text, Decimal decimal) {
+        if (isPlain(text, decimal)) {
+            return Double.valueOf(text);
+        }
         String tidy = tidy(text);
         Matcher m = SHAPE.matcher(tidy);
         if (tidy.length() > LONGEST || !m.matches()) {
@@ -41,6 +44,22 @@ final class Numerals {
         String exponent = m.group(3) == null ? "" : "e" + m.group(3);
         double value = Double.parseDouble(m.group(1) + plain + exponent);
         return Math.abs(value) <= LARGEST ? value : null;
+    }
+
+    /** Nearly every cell of a large file: a few digits with at most a decimal dot. Spares them the patterns. */
+    static boolean isPlain(String text, Decimal decimal) {
+        int n = text.length();
+        int digits = 0;
+        int dots = 0;
+        for (int i = n > 0 && text.charAt(0) == '-' ? 1 : 0; i < n; i++) {
+            char c = text.charAt(i);
+            digits += c >= '0' && c <= '9' ? 1 : 0;
+            dots += c == '.' ? 1 : 0;
+            if ((c < '0' || c > '9') && c != '.') {
+                return false;
+            }
+        }
+        return digits > 0 && digits <= 9 && (dots == 0 || (dots == 1 && decimal == Decimal.DOT));
     }
 
     /** Compatibility forms, odd spaces and odd minus signs made plain. */
