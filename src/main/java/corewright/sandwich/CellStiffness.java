@@ -31,7 +31,7 @@ final class CellStiffness {
     /**
      * Row-major square matrix.
      *
-     * @param surfaces 2, or 3 to split the core into two layers
+     * @param surfaces 2, or 3 to split a bonded core into two layers
      */
     static double[] of(PanelSpec panel, CellShape cell, Zone zone, int surfaces) {
         CellStiffness stiffness = new CellStiffness(panel, cell, surfaces);

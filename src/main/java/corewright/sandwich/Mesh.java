@@ -25,7 +25,7 @@ final class Mesh {
     /** Edges with a cell on one side only, as {from, to}, the panel on their left. */
     final List<int[]> boundary = new ArrayList<>();
 
-    /** Edges between a bonded and a loose cell. */
+    /** Edges between a bonded and a loose cell, as {from, to, zone of the loose one}. */
     final List<int[]> rims = new ArrayList<>();
 
     Mesh(double[][] nodes, int[][] cells, int[] zone, List<Zone> zones) {
@@ -40,6 +40,10 @@ final class Mesh {
 
     int nodes() {
         return x.length;
+    }
+
+    double distance(int a, int b) {
+        return Math.hypot(x[a] - x[b], y[a] - y[b]);
     }
 
     CellShape shape(int cell) {
@@ -65,7 +69,7 @@ final class Mesh {
                     open.put((long) from * x.length + to, new int[] {from, to, c});
                 } else if (zones.get(zone[c]).bonded()
                         != zones.get(zone[other[2]]).bonded()) {
-                    rims.add(new int[] {from, to});
+                    rims.add(new int[] {from, to, zones.get(zone[c]).bonded() ? zone[other[2]] : zone[c]});
                 }
             }
         }

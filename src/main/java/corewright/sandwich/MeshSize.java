@@ -21,9 +21,19 @@ public record MeshSize(double generalMm, double rimMm) {
         rimMm = Math.min(generalMm, rimMm);
     }
 
-    /** The given size, and at rims no more than the core's thickness (a coarser one misjudges what is loose). */
+    /**
+     * Size at rims as part of the core's thickness: at 1 the skin under a void is within 2 to 3 % of solid elements, at
+     * 0.7 within 1 %, at 2 it may be 10 % off.
+     */
+    private static final double RIM_OF_CORE = 0.75;
+
+    /** The given size, and at rims no more than three quarters of the core's thickness. */
     public static MeshSize of(PanelSpec panel, double generalMm) {
-        return new MeshSize(generalMm, panel.core().thicknessMm());
+        return new MeshSize(generalMm, Math.max(RIM_OF_CORE * panel.core().thicknessMm(), affordable(panel)));
+    }
+
+    private static double affordable(PanelSpec panel) {
+        return Math.sqrt(panel.outline().getEnvelopeInternal().getArea() / 15_000);
     }
 
     /** The same size everywhere. */
@@ -32,15 +42,12 @@ public record MeshSize(double generalMm, double rimMm) {
     }
 
     /**
-     * Chosen by itself: 25 mm, or less in a small panel; at rims the core's thickness. Large panels get what keeps them
+     * Chosen by itself: 25 mm, or less in a small panel; at rims three quarters of the core's thickness. Large panels get what keeps them
      * below some 15 000 nodes.
      */
     public static MeshSize automatic(PanelSpec panel) {
         Envelope box = panel.outline().getEnvelopeInternal();
         double across = Math.min(box.getWidth(), box.getHeight()) / ACROSS;
-        double afford = Math.sqrt(box.getArea() / 15_000);
-        return new MeshSize(
-                Math.max(Math.min(GENERAL_MM, across), afford),
-                Math.max(panel.core().thicknessMm(), afford));
+        return of(panel, Math.max(Math.min(GENERAL_MM, across), affordable(panel)));
     }
 }

@@ -22,16 +22,15 @@ final class Nodes {
 
     private final boolean[] plain;
 
-    private Nodes(Mesh mesh) {
+    private Nodes(Mesh mesh, RimLayers layers) {
         size = new int[mesh.nodes()];
         transform = new double[mesh.nodes()][];
-        middle = new boolean[mesh.nodes()];
+        middle = layers.free;
         plain = new boolean[mesh.nodes()];
     }
 
-    static Nodes of(PanelSpec panel, Mesh mesh, List<Zone> zones) {
-        Nodes nodes = new Nodes(mesh);
-        nodes.freeMiddle(panel, mesh, zones);
+    static Nodes of(PanelSpec panel, Mesh mesh, List<Zone> zones, RimLayers layers) {
+        Nodes nodes = new Nodes(mesh, layers);
         Edges edges = new Edges(panel, mesh);
         requireHeld(mesh, edges);
         List<List<double[]>> outer = stopDrift(mesh, edges.plane);
@@ -60,29 +59,6 @@ final class Nodes {
                 transform[v][row * size[v] + c] = columns.get(c)[row];
             }
         }
-    }
-
-    /** The middle is free where the core is bonded within one core thickness of a rim: farther on it changes nothing. */
-    private void freeMiddle(PanelSpec panel, Mesh mesh, List<Zone> zones) {
-        double reach = panel.core().thicknessMm() * (1 + 1e-6);
-        for (int c = 0; c < mesh.cells.length; c++) {
-            if (zones.get(mesh.zone[c]).bonded()) {
-                for (int v : mesh.cells[c]) {
-                    middle[v] |= nearRim(mesh, v, reach);
-                }
-            }
-        }
-    }
-
-    private static boolean nearRim(Mesh mesh, int v, double reach) {
-        for (int[] rim : mesh.rims) {
-            if (v == rim[0]
-                    || v == rim[1]
-                    || Math.hypot(mesh.x[v] - mesh.x[rim[0]], mesh.y[v] - mesh.y[rim[0]]) <= reach) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private static void requireHeld(Mesh mesh, Edges edges) {

@@ -2,7 +2,6 @@ package corewright.sandwich;
 
 import corewright.linear.BlockMatrix;
 import corewright.linear.Cholesky;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -12,6 +11,7 @@ public final class PanelModel {
     final MeshSize meshSize;
     final Mesh mesh;
     final List<Zone> zones;
+    final RimLayers layers;
     final Nodes nodes;
     final LoadVector loads;
     final BlockMatrix matrix;
@@ -25,7 +25,8 @@ public final class PanelModel {
         if (mesh.cells.length == 0) {
             throw new UnsupportedPanelException("the panel is smaller than one element");
         }
-        nodes = Nodes.of(panel, mesh, zones);
+        layers = new RimLayers(panel, mesh, zones);
+        nodes = Nodes.of(panel, mesh, zones, layers);
         loads = new LoadVector(mesh);
         matrix = assemble();
         factor = Cholesky.factor(matrix, mesh.gridX, mesh.gridY);
@@ -88,9 +89,7 @@ public final class PanelModel {
     }
 
     int surfaces(int cell) {
-        boolean two = zones.get(mesh.zone[cell]).bonded()
-                && Arrays.stream(mesh.cells[cell]).anyMatch(v -> nodes.middle[v]);
-        return two ? 3 : 2;
+        return layers.split[cell] ? 3 : 2;
     }
 
     double[] cellMatrix(int cell) {
