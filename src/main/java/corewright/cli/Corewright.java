@@ -19,7 +19,7 @@ import picocli.CommandLine.ParseResult;
         mixinStandardHelpOptions = true,
         version = "corewright 0.1.0",
         description = "Maps moisture and core damage in sandwich boat decks, and plans and proves their repair.",
-        subcommands = {})
+        subcommands = {PanelCommand.class})
 public final class Corewright {
     /** Exit status. */
     static final int DONE = 0;

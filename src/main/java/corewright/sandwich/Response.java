@@ -33,14 +33,26 @@ public final class Response {
     }
 
     private double along(int cell, double[] row, int surface) {
-        double[] q = model.cellDisplacements(cell, x);
-        int surfaces = model.surfaces(cell);
-        double sum = 0;
-        double[] wide = CellStiffness.spread(row, surface, surfaces);
-        for (int k = 0; k < q.length; k++) {
-            sum += wide[k] * q[k];
-        }
-        return sum;
+        return Stresses.dot(row, surface, model.surfaces(cell), model.cellDisplacements(cell, x));
+    }
+
+    /** Stresses at the centres of all elements. */
+    public List<CellStress> stresses() {
+        return new Stresses(model, x).all();
+    }
+
+    /**
+     * Largest resultant core shear, MPa, at element centres more than a core thickness from edges and rims: at a rim the
+     * exact solution has no bound. If no element is that far from them, of all elements.
+     */
+    public double maxCoreShearMPa() {
+        List<CellStress> stresses = stresses();
+        return stresses.stream()
+                .filter(s -> s.place().clear())
+                .mapToDouble(CellStress::shear)
+                .max()
+                .orElseGet(() ->
+                        stresses.stream().mapToDouble(CellStress::shear).max().orElse(0));
     }
 
     /** Sum of what the supports carry, N, from the cells at them; equals the sum of the loads. */
