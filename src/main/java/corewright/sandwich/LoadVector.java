@@ -1,6 +1,10 @@
 package corewright.sandwich;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -65,6 +69,20 @@ final class LoadVector {
         }
     }
 
+    /** Forces of one load, only the nodes it touches. */
+    Map<Integer, Double> nodal(Load.Force load) {
+        List<Spot> spots = spotsOver(load.area());
+        double sum = spots.stream().mapToDouble(Spot::weight).sum();
+        Map<Integer, Double> forces = new TreeMap<>();
+        for (Spot spot : spots) {
+            double[] shape = mesh.shape(spot.cell).corner(spot.r, spot.s);
+            for (int a = 0; a < shape.length; a++) {
+                forces.merge(mesh.cells[spot.cell][a], load.forceN() * spot.weight / sum * shape[a], Double::sum);
+            }
+        }
+        return forces;
+    }
+
     private void addCell(int c, double pressureMPa, double[] forces) {
         CellShape cell = mesh.shape(c);
         for (double[] p : cell.fewPoints()) {
@@ -114,7 +132,7 @@ final class LoadVector {
 
     /** Points that integrate N exactly over the part of an area that lies on the mesh; weights in mm². */
     List<Spot> spotsOver(Geometry loaded) {
-        List<Spot> spots = new java.util.ArrayList<>();
+        List<Spot> spots = new ArrayList<>();
         for (int c : cellsNear(loaded.getEnvelopeInternal())) {
             Geometry part = polygon(c).intersection(loaded);
             for (int k = 0; k < part.getNumGeometries(); k++) {
@@ -145,7 +163,7 @@ final class LoadVector {
     }
 
     private List<Spot> spotsAlong(Geometry line) {
-        List<Spot> spots = new java.util.ArrayList<>();
+        List<Spot> spots = new ArrayList<>();
         for (int c : cellsNear(line.getEnvelopeInternal())) {
             Geometry part = polygon(c).intersection(line);
             for (int k = 0; k < part.getNumGeometries(); k++) {
@@ -167,7 +185,7 @@ final class LoadVector {
     }
 
     /** The cell that holds a point and where in it; the nearest cell if a curved edge's chord leaves the point just out. */
-    java.util.Optional<Spot> locate(double x, double y) {
+    Optional<Spot> locate(double x, double y) {
         Envelope box = new Envelope(new Coordinate(x, y));
         box.expandBy(1e-6);
         Spot best = null;
@@ -181,11 +199,11 @@ final class LoadVector {
                 best = new Spot(c, at[0], at[1], x, y, 1);
             }
         }
-        return java.util.Optional.ofNullable(best);
+        return Optional.ofNullable(best);
     }
 
     private List<Integer> cellsNear(Envelope box) {
-        List<Integer> cells = new java.util.ArrayList<>();
+        List<Integer> cells = new ArrayList<>();
         index.query(box, c -> cells.add((Integer) c));
         cells.sort(null);
         return cells;
