@@ -133,7 +133,12 @@ final class LoadVector {
     /** Points that integrate N exactly over the part of an area that lies on the mesh; weights in mm². */
     List<Spot> spotsOver(Geometry loaded) {
         List<Spot> spots = new ArrayList<>();
+        boolean rectangle = loaded.isRectangle();
         for (int c : cellsNear(loaded.getEnvelopeInternal())) {
+            if (rectangle) { // a foot: hundreds of them make a map
+                addConvex(c, RectangleClip.clip(polygon(c), loaded.getEnvelopeInternal()), spots);
+                continue;
+            }
             Geometry part = polygon(c).intersection(loaded);
             for (int k = 0; k < part.getNumGeometries(); k++) {
                 if (part.getGeometryN(k) instanceof Polygon p && p.getArea() > 0) {
@@ -147,9 +152,18 @@ final class LoadVector {
         return spots;
     }
 
+    private void addConvex(int c, Coordinate[] ring, List<Spot> spots) {
+        for (int k = 2; k < ring.length; k++) {
+            addTriangle(c, new Coordinate[] {ring[0], ring[k - 1], ring[k]}, spots);
+        }
+    }
+
     /** Three points: exact for quadratics. */
     private void addTriangle(int c, Coordinate[] t, List<Spot> spots) {
         double third = Math.abs((t[1].x - t[0].x) * (t[2].y - t[0].y) - (t[2].x - t[0].x) * (t[1].y - t[0].y)) / 6;
+        if (third == 0) {
+            return;
+        }
         for (int k = 0; k < 3; k++) {
             double x = (4 * t[k].x + t[(k + 1) % 3].x + t[(k + 2) % 3].x) / 6;
             double y = (4 * t[k].y + t[(k + 1) % 3].y + t[(k + 2) % 3].y) / 6;

@@ -36,6 +36,22 @@ public final class Response {
         return Stresses.dot(row, surface, model.surfaces(cell), model.cellDisplacements(cell, x));
     }
 
+    /** The same loads with loose skins resting on what is below them instead of passing through it. */
+    public Response withContact() {
+        return new Response(model, loads, Contact.settle(model, x));
+    }
+
+    /** Where a loose skin nears what is below it most; empty where nothing is loose. */
+    public Optional<LooseSkin> looseSkin() {
+        return Contact.nearest(model, x)
+                .map(n -> LooseSkin.of(
+                        model.mesh.x[n.node()],
+                        model.mesh.y[n.node()],
+                        n.approachMm(),
+                        n.gapMm(),
+                        model.panel.outer().thicknessMm()));
+    }
+
     /** Stresses at the centres of all elements. */
     public List<CellStress> stresses() {
         return new Stresses(model, x).all();
