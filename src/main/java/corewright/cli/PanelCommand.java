@@ -7,6 +7,9 @@ import corewright.intake.Complaint;
 import corewright.intake.PanelFile;
 import corewright.intake.PanelReader;
 import corewright.intake.RefusedException;
+import corewright.sandwich.LooseSkin;
+import corewright.sandwich.Margin;
+import corewright.sandwich.Margins;
 import corewright.sandwich.MeshSize;
 import corewright.sandwich.PanelModel;
 import corewright.sandwich.PanelSpec;
@@ -87,7 +90,68 @@ final class PanelCommand implements Callable<Integer> {
 
     private ObjectNode describe(PanelFile file, PanelModel model, Response response) throws RefusedException {
         ObjectNode root = new ObjectMapper().createObjectNode();
-        ArrayNode list = root.putArray("deflections");
+        putDeflections(root.putArray("deflections"), file, response);
+        root.put("max_core_shear_MPa", response.maxCoreShearMPa());
+        root.put("reaction_sum_N", response.reactionSumN());
+        Optional<LooseSkin> loose = response.looseSkin();
+        if (loose.isPresent()) {
+            putLooseSkin(root.putObject("loose_skin"), loose.get());
+            if (loose.get().linearMm() > loose.get().gapMm()) {
+                Response resting = response.withContact();
+                putDeflections(root.putObject("with_contact").putArray("deflections"), file, resting);
+            }
+        }
+        ArrayNode margins = root.putArray("margins");
+        for (Margin m : Margins.of(model.panel(), response, PanelWords.strengths(file))) {
+            margins.addObject()
+                    .put("what", m.what())
+                    .put("demand_MPa", m.demandMPa())
+                    .put("capacity_MPa", m.capacityMPa())
+                    .put("ratio", m.ratio())
+                    .put("x", m.x())
+                    .put("y", m.y())
+                    .put("formula", m.formula())
+                    .put("source", m.source());
+        }
+        ObjectNode mesh = root.putObject("mesh");
+        mesh.put("size_mm", model.meshSize().generalMm());
+        mesh.put("rim_size_mm", model.meshSize().rimMm());
+        mesh.put("nodes", model.meshNodes());
+        mesh.put("unknowns", model.unknowns());
+        ArrayNode notes = root.putArray("notes");
+        notes(loose, model).forEach(notes::add);
+        return root;
+    }
+
+    private static List<String> notes(Optional<LooseSkin> loose, PanelModel model) {
+        List<String> notes = new ArrayList<>(model.notes());
+        loose.filter(LooseSkin::overstated)
+                .ifPresent(l -> notes.add(String.format(
+                        Locale.ROOT,
+                        "the loose skin moves %.2f mm against the other, more than half its thickness: the linear figure"
+                                + " overstates it, counting its own pull it is about %.2f mm",
+                        l.linearMm(),
+                        l.restrainedMm())));
+        loose.filter(l -> l.linearMm() > l.gapMm())
+                .ifPresent(l -> notes.add(String.format(
+                        Locale.ROOT,
+                        "deflections are linear and pass through the gap of %.2f mm; with_contact has the skin rest on"
+                                + " what is below",
+                        l.gapMm())));
+        notes.add("have a naval architect or surveyor judge what follows from these figures");
+        return notes;
+    }
+
+    private static void putLooseSkin(ObjectNode node, LooseSkin loose) {
+        node.put("x", loose.x())
+                .put("y", loose.y())
+                .put("linear_mm", loose.linearMm())
+                .put("restrained_mm", loose.restrainedMm())
+                .put("gap_mm", loose.gapMm())
+                .put("linear_overstates", loose.overstated());
+    }
+
+    private void putDeflections(ArrayNode list, PanelFile file, Response response) throws RefusedException {
         List<String> outside = new ArrayList<>();
         for (PanelFile.Spot spot : file.study().probePoints()) {
             Optional<Response.Deflection> found = response.at(spot.x(), spot.y());
@@ -105,14 +169,6 @@ final class PanelCommand implements Callable<Integer> {
         if (!outside.isEmpty()) {
             throw refused(outside);
         }
-        root.put("max_core_shear_MPa", response.maxCoreShearMPa());
-        root.put("reaction_sum_N", response.reactionSumN());
-        ObjectNode mesh = root.putObject("mesh");
-        mesh.put("size_mm", model.meshSize().generalMm());
-        mesh.put("rim_size_mm", model.meshSize().rimMm());
-        mesh.put("nodes", model.meshNodes());
-        mesh.put("unknowns", model.unknowns());
-        return root;
     }
 
     private void print(ObjectNode results) {
@@ -134,6 +190,12 @@ final class PanelCommand implements Callable<Integer> {
                 Locale.ROOT,
                 "sum of reactions %.3f N%n",
                 results.get("reaction_sum_N").asDouble());
-        writer.println("Have a naval architect or surveyor judge what follows from these figures.");
+        results.get("margins")
+                .forEach(m -> writer.printf(
+                        Locale.ROOT,
+                        "%s: %.3f of capacity%n",
+                        m.get("what").asText(),
+                        m.get("ratio").asDouble()));
+        results.get("notes").forEach(n -> writer.println("note: " + n.asText()));
     }
 }

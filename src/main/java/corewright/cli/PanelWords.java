@@ -10,6 +10,7 @@ import corewright.sandwich.Load;
 import corewright.sandwich.PanelSpec;
 import corewright.sandwich.Patch;
 import corewright.sandwich.Skin;
+import corewright.sandwich.Strengths;
 import corewright.sandwich.Support;
 import corewright.survey.EdgeSupport;
 import java.util.List;
@@ -33,6 +34,14 @@ final class PanelWords {
 
     static List<Load> loads(PanelFile file) {
         return file.loads().stream().map(PanelWords::load).toList();
+    }
+
+    static Strengths strengths(PanelFile file) {
+        return new Strengths(
+                file.build().outer().strengthMPa(),
+                file.build().inner().strengthMPa(),
+                file.build().core().strength().shearMPa(),
+                file.build().core().strength().crushMPa());
     }
 
     private static Support support(EdgeSupport edge) {

@@ -12,7 +12,7 @@ public record LooseSkin(double x, double y, double linearMm, double restrainedMm
     /**
      * Factor of the cubic term for a clamped disc under a force at its centre whose edge may draw in, nu 0.3. Source: S.
      * Timoshenko and S. Woinowsky-Krieger, Theory of Plates and Shells (1959), ch. 13, table of large deflections (from
-     * memory). Within 1 % of a von Karman calculation of an elliptical void under a foot, see docs/stiffness.md.
+     * memory). Within 1.5 % of a von Karman calculation of an elliptical void under a foot, see docs/stiffness.md.
      */
     private static final double CUBIC = 0.200;
 

@@ -2,7 +2,9 @@ package corewright.sandwich;
 
 import corewright.linear.BlockMatrix;
 import corewright.linear.Cholesky;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 
 /** A panel meshed, assembled and factored once; any number of loads can be put on it. */
@@ -54,6 +56,27 @@ public final class PanelModel {
     /** Number of unknowns solved for. */
     public int unknowns() {
         return matrix.size();
+    }
+
+    /** What the mesh could not follow: zones whose area it misses by more than one per cent. */
+    public List<String> notes() {
+        double[] exact = Partition.areas(panel);
+        double[] meshed = new double[exact.length];
+        for (int c = 0; c < mesh.cells.length; c++) {
+            meshed[mesh.zone[c]] += mesh.shape(c).area();
+        }
+        List<String> notes = new ArrayList<>();
+        for (int z = 0; z < exact.length; z++) {
+            if (Math.abs(meshed[z] - exact[z]) > 0.01 * exact[z] + 1e-9 * exact[0]) {
+                notes.add(String.format(
+                        Locale.ROOT,
+                        "%s covers %.0f mm² and its elements %.0f mm²: too small or thin for this mesh",
+                        z == 0 ? "the panel outside its patches" : "patch " + z,
+                        exact[z],
+                        meshed[z]));
+            }
+        }
+        return notes;
     }
 
     /** Element sizes used. */
