@@ -10,7 +10,7 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
 
 /** Panels that several tests use. */
-final class Panels {
+public final class Panels {
     static final CoreMaterial BALSA =
             new CoreMaterial(157, 157, 3900, Optional.of(new CoreMaterial.InPlane(60, 60, 0.05, 25)));
 
@@ -42,7 +42,7 @@ final class Panels {
     }
 
     /** The panel of solids-900x600.csv, case a to e. */
-    static PanelSpec solids(char which, Support support) {
+    public static PanelSpec solids(char which, Support support) {
         Polygon ellipse = ellipse(450, 300, 200, 130);
         List<Patch> patches =
                 switch (which) {
