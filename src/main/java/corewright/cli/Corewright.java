@@ -19,7 +19,13 @@ import picocli.CommandLine.ParseResult;
         mixinStandardHelpOptions = true,
         version = "corewright 0.1.0",
         description = "Maps moisture and core damage in sandwich boat decks, and plans and proves their repair.",
-        subcommands = {CheckCommand.class, RunCommand.class, EstimateCommand.class, ContourCommand.class})
+        subcommands = {
+            CheckCommand.class,
+            RunCommand.class,
+            EstimateCommand.class,
+            ContourCommand.class,
+            PanelCommand.class
+        })
 public final class Corewright {
     /** Exit status. */
     static final int DONE = 0;

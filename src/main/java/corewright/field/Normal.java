@@ -46,9 +46,8 @@ public final class Normal {
             return x > 0 ? 1 : 0;
         }
         double bell = Math.exp(-0.5 * a * a);
-        double tail = a < FAR
-                ? bell * polynomial(TOP, a) / polynomial(BOTTOM, a)
-                : bell / ROOT_TWO_PI / continuedFraction(a);
+        double tail =
+                a < FAR ? bell * polynomial(TOP, a) / polynomial(BOTTOM, a) : bell / ROOT_TWO_PI / continuedFraction(a);
         return x > 0 ? 1 - tail : tail;
     }
 

@@ -1,0 +1,201 @@
+package corewright.cli;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import corewright.intake.Complaint;
+import corewright.intake.PanelFile;
+import corewright.intake.PanelReader;
+import corewright.intake.RefusedException;
+import corewright.sandwich.LooseSkin;
+import corewright.sandwich.Margin;
+import corewright.sandwich.Margins;
+import corewright.sandwich.MeshSize;
+import corewright.sandwich.PanelModel;
+import corewright.sandwich.PanelSpec;
+import corewright.sandwich.Response;
+import corewright.sandwich.UnsupportedPanelException;
+import corewright.survey.Origin;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code corewright panel}: deflections and stresses of one sandwich panel. */
+@Command(
+        name = "panel",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = {
+            "Calculates deflections and core shear of one sandwich panel (finite elements).",
+            "A calculation supports a naval architect's judgement and does not replace it."
+        })
+@SuppressWarnings("NullAway.Init") // the command line sets the required options
+final class PanelCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "PANEL.yaml", description = "The panel, its patches and its loads.")
+    private Path file;
+
+    @Option(names = "--out", required = true, paramLabel = "F.json", description = "Where results go.")
+    private Path out;
+
+    @Option(names = "--json", description = "Print results as JSON.")
+    private boolean json;
+
+    @Override
+    public Integer call() throws IOException {
+        String text = Files.readString(file, StandardCharsets.UTF_8);
+        PanelFile panel = PanelReader.read(file.getFileName().toString(), text);
+        ObjectNode results = results(panel);
+        WholeFile.write(out, results.toPrettyString() + "\n");
+        if (json) {
+            spec.commandLine().getOut().println(results.toPrettyString());
+        } else {
+            print(results);
+        }
+        return Corewright.DONE;
+    }
+
+    private ObjectNode results(PanelFile file) throws RefusedException {
+        PanelSpec panel = PanelWords.panel(file);
+        MeshSize size = file.study().meshMm().isPresent()
+                ? MeshSize.of(panel, file.study().meshMm().getAsDouble())
+                : MeshSize.automatic(panel);
+        try {
+            PanelModel model = PanelModel.of(panel, size);
+            Response response = model.solve(PanelWords.loads(file));
+            return describe(file, model, response);
+        } catch (UnsupportedPanelException e) {
+            throw refused(List.of(String.valueOf(e.getMessage())));
+        }
+    }
+
+    private RefusedException refused(List<String> problems) {
+        Origin origin = new Origin(file.getFileName().toString(), 0);
+        return new RefusedException(
+                problems.stream().map(p -> new Complaint(origin, "", p)).toList());
+    }
+
+    private ObjectNode describe(PanelFile file, PanelModel model, Response response) throws RefusedException {
+        ObjectNode root = new ObjectMapper().createObjectNode();
+        putDeflections(root.putArray("deflections"), file, response);
+        root.put("max_core_shear_MPa", response.maxCoreShearMPa());
+        root.put("reaction_sum_N", response.reactionSumN());
+        Optional<LooseSkin> loose = response.looseSkin();
+        if (loose.isPresent()) {
+            putLooseSkin(root.putObject("loose_skin"), loose.get());
+            if (loose.get().linearMm() > loose.get().gapMm()) {
+                Response resting = response.withContact();
+                putDeflections(root.putObject("with_contact").putArray("deflections"), file, resting);
+            }
+        }
+        ArrayNode margins = root.putArray("margins");
+        for (Margin m : Margins.of(model.panel(), response, PanelWords.strengths(file))) {
+            margins.addObject()
+                    .put("what", m.what())
+                    .put("demand_MPa", m.demandMPa())
+                    .put("capacity_MPa", m.capacityMPa())
+                    .put("ratio", m.ratio())
+                    .put("x", m.x())
+                    .put("y", m.y())
+                    .put("formula", m.formula())
+                    .put("source", m.source());
+        }
+        ObjectNode mesh = root.putObject("mesh");
+        mesh.put("size_mm", model.meshSize().generalMm());
+        mesh.put("rim_size_mm", model.meshSize().rimMm());
+        mesh.put("nodes", model.meshNodes());
+        mesh.put("unknowns", model.unknowns());
+        ArrayNode notes = root.putArray("notes");
+        notes(loose, model).forEach(notes::add);
+        return root;
+    }
+
+    private static List<String> notes(Optional<LooseSkin> loose, PanelModel model) {
+        List<String> notes = new ArrayList<>(model.notes());
+        loose.filter(LooseSkin::overstated)
+                .ifPresent(l -> notes.add(String.format(
+                        Locale.ROOT,
+                        "the loose skin moves %.2f mm against the other, more than half its thickness: the linear figure"
+                                + " overstates it, counting its own pull it is about %.2f mm",
+                        l.linearMm(),
+                        l.restrainedMm())));
+        loose.filter(l -> l.linearMm() > l.gapMm())
+                .ifPresent(l -> notes.add(String.format(
+                        Locale.ROOT,
+                        "deflections are linear and pass through the gap of %.2f mm; with_contact has the skin rest on"
+                                + " what is below",
+                        l.gapMm())));
+        notes.add("have a naval architect or surveyor judge what follows from these figures");
+        return notes;
+    }
+
+    private static void putLooseSkin(ObjectNode node, LooseSkin loose) {
+        node.put("x", loose.x())
+                .put("y", loose.y())
+                .put("linear_mm", loose.linearMm())
+                .put("restrained_mm", loose.restrainedMm())
+                .put("gap_mm", loose.gapMm())
+                .put("linear_overstates", loose.overstated());
+    }
+
+    private void putDeflections(ArrayNode list, PanelFile file, Response response) throws RefusedException {
+        List<String> outside = new ArrayList<>();
+        for (PanelFile.Spot spot : file.study().probePoints()) {
+            Optional<Response.Deflection> found = response.at(spot.x(), spot.y());
+            if (found.isEmpty()) {
+                outside.add(String.format(
+                        Locale.ROOT, "probe_points: (%s, %s) lies outside the panel", spot.x(), spot.y()));
+            } else {
+                list.addObject()
+                        .put("x", spot.x())
+                        .put("y", spot.y())
+                        .put("outer_mm", found.get().outerMm())
+                        .put("inner_mm", found.get().innerMm());
+            }
+        }
+        if (!outside.isEmpty()) {
+            throw refused(outside);
+        }
+    }
+
+    private void print(ObjectNode results) {
+        var writer = spec.commandLine().getOut();
+        writer.println("      x mm      y mm  outer mm  inner mm");
+        results.get("deflections")
+                .forEach(d -> writer.printf(
+                        Locale.ROOT,
+                        "%10.1f%10.1f%10.4f%10.4f%n",
+                        d.get("x").asDouble(),
+                        d.get("y").asDouble(),
+                        d.get("outer_mm").asDouble(),
+                        d.get("inner_mm").asDouble()));
+        writer.printf(
+                Locale.ROOT,
+                "largest core shear %.4f MPa%n",
+                results.get("max_core_shear_MPa").asDouble());
+        writer.printf(
+                Locale.ROOT,
+                "sum of reactions %.3f N%n",
+                results.get("reaction_sum_N").asDouble());
+        results.get("margins")
+                .forEach(m -> writer.printf(
+                        Locale.ROOT,
+                        "%s: %.3f of capacity%n",
+                        m.get("what").asText(),
+                        m.get("ratio").asDouble()));
+        results.get("notes").forEach(n -> writer.println("note: " + n.asText()));
+    }
+}

@@ -1,0 +1,157 @@
+package corewright.linear;
+
+import java.util.Arrays;
+
+/**
+ * A sparse symmetric matrix made of dense blocks, one for each pair of adjacent nodes; blocks (a, b) with a ≥ b are kept.
+ * Node a owns the unknowns {@code first(a) .. first(a + 1) - 1}; a node may own none.
+ */
+public final class BlockMatrix {
+    private final int[] first;
+    private final int[] neighbourStart;
+    private final int[] neighbour;
+    private final int[] blockAt;
+    private final double[] value;
+
+    /**
+     * A zero matrix.
+     *
+     * @param sizes unknowns of each node
+     * @param cliques sets of nodes that are coupled with each other (the nodes of each element)
+     */
+    public BlockMatrix(int[] sizes, int[][] cliques) {
+        int nodes = sizes.length;
+        first = new int[nodes + 1];
+        for (int a = 0; a < nodes; a++) {
+            first[a + 1] = first[a] + sizes[a];
+        }
+        int[][] lists = neighbours(nodes, cliques);
+        neighbourStart = new int[nodes + 1];
+        for (int a = 0; a < nodes; a++) {
+            neighbourStart[a + 1] = neighbourStart[a] + lists[a].length;
+        }
+        neighbour = new int[neighbourStart[nodes]];
+        blockAt = new int[neighbour.length];
+        int length = 0;
+        for (int a = 0; a < nodes; a++) {
+            System.arraycopy(lists[a], 0, neighbour, neighbourStart[a], lists[a].length);
+            for (int k = neighbourStart[a]; k < neighbourStart[a + 1] && neighbour[k] <= a; k++) {
+                blockAt[k] = length;
+                length = Math.addExact(length, sizes[a] * sizes[neighbour[k]]);
+            }
+        }
+        value = new double[length];
+    }
+
+    public int nodes() {
+        return first.length - 1;
+    }
+
+    /** Number of unknowns. */
+    public int size() {
+        return first[nodes()];
+    }
+
+    /** First unknown of a node. */
+    public int first(int node) {
+        return first[node];
+    }
+
+    /** Number of unknowns of a node. */
+    public int size(int node) {
+        return first[node + 1] - first[node];
+    }
+
+    /**
+     * Adds a dense block between the unknowns of nodes a and b; only a ≥ b is kept, the rest is symmetry.
+     *
+     * @param block row-major, size(a) × size(b)
+     */
+    public void add(int a, int b, double[] block) {
+        if (a < b) {
+            return;
+        }
+        int at = blockAt(a, b);
+        int length = size(a) * size(b);
+        for (int k = 0; k < length; k++) {
+            value[at + k] += block[k];
+        }
+    }
+
+    /** Adds to one entry of the block (a, a), and to its mirror image. */
+    public void addToDiagonalBlock(int a, int row, int column, double amount) {
+        int at = blockAt(a, a);
+        value[at + row * size(a) + column] += amount;
+        if (row != column) {
+            value[at + column * size(a) + row] += amount;
+        }
+    }
+
+    /** The product with a vector. */
+    public double[] times(double[] x) {
+        double[] y = new double[size()];
+        for (int a = 0; a < nodes(); a++) {
+            for (int k = neighbourStart[a]; k < neighbourStart[a + 1] && neighbour[k] <= a; k++) {
+                multiplyBlock(a, neighbour[k], blockAt[k], x, y);
+            }
+        }
+        return y;
+    }
+
+    private void multiplyBlock(int a, int b, int at, double[] x, double[] y) {
+        int rows = size(a);
+        int columns = size(b);
+        for (int i = 0; i < rows; i++) {
+            for (int j = 0; j < columns; j++) {
+                double v = value[at + i * columns + j];
+                y[first[a] + i] += v * x[first[b] + j];
+                if (a != b) {
+                    y[first[b] + j] += v * x[first[a] + i];
+                }
+            }
+        }
+    }
+
+    /** The nodes adjacent to a node, itself among them, ascending. */
+    int[] neighbours(int node) {
+        return Arrays.copyOfRange(neighbour, neighbourStart[node], neighbourStart[node + 1]);
+    }
+
+    /** Where the block (a, b), a ≥ b, begins in {@link #values}. */
+    int blockAt(int a, int b) {
+        int k = Arrays.binarySearch(neighbour, neighbourStart[a], neighbourStart[a + 1], b);
+        if (k < 0) {
+            throw new IllegalArgumentException("nodes " + a + " and " + b + " are in no common clique");
+        }
+        return blockAt[k];
+    }
+
+    double[] values() {
+        return value;
+    }
+
+    private static int[][] neighbours(int nodes, int[][] cliques) {
+        int[] count = new int[nodes];
+        for (int[] clique : cliques) {
+            for (int a : clique) {
+                count[a] += clique.length;
+            }
+        }
+        int[][] lists = new int[nodes][];
+        for (int a = 0; a < nodes; a++) {
+            lists[a] = new int[count[a] + 1];
+            lists[a][count[a]] = a;
+        }
+        for (int[] clique : cliques) {
+            for (int a : clique) {
+                for (int b : clique) {
+                    lists[a][--count[a]] = b;
+                }
+            }
+        }
+        for (int a = 0; a < nodes; a++) {
+            lists[a] = Arrays.stream(lists[a]).sorted().distinct().toArray();
+        }
+        return lists;
+    }
+}

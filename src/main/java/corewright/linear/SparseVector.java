@@ -1,0 +1,35 @@
+package corewright.linear;
+
+import java.util.Map;
+import java.util.TreeMap;
+
+/** A vector of which few entries are not zero. */
+public final class SparseVector {
+    private final int[] index;
+    private final double[] value;
+
+    private SparseVector(int[] index, double[] value) {
+        this.index = index;
+        this.value = value;
+    }
+
+    /** From unknown → value; indices are put in ascending order. */
+    public static SparseVector of(Map<Integer, Double> entries) {
+        TreeMap<Integer, Double> sorted = new TreeMap<>(entries);
+        return new SparseVector(
+                sorted.keySet().stream().mapToInt(i -> i).toArray(),
+                sorted.values().stream().mapToDouble(v -> v).toArray());
+    }
+
+    public int length() {
+        return index.length;
+    }
+
+    public int index(int k) {
+        return index[k];
+    }
+
+    public double value(int k) {
+        return value[k];
+    }
+}

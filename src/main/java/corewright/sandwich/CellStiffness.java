@@ -1,0 +1,199 @@
+package corewright.sandwich;
+
+import java.util.Arrays;
+import java.util.stream.IntStream;
+
+/**
+ * The stiffness of one cell. Its displacements are ordered by corner, then by surface (outer skin, inner skin, and where
+ * there are three the surface inside the core), then as in {@link CellRows}.
+ */
+final class CellStiffness {
+    static final int OUTER = 0;
+    static final int INNER = 1;
+    static final int MIDDLE = 2;
+
+    private final PanelSpec panel;
+    private final CellShape cell;
+    private final CellRows rows;
+    private final int surfaces;
+    private final int size;
+    private final double[] k;
+
+    private CellStiffness(PanelSpec panel, CellShape cell, int surfaces) {
+        this.panel = panel;
+        this.cell = cell;
+        this.rows = new CellRows(cell);
+        this.surfaces = surfaces;
+        this.size = cell.n * surfaces * CellRows.PER_SURFACE;
+        this.k = new double[size * size];
+    }
+
+    /**
+     * Row-major square matrix.
+     *
+     * @param surfaces 2, or 3 to split a bonded core into two layers
+     */
+    static double[] of(PanelSpec panel, CellShape cell, Zone zone, int surfaces) {
+        CellStiffness stiffness = new CellStiffness(panel, cell, surfaces);
+        stiffness.addSkin(OUTER, panel.outer());
+        stiffness.addSkin(INNER, panel.inner());
+        if (zone.bonded()) {
+            for (CoreLayer layer : CoreLayer.of(panel, surfaces)) {
+                stiffness.addShear(layer, zone.material());
+                stiffness.addNormal(layer, zone.material());
+            }
+            stiffness.addBondedInPlane(zone.material().elastic());
+        } else {
+            stiffness.addRidingCore(zone);
+        }
+        stiffness.mirror();
+        return stiffness.k;
+    }
+
+    /** Membrane and bending of a thin skin. */
+    private void addSkin(int surface, Skin skin) {
+        double t = skin.thicknessMm();
+        Elastic stretch = skin.elastic().times(t);
+        Elastic bend = skin.elastic().times(t * t * t / 12);
+        for (double[] p : cell.fewPoints()) {
+            double dA = dA(p);
+            addForm(spread(rows.membrane(p[0], p[1]), surface), stretch.times(dA));
+            addForm(spread(rows.curvature(p[0], p[1]), surface), bend.times(dA));
+        }
+    }
+
+    /** Transverse shear {@code G c γ²/2} of a core layer, γ = slip / c. */
+    private void addShear(CoreLayer layer, CoreMaterial material) {
+        double c = layer.thicknessMm();
+        for (double[] p : cell.points(cell.n == 4 ? 3 : 4)) {
+            double dA = dA(p);
+            double[][] slip = slip(layer, p);
+            addForm(slip[0], material.gxzMPa() / c * dA);
+            addForm(slip[1], material.gyzMPa() / c * dA);
+        }
+    }
+
+    private double[][] slip(CoreLayer layer, double[] p) {
+        double[][] below = spread(rows.slip(p[0], p[1], 1, layer.armInnerMm()), layer.inner());
+        double[][] above = spread(rows.slip(p[0], p[1], -1, layer.armOuterMm()), layer.outer());
+        return new double[][] {sum(above[0], 1, below[0], 1), sum(above[1], 1, below[1], 1)};
+    }
+
+    /** Squeezing {@code Ez/c (w_A - w_B)²/2} of a core layer. */
+    private void addNormal(CoreLayer layer, CoreMaterial material) {
+        for (double[] p : cell.points(4)) {
+            double[] w = rows.deflection(p[0], p[1]);
+            double[] squeeze = sum(spread(w, layer.outer()), 1, spread(w, layer.inner()), -1);
+            addForm(squeeze, material.ezMPa() / layer.thicknessMm() * dA(p));
+        }
+    }
+
+    /** In-plane stiffness of a bonded core, its strain linear between the skins. */
+    private void addBondedInPlane(Elastic core) {
+        if (core.equals(Elastic.NONE)) {
+            return;
+        }
+        double to = panel.outer().thicknessMm();
+        double ti = panel.inner().thicknessMm();
+        for (double[] p : cell.fewPoints()) {
+            double[][] top = level(p, OUTER, to / 2);
+            double[][] bottom = level(p, INNER, -ti / 2);
+            for (double[] depth : Gauss.line(2)) {
+                double f = (1 + depth[0]) / 2;
+                double[][] strain = new double[3][];
+                Arrays.setAll(strain, q -> sum(top[q], 1 - f, bottom[q], f));
+                addForm(strain, core.times(depth[1] / 2 * panel.core().thicknessMm() * dA(p)));
+            }
+        }
+    }
+
+    /** What remains of the core under a loose outer skin bends and stretches with the inner skin. */
+    private void addRidingCore(Zone zone) {
+        double remaining = panel.core().thicknessMm() - zone.depthMm();
+        Elastic core = zone.material().elastic();
+        if (core.equals(Elastic.NONE) || remaining <= 0) {
+            return;
+        }
+        for (double[] p : cell.fewPoints()) {
+            for (double[] depth : Gauss.line(2)) {
+                double z = -panel.inner().thicknessMm() / 2 - remaining * (1 + depth[0]) / 2;
+                addForm(level(p, INNER, z), core.times(depth[1] / 2 * remaining * dA(p)));
+            }
+        }
+    }
+
+    /** Strains at a height z' above or below a surface's middle. */
+    private double[][] level(double[] p, int surface, double z) {
+        double[][] e = rows.membrane(p[0], p[1]);
+        double[][] b = rows.curvature(p[0], p[1]);
+        double[][] strain = new double[3][];
+        Arrays.setAll(strain, q -> spread(sum(e[q], 1, b[q], z), surface));
+        return strain;
+    }
+
+    private double dA(double[] p) {
+        return p[2] * CellShape.determinant(cell.jacobian(p[0], p[1]));
+    }
+
+    private double[][] spread(double[][] list, int surface) {
+        return Arrays.stream(list).map(row -> spread(row, surface)).toArray(double[][]::new);
+    }
+
+    private double[] spread(double[] row, int surface) {
+        return spread(row, surface, surfaces);
+    }
+
+    /** Puts one surface's row among those of all surfaces. */
+    static double[] spread(double[] row, int surface, int surfaces) {
+        int per = CellRows.PER_SURFACE;
+        double[] wide = new double[row.length * surfaces];
+        for (int a = 0; a < row.length / per; a++) {
+            System.arraycopy(row, a * per, wide, (a * surfaces + surface) * per, per);
+        }
+        return wide;
+    }
+
+    static double[] sum(double[] a, double fa, double[] b, double fb) {
+        double[] c = new double[a.length];
+        for (int i = 0; i < c.length; i++) {
+            c[i] = fa * a[i] + fb * b[i];
+        }
+        return c;
+    }
+
+    /** Adds {@code factor · row row'}, lower triangle. */
+    private void addForm(double[] row, double factor) {
+        int[] at = IntStream.range(0, size).filter(i -> row[i] != 0).toArray();
+        for (int i = 0; i < at.length; i++) {
+            double left = factor * row[at[i]];
+            for (int j = 0; j <= i; j++) {
+                k[at[i] * size + at[j]] += left * row[at[j]];
+            }
+        }
+    }
+
+    /** Adds {@code e' D e}, lower triangle. */
+    private void addForm(double[][] e, Elastic d) {
+        int[] at = IntStream.range(0, size)
+                .filter(i -> e[0][i] != 0 || e[1][i] != 0 || e[2][i] != 0)
+                .toArray();
+        for (int i = 0; i < at.length; i++) {
+            int p = at[i];
+            double left0 = d.d11() * e[0][p] + d.d12() * e[1][p];
+            double left1 = d.d12() * e[0][p] + d.d22() * e[1][p];
+            double left2 = d.d33() * e[2][p];
+            for (int j = 0; j <= i; j++) {
+                int q = at[j];
+                k[p * size + q] += left0 * e[0][q] + left1 * e[1][q] + left2 * e[2][q];
+            }
+        }
+    }
+
+    private void mirror() {
+        for (int i = 0; i < size; i++) {
+            for (int j = 0; j < i; j++) {
+                k[j * size + i] = k[i * size + j];
+            }
+        }
+    }
+}

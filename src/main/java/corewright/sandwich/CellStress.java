@@ -1,0 +1,34 @@
+package corewright.sandwich;
+
+/**
+ * Stresses at the centre of a cell.
+ *
+ * @param shearX core shear on planes square to x, MPa; likewise y
+ * @param crush pressure in the core through its thickness, MPa, compression positive
+ */
+public record CellStress(Place place, double shearX, double shearY, double crush, SkinStress outer, SkinStress inner) {
+    /**
+     * Where the cell is and what it is.
+     *
+     * @param bonded whether the core carries here
+     * @param clear whether it is more than a core thickness from edges and rims, where stresses can be trusted
+     */
+    public record Place(double x, double y, double areaMm2, boolean bonded, boolean clear, CoreMaterial material) {}
+
+    /**
+     * @param middle stress in the middle of the skin
+     * @param bending what its inner face has more, its outer face less
+     */
+    public record SkinStress(PlaneStress middle, PlaneStress bending) {
+        /** The worse principal stress of the two faces, magnitude. */
+        public double worst() {
+            return Math.max(
+                    middle.plus(bending, 1).worst(), middle.plus(bending, -1).worst());
+        }
+    }
+
+    /** Resultant core shear. */
+    public double shear() {
+        return Math.hypot(shearX, shearY);
+    }
+}

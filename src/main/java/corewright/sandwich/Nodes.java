@@ -1,0 +1,226 @@
+package corewright.sandwich;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The unknowns of each node and how its fifteen displacements (outer skin, inner skin, middle of the core; five each) follow
+ * from them: {@code q = T x}. T holds supports, oblique edges, and the middle surface where it is not free.
+ */
+final class Nodes {
+    static final int PER_NODE = 15;
+
+    /** Number of unknowns of each node. */
+    final int[] size;
+
+    /** T of each node, fifteen rows by size columns, row-major. */
+    private final double[][] transform;
+
+    /** Nodes at which the core's middle is free. */
+    final boolean[] middle;
+
+    private final boolean[] plain;
+
+    private Nodes(Mesh mesh, RimLayers layers) {
+        size = new int[mesh.nodes()];
+        transform = new double[mesh.nodes()][];
+        middle = layers.free;
+        plain = new boolean[mesh.nodes()];
+    }
+
+    static Nodes of(PanelSpec panel, Mesh mesh, List<Zone> zones, RimLayers layers) {
+        Nodes nodes = new Nodes(mesh, layers);
+        Edges edges = new Edges(panel, mesh);
+        requireHeld(mesh, edges);
+        List<List<double[]>> outer = stopDrift(mesh, edges.plane);
+        boolean joined = Arrays.stream(mesh.zone).anyMatch(z -> zones.get(z).bonded());
+        List<List<double[]>> inner = joined ? edges.plane : outer;
+        for (int v = 0; v < mesh.nodes(); v++) {
+            List<double[]> columns = new ArrayList<>();
+            addSurface(columns, 0, outer.get(v), edges.deflection[v], edges.plane.get(v));
+            addSurface(columns, 1, inner.get(v), edges.deflection[v], edges.plane.get(v));
+            if (nodes.middle[v]) {
+                addSurface(columns, 2, edges.plane.get(v), edges.deflection[v], edges.plane.get(v));
+            } else {
+                columns.forEach(c -> tieMiddle(panel, c));
+            }
+            nodes.set(v, columns, edges.plane.get(v).isEmpty() && columns.size() == 10);
+        }
+        return nodes;
+    }
+
+    private void set(int v, List<double[]> columns, boolean isPlain) {
+        size[v] = columns.size();
+        plain[v] = isPlain && !middle[v];
+        transform[v] = new double[PER_NODE * size[v]];
+        for (int c = 0; c < size[v]; c++) {
+            for (int row = 0; row < PER_NODE; row++) {
+                transform[v][row * size[v] + c] = columns.get(c)[row];
+            }
+        }
+    }
+
+    private static void requireHeld(Mesh mesh, Edges edges) {
+        RigidBody body = new RigidBody();
+        for (int v = 0; v < mesh.nodes(); v++) {
+            if (edges.deflection[v]) {
+                body.hold(1, mesh.x[v] - mesh.x[0], mesh.y[v] - mesh.y[0]);
+                for (double[] d : edges.plane.get(v)) {
+                    body.hold(0, d[0], d[1]);
+                }
+            }
+        }
+        if (!body.complete()) {
+            throw new UnsupportedPanelException("its supports leave the panel free to move or to tilt");
+        }
+    }
+
+    /** Adds what holds the panel in its plane where the supports do not: at node A, then at the node farthest from it. */
+    private static List<List<double[]>> stopDrift(Mesh mesh, List<List<double[]>> held) {
+        RigidBody body = new RigidBody();
+        for (int v = 0; v < mesh.nodes(); v++) {
+            for (double[] d : held.get(v)) {
+                holdInPlane(body, mesh, v, d);
+            }
+        }
+        if (body.complete()) {
+            return held;
+        }
+        List<List<double[]>> more = new ArrayList<>(held);
+        int far = 0;
+        for (int v = 1; v < mesh.nodes(); v++) {
+            if (distance(mesh, v) > distance(mesh, far)) {
+                far = v;
+            }
+        }
+        double ux = -(mesh.y[far] - mesh.y[0]) / distance(mesh, far);
+        double uy = (mesh.x[far] - mesh.x[0]) / distance(mesh, far);
+        offer(body, mesh, more, 0, new double[] {-uy, ux});
+        offer(body, mesh, more, 0, new double[] {ux, uy});
+        offer(body, mesh, more, far, new double[] {ux, uy});
+        return more;
+    }
+
+    private static double distance(Mesh mesh, int v) {
+        return Math.hypot(mesh.x[v] - mesh.x[0], mesh.y[v] - mesh.y[0]);
+    }
+
+    private static void offer(RigidBody body, Mesh mesh, List<List<double[]>> held, int v, double[] d) {
+        if (held.get(v).isEmpty() || held.get(v).size() == 1 && v == 0) {
+            if (holdInPlane(body, mesh, v, d)) {
+                List<double[]> list = new ArrayList<>(held.get(v));
+                list.add(d);
+                held.set(v, list);
+            }
+        }
+    }
+
+    private static boolean holdInPlane(RigidBody body, Mesh mesh, int v, double[] d) {
+        double scale = Math.max(1, distance(mesh, v));
+        return body.hold(
+                d[0] / scale, d[1] / scale, (-d[0] * (mesh.y[v] - mesh.y[0]) + d[1] * (mesh.x[v] - mesh.x[0])) / scale);
+    }
+
+    private static void addSurface(
+            List<double[]> columns, int surface, List<double[]> plane, boolean deflection, List<double[]> rotation) {
+        int at = surface * CellRows.PER_SURFACE;
+        addPair(columns, at, plane);
+        if (!deflection) {
+            double[] column = new double[PER_NODE];
+            column[at + 2] = 1;
+            columns.add(column);
+        }
+        addPair(columns, at + 3, rotation);
+    }
+
+    /** Adds what is free of a vector in the plane. */
+    private static void addPair(List<double[]> columns, int at, List<double[]> held) {
+        List<double[]> free =
+                switch (held.size()) {
+                    case 0 -> List.of(new double[] {1, 0}, new double[] {0, 1});
+                    case 1 -> List.of(new double[] {-held.get(0)[1], held.get(0)[0]});
+                    default -> List.of();
+                };
+        for (double[] direction : free) {
+            double[] column = new double[PER_NODE];
+            column[at] = direction[0];
+            column[at + 1] = direction[1];
+            columns.add(column);
+        }
+    }
+
+    /** The core's middle halfway between its faces, as in a core that is straight through its depth. */
+    private static void tieMiddle(PanelSpec panel, double[] column) {
+        double to = panel.outer().thicknessMm();
+        double ti = panel.inner().thicknessMm();
+        for (int k = 0; k < CellRows.PER_SURFACE; k++) {
+            column[10 + k] = (column[k] + column[5 + k]) / 2;
+        }
+        for (int k = 0; k < 2; k++) {
+            column[10 + k] += (to / 2 * column[3 + k] - ti / 2 * column[8 + k]) / 2;
+        }
+    }
+
+    /** Displacements of a node, fifteen, from the solution. */
+    double[] displacements(int v, double[] x, int first) {
+        double[] q = new double[PER_NODE];
+        for (int row = 0; row < PER_NODE; row++) {
+            for (int c = 0; c < size[v]; c++) {
+                q[row] += transform[v][row * size[v] + c] * x[first + c];
+            }
+        }
+        return q;
+    }
+
+    /** Adds {@code T' f} of a node's forces to a right-hand side. */
+    void addForces(int v, double[] forces, double[] rightHandSide, int first) {
+        for (int row = 0; row < PER_NODE; row++) {
+            for (int c = 0; c < size[v]; c++) {
+                rightHandSide[first + c] += transform[v][row * size[v] + c] * forces[row];
+            }
+        }
+    }
+
+    /** Row of T: how one displacement of a node follows from its unknowns. */
+    double[] row(int v, int displacement) {
+        return Arrays.copyOfRange(transform[v], displacement * size[v], (displacement + 1) * size[v]);
+    }
+
+    /**
+     * {@code T_a' K_ab T_b} of a block between two corners of a cell.
+     *
+     * @param k the cell's matrix
+     * @param n its rows
+     * @param ca corner number of a in the cell
+     * @param stride displacements a corner, 10 or 15
+     */
+    double[] project(double[] k, int n, int ca, int a, int cb, int b, int stride) {
+        if (plain[a] && plain[b] && stride == 10) {
+            double[] block = new double[100];
+            for (int i = 0; i < 10; i++) {
+                System.arraycopy(k, (ca * 10 + i) * n + cb * 10, block, i * 10, 10);
+            }
+            return block;
+        }
+        double[] half = new double[stride * size[b]];
+        for (int i = 0; i < stride; i++) {
+            for (int j = 0; j < stride; j++) {
+                double v = k[(ca * stride + i) * n + cb * stride + j];
+                for (int c = 0; c < size[b]; c++) {
+                    half[i * size[b] + c] += v * transform[b][j * size[b] + c];
+                }
+            }
+        }
+        double[] block = new double[size[a] * size[b]];
+        for (int i = 0; i < stride; i++) {
+            for (int r = 0; r < size[a]; r++) {
+                double t = transform[a][i * size[a] + r];
+                for (int c = 0; c < size[b]; c++) {
+                    block[r * size[b] + c] += t * half[i * size[b] + c];
+                }
+            }
+        }
+        return block;
+    }
+}

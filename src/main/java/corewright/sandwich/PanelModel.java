@@ -1,0 +1,146 @@
+package corewright.sandwich;
+
+import corewright.linear.BlockMatrix;
+import corewright.linear.Cholesky;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+
+/** A panel meshed, assembled and factored once; any number of loads can be put on it. */
+public final class PanelModel {
+    final PanelSpec panel;
+    final MeshSize meshSize;
+    final Mesh mesh;
+    final List<Zone> zones;
+    final RimLayers layers;
+    final Nodes nodes;
+    final LoadVector loads;
+    final BlockMatrix matrix;
+    final Cholesky factor;
+
+    private PanelModel(PanelSpec panel, MeshSize size) {
+        this.panel = panel;
+        this.meshSize = size;
+        zones = Zone.of(panel);
+        mesh = Mesher.mesh(panel, size);
+        if (mesh.cells.length == 0) {
+            throw new UnsupportedPanelException("the panel is smaller than one element");
+        }
+        layers = new RimLayers(panel, mesh, zones);
+        nodes = Nodes.of(panel, mesh, zones, layers);
+        loads = new LoadVector(mesh);
+        matrix = assemble();
+        factor = Cholesky.factor(matrix, mesh.gridX, mesh.gridY);
+    }
+
+    /** Meshes and factors a panel. */
+    public static PanelModel of(PanelSpec panel, MeshSize size) {
+        return new PanelModel(panel, size);
+    }
+
+    /** Linear answer to loads that act together. */
+    public Response solve(List<Load> together) {
+        return new Response(this, together, factor.solveRefined(matrix, rightHandSide(together)));
+    }
+
+    public PanelSpec panel() {
+        return panel;
+    }
+
+    /** Number of nodes of the mesh. */
+    public int meshNodes() {
+        return mesh.nodes();
+    }
+
+    /** Number of unknowns solved for. */
+    public int unknowns() {
+        return matrix.size();
+    }
+
+    /** What the mesh could not follow: zones whose area it misses by more than one per cent. */
+    public List<String> notes() {
+        double[] exact = Partition.areas(panel);
+        double[] meshed = new double[exact.length];
+        for (int c = 0; c < mesh.cells.length; c++) {
+            meshed[mesh.zone[c]] += mesh.shape(c).area();
+        }
+        List<String> notes = new ArrayList<>();
+        for (int z = 0; z < exact.length; z++) {
+            if (Math.abs(meshed[z] - exact[z]) > 0.01 * exact[z] + 1e-9 * exact[0]) {
+                notes.add(String.format(
+                        Locale.ROOT,
+                        "%s covers %.0f mm² and its elements %.0f mm²: too small or thin for this mesh",
+                        z == 0 ? "the panel outside its patches" : "patch " + z,
+                        exact[z],
+                        meshed[z]));
+            }
+        }
+        return notes;
+    }
+
+    /** Element sizes used. */
+    public MeshSize meshSize() {
+        return meshSize;
+    }
+
+    double[] rightHandSide(List<Load> together) {
+        double[] forces = loads.forces(together);
+        double[] b = new double[matrix.size()];
+        for (int v = 0; v < mesh.nodes(); v++) {
+            double[] all = new double[Nodes.PER_NODE];
+            all[2] = forces[v];
+            nodes.addForces(v, all, b, matrix.first(v));
+        }
+        return b;
+    }
+
+    private BlockMatrix assemble() {
+        BlockMatrix k = new BlockMatrix(nodes.size, mesh.cells);
+        int batch = 512; // cells at a time: enough to share among threads, few enough to keep in memory
+        for (int from = 0; from < mesh.cells.length; from += batch) {
+            int start = from;
+            double[][] part = IntStream.range(from, Math.min(from + batch, mesh.cells.length))
+                    .parallel()
+                    .mapToObj(this::cellMatrix)
+                    .toArray(double[][]::new);
+            for (int c = 0; c < part.length; c++) {
+                addCell(k, start + c, part[c]);
+            }
+        }
+        return k;
+    }
+
+    int surfaces(int cell) {
+        return layers.split[cell] ? 3 : 2;
+    }
+
+    double[] cellMatrix(int cell) {
+        return CellStiffness.of(panel, mesh.shape(cell), zones.get(mesh.zone[cell]), surfaces(cell));
+    }
+
+    void addCell(BlockMatrix k, int cell, double[] stiffness) {
+        int[] corners = mesh.cells[cell];
+        int stride = CellRows.PER_SURFACE * surfaces(cell);
+        int n = corners.length * stride;
+        for (int a = 0; a < corners.length; a++) {
+            for (int b = 0; b < corners.length; b++) {
+                if (corners[a] >= corners[b]) {
+                    k.add(corners[a], corners[b], nodes.project(stiffness, n, a, corners[a], b, corners[b], stride));
+                }
+            }
+        }
+    }
+
+    /** Displacements of a cell's corners in the order of {@link CellStiffness}. */
+    double[] cellDisplacements(int cell, double[] x) {
+        int[] corners = mesh.cells[cell];
+        int stride = CellRows.PER_SURFACE * surfaces(cell);
+        double[] q = new double[corners.length * stride];
+        for (int a = 0; a < corners.length; a++) {
+            double[] node = nodes.displacements(corners[a], x, matrix.first(corners[a]));
+            System.arraycopy(node, 0, q, a * stride, stride);
+        }
+        return q;
+    }
+}

@@ -1,0 +1,112 @@
+package corewright.sandwich;
+
+import java.util.List;
+import java.util.Optional;
+
+/** What a panel does under its loads. */
+public final class Response {
+    private final PanelModel model;
+    private final List<Load> loads;
+    private final double[] x;
+
+    Response(PanelModel model, List<Load> loads, double[] x) {
+        this.model = model;
+        this.loads = List.copyOf(loads);
+        this.x = x;
+    }
+
+    /**
+     * Deflections at a place, positive inward.
+     *
+     * @param outerMm of the outer skin
+     * @param innerMm of the inner skin
+     */
+    public record Deflection(double x, double y, double outerMm, double innerMm) {}
+
+    /** Deflections at a place; empty outside the panel. */
+    public Optional<Deflection> at(double px, double py) {
+        return model.loads.locate(px, py).map(spot -> {
+            CellShape cell = model.mesh.shape(spot.cell());
+            double[] row = new CellRows(cell).deflection(spot.r(), spot.s());
+            return new Deflection(px, py, along(spot.cell(), row, 0), along(spot.cell(), row, 1));
+        });
+    }
+
+    private double along(int cell, double[] row, int surface) {
+        return Stresses.dot(row, surface, model.surfaces(cell), model.cellDisplacements(cell, x));
+    }
+
+    /** The same loads with loose skins resting on what is below them instead of passing through it. */
+    public Response withContact() {
+        return new Response(model, loads, Contact.settle(model, x));
+    }
+
+    /** Where a loose skin nears what is below it most; empty where nothing is loose. */
+    public Optional<LooseSkin> looseSkin() {
+        return Contact.nearest(model, x)
+                .map(n -> LooseSkin.of(
+                        model.mesh.x[n.node()],
+                        model.mesh.y[n.node()],
+                        n.approachMm(),
+                        n.gapMm(),
+                        model.panel.outer().thicknessMm()));
+    }
+
+    /** Stresses at the centres of all elements. */
+    public List<CellStress> stresses() {
+        return new Stresses(model, x).all();
+    }
+
+    /**
+     * Largest resultant core shear, MPa, at element centres more than a core thickness from edges and rims: at a rim the
+     * exact solution has no bound. If no element is that far from them, of all elements.
+     */
+    public double maxCoreShearMPa() {
+        List<CellStress> stresses = stresses();
+        return stresses.stream()
+                .filter(s -> s.place().clear())
+                .mapToDouble(CellStress::shear)
+                .max()
+                .orElseGet(() ->
+                        stresses.stream().mapToDouble(CellStress::shear).max().orElse(0));
+    }
+
+    /** Sum of what the supports carry, N, from the cells at them; equals the sum of the loads. */
+    public double reactionSumN() {
+        double[] applied = model.loads.forces(loads);
+        boolean[] held = new Edges(model.panel, model.mesh).deflection;
+        double sum = 0;
+        for (int v = 0; v < held.length; v++) {
+            sum += held[v] ? applied[v] : 0;
+        }
+        for (int c = 0; c < model.mesh.cells.length; c++) {
+            sum -= shareOfSupports(c, held);
+        }
+        return sum;
+    }
+
+    /** Forces of a cell on the held deflections of its corners. */
+    private double shareOfSupports(int c, boolean[] held) {
+        int[] corners = model.mesh.cells[c];
+        boolean any = false;
+        for (int v : corners) {
+            any |= held[v];
+        }
+        if (!any) {
+            return 0;
+        }
+        double[] k = model.cellMatrix(c);
+        double[] q = model.cellDisplacements(c, x);
+        int surfaces = model.surfaces(c);
+        double sum = 0;
+        for (int a = 0; a < corners.length; a++) {
+            for (int s = 0; held[corners[a]] && s < surfaces; s++) {
+                int row = (a * surfaces + s) * CellRows.PER_SURFACE + 2;
+                for (int j = 0; j < q.length; j++) {
+                    sum += k[row * q.length + j] * q[j];
+                }
+            }
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,115 @@
+package corewright.sandwich;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Stresses at the cells' centres, from the strains the elements assume there. */
+final class Stresses {
+    private final PanelModel model;
+    private final double[] x;
+
+    Stresses(PanelModel model, double[] x) {
+        this.model = model;
+        this.x = x;
+    }
+
+    List<CellStress> all() {
+        boolean[] clear = clear();
+        List<CellStress> stresses = new ArrayList<>();
+        for (int c = 0; c < model.mesh.cells.length; c++) {
+            stresses.add(at(c, clear[c]));
+        }
+        return stresses;
+    }
+
+    private CellStress at(int c, boolean clear) {
+        CellShape cell = model.mesh.shape(c);
+        CellRows rows = new CellRows(cell);
+        double[] centre = cell.centre();
+        double r = centre[0];
+        double s = centre[1];
+        int surfaces = model.surfaces(c);
+        double[] q = model.cellDisplacements(c, x);
+        Zone zone = model.zones.get(model.mesh.zone[c]);
+        double slipX = 0;
+        double slipY = 0;
+        double squeeze = 0;
+        if (zone.bonded()) {
+            // two layers: their mean, which is what the whole core's thickness sees
+            List<CoreLayer> layers = CoreLayer.of(model.panel, surfaces);
+            for (CoreLayer layer : layers) {
+                double[][] below = rows.slip(r, s, 1, layer.armInnerMm());
+                double[][] above = rows.slip(r, s, -1, layer.armOuterMm());
+                double share = 1 / (layer.thicknessMm() * layers.size());
+                slipX +=
+                        share * (dot(below[0], layer.inner(), surfaces, q) + dot(above[0], layer.outer(), surfaces, q));
+                slipY +=
+                        share * (dot(below[1], layer.inner(), surfaces, q) + dot(above[1], layer.outer(), surfaces, q));
+            }
+            double[] w = rows.deflection(r, s);
+            squeeze = (dot(w, 0, surfaces, q) - dot(w, 1, surfaces, q))
+                    / model.panel.core().thicknessMm();
+        }
+        double[] shape = cell.corner(r, s);
+        double px = 0;
+        double py = 0;
+        for (int a = 0; a < cell.n; a++) {
+            px += shape[a] * cell.x[a];
+            py += shape[a] * cell.y[a];
+        }
+        return new CellStress(
+                new CellStress.Place(px, py, cell.area(), zone.bonded(), clear, zone.material()),
+                zone.material().gxzMPa() * slipX,
+                zone.material().gyzMPa() * slipY,
+                zone.material().ezMPa() * squeeze,
+                skin(rows, centre, model.panel.outer(), 0, surfaces, q),
+                skin(rows, centre, model.panel.inner(), 1, surfaces, q));
+    }
+
+    private static CellStress.SkinStress skin(
+            CellRows rows, double[] at, Skin skin, int surface, int surfaces, double[] q) {
+        double[][] e = rows.membrane(at[0], at[1]);
+        double[][] k = rows.curvature(at[0], at[1]);
+        double[] strain = new double[3];
+        double[] bending = new double[3];
+        for (int i = 0; i < 3; i++) {
+            strain[i] = dot(e[i], surface, surfaces, q);
+            bending[i] = skin.thicknessMm() / 2 * dot(k[i], surface, surfaces, q);
+        }
+        Elastic elastic = skin.elastic();
+        return new CellStress.SkinStress(
+                PlaneStress.of(elastic.stress(strain)), PlaneStress.of(elastic.stress(bending)));
+    }
+
+    /** A surface's row times its part of a cell's displacements. */
+    static double dot(double[] row, int surface, int surfaces, double[] q) {
+        int per = CellRows.PER_SURFACE;
+        double sum = 0;
+        for (int k = 0; k < row.length; k++) {
+            sum += row[k] * q[(k / per * surfaces + surface) * per + k % per];
+        }
+        return sum;
+    }
+
+    /** Cells of which no corner is within a core thickness of an edge or a rim. */
+    private boolean[] clear() {
+        Mesh mesh = model.mesh;
+        double reach = model.panel.core().thicknessMm() * (1 + 1e-6);
+        List<int[]> lines = new ArrayList<>(mesh.boundary);
+        lines.addAll(mesh.rims);
+        boolean[] near = new boolean[mesh.nodes()];
+        for (int v = 0; v < mesh.nodes(); v++) {
+            for (int[] line : lines) {
+                near[v] |= Math.min(mesh.distance(v, line[0]), mesh.distance(v, line[1])) <= reach;
+            }
+        }
+        boolean[] clear = new boolean[mesh.cells.length];
+        for (int c = 0; c < clear.length; c++) {
+            clear[c] = true;
+            for (int v : mesh.cells[c]) {
+                clear[c] &= !near[v];
+            }
+        }
+        return clear;
+    }
+}

@@ -1,0 +1,88 @@
+package corewright.bench;
+
+import corewright.sandwich.CoreMaterial;
+import corewright.sandwich.FootLoadMap;
+import corewright.sandwich.MeshSize;
+import corewright.sandwich.PanelModel;
+import corewright.sandwich.PanelSpec;
+import corewright.sandwich.Patch;
+import corewright.sandwich.Skin;
+import corewright.sandwich.Support;
+import java.util.List;
+import java.util.Locale;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.util.GeometricShapeFactory;
+
+/**
+ * Times the foot-load map: a panel of 0.9 x 0.6 m at 25 mm and a deck of 10 x 3.5 m at 50 mm. Run: {@code mvn -o -q
+ * test-compile exec:java -Dexec.classpathScope=test -Dexec.mainClass=corewright.bench.FootLoadBenchmark}.
+ */
+public final class FootLoadBenchmark {
+    private static final CoreMaterial BALSA = new CoreMaterial(157, 157, 3900);
+
+    private FootLoadBenchmark() {}
+
+    public static void main(String[] args) {
+        PanelSpec panel = panel(900, 600);
+        for (int run = 0; run < 6; run++) {
+            long start = System.nanoTime();
+            for (PanelSpec state : states(panel, circle(450, 300, 150))) {
+                map(state, 25, 25);
+            }
+            report("panel 0.9 x 0.6 m, 25 mm, four states, a foot every 25 mm", start);
+        }
+        PanelSpec deck = panel(10_000, 3_500);
+        for (int run = 0; run < 2; run++) {
+            long start = System.nanoTime();
+            String size = map(deck, 50, 50);
+            report("deck 10 x 3.5 m, 50 mm, one state, a foot every 50 mm, " + size, start);
+            start = System.nanoTime();
+            for (PanelSpec state : states(deck, circle(5000, 1700, 400))) {
+                map(state, 50, 100);
+            }
+            report("deck 10 x 3.5 m, 50 mm, four states, a foot every 100 mm", start);
+        }
+    }
+
+    private static String map(PanelSpec panel, double mesh, double step) {
+        PanelModel model = PanelModel.of(panel, MeshSize.uniform(mesh));
+        FootLoadMap map = FootLoadMap.of(model, step);
+        return map.places().size() + " places, " + model.unknowns() + " unknowns";
+    }
+
+    /** As built, as found, filled with foam, with a new core. */
+    private static List<PanelSpec> states(PanelSpec panel, Polygon area) {
+        return List.of(
+                panel,
+                panel.with(List.of(new Patch.Loose(area, 12.5))),
+                panel.with(List.of(new Patch.Core(area, new CoreMaterial(58, 58, 202)))),
+                panel.with(List.of(new Patch.Core(area, BALSA))));
+    }
+
+    private static PanelSpec panel(double length, double width) {
+        Skin skin = Skin.isotropic(3, 11000, 0.3);
+        Polygon outline = (Polygon) new GeometryFactory().toGeometry(new Envelope(0, length, 0, width));
+        return new PanelSpec(outline, List.of(Support.SIMPLE), skin, skin, new PanelSpec.Core(12.5, BALSA), List.of());
+    }
+
+    private static Polygon circle(double x, double y, double radius) {
+        GeometricShapeFactory shape = new GeometricShapeFactory();
+        shape.setCentre(new Coordinate(x, y));
+        shape.setSize(2 * radius);
+        return shape.createCircle();
+    }
+
+    private static void report(String what, long start) {
+        Runtime memory = Runtime.getRuntime();
+        System.out.printf(
+                Locale.ROOT,
+                "%s: %.2f s, heap in use %d MB of %d%n",
+                what,
+                (System.nanoTime() - start) * 1e-9,
+                (memory.totalMemory() - memory.freeMemory()) >> 20,
+                memory.maxMemory() >> 20);
+    }
+}

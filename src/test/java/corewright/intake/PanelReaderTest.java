@@ -1,0 +1,81 @@
+package corewright.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import corewright.survey.EdgeSupport;
+import org.junit.jupiter.api.Test;
+
+class PanelReaderTest {
+    static final String PANEL = """
+            outline: "POLYGON((0 0,900 0,900 600,0 600,0 0))"
+            edges: simple
+            outer_skin: { thickness_mm: 3.0, E_MPa: 11000, nu: 0.30 }
+            inner_skin: { thickness_mm: 3.0, E_MPa: 11000, nu: 0.30 }
+            core: { thickness_mm: 12.5, Gxz_MPa: 157, Gyz_MPa: 157, Ez_MPa: 3900 }
+            patches:
+              - { area: "POLYGON((300 200,600 200,600 400,300 400,300 200))", void_depth_mm: 12.5 }
+            loads:
+              - { area: "POLYGON((400 250,500 250,500 350,400 350,400 250))", force_N: 1000 }
+              - { pressure_kPa: 5 }
+            mesh_mm: 40
+            probe_points: [[450,300],[300,300]]
+            """;
+
+    @Test
+    void readsEveryKey() throws RefusedException {
+        PanelFile panel = PanelReader.read("p.yaml", PANEL);
+
+        assertThat(panel.outline().getArea()).isEqualTo(540_000);
+        assertThat(panel.edges()).containsExactly(EdgeSupport.SIMPLE);
+        assertThat(panel.openings()).isEqualTo(EdgeSupport.FREE);
+        assertThat(panel.build().core().ezMPa()).isEqualTo(3900);
+        assertThat(panel.patches().get(0).voidDepthMm()).hasValue(12.5);
+        assertThat(panel.loads()).hasSize(2);
+        assertThat(panel.study().meshMm()).hasValue(40);
+        assertThat(panel.study().probePoints()).hasSize(2);
+    }
+
+    @Test
+    void listsEveryComplaintWithItsLine() {
+        String bad = PANEL.replace("edges: simple", "edges: [simple, loose]")
+                .replace(
+                        "outer_skin: { thickness_mm: 3.0, E_MPa: 11000, nu: 0.30 }",
+                        "outer_skin: { E_MPa: x, nu: 0.7 }")
+                .replace("force_N", "force")
+                .replace("void_depth_mm: 12.5", "void_depth_mm: 13");
+
+        RefusedException refused = catchThrowableOfType(RefusedException.class, () -> PanelReader.read("p.yaml", bad));
+
+        assertThat(refused.getMessage()).isEqualTo("""
+                        p.yaml:2: edges.1: found "loose", expected one of simple, simple-hard, clamped, free
+                        p.yaml:2: edges: found 2 edges, expected one for each of the 4 sides of the outline, or a single word
+                        p.yaml:3: outer_skin.thickness_mm: is missing, expected a number
+                        p.yaml:3: outer_skin.E_MPa: found "x", expected a number
+                        p.yaml:3: outer_skin.nu: found 0.7, expected less than 0.5 and more than -1
+                        p.yaml:7: patches.0.void_depth_mm: found 13.0, expected 0 to the core's thickness, 12.5
+                        p.yaml:9: loads.0.force: is not known, expected one of area, force_N, pressure_kPa, line, moment_x_Nmm, moment_y_Nmm
+                        p.yaml:9: loads.0.force_N: is missing, expected a number""");
+    }
+
+    @Test
+    void refusesWhatIsNotYaml() {
+        RefusedException refused =
+                catchThrowableOfType(RefusedException.class, () -> PanelReader.read("p.yaml", "outline: [1, 2"));
+
+        assertThat(refused.complaints()).hasSize(1);
+        assertThat(refused.complaints().get(0).origin().file()).isEqualTo("p.yaml");
+    }
+
+    @Test
+    void refusesAnOutlineThatCrossesItself() {
+        String bad = PANEL.replace("(0 0,900 0,900 600,0 600,0 0)", "(0 0,900 600,900 0,0 600,0 0)");
+
+        RefusedException refused = catchThrowableOfType(RefusedException.class, () -> PanelReader.read("p.yaml", bad));
+
+        assertThat(refused.getMessage())
+                .isEqualTo(
+                        "p.yaml:1: outline: found \"POLYGON((0 0,900 600,900 0,0 600,0 0))\", expected an outline that"
+                                + " does not cross itself");
+    }
+}

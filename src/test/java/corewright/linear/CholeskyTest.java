@@ -1,0 +1,141 @@
+package corewright.linear;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CholeskyTest {
+    /** A backward-stable factorisation leaves a residual of a few n·eps of |K||x|; 1e-12 allows for n = 3000. */
+    private static final double ROUNDING = 1e-12;
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void leavesNoResidualOnRandomGrids(long seed) {
+        RandomGrid grid = RandomGrid.withUnequalNodes(seed);
+        double[] wanted = grid.vector();
+        double[] b = grid.matrix.times(wanted);
+
+        double[] x = Cholesky.factor(grid.matrix, grid.x, grid.y).solve(b);
+
+        double scale = Arrays.stream(b).map(Math::abs).max().orElseThrow();
+        double[] back = grid.matrix.times(x);
+        for (int i = 0; i < x.length; i++) {
+            assertThat(back[i]).as("row %d", i).isCloseTo(b[i], within(ROUNDING * scale));
+        }
+    }
+
+    @Test
+    void solvesManyRightHandSidesFromOneFactor() {
+        RandomGrid grid = RandomGrid.withUnequalNodes(11);
+        Cholesky factor = Cholesky.factor(grid.matrix, grid.x, grid.y);
+        for (int k = 0; k < 5; k++) {
+            double[] wanted = grid.vector();
+            assertThat(factor.solveRefined(grid.matrix, grid.matrix.times(wanted)))
+                    .usingComparatorWithPrecision(1e-9)
+                    .containsExactly(wanted);
+        }
+    }
+
+    @Test
+    void productsAgreeWithFullSolutions() {
+        RandomGrid grid = RandomGrid.withUnequalNodes(12);
+        Cholesky factor = Cholesky.factor(grid.matrix, grid.x, grid.y);
+        int n = grid.matrix.size();
+        List<SparseVector> f = List.of(
+                SparseVector.of(Map.of(0, 1.0, n - 1, 2.0)),
+                SparseVector.of(Map.of(n / 2, -1.0)),
+                SparseVector.of(Map.of(n / 3, 1.0, n / 3 + 1, 1.0)));
+        List<SparseVector> g = List.of(f.get(0), f.get(2), SparseVector.of(Map.of(5, 1.0)));
+
+        double[] products = factor.products(f, g);
+
+        for (int k = 0; k < products.length; k++) {
+            double full = dot(g.get(k), factor.solve(dense(f.get(k), n)));
+            assertThat(products[k]).isCloseTo(full, within(ROUNDING * Math.max(1, Math.abs(full))));
+        }
+    }
+
+    @Test
+    void givesTheSameBytesEveryTime() {
+        RandomGrid grid = RandomGrid.regular(60, 40, 6, 13);
+        double[] b = grid.vector();
+
+        double[] once = Cholesky.factor(grid.matrix, grid.x, grid.y).solve(b);
+        double[] again = Cholesky.factor(grid.matrix, grid.x, grid.y).solve(b);
+
+        assertThat(again).isEqualTo(once);
+    }
+
+    @Test
+    void solvesNodesThatAllLieAtOnePlace() {
+        RandomGrid grid = RandomGrid.regular(5, 5, 3, 14);
+        double[] wanted = grid.vector();
+
+        double[] x =
+                Cholesky.factor(grid.matrix, new double[25], new double[25]).solve(grid.matrix.times(wanted));
+
+        assertThat(x).usingComparatorWithPrecision(1e-9).containsExactly(wanted);
+    }
+
+    @Test
+    void saysWhenAMatrixIsNotPositiveDefinite() {
+        BlockMatrix matrix = new BlockMatrix(new int[] {2}, new int[][] {{0}});
+        matrix.add(0, 0, new double[] {1, 2, 2, 1});
+
+        assertThatThrownBy(() -> Cholesky.factor(matrix, new double[1], new double[1]))
+                .isInstanceOf(NotPositiveDefiniteException.class)
+                .hasMessage(
+                        "the matrix is not positive definite (pivot -3.00000): something is not held or not joined");
+    }
+
+    @Test
+    void denseEliminationLeavesTheSchurComplement() {
+        Random random = new Random(3);
+        int m = 131;
+        int p = 77;
+        double[] f = new double[m * m];
+        for (int i = 0; i < m; i++) {
+            for (int j = 0; j <= i; j++) {
+                f[i * m + j] = i == j ? m : random.nextDouble() - 0.5;
+                f[j * m + i] = f[i * m + j];
+            }
+        }
+        double[] a = f.clone();
+
+        Dense.eliminate(new Dense.Rows(f, 0, m, m), p);
+
+        for (int i = 0; i < m; i++) {
+            for (int j = 0; j <= i; j++) {
+                double sum = i >= p && j >= p ? f[i * m + j] : 0;
+                for (int k = 0; k <= Math.min(j, p - 1); k++) {
+                    sum += f[i * m + k] * f[j * m + k];
+                }
+                assertThat(sum).as("%d, %d", i, j).isCloseTo(a[i * m + j], within(ROUNDING * m));
+            }
+        }
+    }
+
+    private static double[] dense(SparseVector v, int n) {
+        double[] full = new double[n];
+        for (int k = 0; k < v.length(); k++) {
+            full[v.index(k)] = v.value(k);
+        }
+        return full;
+    }
+
+    private static double dot(SparseVector v, double[] x) {
+        double sum = 0;
+        for (int k = 0; k < v.length(); k++) {
+            sum += v.value(k) * x[v.index(k)];
+        }
+        return sum;
+    }
+}
