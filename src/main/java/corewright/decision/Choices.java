@@ -43,7 +43,7 @@ final class Choices {
         List<Choice> rows = new ArrayList<>();
         rows.add(row(
                 "Leave it, watch it",
-                "watch " + names(damage.regions()),
+                "watch " + all(damage.regions()),
                 work.visits(1, 2),
                 "Nothing gets better by itself: wet core spreads along its joints, and a loose skin works looser.",
                 !repairs && !dries));
@@ -62,7 +62,7 @@ final class Choices {
         if (decisions.stream().anyMatch(d -> d.method() != Method.RECORE)) { // else it is the row above
             rows.add(row(
                     "Open and renew all",
-                    "cut out " + names(damage.regions()),
+                    "cut out " + all(damage.regions()),
                     work.visits(1, 2).and(work.all(damage)),
                     "Everything is seen and nothing is left to doubt, for the most work and a new surface.",
                     false));
@@ -113,6 +113,11 @@ final class Choices {
         return decisions.stream().anyMatch(d -> d.method() == Method.RECORE)
                 ? "What a cut brings to light can make the job larger."
                 : "The fill is tapped after cure: what still sounds hollow is filled again.";
+    }
+
+    /** A few by name, many by their number. */
+    private static String all(List<Region> regions) {
+        return regions.size() > 4 ? "all " + regions.size() + " places" : names(regions);
     }
 
     private static String names(List<Region> regions) {

@@ -75,6 +75,9 @@ record Marks(List<Mark> fittings, List<Mark> probes, List<HoleMark> holes, List<
         return marks;
     }
 
+    /** The most telling next readings of a face; more would hide what they ask about. Chosen by eye. */
+    private static final int MOST_TAGS = 8;
+
     /** Tags lie to the right of their point unless that would cover another tag or a fitting and the left would not. */
     private static List<TagMark> tags(MapSpec spec, PlanView view, List<Mark> fittings) {
         List<TagMark> tags = new ArrayList<>();
@@ -83,7 +86,7 @@ record Marks(List<Mark> fittings, List<Mark> probes, List<HoleMark> holes, List<
         }
         List<Box> taken = new ArrayList<>(fittings.stream().map(Mark::box).toList());
         for (NextReading next : spec.assessment().next()) {
-            if (!next.spot().face().equals(spec.face())) {
+            if (!next.spot().face().equals(spec.face()) || tags.size() == MOST_TAGS) {
                 continue;
             }
             Point2D at = view.at(next.spot());

@@ -12,9 +12,11 @@ import corewright.survey.Face;
 import corewright.survey.Readings;
 import corewright.survey.Settings;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** What the owner's page says, in the owner's words. Nothing is drawn here. */
@@ -136,16 +138,7 @@ final class OwnerWords {
     static String now(Assessment assessment) {
         List<String> steps = new ArrayList<>();
         List<Region> regions = assessment.damage().regions();
-        for (Region region : regions) {
-            if (assessment.decision().on(region.id()).architect()) {
-                Face face = assessment.survey().face(region.face());
-                String load = Places.load(face, region.likely())
-                        .map(f -> Places.named(f.name()))
-                        .orElse("whatever stands " + Places.of(face, region.likely()));
-                steps.add("Keep load off " + Prose.plain(load) + " until a naval architect or surveyor has judged "
-                        + region.id() + ".");
-            }
-        }
+        loads(assessment).ifPresent(steps::add);
         proofs(assessment.decision().regions()).ifPresent(steps::add);
         if (regions.stream().anyMatch(Region::wet)) {
             steps.add("Keep water out: cover the deck until the leaks are stopped.");
@@ -156,6 +149,25 @@ final class OwnerWords {
             steps.add(readings(tags));
         }
         return steps.isEmpty() ? "Nothing is pressing. Read the deck again in a year." : String.join(" ", steps);
+    }
+
+    /** One sentence for all places under load, however many. */
+    private static Optional<String> loads(Assessment assessment) {
+        Set<String> loads = new LinkedHashSet<>();
+        List<String> ids = new ArrayList<>();
+        for (Region region : assessment.damage().regions()) {
+            if (assessment.decision().on(region.id()).architect()) {
+                Face face = assessment.survey().face(region.face());
+                loads.add(Places.load(face, region.likely())
+                        .map(f -> Places.named(f.name()))
+                        .orElse("whatever stands " + Places.of(face, region.likely())));
+                ids.add(region.id());
+            }
+        }
+        return ids.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Keep load off " + Prose.plain(Wording.list(List.copyOf(loads)))
+                        + " until a naval architect or surveyor has judged " + Wording.list(ids) + ".");
     }
 
     /** One proof in its own words; several by their regions, since each stands in its row of the table. */
