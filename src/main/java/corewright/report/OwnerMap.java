@@ -22,6 +22,9 @@ final class OwnerMap {
 
     private static final int TAGS = 5;
 
+    /** Paper millimetres in height from which names of fittings have room; chosen by eye. */
+    private static final double NAMED_FROM = 70;
+
     private static final double SIDE_ROOM = 3;
 
     private OwnerMap() {}
@@ -29,7 +32,12 @@ final class OwnerMap {
     static void paint(Paper paper, Assessment assessment, FaceDamage face, Box box) {
         String name = face.face().name();
         Assessment shown = withTags(assessment, tags(assessment, name));
-        MapPainter.paint(paper, new MapSpec(shown, name, box, scale(face, box), LAYERS, MapSpec.Wording.OWNER));
+        MapPainter.paint(paper, new MapSpec(shown, name, box, scale(face, box), layers(box), MapSpec.Wording.OWNER));
+    }
+
+    /** A map with little room drops the names of what stands on the deck; the following pages have them. */
+    private static Set<Layer> layers(Box box) {
+        return box.height() >= NAMED_FROM ? LAYERS : Set.of(Layer.REGION_LABELS, Layer.NEXT, Layer.SCALE_AND_UPHILL);
     }
 
     /** The first few places on a face to be read next: more would hide the map and tell little. */
