@@ -43,7 +43,11 @@ final class Oddities {
         List<List<? extends Reading>> kinds =
                 List.of(r.moisture(), r.taps(), r.probes(), r.feelers(), r.plugs(), r.temperatures());
         kinds.forEach(this::noteRepeatedIds);
-        survey.faces().forEach(face -> notePlaces(face, kinds));
+        Map<String, List<Reading>> byFace = new HashMap<>();
+        kinds.forEach(kind ->
+                kind.forEach(reading -> byFace.computeIfAbsent(reading.spot().face(), f -> new ArrayList<>())
+                        .add(reading)));
+        survey.faces().forEach(face -> notePlaces(face, byFace.getOrDefault(face.name(), List.of())));
         Readings clipped = new Readings(
                 r.moisture(), r.taps(), probes(r.probes()), feelers(r.feelers()), r.plugs(), r.temperatures());
         Survey checked = new Survey(
@@ -71,17 +75,13 @@ final class Oddities {
         }
     }
 
-    private void notePlaces(Face face, List<List<? extends Reading>> kinds) {
+    private void notePlaces(Face face, List<Reading> readings) {
         IndexedPointInAreaLocator deck = new IndexedPointInAreaLocator(face.outline());
         List<Hole> holes = face.all(Opening.class).stream().map(Hole::of).toList();
-        for (List<? extends Reading> kind : kinds) {
-            for (Reading reading : kind) {
-                if (reading.spot().face().equals(face.name())) {
-                    notePlace(reading, reading.spot(), deck, holes);
-                    if (reading instanceof Feeler feeler) {
-                        notePlace(feeler, feeler.tip(), deck, holes);
-                    }
-                }
+        for (Reading reading : readings) {
+            notePlace(reading, reading.spot(), deck, holes);
+            if (reading instanceof Feeler feeler) {
+                notePlace(feeler, feeler.tip(), deck, holes);
             }
         }
     }

@@ -27,9 +27,11 @@ final class OtherReaders {
     private static final double LONGEST_MINUTES = 1e6;
 
     private final Declared declared;
+    private final List<String> faces;
 
     OtherReaders(Declared declared) {
         this.declared = declared;
+        this.faces = declared.faceNames();
     }
 
     void taps(Table table, FileEntry entry, List<Tap> into) {
@@ -59,7 +61,7 @@ final class OtherReaders {
     void feelers(Table table, FileEntry entry, List<Feeler> into) {
         LengthUnit unit = declared.units().length();
         for (Row row : table.rows()) {
-            String face = Places.face(row, entry.face(), declared.faceNames());
+            String face = Places.face(row, entry.face(), faces);
             Spot from = Places.spot(row, "x1", "y1", face, unit);
             Spot tip = Places.spot(row, "x2", "y2", face, unit);
             FeelerEnd end = row.word("end", FeelerEnd.class);
@@ -122,7 +124,7 @@ final class OtherReaders {
     }
 
     private @Nullable Spot spot(Row row, FileEntry entry) {
-        String face = Places.face(row, entry.face(), declared.faceNames());
+        String face = Places.face(row, entry.face(), faces);
         return Places.spot(row, "x", "y", face, declared.units().length());
     }
 

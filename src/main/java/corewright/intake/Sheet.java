@@ -37,6 +37,7 @@ record Sheet(String file, Decimal decimal, List<Line> lines) {
     static @Nullable Sheet parse(String file, String text, Predicate<String> knows, Notes notes) throws IOException {
         Dialect dialect = Dialect.detect(text, knows);
         List<Line> lines = new ArrayList<>();
+        Shared shared = new Shared();
         PlaceCounter place = new PlaceCounter(text, dialect.start());
         CSVFormat format = CSVFormat.DEFAULT
                 .builder()
@@ -48,12 +49,17 @@ record Sheet(String file, Decimal decimal, List<Line> lines) {
             while (records.hasNext()) {
                 CSVRecord found = records.next();
                 long number = place.lineAt(found.getCharacterPosition());
-                List<String> cells = found.stream().map(String::strip).toList();
                 place.recordEnded(parser.getCurrentLineNumber());
-                if (cells.stream().allMatch(String::isEmpty)) {
+                String[] cells = new String[found.size()];
+                boolean blank = true;
+                for (int i = 0; i < cells.length; i++) {
+                    cells[i] = shared.of(found.get(i).strip());
+                    blank &= cells[i].isEmpty();
+                }
+                if (blank) {
                     continue;
                 }
-                lines.add(new Line(number, cells));
+                lines.add(new Line(number, List.of(cells)));
                 if (lines.size() > MOST_ROWS + 1) {
                     notes.complain(new Origin(file, number), "", "expected at most " + MOST_ROWS + " rows in a file");
                     return null;
@@ -67,6 +73,21 @@ record Sheet(String file, Decimal decimal, List<Line> lines) {
             return null;
         }
         return new Sheet(file, dialect.decimal(lines), lines);
+    }
+
+    /** Keeps one of equal texts: names of meters and faces, words and small numbers fill most cells of a file. */
+    private static final class Shared {
+        private final @Nullable String[] seen = new String[1 << 12];
+
+        String of(String text) {
+            int at = text.hashCode() & (seen.length - 1);
+            String before = seen[at];
+            if (before != null && before.equals(text)) {
+                return before;
+            }
+            seen[at] = text;
+            return text;
+        }
     }
 
     /** Turns positions in the text into physical lines; asked in rising order. */

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** A sheet whose first line names the columns. */
@@ -77,8 +76,10 @@ record Table(Kind kind, List<Row> rows) {
     }
 
     private static boolean fits(Sheet.Line line, Sheet.Line header, Row row) {
-        boolean more = IntStream.range(header.cells().size(), line.cells().size())
-                .anyMatch(i -> !line.cell(i).isEmpty());
+        boolean more = false;
+        for (int i = header.cells().size(); i < line.cells().size(); i++) {
+            more |= !line.cell(i).isEmpty();
+        }
         if (more) {
             row.complain(
                     "",

@@ -84,9 +84,11 @@ final class Text {
     }
 
     private static boolean isNoise(String text) {
-        long odd = text.chars()
-                .filter(c -> Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t' && c != '\f')
-                .count();
+        long odd = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            odd += Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t' && c != '\f' ? 1 : 0;
+        }
         return text.indexOf('\0') >= 0 || odd * NOISE > text.length();
     }
 
