@@ -12,6 +12,7 @@ import corewright.survey.Spot;
 import corewright.survey.SurfaceTemperature;
 import corewright.survey.Tap;
 import corewright.survey.WorkEntry;
+import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -104,13 +105,13 @@ final class OtherReaders {
             Double minutes = row.number("minutes", 0, LONGEST_MINUTES);
             Double grams = row.number("grams", 0, 1e6);
             if (row.has("hole") && minutes != null && grams != null) {
-                String ooze = row.has("ooze_at") ? row.text("ooze_at") : null;
-                into.add(new WorkEntry(row.origin(), row.text("hole"), minutes * 60, grams, ooze));
+                String ooze = row.has("ooze_at") ? row.name("ooze_at") : null;
+                into.add(new WorkEntry(row.origin(), row.name("hole"), minutes * 60, grams, ooze));
             }
         }
     }
 
-    void photos(Table table, FileEntry entry, Folder folder, List<Photo> into) {
+    void photos(Table table, FileEntry entry, Folder folder, List<Photo> into) throws IOException {
         for (Row row : table.rows()) {
             Spot spot = spot(row, entry);
             String file = row.text("file");
@@ -118,6 +119,10 @@ final class OtherReaders {
             if (!problem.isEmpty()) {
                 row.complain("file", problem);
             } else if (spot != null) {
+                String unseen = folder.unseen(file);
+                if (!unseen.isEmpty()) {
+                    row.doubt(spot, "picture", "Picture " + file + " " + unseen + ".", "It is not shown.");
+                }
                 into.add(new Photo(row.origin(), file, spot, row.text("caption")));
             }
         }
