@@ -30,6 +30,7 @@ final class Destination implements AutoCloseable {
             "buying-list.csv",
             "findings.csv",
             "next-readings.csv",
+            "exchange",
             "surfaces",
             "maps",
             "owner-report.pdf",
