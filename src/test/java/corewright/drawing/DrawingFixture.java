@@ -18,6 +18,7 @@ import corewright.repair.Hole;
 import corewright.repair.InjectionPlan;
 import corewright.repair.RecorePlan;
 import corewright.repair.RepairOptions;
+import corewright.stiffness.StiffnessMap;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
 import corewright.survey.Feature;
@@ -278,6 +279,7 @@ final class DrawingFixture {
         return new Assessment(
                 survey,
                 new DamageMap(List.of(damage), damage.voidMm3()),
+                StiffnessMap.NONE,
                 new RepairOptions(List.of(), List.of()),
                 decision(regions),
                 findings,

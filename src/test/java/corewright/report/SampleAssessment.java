@@ -20,6 +20,7 @@ import corewright.repair.Batch;
 import corewright.repair.Hole;
 import corewright.repair.InjectionPlan;
 import corewright.repair.RepairOptions;
+import corewright.stiffness.StiffnessMap;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
 import corewright.survey.Feature;
@@ -38,6 +39,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.io.ParseException;
@@ -135,6 +137,7 @@ final class SampleAssessment {
         return new Assessment(
                 survey,
                 new DamageMap(List.of(damage), voids),
+                StiffnessMap.NONE,
                 new RepairOptions(injections, List.of()),
                 decision(regions, injections),
                 findings,
@@ -275,10 +278,26 @@ final class SampleAssessment {
                 .toList();
         List<Choice> choices = regions.isEmpty()
                 ? List.of(new Choice(
-                        "Leave it, watch it", "read again each year", 300, 500, 0, 0, "Nothing to repair.", true))
+                        "Leave it, watch it",
+                        "read again each year",
+                        300,
+                        500,
+                        0,
+                        0,
+                        Optional.empty(),
+                        "Nothing to repair.",
+                        true))
                 : List.of(
                         new Choice(
-                                "Leave it, watch it", "all regions", 300, 500, 0, 0, "Water keeps spreading.", false),
+                                "Leave it, watch it",
+                                "all regions",
+                                300,
+                                500,
+                                0,
+                                0,
+                                Optional.of(new Quantiles(0.42, 0.48, 0.55)),
+                                "Water keeps spreading.",
+                                false),
                         new Choice(
                                 "Repair what needs it",
                                 "inject R1; cut out R2; dry R3",
@@ -286,6 +305,7 @@ final class SampleAssessment {
                                 5600,
                                 8,
                                 11,
+                                Optional.of(new Quantiles(0.78, 0.85, 0.91)),
                                 "The fill is proved by tapping and by weight.",
                                 true),
                         new Choice(
@@ -295,6 +315,7 @@ final class SampleAssessment {
                                 11500,
                                 18,
                                 26,
+                                Optional.of(new Quantiles(1, 1, 1)),
                                 "Most certain.",
                                 false));
         return new Decision(
