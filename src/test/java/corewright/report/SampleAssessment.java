@@ -26,6 +26,7 @@ import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Finding;
 import corewright.survey.Heading;
+import corewright.survey.Judgements;
 import corewright.survey.Laminate;
 import corewright.survey.Materials;
 import corewright.survey.Meter;
@@ -187,7 +188,8 @@ final class SampleAssessment {
                         List.of()),
                 Settings.defaults(),
                 List.of(),
-                List.of());
+                List.of(),
+                Judgements.NONE);
     }
 
     static Region region(String id, Condition condition, String wkt, double marginMm, double pWet) {
