@@ -54,7 +54,7 @@ import org.locationtech.jts.geom.Polygon;
  */
 public final class GeneratedSurveys {
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
-    private static final List<String> FACES = List.of("foredeck", "cabin, \"front\"");
+    private static final List<String> FACES = List.of("foredeck", "cabin front");
     private static final List<String> METERS = List.of("A", "B 2");
     private static final List<String> LAMINATES = List.of("deck", "cabin");
 
@@ -149,7 +149,7 @@ public final class GeneratedSurveys {
 
     private Heading heading() {
         return new Heading(
-                "Deck " + text(),
+                "Deck: " + text() + ".",
                 LocalDate.of(2026, 4, 2).plusDays(random.nextInt(1000)),
                 text(),
                 text(),
@@ -215,7 +215,10 @@ public final class GeneratedSurveys {
     }
 
     private Meter meter(String name) {
-        return new Meter(name, pick(Meter.Kind.values()), number(60, 999), maybe(number(1, 10)), maybe(number(11, 50)));
+        Double dry = maybe(number(1, 10));
+        Double wet =
+                dry == null ? maybe(number(11, 50)) : (Double) number(11, 50); // a folder's dry alone makes it 2 x dry
+        return new Meter(name, pick(Meter.Kind.values()), number(60, 999), dry, wet);
     }
 
     private Laminate laminate(String name) {
@@ -297,14 +300,14 @@ public final class GeneratedSurveys {
                 origin("temperatures.csv"),
                 id(),
                 spot(),
-                number(0, 9e4),
+                number(0, 1500) * 60,
                 celsius,
                 celsius == null ? random.nextBoolean() : null);
     }
 
     private WorkEntry logEntry() {
         return new WorkEntry(
-                origin("log.csv"), "H" + random.nextInt(99), number(0, 9e4), number(0, 300), maybe("V" + text()));
+                origin("log.csv"), "H" + random.nextInt(99), number(0, 1500) * 60, number(0, 300), maybe("V" + text()));
     }
 
     private Photo photo() {

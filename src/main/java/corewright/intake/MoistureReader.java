@@ -70,7 +70,7 @@ final class MoistureReader {
                 temperature,
                 taken,
                 reference,
-                entry.side(),
+                Places.side(row, entry),
                 row.text("note"));
     }
 

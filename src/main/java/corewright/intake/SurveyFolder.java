@@ -3,7 +3,6 @@ package corewright.intake;
 import corewright.intake.YamlValue.Shape;
 import corewright.survey.Face;
 import corewright.survey.Feeler;
-import corewright.survey.Judgements;
 import corewright.survey.Moisture;
 import corewright.survey.Origin;
 import corewright.survey.Photo;
@@ -104,7 +103,7 @@ public final class SurveyFolder {
                 declared.settings(),
                 log,
                 photos,
-                Judgements.NONE);
+                declared.judgements());
         Survey checked = Oddities.note(survey, notes);
         return new Intake(checked, notes.findings());
     }

@@ -138,7 +138,8 @@ public final class Part<T> {
         return items.apply(survey);
     }
 
-    Survey with(Survey survey, List<T> list) {
+    /** A copy with other things in this part. */
+    public Survey with(Survey survey, List<T> list) {
         Draft draft = new Draft(survey);
         exchange.accept(draft, list);
         return draft.survey();

@@ -23,6 +23,9 @@ public record Survey(
         if (faces.isEmpty()) {
             throw new IllegalArgumentException("a survey needs a face");
         }
+        if (faces.stream().map(Face::name).distinct().count() < faces.size()) {
+            throw new IllegalArgumentException("two faces of a survey have the same name");
+        }
     }
 
     /** The face of that name. */
