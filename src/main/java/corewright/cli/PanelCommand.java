@@ -17,8 +17,6 @@ import corewright.sandwich.Response;
 import corewright.sandwich.UnsupportedPanelException;
 import corewright.survey.Origin;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,8 +54,7 @@ final class PanelCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        String text = Files.readString(file, StandardCharsets.UTF_8);
-        PanelFile panel = PanelReader.read(file.getFileName().toString(), text);
+        PanelFile panel = PanelReader.read(file);
         ObjectNode results = results(panel);
         WholeFile.write(out, results.toPrettyString() + "\n");
         if (json) {

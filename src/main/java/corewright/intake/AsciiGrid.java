@@ -1,9 +1,8 @@
 package corewright.intake;
 
+import corewright.intake.Numerals.Decimal;
 import corewright.survey.Origin;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -12,7 +11,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
@@ -24,8 +22,19 @@ import org.jspecify.annotations.Nullable;
  * <p>Format: Esri, ArcGIS documentation, "Esri ASCII raster format".
  */
 public final class AsciiGrid {
-    /** Above this a file is not a survey's raster but a mistake; 100 million values fill 800 MB. */
-    private static final long MOST_CELLS = 100_000_000L;
+    /** Above this a file is not a survey's raster but a mistake; 10 million values fill 80 MB. */
+    private static final long MOST_CELLS = 10_000_000L;
+
+    /** Corners farther out, or beside smaller cells, would leave neighbours at one place. */
+    private static final double LARGEST_PLACE = 1e9;
+
+    private static final long LARGEST_BYTES = 64L << 20;
+
+    /** Larger values would leave the range of a double when two are multiplied; as nodata they are common. */
+    private static final double LARGEST = 1e30;
+
+    /** Of a number or a line of the header. */
+    private static final int LONGEST = 200;
 
     /** A wrong file would otherwise list every word it holds. */
     private static final int MOST_COMPLAINTS = 50;
@@ -35,19 +44,22 @@ public final class AsciiGrid {
 
     private static final List<String> KEYS =
             List.of("ncols", "nrows", "xllcorner", "xllcenter", "yllcorner", "yllcenter", "cellsize", "nodata_value");
-    private static final Pattern WORD = Pattern.compile("\\S+");
     /** Java's own reader would also take 1f, 0x1p3 and Infinity. */
     private static final Pattern PLAIN_NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?");
 
     private final String name;
+    private final String text;
+    private int at;
+    private int line = 1;
     private final List<Complaint> complaints = new ArrayList<>();
     private final Map<String, Head> heads = new LinkedHashMap<>();
 
     /** One line of the header. */
     private record Head(String text, double value, int line) {}
 
-    private AsciiGrid(String name) {
+    private AsciiGrid(String name, String text) {
         this.name = name;
+        this.text = text;
     }
 
     /** A grid of square cells; row 0 at the smallest y; NaN where the file has no data. */
@@ -102,51 +114,58 @@ public final class AsciiGrid {
      * @throws RefusedException with every complaint, when the content is not a grid
      */
     public static Grid read(Path file) throws IOException {
-        Path last = file.getFileName();
-        String name = (last == null ? file : last).toString();
-        return parse(name, new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1));
+        String name = String.valueOf(file.getFileName());
+        Notes notes = new Notes(name);
+        String text = Text.read(file, name, LARGEST_BYTES, notes);
+        notes.refuseIfAnyComplaint();
+        return parse(name, Objects.requireNonNull(text, "a text that is none was not complained of"));
     }
 
     static Grid parse(String name, String text) throws RefusedException {
-        AsciiGrid reader = new AsciiGrid(name);
-        Grid grid = reader.grid(text.lines().toList());
+        AsciiGrid reader = new AsciiGrid(
+                name, text.replace("\r\n", "\n").replace('\r', '\n').stripTrailing());
+        Grid grid = reader.grid();
         if (grid == null || !reader.complaints.isEmpty()) {
             throw new RefusedException(reader.complaints);
         }
         return grid;
     }
 
-    private @Nullable Grid grid(List<String> lines) {
-        int first = readHeader(lines);
+    private @Nullable Grid grid() {
+        readHeader();
         int columns = count("ncols");
         int rows = count("nrows");
         double cell = number("cellsize");
         if (cell <= 0) {
             complain("cellsize", "a number above 0");
         }
+        if (cell > LARGEST_PLACE || cell < 1 / LARGEST_PLACE) {
+            complain("cellsize", "a number from " + 1 / LARGEST_PLACE + " to " + LARGEST_PLACE);
+        }
         double x0 = corner("xllcorner", "xllcenter", cell);
         double y0 = corner("yllcorner", "yllcenter", cell);
         if (complaints.isEmpty() && (long) rows * columns > MOST_CELLS) {
             complain("nrows", "at most " + MOST_CELLS + " values in all");
         }
-        return complaints.isEmpty()
-                ? new Grid(x0, y0, cell, rows, columns, readValues(lines, first, rows, columns))
-                : null;
+        return complaints.isEmpty() ? new Grid(x0, y0, cell, rows, columns, readValues(rows, columns)) : null;
     }
 
-    /** Reads the lines that begin with a letter; gives the index of the first line of values. */
-    private int readHeader(List<String> lines) {
-        for (int i = 0; i < lines.size(); i++) {
-            String line = lines.get(i).strip();
-            if (!line.isEmpty()) {
-                String[] words = line.split("\\s+");
+    /** Reads the lines that begin with a letter; stops at the first line of values. */
+    private void readHeader() {
+        while (at < text.length()) {
+            int newline = text.indexOf('\n', at);
+            int end = newline < 0 ? text.length() : newline;
+            String head = text.substring(at, Math.min(end, at + LONGEST)).strip();
+            if (!head.isEmpty()) {
+                String[] words = head.split("\\s+");
                 if (!Character.isLetter(words[0].charAt(0)) || isNaN(words[0])) {
-                    return i;
+                    return;
                 }
-                readHead(words, i + 1);
+                readHead(words, line);
             }
+            at = Math.min(end + 1, text.length());
+            line++;
         }
-        return lines.size();
     }
 
     private void readHead(String[] words, int line) {
@@ -164,40 +183,56 @@ public final class AsciiGrid {
         }
     }
 
-    private double[] readValues(List<String> lines, int first, int rows, int columns) {
+    private double[] readValues(int rows, int columns) {
         double[] values = new double[rows * columns];
         Arrays.fill(values, Double.NaN);
         double nodata = heads.containsKey("nodata_value") ? number("nodata_value") : DEFAULT_NODATA;
         int count = 0;
-        for (int i = first; i < lines.size(); i++) {
-            Matcher words = WORD.matcher(lines.get(i));
-            while (words.find()) {
-                if (count == values.length) {
-                    add(new Complaint(
-                            new Origin(name, i + 1),
-                            "",
-                            "found more than the " + values.length + " values of " + rows + " rows of " + columns
-                                    + " columns"));
-                    return values;
-                }
-                String word = words.group();
-                double value = isNaN(word) ? Double.NaN : value(word, new Origin(name, i + 1), "");
-                int row = rows - 1 - count / columns;
-                values[row * columns + count % columns] = value == nodata ? Double.NaN : value;
-                count++;
+        for (String word = word(); !word.isEmpty(); word = word()) {
+            if (count == values.length) {
+                String problem = "found more than the " + values.length + " values of " + rows + " rows of " + columns
+                        + " columns";
+                add(new Complaint(new Origin(name, line), "", problem));
+                return values;
             }
+            double value = isNaN(word) ? Double.NaN : value(word, new Origin(name, line), "");
+            int row = rows - 1 - count / columns;
+            values[row * columns + count % columns] = cell(value, nodata, word);
+            count++;
         }
         if (count < values.length) {
-            add(new Complaint(
-                    new Origin(name, lines.size()),
-                    "",
-                    "found " + count + " values, expected " + rows + " rows of " + columns + " columns"));
+            String problem = "found " + count + " values, expected " + rows + " rows of " + columns + " columns";
+            add(new Complaint(new Origin(name, line), "", problem));
         }
         return values;
     }
 
+    private double cell(double value, double nodata, String word) {
+        if (value == nodata) {
+            return Double.NaN;
+        }
+        if (Math.abs(value) > LARGEST) {
+            add(Complaint.of(new Origin(name, line), "", word, "a number from -1e30 to 1e30, or the nodata_value"));
+        }
+        return value;
+    }
+
+    /** The next word, its line in {@link #line}; empty at the end. */
+    private String word() {
+        while (at < text.length() && Character.isWhitespace(text.charAt(at))) {
+            line += text.charAt(at++) == '\n' ? 1 : 0;
+        }
+        int from = at;
+        while (at < text.length() && !Character.isWhitespace(text.charAt(at))) {
+            at++;
+        }
+        return text.substring(from, at);
+    }
+
     private double value(String text, Origin here, String key) {
-        Double value = PLAIN_NUMBER.matcher(text).matches() ? Double.valueOf(text) : null;
+        boolean plain = Numerals.isPlain(text, Decimal.DOT)
+                || (text.length() <= LONGEST && PLAIN_NUMBER.matcher(text).matches());
+        Double value = plain ? Double.valueOf(text) : null;
         if (value == null || value.isInfinite()) {
             add(Complaint.of(here, key, text, "a number"));
             return Double.NaN;
@@ -237,6 +272,12 @@ public final class AsciiGrid {
     private double corner(String edge, String centre, double cell) {
         if (heads.containsKey(edge) && heads.containsKey(centre)) {
             complain(centre, "only one of " + edge + " and " + centre);
+        }
+        for (String key : List.of(edge, centre)) {
+            Head head = heads.get(key);
+            if (head != null && Math.abs(head.value) > LARGEST_PLACE * Math.max(1, cell)) {
+                complain(key, "a number from -1e9 to 1e9, or as many cells");
+            }
         }
         if (heads.containsKey(centre)) {
             return number(centre) - cell / 2;

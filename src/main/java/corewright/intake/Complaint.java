@@ -9,21 +9,21 @@ import corewright.survey.Origin;
  * @param problem what was found and what was expected
  */
 public record Complaint(Origin origin, String column, String problem) {
+    private static final int LONGEST = 2000;
+
+    public Complaint {
+        column = Clean.line(column, 200);
+        problem = Clean.line(problem, LONGEST);
+    }
+
     /** The usual form: {@code found "4l.5", expected a number}. */
     public static Complaint of(Origin origin, String column, String found, String expected) {
-        return new Complaint(origin, column, "found \"" + printable(found) + "\", expected " + expected);
+        return new Complaint(origin, column, "found \"" + Clean.line(found, 60) + "\", expected " + expected);
     }
 
     /** {@code moisture.csv:14: value: found "4l.5", expected a number}. */
     @Override
     public String toString() {
         return origin + ": " + (column.isEmpty() ? "" : column + ": ") + problem;
-    }
-
-    private static String printable(String text) {
-        String line = text.length() > 60 ? text.substring(0, 57) + "..." : text;
-        StringBuilder safe = new StringBuilder();
-        line.codePoints().forEach(c -> safe.appendCodePoint(Character.isISOControl(c) ? '\uFFFD' : c));
-        return safe.toString();
     }
 }

@@ -44,6 +44,10 @@ final class CrossTab {
                         && usable[column]
                         && !line.cell(column).isEmpty()) {
                     rows.add(row(sheet, kind, line, column, notes));
+                    if (rows.size() > Sheet.MOST_ROWS) {
+                        notes.complain(origin, "", "expected at most " + Sheet.MOST_ROWS + " readings in a file");
+                        return new Table(kind, List.of());
+                    }
                 }
             }
         }

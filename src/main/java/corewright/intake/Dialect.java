@@ -14,7 +14,6 @@ import java.util.regex.Pattern;
  */
 record Dialect(char separator, int start) {
     private static final Pattern SEP_LINE = Pattern.compile("\\s*\"?sep=([;,\t])\"?[ \t]*(?:\n|$)");
-    private static final Pattern ONE_SIGN = Pattern.compile("[+\u2212-]?([0-9]{1,12}[.,][0-9]{1,12})");
     private static final Pattern BOTH = Pattern.compile("[+\u2212-]?[0-9]{1,3}(?:([.,' \u00A0])[0-9]{3})+([.,])[0-9]+");
 
     /**
@@ -45,37 +44,64 @@ record Dialect(char separator, int start) {
 
     /** Decides what {@code 1,234} means by the cells of this file that leave no doubt. */
     Decimal decimal(List<Sheet.Line> lines) {
-        int comma = 0;
-        int dot = 0;
-        int eitherComma = 0;
-        int eitherDot = 0;
+        Votes votes = new Votes();
         for (Sheet.Line line : lines) {
             for (String cell : line.cells()) {
-                if (cell.length() > 30 || (cell.indexOf(',') < 0 && cell.indexOf('.') < 0)) {
-                    continue;
-                }
-                var one = ONE_SIGN.matcher(cell);
-                var both = BOTH.matcher(cell);
-                if (one.matches()) {
-                    boolean isComma = cell.indexOf(',') >= 0;
-                    boolean either = Numerals.couldBeThousands(one.group(1));
-                    comma += isComma && !either ? 1 : 0;
-                    dot += !isComma && !either ? 1 : 0;
-                    eitherComma += isComma && either ? 1 : 0;
-                    eitherDot += !isComma && either ? 1 : 0;
-                } else if (both.matches() && !both.group(1).equals(both.group(2))) {
-                    comma += both.group(2).equals(",") ? 1 : 0;
-                    dot += both.group(2).equals(".") ? 1 : 0;
-                }
+                votes.count(cell);
             }
         }
-        if (comma != dot) {
-            return comma > dot ? Decimal.COMMA : Decimal.DOT;
+        if (votes.comma != votes.dot) {
+            return votes.comma > votes.dot ? Decimal.COMMA : Decimal.DOT;
         }
-        if (comma == 0 && eitherDot > 0 && eitherComma == 0) {
+        if (votes.comma == 0 && votes.eitherDot > 0 && votes.eitherComma == 0) {
             return Decimal.DOT;
         }
         return separator == ',' ? Decimal.DOT : Decimal.COMMA;
+    }
+
+    /** Cells that say which sign is decimal, and those that may be either. */
+    private static final class Votes {
+        private int comma;
+        private int dot;
+        private int eitherComma;
+        private int eitherDot;
+
+        void count(String cell) {
+            int comma = cell.indexOf(',');
+            int dot = cell.indexOf('.');
+            if ((comma < 0 && dot < 0) || cell.length() > 30) {
+                return;
+            }
+            int sign = Math.max(comma, dot);
+            if ((comma < 0 || dot < 0) && isNumberWithOneSign(cell, sign)) {
+                boolean either = Numerals.couldBeThousands(unsigned(cell));
+                this.comma += comma >= 0 && !either ? 1 : 0;
+                this.dot += dot >= 0 && !either ? 1 : 0;
+                eitherComma += comma >= 0 && either ? 1 : 0;
+                eitherDot += dot >= 0 && either ? 1 : 0;
+                return;
+            }
+            var both = BOTH.matcher(cell);
+            if (both.matches() && !both.group(1).equals(both.group(2))) {
+                this.comma += both.group(2).equals(",") ? 1 : 0;
+                this.dot += both.group(2).equals(".") ? 1 : 0;
+            }
+        }
+
+        /** Digits, the sign, digits; nearly every cell of a file is looked at, so no pattern is used. */
+        private static boolean isNumberWithOneSign(String cell, int sign) {
+            int from = cell.length() - unsigned(cell).length();
+            for (int i = from; i < cell.length(); i++) {
+                if (i != sign && (cell.charAt(i) < '0' || cell.charAt(i) > '9')) {
+                    return false;
+                }
+            }
+            return sign > from && sign < cell.length() - 1;
+        }
+
+        private static String unsigned(String cell) {
+            return "+-\u2212".indexOf(cell.charAt(0)) >= 0 ? cell.substring(1) : cell;
+        }
     }
 
     /** The first line that is not blank; a header with a line break inside quotes is cut short, which is enough. */

@@ -6,7 +6,10 @@ import corewright.survey.Moisture;
 import corewright.survey.Spot;
 import java.time.DateTimeException;
 import java.time.LocalDateTime;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -20,10 +23,16 @@ final class MoistureReader {
 
     private final Declared declared;
     private final Notes notes;
+    private final List<String> faces;
+    private final List<String> meterNames;
+    private final Map<String, Meter> meters = new HashMap<>();
 
     MoistureReader(Declared declared, Notes notes) {
         this.declared = declared;
         this.notes = notes;
+        this.faces = declared.faceNames();
+        this.meterNames = declared.meterNames();
+        declared.meters().forEach(m -> meters.put(m.name(), m));
     }
 
     void read(Table table, FileEntry entry, List<Moisture> into) {
@@ -36,26 +45,24 @@ final class MoistureReader {
     }
 
     private @Nullable Moisture reading(Row row, FileEntry entry) {
-        String face = Places.face(row, entry.face(), declared.faceNames());
+        String face = Places.face(row, entry.face(), faces);
         Spot spot = Places.spot(row, "x", "y", face, declared.units().length());
-        String meterName = Places.meter(row, entry.meter(), declared.meterNames());
-        Matcher off = OFF_SCALE.matcher(row.text("value"));
-        boolean marked = off.matches();
-        Double value = value(row, marked ? (off.group(1) != null ? off.group(1) : off.group(2)) : row.text("value"));
+        String meterName = Places.meter(row, entry.meter(), meterNames);
+        String text = row.text("value");
+        Matcher off = OFF_SCALE.matcher(text);
+        boolean marked = !Numerals.isPlain(text, row.decimal()) && off.matches();
+        Double value = value(row, marked ? (off.group(1) != null ? off.group(1) : off.group(2)) : text);
         Double temperature = row.has("temperature") ? temperature(row) : null;
         LocalDateTime taken = row.has("taken") ? taken(row) : null;
         boolean reference = row.yes("reference");
         if (spot == null || meterName == null || value == null) {
             return null;
         }
-        Meter meter = declared.meters().stream()
-                .filter(m -> m.name().equals(meterName))
-                .findFirst()
-                .orElseThrow();
+        Meter meter = Objects.requireNonNull(meters.get(meterName));
         boolean beyond = value > meter.fullScale();
         String id = Places.id(row);
         if (beyond) {
-            String message = "Reading " + id + " of meter " + meterName + " is " + row.text("value")
+            String message = "Reading " + id + " of meter " + meterName + " is " + text
                     + ", beyond the end of its scale at " + Numerals.plain(meter.fullScale()) + ".";
             String effect = "It counts as off the scale: that wet or wetter.";
             notes.finding(Severity.DOUBT, row.origin(), id, spot, "off scale", message, effect);

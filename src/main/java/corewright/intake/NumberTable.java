@@ -1,32 +1,26 @@
 package corewright.intake;
 
+import corewright.intake.Sheet.Line;
 import corewright.survey.Origin;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.Charset;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Named columns of numbers from a CSV file, for the expert commands.
  *
- * <p>Names are matched without regard to case. Comma, semicolon or tab, whichever the header line has most of; with
- * semicolon or tab a decimal comma is understood. UTF-8, UTF-16 with a byte-order mark, else Latin-1. Blank lines are
- * skipped.
+ * <p>Names are matched without regard to case; dialect and encoding are found as for a survey's files. Where the
+ * separator is no comma, a decimal comma is understood. Blank lines are skipped.
  */
 public final class NumberTable {
     private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d+)?");
+
+    /** Squares and cubes of larger ones would leave the range of a double once summed; nothing measured comes near. */
+    private static final double LARGEST = 1e30;
+
+    private static final int LONGEST = 100;
 
     private final String file;
     private final List<String> names;
@@ -70,160 +64,106 @@ public final class NumberTable {
     private static final class Reading {
         private final String file;
         private final List<String> names;
-        private final List<Complaint> complaints = new ArrayList<>();
-        private final List<double[]> rows = new ArrayList<>();
-        private final List<Long> lines = new ArrayList<>();
+        private final Notes notes;
 
         Reading(String file, List<String> names) {
             this.file = file;
-            this.names = names;
+            this.names = List.copyOf(names);
+            this.notes = new Notes(file);
         }
 
         NumberTable read(Path path) throws RefusedException {
+            Sheet sheet = sheet(path);
+            notes.refuseIfAnyComplaint();
+            if (sheet == null || sheet.lines().size() < 2) {
+                notes.complain(new Origin(file, 0), "", "expected at least one row below the header");
+            }
+            if (sheet == null || sheet.lines().isEmpty()) {
+                notes.refuseIfAnyComplaint();
+                throw new IllegalStateException("a file without a header was not complained of");
+            }
+            int[] at = header(sheet.lines().get(0));
+            notes.refuseIfAnyComplaint(); // without its columns no cell can be judged
+            return table(sheet, at);
+        }
+
+        private @Nullable Sheet sheet(Path path) {
             try {
-                parse(text(Files.readAllBytes(path)));
-            } catch (NoSuchFileException e) {
-                complain(0, "", "no such file");
+                String text = Text.read(path, file, Text.LARGEST_BYTES, notes);
+                return text == null ? null : Sheet.parse(file, text, this::isWanted, notes);
             } catch (IOException e) {
-                complain(0, "", Files.isDirectory(path) ? "is a folder" : "cannot be read: " + e.getMessage());
-            } catch (UncheckedIOException e) {
-                complain(0, "", "cannot be read: " + e.getMessage());
-            }
-            if (complaints.isEmpty() && rows.isEmpty()) {
-                complain(0, "", "expected at least one row below the header");
-            }
-            if (!complaints.isEmpty()) {
-                throw new RefusedException(complaints);
-            }
-            double[][] columns = new double[names.size()][rows.size()];
-            for (int r = 0; r < rows.size(); r++) {
-                for (int c = 0; c < columns.length; c++) {
-                    columns[c][r] = rows.get(r)[c];
-                }
-            }
-            return new NumberTable(
-                    file,
-                    List.copyOf(names),
-                    columns,
-                    lines.stream().mapToLong(l -> l).toArray());
-        }
-
-        private void parse(String text) throws IOException {
-            char separator =
-                    separator(text.lines().filter(l -> !l.isBlank()).findFirst().orElse(""));
-            CSVFormat format = CSVFormat.DEFAULT
-                    .builder()
-                    .setDelimiter(separator)
-                    .setIgnoreEmptyLines(true)
-                    .setIgnoreSurroundingSpaces(true)
-                    .get();
-            try (CSVParser parser = CSVParser.parse(text, format)) {
-                int[] at = new int[0];
-                int width = 0;
-                for (CSVRecord record : parser) {
-                    if (width == 0) {
-                        width = record.size();
-                        at = header(record, parser.getCurrentLineNumber());
-                        if (!complaints.isEmpty()) {
-                            return; // without its columns no cell can be judged
-                        }
-                    } else if (!blank(record)) {
-                        row(record, width, at, new Row(parser.getCurrentLineNumber(), separator != ','));
-                    }
-                }
+                notes.complain(new Origin(file, 0), "", "cannot be read: " + e.getMessage());
+                return null;
             }
         }
 
-        private record Row(long line, boolean decimalComma) {}
+        private boolean isWanted(String header) {
+            return names.stream().anyMatch(header::equalsIgnoreCase);
+        }
 
-        private int[] header(CSVRecord record, long line) {
+        private int[] header(Line header) {
             int[] at = new int[names.size()];
-            List<String> found = record.stream().map(String::strip).toList();
+            Origin origin = new Origin(file, header.number());
             for (int c = 0; c < at.length; c++) {
                 String name = names.get(c);
                 at[c] = -1;
-                for (int i = 0; i < found.size(); i++) {
-                    if (found.get(i).equalsIgnoreCase(name)) {
+                for (int i = 0; i < header.cells().size(); i++) {
+                    if (header.cell(i).equalsIgnoreCase(name)) {
                         if (at[c] >= 0) {
-                            complain(line, name, "two columns have this name");
+                            notes.complain(origin, name, "two columns have this name");
                         }
                         at[c] = i;
                     }
                 }
                 if (at[c] < 0) {
-                    String all = String.join(", ", found);
-                    complaints.add(Complaint.of(new Origin(file, line), name, all, "a column of this name"));
+                    notes.expected(origin, name, Words.listed(header.cells()), "a column of this name");
                 }
             }
             return at;
         }
 
-        private void row(CSVRecord record, int width, int[] at, Row row) {
-            for (int i = width; i < record.size(); i++) {
-                if (!record.get(i).isBlank()) {
-                    complain(row.line(), "", "found " + record.size() + " cells, expected " + width);
-                    return;
+        private NumberTable table(Sheet sheet, int[] at) throws RefusedException {
+            List<Line> rows = sheet.lines().subList(1, sheet.lines().size());
+            double[][] columns = new double[at.length][rows.size()];
+            long[] numbers = new long[rows.size()];
+            int width = sheet.lines().get(0).cells().size();
+            for (int r = 0; r < numbers.length; r++) {
+                Line row = rows.get(r);
+                Origin origin = new Origin(file, row.number());
+                numbers[r] = row.number();
+                if (hasMoreThan(width, row)) {
+                    String problem = "found " + row.cells().size() + " cells, expected " + width;
+                    notes.complain(origin, "", problem);
+                    continue;
+                }
+                for (int c = 0; c < at.length; c++) {
+                    String cell = row.cell(at[c]);
+                    columns[c][r] = number(sheet.separator() == ',' ? cell : cell.replace(',', '.'));
+                    if (Double.isNaN(columns[c][r])) {
+                        notes.complain(Complaint.of(origin, names.get(c), cell, "a number"));
+                    }
                 }
             }
-            double[] values = new double[at.length];
-            for (int c = 0; c < at.length; c++) {
-                String cell = at[c] < record.size() ? record.get(at[c]).strip() : "";
-                values[c] = number(row.decimalComma() ? cell.replace(',', '.') : cell);
-                if (Double.isNaN(values[c])) {
-                    complaints.add(Complaint.of(new Origin(file, row.line()), names.get(c), cell, "a number"));
-                }
+            notes.refuseIfAnyComplaint();
+            return new NumberTable(file, names, columns, numbers);
+        }
+
+        private static boolean hasMoreThan(int width, Line row) {
+            boolean more = false;
+            for (int i = width; i < row.cells().size(); i++) {
+                more |= !row.cell(i).isEmpty();
             }
-            rows.add(values);
-            lines.add(row.line());
-        }
-
-        private void complain(long line, String column, String problem) {
-            complaints.add(new Complaint(new Origin(file, line), column, problem));
-        }
-
-        private static boolean blank(CSVRecord record) {
-            return record.stream().allMatch(String::isBlank);
+            return more;
         }
     }
 
-    /** NaN for what is not a plain, finite decimal number. */
+    /** NaN for what is not a plain decimal number of a size that can be reckoned with. */
     private static double number(String cell) {
         String plain = cell.replace('\u2212', '-'); // the typographic minus
-        if (!NUMBER.matcher(plain).matches()) {
+        if (plain.length() > LONGEST || !NUMBER.matcher(plain).matches()) {
             return Double.NaN;
         }
         double number = Double.parseDouble(plain);
-        return Double.isInfinite(number) ? Double.NaN : number;
-    }
-
-    private static char separator(String header) {
-        char best = ',';
-        long most = 0;
-        for (char c : new char[] {',', ';', '\t'}) {
-            long count = header.chars().filter(h -> h == c).count();
-            if (count > most) {
-                most = count;
-                best = c;
-            }
-        }
-        return best;
-    }
-
-    /** By byte-order mark, else UTF-8, else (bytes that are no UTF-8) Latin-1. */
-    private static String text(byte[] bytes) {
-        int first = bytes.length > 1 ? (bytes[0] & 0xff) << 8 | bytes[1] & 0xff : 0;
-        if (first == 0xfeff || first == 0xfffe) {
-            Charset charset = first == 0xfeff ? StandardCharsets.UTF_16BE : StandardCharsets.UTF_16LE;
-            return new String(Arrays.copyOfRange(bytes, 2, bytes.length), charset);
-        }
-        try {
-            String text = StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(bytes))
-                    .toString();
-            return text.startsWith("\uFEFF") ? text.substring(1) : text;
-        } catch (CharacterCodingException e) {
-            return new String(bytes, StandardCharsets.ISO_8859_1); // never fails: every byte is a character of it
-        }
+        return Math.abs(number) <= LARGEST ? number : Double.NaN;
     }
 }

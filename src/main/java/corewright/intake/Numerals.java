@@ -1,8 +1,8 @@
 package corewright.intake;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.text.Normalizer;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -78,7 +78,8 @@ final class Numerals {
 
     /** A number for a sentence: no exponent, no trailing zeroes. */
     static String plain(double value) {
-        return new BigDecimal(String.format(Locale.ROOT, "%.3f", value))
+        return new BigDecimal(Double.toString(value))
+                .setScale(3, RoundingMode.HALF_UP)
                 .stripTrailingZeros()
                 .toPlainString();
     }
@@ -108,7 +109,18 @@ final class Numerals {
 
     /** Whether a text with one dot or comma could also be read as thousands set apart. */
     static boolean couldBeThousands(String digits) {
-        return digits.matches("[1-9][0-9]{0,2}[.,][0-9]{3}");
+        int sign = digits.length() - 4;
+        if (sign < 1 || sign > 3 || digits.charAt(0) == '0') {
+            return false;
+        }
+        for (int i = 0; i < digits.length(); i++) {
+            char c = digits.charAt(i);
+            boolean fits = i == sign ? c == '.' || c == ',' : c >= '0' && c <= '9';
+            if (!fits) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static @Nullable String ungroup(String digits, char group, char decimal) {

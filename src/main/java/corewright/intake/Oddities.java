@@ -1,6 +1,7 @@
 package corewright.intake;
 
 import corewright.survey.Face;
+import corewright.survey.Feature.LaminateArea;
 import corewright.survey.Feature.Opening;
 import corewright.survey.Feeler;
 import corewright.survey.Finding.Severity;
@@ -27,6 +28,7 @@ final class Oddities {
 
     private final Survey survey;
     private final Notes notes;
+    private final Map<String, Areas<LaminateArea>> layUps = new HashMap<>();
 
     private Oddities(Survey survey, Notes notes) {
         this.survey = survey;
@@ -43,7 +45,11 @@ final class Oddities {
         List<List<? extends Reading>> kinds =
                 List.of(r.moisture(), r.taps(), r.probes(), r.feelers(), r.plugs(), r.temperatures());
         kinds.forEach(this::noteRepeatedIds);
-        survey.faces().forEach(face -> notePlaces(face, kinds));
+        Map<String, List<Reading>> byFace = new HashMap<>();
+        kinds.forEach(kind ->
+                kind.forEach(reading -> byFace.computeIfAbsent(reading.spot().face(), f -> new ArrayList<>())
+                        .add(reading)));
+        survey.faces().forEach(face -> notePlaces(face, byFace.getOrDefault(face.name(), List.of())));
         Readings clipped = new Readings(
                 r.moisture(), r.taps(), probes(r.probes()), feelers(r.feelers()), r.plugs(), r.temperatures());
         Survey checked = new Survey(
@@ -72,46 +78,29 @@ final class Oddities {
         }
     }
 
-    private void notePlaces(Face face, List<List<? extends Reading>> kinds) {
+    private void notePlaces(Face face, List<Reading> readings) {
         IndexedPointInAreaLocator deck = new IndexedPointInAreaLocator(face.outline());
-        List<Hole> holes = face.all(Opening.class).stream().map(Hole::of).toList();
-        for (List<? extends Reading> kind : kinds) {
-            for (Reading reading : kind) {
-                if (reading.spot().face().equals(face.name())) {
-                    notePlace(reading, reading.spot(), deck, holes);
-                    if (reading instanceof Feeler feeler) {
-                        notePlace(feeler, feeler.tip(), deck, holes);
-                    }
-                }
+        Areas<Opening> openings = new Areas<>(face.all(Opening.class));
+        for (Reading reading : readings) {
+            notePlace(reading, reading.spot(), deck, openings);
+            if (reading instanceof Feeler feeler) {
+                notePlace(feeler, feeler.tip(), deck, openings);
             }
         }
     }
 
-    /** An opening with its locator. */
-    private record Hole(String name, IndexedPointInAreaLocator area) {
-        static Hole of(Opening opening) {
-            return new Hole(opening.name(), new IndexedPointInAreaLocator(opening.geometry()));
-        }
-    }
-
-    private void notePlace(Reading reading, Spot spot, IndexedPointInAreaLocator deck, List<Hole> holes) {
+    private void notePlace(Reading reading, Spot spot, IndexedPointInAreaLocator deck, Areas<Opening> openings) {
         String effect = "It is kept in the survey but says nothing of the deck.";
         if (deck.locate(spot.coordinate()) == Location.EXTERIOR) {
             String message = label(reading) + " at " + at(spot) + " lies outside the outline of " + spot.face() + ".";
             note(reading, spot, "outside", message, effect);
             return;
         }
-        for (Hole hole : holes) {
-            if (hole.area().locate(spot.coordinate()) == Location.INTERIOR) {
-                String name = hole.name().isEmpty() ? "an opening" : "the opening \"" + hole.name() + "\"";
-                note(
-                        reading,
-                        spot,
-                        "in an opening",
-                        label(reading) + " at " + at(spot) + " lies in " + name + ".",
-                        effect);
-                return;
-            }
+        Opening opening = openings.lastAt(spot.coordinate(), false);
+        if (opening != null) {
+            String name = opening.name().isEmpty() ? "an opening" : "the opening \"" + opening.name() + "\"";
+            String message = label(reading) + " at " + at(spot) + " lies in " + name + ".";
+            note(reading, spot, "in an opening", message, effect);
         }
     }
 
@@ -134,8 +123,11 @@ final class Oddities {
     }
 
     private @Nullable Double clipped(Reading reading, @Nullable Double depthMm) {
-        double coreMm = survey.laminateAt(reading.spot()).coreMm();
-        if (depthMm == null || depthMm <= coreMm + DEPTH_SLACK_MM) {
+        if (depthMm == null) {
+            return null;
+        }
+        double coreMm = coreMm(reading.spot());
+        if (depthMm <= coreMm + DEPTH_SLACK_MM) {
             return depthMm;
         }
         String message = label(reading) + " found " + Numerals.plain(depthMm) + " mm of void in a core of "
@@ -147,6 +139,14 @@ final class Oddities {
                 message,
                 "The core's thickness is taken; the lay-up in survey.yaml or the depth may be wrong.");
         return coreMm;
+    }
+
+    /** As {@link Survey#laminateAt}, for many places. */
+    private double coreMm(Spot spot) {
+        Face face = survey.face(spot.face());
+        LaminateArea area = layUps.computeIfAbsent(face.name(), f -> new Areas<>(face.all(LaminateArea.class)))
+                .lastAt(spot.coordinate(), true);
+        return survey.laminate(area == null ? face.laminate() : area.laminate()).coreMm();
     }
 
     private void note(Reading reading, Spot spot, String subject, String message, String effect) {

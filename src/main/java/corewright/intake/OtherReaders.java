@@ -12,6 +12,7 @@ import corewright.survey.Spot;
 import corewright.survey.SurfaceTemperature;
 import corewright.survey.Tap;
 import corewright.survey.WorkEntry;
+import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -27,9 +28,11 @@ final class OtherReaders {
     private static final double LONGEST_MINUTES = 1e6;
 
     private final Declared declared;
+    private final List<String> faces;
 
     OtherReaders(Declared declared) {
         this.declared = declared;
+        this.faces = declared.faceNames();
     }
 
     void taps(Table table, FileEntry entry, List<Tap> into) {
@@ -59,7 +62,7 @@ final class OtherReaders {
     void feelers(Table table, FileEntry entry, List<Feeler> into) {
         LengthUnit unit = declared.units().length();
         for (Row row : table.rows()) {
-            String face = Places.face(row, entry.face(), declared.faceNames());
+            String face = Places.face(row, entry.face(), faces);
             Spot from = Places.spot(row, "x1", "y1", face, unit);
             Spot tip = Places.spot(row, "x2", "y2", face, unit);
             FeelerEnd end = row.word("end", FeelerEnd.class);
@@ -102,13 +105,13 @@ final class OtherReaders {
             Double minutes = row.number("minutes", 0, LONGEST_MINUTES);
             Double grams = row.number("grams", 0, 1e6);
             if (row.has("hole") && minutes != null && grams != null) {
-                String ooze = row.has("ooze_at") ? row.text("ooze_at") : null;
-                into.add(new WorkEntry(row.origin(), row.text("hole"), minutes * 60, grams, ooze));
+                String ooze = row.has("ooze_at") ? row.name("ooze_at") : null;
+                into.add(new WorkEntry(row.origin(), row.name("hole"), minutes * 60, grams, ooze));
             }
         }
     }
 
-    void photos(Table table, FileEntry entry, Folder folder, List<Photo> into) {
+    void photos(Table table, FileEntry entry, Folder folder, List<Photo> into) throws IOException {
         for (Row row : table.rows()) {
             Spot spot = spot(row, entry);
             String file = row.text("file");
@@ -116,13 +119,17 @@ final class OtherReaders {
             if (!problem.isEmpty()) {
                 row.complain("file", problem);
             } else if (spot != null) {
+                String unseen = folder.unseen(file);
+                if (!unseen.isEmpty()) {
+                    row.doubt(spot, "picture", "Picture " + file + " " + unseen + ".", "It is not shown.");
+                }
                 into.add(new Photo(row.origin(), file, spot, row.text("caption")));
             }
         }
     }
 
     private @Nullable Spot spot(Row row, FileEntry entry) {
-        String face = Places.face(row, entry.face(), declared.faceNames());
+        String face = Places.face(row, entry.face(), faces);
         return Places.spot(row, "x", "y", face, declared.units().length());
     }
 

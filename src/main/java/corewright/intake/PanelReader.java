@@ -12,8 +12,11 @@ import corewright.intake.PanelFile.Strength;
 import corewright.intake.PanelFile.Study;
 import corewright.intake.PanelTree.Item;
 import corewright.survey.EdgeSupport;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -62,16 +65,28 @@ public final class PanelReader {
      * @param file its name, for complaints
      */
     public static PanelFile read(String file, String text) throws RefusedException {
-        PanelReader reader = new PanelReader(PanelTree.parse(file, text));
-        PanelFile panel = reader.panel();
-        if (panel == null || !reader.tree.complaints.isEmpty()) {
-            throw new RefusedException(reader.tree.complaints);
-        }
-        return panel;
+        Notes notes = new Notes(file);
+        YamlValue top = YamlTree.parse(file, text, notes);
+        PanelFile panel = top == null ? null : new PanelReader(new PanelTree(notes)).panel(new Item(top));
+        notes.refuseIfAnyComplaint();
+        return Objects.requireNonNull(panel, "a panel that is none was not complained of");
     }
 
-    private @Nullable PanelFile panel() {
-        Item root = tree.root();
+    /**
+     * Reads a file.
+     *
+     * @throws RefusedException with every complaint, also where there is no such file or it is no text
+     * @throws IOException where the disk fails
+     */
+    public static PanelFile read(Path path) throws IOException {
+        String file = String.valueOf(path.getFileName());
+        Notes notes = new Notes(file);
+        String text = Text.read(path, file, YamlTree.LARGEST_BYTES, notes);
+        notes.refuseIfAnyComplaint();
+        return read(file, Objects.requireNonNull(text, "a text that is none was not complained of"));
+    }
+
+    private @Nullable PanelFile panel(Item root) {
         if (!tree.isMap(root, KEYS)) {
             return null;
         }
@@ -88,7 +103,7 @@ public final class PanelReader {
         tree.list(root.child("patches")).forEach(item -> add(patches, patch(item, coreMm)));
         List<LoadEntry> loads = new ArrayList<>();
         tree.list(root.child("loads")).forEach(item -> add(loads, load(item)));
-        if (loads.isEmpty() && tree.complaints.isEmpty()) {
+        if (loads.isEmpty() && !tree.anyComplaint()) {
             tree.complain(root.child("loads"), "is missing, expected at least one load");
         }
         Study study = new Study(tree.optionalPositive(root.child("mesh_mm")), spots(root.child("probe_points")));
@@ -106,17 +121,18 @@ public final class PanelReader {
 
     private List<EdgeSupport> edges(Item item, @Nullable Geometry outline) {
         List<EdgeSupport> edges = new ArrayList<>();
-        if (!item.node().isArray()) {
+        if (!item.isList()) {
             add(edges, item.given() ? tree.choice(item, EdgeSupport.class) : EdgeSupport.SIMPLE);
             return edges;
         }
         tree.list(item).forEach(each -> add(edges, tree.choice(each, EdgeSupport.class)));
         if (outline instanceof Polygon polygon) {
             int sides = polygon.getExteriorRing().getNumPoints() - 1;
-            if (item.node().size() != sides) {
+            int edgesGiven = item.value().items().size();
+            if (edgesGiven != sides) {
                 tree.complain(
                         item,
-                        "found " + item.node().size() + " edges, expected one for each of the " + sides
+                        "found " + edgesGiven + " edges, expected one for each of the " + sides
                                 + " sides of the outline, or a single word");
             }
         }

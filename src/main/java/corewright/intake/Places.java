@@ -11,7 +11,8 @@ final class Places {
 
     /** The row's id, or file:line. */
     static String id(Row row) {
-        return row.has("id") ? row.text("id") : row.origin().toString();
+        String id = row.name("id");
+        return id.isEmpty() ? row.origin().toString() : id;
     }
 
     /** The row's face, else the file's, else the only one; null after a complaint or where survey.yaml has none. */

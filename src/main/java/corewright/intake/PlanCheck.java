@@ -10,6 +10,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
@@ -39,11 +40,12 @@ final class PlanCheck {
     void check(double cellMm) {
         size(cellMm);
         PreparedGeometry deck = PreparedGeometryFactory.prepare(face.outline());
+        IndexedFacetDistance edge = new IndexedFacetDistance(face.outline());
         for (Feature feature : face.features()) {
             if (deck.intersects(feature.geometry())) {
                 continue;
             }
-            if (!(feature instanceof Opening) && face.outline().isWithinDistance(feature.geometry(), ROUNDING_MM)) {
+            if (!(feature instanceof Opening) && edge.isWithinDistance(feature.geometry(), ROUNDING_MM)) {
                 continue; // a beam along the deck edge, drawn in whole millimetres
             }
             if (feature instanceof Opening) {
@@ -81,12 +83,14 @@ final class PlanCheck {
     }
 
     private double deckLeftMm2() {
-        List<Opening> openings = face.all(Opening.class);
-        Geometry left = face.outline();
-        for (Opening opening : openings) {
-            left = OverlayNGRobust.overlay(left, opening.geometry(), OverlayNG.DIFFERENCE);
+        List<Geometry> openings =
+                face.all(Opening.class).stream().map(Feature::geometry).toList();
+        if (openings.isEmpty()) {
+            return face.outline().getArea();
         }
-        return left.getArea();
+        Geometry open = OverlayNGRobust.union(openings);
+        return OverlayNGRobust.overlay(face.outline(), open, OverlayNG.DIFFERENCE)
+                .getArea();
     }
 
     private static String label(Feature feature) {

@@ -50,15 +50,20 @@ final class PlanReader {
     /** No hole nearer than this to a fitting where the plan does not say; the folder format fixes it. */
     private static final double KEEPOUT_MM = 60;
 
+    private static final int MOST_FEATURES = 2000;
+    private static final int MOST_POINTS = 100_000;
+
     private final Declared declared;
     private final Notes notes;
     private final Map<String, Outline> outlines = new LinkedHashMap<>();
-    private final Map<String, List<Feature>> features = new LinkedHashMap<>();
+    private final Map<String, List<Feature>> featuresByFace = new LinkedHashMap<>();
 
     /** Faces with an outline row, usable or complained of; the empty name where a row's face is not known. */
     private final Set<String> attempted = new HashSet<>();
 
     private boolean wasRead;
+    private int features;
+    private long points;
 
     PlanReader(Declared declared, Notes notes) {
         this.declared = declared;
@@ -67,6 +72,13 @@ final class PlanReader {
 
     void read(Table plan, FileEntry entry) {
         wasRead = true;
+        features += plan.rows().size();
+        if (features > MOST_FEATURES) {
+            notes.complain(
+                    new Origin(entry.file(), 0), "", "expected at most " + MOST_FEATURES + " features in the plan");
+            attempted.add("");
+            return;
+        }
         for (Row row : plan.rows()) {
             Drawn drawn = row.word("kind", Drawn.class);
             String face = Places.face(row, entry.face(), declared.faceNames());
@@ -75,6 +87,12 @@ final class PlanReader {
                 row.complain("wkt", wkt.problem());
             }
             Geometry geometry = wkt.geometry();
+            points += geometry == null ? 0 : geometry.getNumPoints();
+            if (points > MOST_POINTS) {
+                row.complain("wkt", "expected at most " + MOST_POINTS + " points in the whole plan");
+                attempted.add("");
+                return;
+            }
             if (drawn == Drawn.OUTLINE || drawn == null) {
                 attempted.add(face == null ? "" : face);
             }
@@ -84,7 +102,7 @@ final class PlanReader {
             if (drawn == Drawn.OUTLINE) {
                 outline(row, face, geometry);
             } else {
-                features.computeIfAbsent(face, f -> new ArrayList<>()).addAll(features(row, drawn, geometry));
+                featuresByFace.computeIfAbsent(face, f -> new ArrayList<>()).addAll(features(row, drawn, geometry));
             }
         }
     }
@@ -111,7 +129,7 @@ final class PlanReader {
                     outline.polygon(),
                     outline.edge(),
                     outline.laminate(),
-                    features.getOrDefault(name, List.of()));
+                    featuresByFace.getOrDefault(name, List.of()));
             new PlanCheck(face, outline.row().origin(), notes)
                     .check(declared.settings().numerics().cellMm());
             faces.add(face);
@@ -143,7 +161,7 @@ final class PlanReader {
 
     private List<? extends Feature> features(Row row, Drawn drawn, Geometry geometry) {
         Origin origin = row.origin();
-        String name = row.text("name");
+        String name = row.name("name");
         return switch (drawn) {
             case OPENING -> {
                 EdgeSupport edge = edge(row, EdgeSupport.FREE);

@@ -1,13 +1,16 @@
 package corewright.intake;
 
 import corewright.intake.Numerals.Decimal;
+import corewright.survey.Finding.Severity;
 import corewright.survey.Origin;
+import corewright.survey.Spot;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** One record of a table; every accessor complains at the record's own line and answers null, so that reading goes on. */
 final class Row {
     private static final int LONGEST_CELL = 100_000;
+    private static final int LONGEST_NAME = 100;
 
     private final Sheet.Line line;
     private final Origin origin;
@@ -41,8 +44,22 @@ final class Row {
         return at == null ? "" : line.cell(at);
     }
 
+    /** A name for lists and labels: one line, not long; empty where there is none, or after a complaint. */
+    String name(String column) {
+        String name = text(column);
+        if (name.length() > LONGEST_NAME) {
+            complain(column, "has " + name.length() + " characters, expected at most " + LONGEST_NAME);
+            return "";
+        }
+        return name.indexOf('\n') < 0 && name.indexOf('\t') < 0 ? name : name.replaceAll("\\s+", " ");
+    }
+
     void expected(String column, String expected) {
         notes.expected(origin, column, text(column), expected);
+    }
+
+    void doubt(Spot spot, String subject, String message, String effect) {
+        notes.finding(Severity.DOUBT, origin, "", spot, subject, message, effect);
     }
 
     void complain(String column, String problem) {

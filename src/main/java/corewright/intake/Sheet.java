@@ -18,9 +18,10 @@ import org.jspecify.annotations.Nullable;
  * A CSV file as lines of cells, blank lines left out.
  *
  * @param file name inside the survey folder
+ * @param separator between cells
  * @param decimal what a lone comma or dot before three digits means in this file
  */
-record Sheet(String file, Decimal decimal, List<Line> lines) {
+record Sheet(String file, char separator, Decimal decimal, List<Line> lines) {
     /**
      * @param number the physical line the record starts on
      * @param cells stripped
@@ -31,12 +32,24 @@ record Sheet(String file, Decimal decimal, List<Line> lines) {
         }
     }
 
-    static final int MOST_ROWS = 1_000_000;
+    static final int MOST_ROWS = 500_000;
+
+    /** Of a cross-tab 50 m long with a reading every 25 mm. */
+    static final int MOST_COLUMNS = 2000;
+
+    private static final int MOST_CELLS = 8_000_000;
 
     /** Parses a text; null after a complaint. {@code knows} tells a header this kind of file can use. */
     static @Nullable Sheet parse(String file, String text, Predicate<String> knows, Notes notes) throws IOException {
         Dialect dialect = Dialect.detect(text, knows);
+        long wide = Separators.tooMany(text, dialect.start(), dialect.separator(), MOST_COLUMNS);
+        if (wide > 0) {
+            notes.complain(new Origin(file, wide), "", "expected at most " + MOST_COLUMNS + " columns");
+            return null;
+        }
         List<Line> lines = new ArrayList<>();
+        long read = 0;
+        Shared shared = new Shared();
         PlaceCounter place = new PlaceCounter(text, dialect.start());
         CSVFormat format = CSVFormat.DEFAULT
                 .builder()
@@ -48,14 +61,23 @@ record Sheet(String file, Decimal decimal, List<Line> lines) {
             while (records.hasNext()) {
                 CSVRecord found = records.next();
                 long number = place.lineAt(found.getCharacterPosition());
-                List<String> cells = found.stream().map(String::strip).toList();
                 place.recordEnded(parser.getCurrentLineNumber());
-                if (cells.stream().allMatch(String::isEmpty)) {
+                String[] cells = new String[found.size()];
+                boolean blank = true;
+                for (int i = 0; i < cells.length; i++) {
+                    cells[i] = shared.of(found.get(i).strip());
+                    blank &= cells[i].isEmpty();
+                }
+                if (blank) {
                     continue;
                 }
-                lines.add(new Line(number, cells));
-                if (lines.size() > MOST_ROWS + 1) {
-                    notes.complain(new Origin(file, number), "", "expected at most " + MOST_ROWS + " rows in a file");
+                lines.add(new Line(number, List.of(cells)));
+                read += cells.length;
+                if (lines.size() > MOST_ROWS + 1 || read > MOST_CELLS) {
+                    notes.complain(
+                            new Origin(file, number),
+                            "",
+                            "expected at most " + MOST_ROWS + " rows and " + MOST_CELLS + " cells in a file");
                     return null;
                 }
             }
@@ -66,7 +88,22 @@ record Sheet(String file, Decimal decimal, List<Line> lines) {
                     "a quotation mark is opened here that is not closed, or text follows the closing one");
             return null;
         }
-        return new Sheet(file, dialect.decimal(lines), lines);
+        return new Sheet(file, dialect.separator(), dialect.decimal(lines), lines);
+    }
+
+    /** Keeps one of equal texts: names of meters and faces, words and small numbers fill most cells of a file. */
+    private static final class Shared {
+        private final @Nullable String[] seen = new String[1 << 12];
+
+        String of(String text) {
+            int at = text.hashCode() & (seen.length - 1);
+            String before = seen[at];
+            if (before != null && before.equals(text)) {
+                return before;
+            }
+            seen[at] = text;
+            return text;
+        }
     }
 
     /** Turns positions in the text into physical lines; asked in rising order. */

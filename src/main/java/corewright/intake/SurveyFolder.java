@@ -23,6 +23,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads a survey folder. */
 public final class SurveyFolder {
+    private static final int MOST_READINGS = Sheet.MOST_ROWS;
+    private static final long LARGEST_BYTES = 2 * Text.LARGEST_BYTES;
+
     private final Folder folder;
     private final Declared declared;
     private final Notes notes;
@@ -83,7 +86,18 @@ public final class SurveyFolder {
     }
 
     private Intake survey() throws IOException {
+        long bytes = 0;
         for (FileEntry entry : declared.files()) {
+            long size = folder.size(entry.file());
+            bytes += size <= Text.LARGEST_BYTES ? size : 0; // a larger one has a complaint of its own
+            if (bytes > LARGEST_BYTES || readings() > MOST_READINGS) {
+                notes.complain(
+                        entry.at().origin(),
+                        entry.at().path(),
+                        "expected at most " + MOST_READINGS + " readings and " + LARGEST_BYTES
+                                + " bytes in all files together, up to this one");
+                break;
+            }
             Table table = table(entry);
             if (table != null) {
                 take(table, entry);
@@ -108,6 +122,17 @@ public final class SurveyFolder {
         return new Intake(checked, notes.findings());
     }
 
+    private long readings() {
+        return (long) moisture.size()
+                + taps.size()
+                + probes.size()
+                + feelers.size()
+                + plugs.size()
+                + temperatures.size()
+                + log.size()
+                + photos.size();
+    }
+
     private @Nullable Table table(FileEntry entry) throws IOException {
         Kind kind = entry.kind();
         Path path = folder.find(entry.at(), entry.file(), notes);
@@ -128,7 +153,7 @@ public final class SurveyFolder {
                 : Table.of(sheet, kind, renamed, notes);
     }
 
-    private void take(Table table, FileEntry entry) {
+    private void take(Table table, FileEntry entry) throws IOException {
         switch (entry.kind()) {
             case PLAN -> plan.read(table, entry);
             case MOISTURE -> moistureReader.read(table, entry, moisture);

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** A sheet whose first line names the columns. */
@@ -60,25 +59,30 @@ record Table(Kind kind, List<Row> rows) {
                 unused.remove(name);
             } else if (kind.required.contains(column) || renamed.containsKey(column)) {
                 String called = name.equals(column) ? "" : " (called \"" + name + "\" in survey.yaml)";
-                notes.complain(origin, column, "the column is missing" + called + ", found " + listed(found.keySet()));
+                notes.complain(
+                        origin, column, "the column is missing" + called + ", found " + Words.listed(found.keySet()));
                 good = false;
             }
         }
         if (kind == Kind.TAPS && good && !columns.containsKey("sound") && !columns.containsKey("contact_us")) {
             notes.complain(
-                    origin, "sound", "the column is missing, and contact_us too, found " + listed(found.keySet()));
+                    origin,
+                    "sound",
+                    "the column is missing, and contact_us too, found " + Words.listed(found.keySet()));
             good = false;
         }
         if (good && !unused.isEmpty()) {
-            String message = origin.file() + " has columns that are not used: " + String.join(", ", unused) + ".";
+            String message = origin.file() + " has columns that are not used: " + Words.listed(unused) + ".";
             notes.hint(origin, "unused columns", message, "They are left out.");
         }
         return good ? columns : null;
     }
 
     private static boolean fits(Sheet.Line line, Sheet.Line header, Row row) {
-        boolean more = IntStream.range(header.cells().size(), line.cells().size())
-                .anyMatch(i -> !line.cell(i).isEmpty());
+        boolean more = false;
+        for (int i = header.cells().size(); i < line.cells().size(); i++) {
+            more |= !line.cell(i).isEmpty();
+        }
         if (more) {
             row.complain(
                     "",
@@ -88,10 +92,6 @@ record Table(Kind kind, List<Row> rows) {
                             + " marks");
         }
         return !more;
-    }
-
-    private static String listed(Set<String> names) {
-        return names.isEmpty() ? "none" : String.join(", ", names);
     }
 
     private static String wanted(Kind kind) {

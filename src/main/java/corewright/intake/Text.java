@@ -13,28 +13,61 @@ import org.jspecify.annotations.Nullable;
 
 /** A text file's characters, whatever it was saved as: UTF-8, UTF-16 either way round, or Latin-1. */
 final class Text {
-    /** Far beyond any survey; it keeps a wrong file from filling the memory. */
-    static final long LARGEST_BYTES = 64L << 20;
+    /** A million readings fill it; with what is made of them, half a gigabyte of memory is enough. */
+    static final long LARGEST_BYTES = 32L << 20;
 
     /** More control characters than one in this many are noise, not typing. */
     private static final int NOISE = 50;
 
     private Text() {}
 
-    /** The text with every line ending as {@code \n}; null after a complaint. */
+    /** The text with every line ending as {@code \n} and without control characters; null after a complaint. */
     static @Nullable String read(Path path, String name, long largestBytes, Notes notes) throws IOException {
-        Origin whole = new Origin(name, 0);
-        long size = Files.size(path);
-        if (size > largestBytes) {
-            notes.complain(whole, "", "the file has " + size + " bytes, expected at most " + largestBytes);
+        byte[] bytes = bytes(path, name, largestBytes, notes);
+        if (bytes == null) {
             return null;
         }
-        String text = decode(Files.readAllBytes(path));
+        String text = decode(bytes);
         if (text == null || isNoise(text)) {
-            notes.complain(whole, "", "the file is not readable text, expected UTF-8, UTF-16 or Latin-1");
+            notes.complain(new Origin(name, 0), "", "the file is not readable text, expected UTF-8, UTF-16 or Latin-1");
             return null;
         }
-        return text.replace("\r\n", "\n").replace('\r', '\n');
+        return cleaned(text.replace("\r\n", "\n").replace('\r', '\n').replace('\f', ' '), name, notes);
+    }
+
+    /**
+     * What a file holds; null after a complaint. A device or a pipe would be waited on for ever and is never opened.
+     *
+     * @throws IOException where the disk fails
+     */
+    static byte @Nullable [] bytes(Path path, String name, long largestBytes, Notes notes) throws IOException {
+        Origin whole = new Origin(name, 0);
+        if (!Files.exists(path)) {
+            notes.complain(whole, "", "no such file");
+        } else if (!Files.isRegularFile(path)) {
+            notes.complain(whole, "", Files.isDirectory(path) ? "is a folder" : "is not a file but a device or a pipe");
+        } else if (!Files.isReadable(path)) {
+            notes.complain(whole, "", "may not be read");
+        } else if (Files.size(path) > largestBytes) {
+            notes.complain(whole, "", "the file has " + Files.size(path) + " bytes, expected at most " + largestBytes);
+        } else {
+            return Files.readAllBytes(path);
+        }
+        return null;
+    }
+
+    private static String cleaned(String text, String name, Notes notes) {
+        int first = Clean.firstHarmful(text);
+        if (first < 0) {
+            return text;
+        }
+        long line = 1 + text.substring(0, first).chars().filter(c -> c == '\n').count();
+        notes.doubt(
+                new Origin(name, line),
+                "control characters",
+                name + " holds characters that cannot be printed, here the first.",
+                "Each is read as \uFFFD.");
+        return Clean.of(text);
     }
 
     private static @Nullable String decode(byte[] bytes) {
@@ -47,6 +80,9 @@ final class Text {
         if (starts(bytes, 0xFE, 0xFF)) {
             return strictly(bytes, 2, StandardCharsets.UTF_16BE);
         }
+        if (isAscii(bytes)) {
+            return new String(bytes, StandardCharsets.US_ASCII);
+        }
         Charset wide = zeroesEveryOtherByte(bytes);
         if (wide != null) {
             return strictly(bytes, 0, wide);
@@ -54,6 +90,15 @@ final class Text {
         String utf8 = strictly(bytes, 0, StandardCharsets.UTF_8);
         // Windows-1252 is Latin-1 with typographic quotes where Latin-1 has control characters.
         return utf8 != null ? utf8 : strictly(bytes, 0, Charset.forName("windows-1252"));
+    }
+
+    private static boolean isAscii(byte[] bytes) {
+        for (byte b : bytes) {
+            if (b <= 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** UTF-16 without a mark: nearly all characters of a CSV are ASCII, so one byte of each pair is zero. */
@@ -84,9 +129,11 @@ final class Text {
     }
 
     private static boolean isNoise(String text) {
-        long odd = text.chars()
-                .filter(c -> Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t' && c != '\f')
-                .count();
+        long odd = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            odd += Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t' && c != '\f' ? 1 : 0;
+        }
         return text.indexOf('\0') >= 0 || odd * NOISE > text.length();
     }
 

@@ -19,7 +19,8 @@ import org.locationtech.jts.operation.valid.TopologyValidationError;
  * @param problem complete after {@code file:line: wkt: }; empty where there is none
  */
 record Wkt(@Nullable Geometry geometry, String problem) {
-    static final int MOST_VERTICES = 100_000;
+    /** Checks compare each edge with those beside it, at worst with all: this many take a second. */
+    static final int MOST_VERTICES = 20_000;
 
     /** Brackets of the deepest geometry a plan needs, MULTIPOLYGON in a collection, with room; each costs stack. */
     private static final int DEEPEST = 8;

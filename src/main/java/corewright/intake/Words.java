@@ -3,6 +3,7 @@ package corewright.intake;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -28,6 +29,15 @@ final class Words {
 
     static String or(Collection<String> words) {
         return join(List.copyOf(words), " or ");
+    }
+
+    /** Words of a file: a few of them, none of them long. */
+    static String listed(Collection<String> words) {
+        if (words.isEmpty()) {
+            return "none";
+        }
+        String some = words.stream().limit(20).map(w -> Clean.line(w, 40)).collect(Collectors.joining(", "));
+        return words.size() > 20 ? some + " and " + (words.size() - 20) + " more" : some;
     }
 
     static String and(Collection<String> words) {

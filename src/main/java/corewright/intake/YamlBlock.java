@@ -8,6 +8,12 @@ import org.jspecify.annotations.Nullable;
 
 /** One mapping of survey.yaml; every accessor complains at the value's own place and answers null or empty. */
 record YamlBlock(YamlValue value, Notes notes) {
+    /** Faces, meters, laminates, files: more of one kind are nobody's survey. */
+    private static final int MOST_ITEMS = 100;
+
+    private static final int LONGEST_NAME = 200;
+    private static final int LONGEST_TEXT = 5000;
+
     /** The value as a block of keys; anything else is complained of and read as an empty one. */
     static YamlBlock of(YamlValue value, Notes notes) {
         if (value.shape() == Shape.TEXT || value.shape() == Shape.LIST) {
@@ -31,9 +37,16 @@ record YamlBlock(YamlValue value, Notes notes) {
     /** The items of a list; a single value counts as a list of one. */
     List<YamlValue> list(String key) {
         YamlValue list = value.at(key);
+        if (list.items().size() > MOST_ITEMS) {
+            notes.complain(
+                    list.origin(),
+                    list.path(),
+                    "found " + list.items().size() + " items, expected at most " + MOST_ITEMS);
+        }
         return switch (list.shape()) {
             case MISSING -> List.of();
-            case LIST -> list.items();
+            case LIST ->
+                list.items().subList(0, Math.min(MOST_ITEMS, list.items().size()));
             case TEXT, MAP -> List.of(list);
         };
     }
@@ -44,7 +57,7 @@ record YamlBlock(YamlValue value, Notes notes) {
             expected(key, "a text");
             return "";
         }
-        return text.text();
+        return within(text, LONGEST_TEXT);
     }
 
     /** A text that must be there; empty after a complaint. */
@@ -52,6 +65,15 @@ record YamlBlock(YamlValue value, Notes notes) {
         YamlValue text = value.at(key);
         if (text.shape() != Shape.TEXT || text.text().isEmpty()) {
             expected(key, expected);
+            return "";
+        }
+        return within(text, LONGEST_NAME);
+    }
+
+    private String within(YamlValue text, int longest) {
+        int length = text.text().length();
+        if (length > longest) {
+            notes.complain(text.origin(), text.path(), "has " + length + " characters, expected at most " + longest);
             return "";
         }
         return text.text();

@@ -34,6 +34,7 @@ final class YamlTree {
     static final int LARGEST_BYTES = 1 << 20;
     private static final int MOST_ALIASES = 50;
     private static final int DEEPEST = 30;
+    private static final int LONGEST_KEY = 200;
     private static final int MOST_VALUES = 50_000;
 
     private final String file;
@@ -120,7 +121,7 @@ final class YamlTree {
             }
             return new YamlValue(Shape.LIST, origin, path, "", Collections.unmodifiableList(items), Map.of());
         }
-        String text = ((ScalarNode) node).getValue().strip();
+        String text = Clean.of(((ScalarNode) node).getValue().strip());
         return node.getTag().equals(Tag.NULL)
                 ? YamlValue.missing(origin, path)
                 : new YamlValue(Shape.TEXT, origin, path, text, List.of(), Map.of());
@@ -134,7 +135,11 @@ final class YamlTree {
                 notes.complain(origin, path, "found a block as a key, expected a word");
                 continue;
             }
-            String name = key.getValue().strip();
+            String name = Clean.of(key.getValue().strip());
+            if (name.length() > LONGEST_KEY) {
+                throw new TooMuch(
+                        origin, "the key has " + name.length() + " characters, expected at most " + LONGEST_KEY);
+            }
             String below = path.isEmpty() ? name : path + "." + name;
             // A value's place is its key's: that is the line a person looks for.
             YamlValue value = value(pair.getValueNode(), below);

@@ -14,7 +14,7 @@ import org.apache.commons.csv.CSVPrinter;
 final class Table {
     private static final CSVFormat FORMAT =
             CSVFormat.DEFAULT.builder().setRecordSeparator("\n").get();
-    private static final Pattern NUMBER = Pattern.compile("[-+]?\\d+([.,]\\d+)?");
+    private static final Pattern NUMBER = Pattern.compile("[-+]?\\d+([.,]\\d+)?([eE][-+]?\\d+)?");
 
     private final List<List<String>> rows = new ArrayList<>();
 

@@ -53,7 +53,7 @@ class AsciiGridTest {
                 "nrows 2|nrows 2.5|g.asc:2: nrows: found \"2.5\", expected a whole number from 1",
                 "nrows 2|nrows 0|g.asc:2: nrows: found \"0\", expected a whole number from 1",
                 "nrows 2|nrows 2 3|g.asc:2: nrows: found 2 values, expected one",
-                "ncols 3|ncols 2000000000|g.asc:2: nrows: found \"2\", expected at most 100000000 values in all",
+                "ncols 3|ncols 2000000000|g.asc:2: nrows: found \"2\", expected at most 10000000 values in all",
                 "cellsize 2|cellsize -2|g.asc:5: cellsize: found \"-2\", expected a number above 0",
                 "cellsize 2|cellsize 1e999|g.asc:5: cellsize: found \"1e999\", expected a number",
                 "cellsize 2|ncols 3|g.asc:5: ncols: found a second time",

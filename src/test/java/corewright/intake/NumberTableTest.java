@@ -94,7 +94,8 @@ class NumberTableTest {
         assertThat(complaints(dir, "x,y,zinc\n1,2,\"3\n"))
                 .singleElement()
                 .asString()
-                .contains("cannot be read");
+                .isEqualTo(
+                        "p.csv:2: a quotation mark is opened here that is not closed, or text follows the closing one");
         assertThatThrownBy(() -> NumberTable.read(dir.resolve("none.csv"), List.of("x")))
                 .hasMessage("none.csv: no such file");
         assertThatThrownBy(() -> NumberTable.read(dir, List.of("x"))).hasMessageEndingWith(": is a folder");

@@ -172,7 +172,7 @@ class PlanReaderTest {
                 .containsExactly(
                         "plan.csv:2: wkt: the face measures 900000 x 600000 mm, which is too large at a cell of 25 mm:"
                                 + " check units.length, or set numerics.cell_mm",
-                        "plan.csv:3: wkt: found more than 100000 points, expected fewer: simplify the drawing",
+                        "plan.csv:3: wkt: found more than 20000 points, expected fewer: simplify the drawing",
                         "plan.csv:4: wkt: brackets are nested more than 8 deep");
     }
 
