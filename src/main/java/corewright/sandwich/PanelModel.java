@@ -5,6 +5,8 @@ import corewright.linear.Cholesky;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 
 /** A panel meshed, assembled and factored once; any number of loads can be put on it. */
@@ -18,6 +20,7 @@ public final class PanelModel {
     final LoadVector loads;
     final BlockMatrix matrix;
     final Cholesky factor;
+    private final Map<Upright, double[]> uprights = new ConcurrentHashMap<>();
 
     private PanelModel(PanelSpec panel, MeshSize size) {
         this.panel = panel;
@@ -115,8 +118,25 @@ public final class PanelModel {
         return layers.split[cell] ? 3 : 2;
     }
 
+    /** What decides the matrix of an upright rectangle; sides in 1e-9 mm, so that rounding does not tell them apart. */
+    private record Upright(long width, long height, int zone, int surfaces) {}
+
+    /** The stiffness of a cell; upright rectangles, of which a grid has few kinds, are reckoned once. */
     double[] cellMatrix(int cell) {
-        return CellStiffness.of(panel, mesh.shape(cell), zones.get(mesh.zone[cell]), surfaces(cell));
+        CellShape shape = mesh.shape(cell);
+        if (!shape.upright()) {
+            return CellStiffness.of(panel, shape, zones.get(mesh.zone[cell]), surfaces(cell));
+        }
+        long width = Math.round(1e9 * shape.ex(0));
+        long height = Math.round(1e9 * shape.ey(1));
+        return uprights.computeIfAbsent(new Upright(width, height, mesh.zone[cell], surfaces(cell)), this::matrix);
+    }
+
+    private double[] matrix(Upright kind) {
+        double w = 1e-9 * kind.width;
+        double h = 1e-9 * kind.height;
+        CellShape shape = new CellShape(new double[] {0, w, w, 0}, new double[] {0, 0, h, h});
+        return CellStiffness.of(panel, shape, zones.get(kind.zone), kind.surfaces);
     }
 
     void addCell(BlockMatrix k, int cell, double[] stiffness) {
