@@ -33,9 +33,18 @@ public final class Cholesky {
      * @throws NotPositiveDefiniteException if it is not
      */
     public static Cholesky factor(BlockMatrix a, double[] x, double[] y) {
-        Cholesky factor = new Cholesky(new Fronts(a, new Dissection(a, x, y)));
-        factor.new Elimination(a, factor.fronts.root).invoke();
+        return factor(a, new Fronts(a, new Dissection(a, x, y)));
+    }
+
+    private static Cholesky factor(BlockMatrix a, Fronts fronts) {
+        Cholesky factor = new Cholesky(fronts);
+        factor.new Elimination(a, fronts.root).invoke();
         return factor;
+    }
+
+    /** Factors another matrix with the same blocks, in the same order of elimination. */
+    public Cholesky sameOrder(BlockMatrix a) {
+        return factor(a, fronts);
     }
 
     /** Number of entries of U, zeros inside fronts among them. */

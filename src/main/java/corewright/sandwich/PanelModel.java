@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
 /** A panel meshed, assembled and factored once; any number of loads can be put on it. */
@@ -44,7 +45,7 @@ public final class PanelModel {
 
     /** Linear answer to loads that act together. */
     public Response solve(List<Load> together) {
-        return new Response(this, together, factor.solveRefined(matrix, rightHandSide(together)));
+        return Response.linear(this, together, factor.solveRefined(matrix, rightHandSide(together)));
     }
 
     public PanelSpec panel() {
@@ -100,18 +101,34 @@ public final class PanelModel {
 
     private BlockMatrix assemble() {
         BlockMatrix k = new BlockMatrix(nodes.size, mesh.cells);
+        addCells(k, this::cellMatrix);
+        return k;
+    }
+
+    /** Adds what every cell has. */
+    void addCells(BlockMatrix k, IntFunction<double[]> cellMatrix) {
         int batch = 512; // cells at a time: enough to share among threads, few enough to keep in memory
         for (int from = 0; from < mesh.cells.length; from += batch) {
             int start = from;
             double[][] part = IntStream.range(from, Math.min(from + batch, mesh.cells.length))
                     .parallel()
-                    .mapToObj(this::cellMatrix)
+                    .mapToObj(cellMatrix)
                     .toArray(double[][]::new);
             for (int c = 0; c < part.length; c++) {
                 addCell(k, start + c, part[c]);
             }
         }
-        return k;
+    }
+
+    /** Adds forces on a cell's displacements to a right-hand side. */
+    void addCellForces(int cell, double[] forces, double[] rightHandSide) {
+        int stride = CellRows.PER_SURFACE * surfaces(cell);
+        int[] corners = mesh.cells[cell];
+        for (int a = 0; a < corners.length; a++) {
+            double[] all = new double[Nodes.PER_NODE];
+            System.arraycopy(forces, a * stride, all, 0, stride);
+            nodes.addForces(corners[a], all, rightHandSide, matrix.first(corners[a]));
+        }
     }
 
     int surfaces(int cell) {

@@ -7,10 +7,13 @@ import java.util.List;
 final class Stresses {
     private final PanelModel model;
     private final double[] x;
+    private final boolean large;
 
-    Stresses(PanelModel model, double[] x) {
+    /** @param large whether membrane strains hold von Karman's terms */
+    Stresses(PanelModel model, double[] x, boolean large) {
         this.model = model;
         this.x = x;
+        this.large = large;
     }
 
     List<CellStress> all() {
@@ -66,7 +69,7 @@ final class Stresses {
                 skin(rows, centre, model.panel.inner(), 1, surfaces, q));
     }
 
-    private static CellStress.SkinStress skin(
+    private CellStress.SkinStress skin(
             CellRows rows, double[] at, Skin skin, int surface, int surfaces, double[] q) {
         double[][] e = rows.membrane(at[0], at[1]);
         double[][] k = rows.curvature(at[0], at[1]);
@@ -75,6 +78,13 @@ final class Stresses {
         for (int i = 0; i < 3; i++) {
             strain[i] = dot(e[i], surface, surfaces, q);
             bending[i] = skin.thicknessMm() / 2 * dot(k[i], surface, surfaces, q);
+        }
+        if (large) {
+            double[][] slope = rows.slope(at[0], at[1]);
+            double[] more = Karman.strain(dot(slope[0], surface, surfaces, q), dot(slope[1], surface, surfaces, q));
+            for (int i = 0; i < 3; i++) {
+                strain[i] += more[i];
+            }
         }
         Elastic elastic = skin.elastic();
         return new CellStress.SkinStress(
