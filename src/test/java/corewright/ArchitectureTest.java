@@ -45,7 +45,9 @@ class ArchitectureTest {
                         "stiffness",
                         "repair",
                         "decision"));
-        flow.put("drawing", List.of("survey", "assessment", "contour", "damage", "stiffness", "repair", "decision"));
+        flow.put(
+                "drawing",
+                List.of("survey", "assessment", "contour", "sandwich", "damage", "stiffness", "repair", "decision"));
         flow.put(
                 "report",
                 List.of(
@@ -53,6 +55,7 @@ class ArchitectureTest {
                         "assessment",
                         "contour",
                         "field",
+                        "sandwich",
                         "damage",
                         "stiffness",
                         "repair",

@@ -3,6 +3,7 @@ package corewright.intake;
 import corewright.intake.YamlValue.Shape;
 import corewright.survey.Face;
 import corewright.survey.Feeler;
+import corewright.survey.Judgements;
 import corewright.survey.Moisture;
 import corewright.survey.Origin;
 import corewright.survey.Photo;
@@ -102,7 +103,8 @@ public final class SurveyFolder {
                 readings,
                 declared.settings(),
                 log,
-                photos);
+                photos,
+                Judgements.NONE);
         Survey checked = Oddities.note(survey, notes);
         return new Intake(checked, notes.findings());
     }

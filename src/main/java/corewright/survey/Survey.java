@@ -2,7 +2,7 @@ package corewright.survey;
 
 import java.util.List;
 
-/** One survey: everything observed, as read, before anything is concluded. */
+/** One survey: everything observed, and what people decided, before anything is concluded. */
 public record Survey(
         Heading heading,
         List<Face> faces,
@@ -12,7 +12,8 @@ public record Survey(
         Readings readings,
         Settings settings,
         List<WorkEntry> log,
-        List<Photo> photos) {
+        List<Photo> photos,
+        Judgements judgements) {
     public Survey {
         faces = List.copyOf(faces);
         meters = List.copyOf(meters);
