@@ -120,8 +120,7 @@ final class LargeDeflection {
         double[] inner = model.nodes.row(v, CellRows.PER_SURFACE + 2);
         for (int i = 0; i < outer.length; i++) {
             for (int j = 0; j <= i; j++) {
-                k.addToDiagonalBlock(
-                        v, i, j, contact.stiffness[v] * (outer[i] - inner[i]) * (outer[j] - inner[j]));
+                k.addToDiagonalBlock(v, i, j, contact.stiffness[v] * (outer[i] - inner[i]) * (outer[j] - inner[j]));
             }
         }
     }

@@ -61,7 +61,14 @@ final class Stresses {
             py += shape[a] * cell.y[a];
         }
         return new CellStress(
-                new CellStress.Place(px, py, cell.area(), zone.bonded(), clear, zone.material()),
+                new CellStress.Place(
+                        px,
+                        py,
+                        cell.area(),
+                        zone.bonded(),
+                        zone.bonded() && model.mesh.zone[c] > 0,
+                        clear,
+                        zone.material()),
                 zone.material().gxzMPa() * slipX,
                 zone.material().gyzMPa() * slipY,
                 zone.material().ezMPa() * squeeze,
@@ -69,8 +76,7 @@ final class Stresses {
                 skin(rows, centre, model.panel.inner(), 1, surfaces, q));
     }
 
-    private CellStress.SkinStress skin(
-            CellRows rows, double[] at, Skin skin, int surface, int surfaces, double[] q) {
+    private CellStress.SkinStress skin(CellRows rows, double[] at, Skin skin, int surface, int surfaces, double[] q) {
         double[][] e = rows.membrane(at[0], at[1]);
         double[][] k = rows.curvature(at[0], at[1]);
         double[] strain = new double[3];

@@ -279,7 +279,8 @@ final class SolidPanel {
             double my = (gridY[j] + gridY[j + 1]) / 2;
             if (mx > x0 && mx < x1 && my > y0 && my < y1) {
                 double[][] p = corners(c, 0);
-                double area = ((p[2][0] - p[0][0]) * (p[3][1] - p[1][1]) - (p[3][0] - p[1][0]) * (p[2][1] - p[0][1])) / 2;
+                double area =
+                        ((p[2][0] - p[0][0]) * (p[3][1] - p[1][1]) - (p[3][0] - p[1][0]) * (p[2][1] - p[0][1])) / 2;
                 for (int a : new int[] {0, 1, 2, 3, 8, 9, 10, 11}) {
                     int v = column(c, a);
                     if (unknown[v][2] >= 0) {

@@ -1,11 +1,11 @@
 package corewright.bench;
 
 import corewright.sandwich.CoreMaterial;
+import corewright.sandwich.Load;
 import corewright.sandwich.MeshSize;
 import corewright.sandwich.PanelModel;
 import corewright.sandwich.PanelSpec;
 import corewright.sandwich.Patch;
-import corewright.sandwich.Load;
 import corewright.sandwich.Response;
 import corewright.sandwich.Skin;
 import corewright.sandwich.Support;
@@ -29,6 +29,7 @@ public final class SolidPanelBenchmark {
     /** Balsa: in-plane 60 MPa, along the grain 3900, shear 157, as in the table's head. */
     private static final double[] BALSA = moduli(60, 0.05, 25, 3900, 0.005, 157);
 
+    private static final Envelope NONE = new Envelope();
     private static final double LENGTH = 900;
     private static final double WIDTH = 600;
 
@@ -41,41 +42,49 @@ public final class SolidPanelBenchmark {
     public static void main(String[] args) {
         SolidPanelBenchmark b = new SolidPanelBenchmark(args.length > 0 ? Double.parseDouble(args[0]) : 12.5);
         b.againstTheTable();
-        Case plain = new Case("as the table's", 3, 3, 11000, new Support[] {Support.SIMPLE, Support.SIMPLE}, null, 0);
+        Case plain = new Case("as the table's", 3, 3, 11000, Support.SIMPLE, Support.SIMPLE, NONE, 0);
         Envelope under = new Envelope(250, 650, 175, 425);
         Envelope beside = new Envelope(550, 750, 200, 400);
-        Support[] simple = {Support.SIMPLE, Support.SIMPLE};
-        Support[] hard = {Support.SIMPLE_HARD, Support.SIMPLE_HARD};
-        Support[] longClamped = {Support.CLAMPED, Support.SIMPLE};
+        Support simple = Support.SIMPLE;
+        Support hard = Support.SIMPLE_HARD;
+        Support clamped = Support.CLAMPED;
         for (Case c : List.of(
                 plain,
-                new Case("unequal skins 4 and 2", 4, 2, 11000, simple, null, 0),
-                new Case("long edges clamped", 3, 3, 11000, longClamped, null, 0),
-                new Case("void under", 3, 3, 11000, simple, under, 12.5),
-                new Case("void under, skins 2 and 4", 2, 4, 11000, simple, under, 12.5),
-                new Case("void under, skins 4 and 2, long clamped", 4, 2, 15000, longClamped, under, 12.5),
-                new Case("void beside", 3, 3, 11000, simple, beside, 12.5),
-                new Case("void beside, long clamped, skins 2 and 3", 2, 3, 11000, longClamped, beside, 12.5),
-                new Case("half-depth void under", 3, 3, 11000, simple, under, 6.25),
-                new Case("half-depth void under, hard", 3, 3, 11000, hard, under, 6.25),
-                new Case("half-depth void beside", 3, 3, 11000, simple, beside, 6.25),
-                new Case("merely loose under", 3, 3, 11000, simple, under, 0),
-                new Case("merely loose beside", 3, 3, 11000, simple, beside, 0))) {
+                new Case("unequal skins 4 and 2", 4, 2, 11000, simple, simple, NONE, 0),
+                new Case("long edges clamped", 3, 3, 11000, clamped, simple, NONE, 0),
+                new Case("void under", 3, 3, 11000, simple, simple, under, 12.5),
+                new Case("void under, skins 2 and 4", 2, 4, 11000, simple, simple, under, 12.5),
+                new Case("void under, skins 4 and 2, long clamped", 4, 2, 15000, clamped, simple, under, 12.5),
+                new Case("void beside", 3, 3, 11000, simple, simple, beside, 12.5),
+                new Case("void beside, long clamped, skins 2 and 3", 2, 3, 11000, clamped, simple, beside, 12.5),
+                new Case("half-depth void under", 3, 3, 11000, simple, simple, under, 6.25),
+                new Case("half-depth void under, hard", 3, 3, 11000, hard, hard, under, 6.25),
+                new Case("half-depth void beside", 3, 3, 11000, simple, simple, beside, 6.25),
+                new Case("quarter-depth void under", 3, 3, 11000, simple, simple, under, 3.125),
+                new Case("three-quarter-depth void under", 3, 3, 11000, simple, simple, under, 9.375),
+                new Case("merely loose under", 3, 3, 11000, simple, simple, under, 0),
+                new Case("merely loose beside", 3, 3, 11000, simple, simple, beside, 0))) {
             b.compare(c);
         }
     }
 
-    /** Edges: the two long ones, the two short ones. */
-    record Case(String name, double outer, double inner, double e, Support[] edges, Envelope void0, double depth) {}
+    /** A panel: skins, what holds the two long and the two short edges, a void and its depth. */
+    private record Case(
+            String name,
+            double outer,
+            double inner,
+            double e,
+            Support longEdges,
+            Support shortEdges,
+            Envelope hollow,
+            double depth) {}
 
     /** c11 c12 c13 c33 c44 c66 of a material alike along x and y. */
     private static double[] moduli(double e, double nu, double g, double ez, double nuXz, double gz) {
         double nuZx = nuXz * ez / e;
         double d = (1 + nu) * (1 - nu - 2 * nuXz * nuZx);
         double c11 = e * (1 - nuXz * nuZx) / d;
-        return new double[] {
-            c11, e * (nu + nuXz * nuZx) / d, e * nuZx * (1 + nu) / d, ez * (1 - nu * nu) / d, gz, g
-        };
+        return new double[] {c11, e * (nu + nuXz * nuZx) / d, e * nuZx * (1 + nu) / d, ez * (1 - nu * nu) / d, gz, g};
     }
 
     private static double[] skin(double e) {
@@ -84,13 +93,18 @@ public final class SolidPanelBenchmark {
 
     private void againstTheTable() {
         for (Support edge : List.of(Support.SIMPLE, Support.SIMPLE_HARD)) {
-            Case c = new Case("table", 3, 3, 11000, new Support[] {edge, edge}, null, 0);
+            Case c = new Case("table", 3, 3, 11000, edge, edge, NONE, 0);
             double[] w = solids(c, new Envelope(0, 450, 0, 300), p -> p, new double[] {3, 6.25, 6.25, 3}, true);
             double wanted = edge == Support.SIMPLE ? 1.38718 : 1.32309;
             print("table a " + edge, w, new double[] {wanted, wanted});
         }
-        Case c = new Case("table", 3, 3, 11000, new Support[] {Support.SIMPLE, Support.SIMPLE}, new Envelope(250, 650, 170, 430), 12.5);
-        double[] w = solids(c, new Envelope(0, 450, 0, 300), SolidPanelBenchmark::toEllipse, new double[] {3, 6.25, 6.25, 3}, false);
+        Case c = new Case("table", 3, 3, 11000, Support.SIMPLE, Support.SIMPLE, new Envelope(250, 650, 170, 430), 12.5);
+        double[] w = solids(
+                c,
+                new Envelope(0, 450, 0, 300),
+                SolidPanelBenchmark::toEllipse,
+                new double[] {3, 6.25, 6.25, 3},
+                false);
         print("table b, 2 kPa", w, new double[] {1.17838, 0.51556});
     }
 
@@ -106,17 +120,17 @@ public final class SolidPanelBenchmark {
         double ex = 200 * cu * Math.sqrt(1 - cv * cv / 2);
         double ey = 130 * cv * Math.sqrt(1 - cu * cu / 2);
         double reach = far <= 1 ? 0 : Math.max((x - 200) / 250, (y - 130) / 170);
-        return new double[] {
-            450 - (ex + reach * (x - ex) + (far > 1 ? (1 - reach) * Math.max(0, x - 200 * Math.max(cu, 0)) * 0 : 0)),
-            300 - (ey + reach * (y - ey))
-        };
+        return new double[] {450 - (ex + reach * (x - ex)), 300 - (ey + reach * (y - ey))};
     }
 
     private void compare(Case c) {
-        boolean symmetric = c.void0 == null || c.void0.centre().x == 450;
-        double[] z = c.depth == 0 && c.void0 != null
-                ? new double[] {c.outer, 0.05, 6.2, 6.25, c.inner}
-                : new double[] {c.outer, 6.25, 6.25, c.inner};
+        boolean symmetric = c.hollow.isNull() || c.hollow.centre().x == 450;
+        double gap = c.depth == 0 ? 0.05 : c.depth; // no void of no height
+        double[] z = c.hollow.isNull() || gap > 6 && gap != 9.375
+                ? new double[] {c.outer, 6.25, 6.25, c.inner}
+                : gap < 6.25
+                        ? new double[] {c.outer, gap, 6.25 - gap, 6.25, c.inner}
+                        : new double[] {c.outer, 6.25, gap - 6.25, 12.5 - gap, c.inner};
         Envelope part = new Envelope(0, symmetric ? 450 : 900, 0, 300);
         double[] wanted = solids(c, part, p -> p, z, true);
         Response.Deflection d = ours(c).at(450, 300).orElseThrow();
@@ -136,16 +150,15 @@ public final class SolidPanelBenchmark {
                 100 * (w[1] / wanted[1] - 1));
     }
 
-    private double[] solids(
-            Case c, Envelope part, UnaryOperator<double[]> place, double[] layers, boolean foot) {
+    private double[] solids(Case c, Envelope part, UnaryOperator<double[]> place, double[] layers, boolean foot) {
         double[] z = new double[layers.length + 1];
         for (int k = 0; k < layers.length; k++) {
             z[k + 1] = z[k] + layers[k];
         }
         double middle = c.outer + 6.25;
         SolidPanel solids = new SolidPanel(
-                grid(part.getMinX(), part.getMaxX(), c.void0 == null ? null : new double[] {c.void0.getMinX(), c.void0.getMaxX()}, 450),
-                grid(part.getMinY(), part.getMaxY(), c.void0 == null ? null : new double[] {c.void0.getMinY(), c.void0.getMaxY()}, 300),
+                grid(part.getMinX(), part.getMaxX(), rims(c.hollow, true), 450),
+                grid(part.getMinY(), part.getMaxY(), rims(c.hollow, false), 300),
                 z,
                 (x, y, layer) -> {
                     if (layer == 0 || layer == layers.length - 1) {
@@ -153,7 +166,7 @@ public final class SolidPanelBenchmark {
                     }
                     double bottom = z[layer + 1] - c.outer;
                     double gap = c.depth == 0 ? 0.05 : c.depth;
-                    boolean empty = c.void0 != null && c.void0.contains(x, y) && bottom <= gap + 1e-9;
+                    boolean empty = !c.hollow.isNull() && c.hollow.contains(x, y) && bottom <= gap + 1e-9;
                     return empty ? new double[0] : BALSA;
                 },
                 (x, y, depth, k) -> {
@@ -164,8 +177,8 @@ public final class SolidPanelBenchmark {
                         return true; // no drift; no force acts along x
                     }
                     boolean shortEdge = x == 0 || x == LENGTH;
-                    return y == 0 && holds(c.edges[0], depth == middle, k, 0)
-                            || shortEdge && holds(c.edges[1], depth == middle, k, 1);
+                    return y == 0 && holds(c.longEdges, depth == middle, k, 0)
+                            || shortEdge && holds(c.shortEdges, depth == middle, k, 1);
                 },
                 place);
         double[] x = foot ? solids.press(400, 500, 250, 350, 0.1) : solids.press(0, LENGTH, 0, WIDTH, 0.002);
@@ -181,6 +194,15 @@ public final class SolidPanelBenchmark {
         };
     }
 
+    private static double[] rims(Envelope hollow, boolean alongX) {
+        if (hollow.isNull()) {
+            return new double[0];
+        }
+        return alongX
+                ? new double[] {hollow.getMinX(), hollow.getMaxX()}
+                : new double[] {hollow.getMinY(), hollow.getMaxY()};
+    }
+
     /** Lines at rims and the foot's edges, cells of the given size, half of it next to rims, up to twice elsewhere. */
     private double[] grid(double from, double to, double[] rims, double centre) {
         TreeSet<Double> fixed = new TreeSet<>(List.of(from, to, centre, centre - 50));
@@ -188,12 +210,10 @@ public final class SolidPanelBenchmark {
             fixed.add(centre + 50);
         }
         List<Double> marks = new ArrayList<>();
-        if (rims != null) {
-            for (double r : rims) {
-                if (r > from && r < to) {
-                    marks.add(r);
-                    fixed.addAll(List.of(r, r - size, r + size));
-                }
+        for (double r : rims) {
+            if (r > from && r < to) {
+                marks.add(r);
+                fixed.addAll(List.of(r, r - size, r + size));
             }
         }
         fixed.removeIf(v -> v > to || v < from);
@@ -216,11 +236,11 @@ public final class SolidPanelBenchmark {
         CoreMaterial balsa = new CoreMaterial(157, 157, 3900, Optional.of(new CoreMaterial.InPlane(60, 60, 0.05, 25)));
         PanelSpec panel = new PanelSpec(
                 rectangle(new Envelope(0, LENGTH, 0, WIDTH)),
-                List.of(c.edges[1], c.edges[0], c.edges[1], c.edges[0]),
+                List.of(c.shortEdges, c.longEdges, c.shortEdges, c.longEdges),
                 Skin.isotropic(c.outer, c.e, 0.3),
                 Skin.isotropic(c.inner, c.e, 0.3),
                 new PanelSpec.Core(12.5, balsa),
-                c.void0 == null ? List.of() : List.of(new Patch.Loose(rectangle(c.void0), c.depth)));
+                c.hollow.isNull() ? List.of() : List.of(new Patch.Loose(rectangle(c.hollow), c.depth)));
         Load foot = Load.foot(new org.locationtech.jts.geom.Coordinate(450, 300), 100, 1000);
         return PanelModel.of(panel, MeshSize.automatic(panel)).solve(List.of(foot));
     }
