@@ -97,6 +97,9 @@ final class PanelCommand implements Callable<Integer> {
                 Response resting = response.withContact();
                 putDeflections(root.putObject("with_contact").putArray("deflections"), file, resting);
             }
+            if (loose.get().overstated()) {
+                putLargeDeflection(root, file, response, loose.get());
+            }
         }
         ArrayNode margins = root.putArray("margins");
         for (Margin m : Margins.of(model.panel(), response, PanelWords.strengths(file))) {
@@ -120,13 +123,30 @@ final class PanelCommand implements Callable<Integer> {
         return root;
     }
 
+    private void putLargeDeflection(ObjectNode root, PanelFile file, Response response, LooseSkin loose)
+            throws RefusedException {
+        Optional<Response> large = response.largeDeflection();
+        if (large.isEmpty()) {
+            root.putNull("large_deflection");
+            return;
+        }
+        ObjectNode node = root.putObject("large_deflection");
+        putDeflections(node.putArray("deflections"), file, large.get());
+        Optional<Response.Deflection> there = large.get().at(loose.x(), loose.y());
+        there.ifPresent(d -> node.put("approach_mm", d.outerMm() - d.innerMm()));
+        node.put("max_core_shear_MPa", large.get().maxCoreShearMPa());
+        node.put("reaction_sum_N", large.get().reactionSumN());
+        node.put("theory", "von Karman strains in both skins, loose skins resting on what is below");
+    }
+
     private static List<String> notes(Optional<LooseSkin> loose, PanelModel model) {
         List<String> notes = new ArrayList<>(model.notes());
         loose.filter(LooseSkin::overstated)
                 .ifPresent(l -> notes.add(String.format(
                         Locale.ROOT,
                         "the loose skin moves %.2f mm against the other, more than half its thickness: the linear figure"
-                                + " overstates it, counting its own pull it is about %.2f mm",
+                                + " overstates it; large_deflection counts the skins' own pull (by a rule of thumb for a"
+                                + " disc about %.2f mm)",
                         l.linearMm(),
                         l.restrainedMm())));
         loose.filter(l -> l.linearMm() > l.gapMm())
