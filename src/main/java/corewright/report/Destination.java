@@ -32,6 +32,7 @@ final class Destination implements AutoCloseable {
             "buying-list.csv",
             "findings.csv",
             "next-readings.csv",
+            "foot-load.csv",
             "surfaces",
             "maps",
             "owner-report.pdf",

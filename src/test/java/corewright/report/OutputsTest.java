@@ -32,6 +32,7 @@ class OutputsTest {
                         "batches.csv",
                         "buying-list.csv",
                         "findings.csv",
+                        "foot-load.csv",
                         "holes.csv",
                         "maps/foredeck-condition.png",
                         "maps/foredeck-condition.svg",
