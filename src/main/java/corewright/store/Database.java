@@ -51,7 +51,7 @@ final class Database {
         }
         config.setCacheSize(CACHE_KIB);
         config.setPragma(Pragma.LIMIT_LENGTH, String.valueOf(LARGEST_VALUE));
-        config.setPragma(Pragma.LIMIT_ATTACHED, "1"); // VACUUM INTO needs one
+        config.setPragma(Pragma.LIMIT_ATTACHED, "0");
         Properties properties = config.toProperties();
         Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file.toAbsolutePath(), properties);
         try (Statement pragma = connection.createStatement()) {

@@ -14,10 +14,13 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.sqlite.SQLiteConnection;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+import org.sqlite.core.DB;
 
 /** Survey files that come into being: written beside their place under another name, then moved there. */
 final class NewFile {
@@ -62,9 +65,9 @@ final class NewFile {
     static void copy(Connection connection, Path path, Survey survey, Path target) throws IOException {
         try {
             appear(target, file -> {
-                try (PreparedStatement vacuum = connection.prepareStatement("VACUUM INTO ?")) {
-                    vacuum.setString(1, file.toString());
-                    vacuum.executeUpdate();
+                int code = database(connection).backup("main", file.toString(), null);
+                if (code != SQLiteErrorCode.SQLITE_OK.code) {
+                    throw new SQLiteException("the copy stopped", SQLiteErrorCode.getErrorCode(code));
                 }
             });
         } catch (StoreException e) {
@@ -78,15 +81,16 @@ final class NewFile {
     /** An older file's content with its tables brought up to date, in memory; the file itself stays as it is. */
     static Connection migratedInMemory(Path path, int version) throws SQLException {
         Connection memory = DriverManager.getConnection("jdbc:sqlite::memory:");
-        try (Statement statement = memory.createStatement()) {
-            statement.executeUpdate("restore from " + quoted(path));
+        int code = database(memory).restore("main", path.toString(), null);
+        if (code != SQLiteErrorCode.SQLITE_OK.code) {
+            throw new SQLiteException("an older file could not be copied", SQLiteErrorCode.getErrorCode(code));
         }
         Schema.migrate(memory, version);
         return memory;
     }
 
-    private static String quoted(Path path) {
-        return "'" + path.toString().replace("'", "''") + "'";
+    private static DB database(Connection connection) throws SQLException {
+        return connection.unwrap(SQLiteConnection.class).getDatabase();
     }
 
     /** What fills a folder under its temporary name. */
@@ -113,8 +117,9 @@ final class NewFile {
         try {
             Files.deleteIfExists(temporary);
             filling.fill(temporary);
+            makeDurable(temporary, StandardOpenOption.WRITE);
             Files.move(temporary, place, StandardCopyOption.ATOMIC_MOVE);
-            makeDurable(temporary.resolveSibling("."));
+            makeDurable(temporary.resolveSibling("."), StandardOpenOption.READ);
         } catch (SQLException e) {
             throw Database.explain(target, e);
         } finally {
@@ -151,12 +156,14 @@ final class NewFile {
         }
     }
 
-    /** The new name is on the disk too, where the system lets a folder be flushed. */
-    private static void makeDurable(Path folder) {
-        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+    /** On the disk, a folder's names too where the system lets a folder be flushed. */
+    private static void makeDurable(Path path, StandardOpenOption access) throws IOException {
+        try (FileChannel channel = FileChannel.open(path, access)) {
             channel.force(true);
         } catch (IOException e) {
-            // some systems do not open folders; they keep names safe by themselves
+            if (Files.isRegularFile(path)) {
+                throw e; // some systems do not open folders; they keep names safe by themselves
+            }
         }
     }
 }

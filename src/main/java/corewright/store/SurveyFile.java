@@ -51,13 +51,16 @@ public final class SurveyFile implements AutoCloseable {
         Database.checkHeader(file);
         Path path = file.toRealPath();
         WriterLock lock = null;
-        String why = "";
-        if (!Files.isWritable(path) || !Files.isWritable(parent(path))) {
-            why = path + ": the file or its folder cannot be written; it is opened to be read only.";
-        } else {
-            lock = WriterLock.take(path);
-            why = lock == null ? path + ": is open in another window; here it is opened to be read only." : "";
+        String why = "the file or its folder cannot be written";
+        try {
+            if (Files.isWritable(path) && Files.isWritable(parent(path))) {
+                lock = WriterLock.take(path);
+                why = "is open in another window";
+            }
+        } catch (IOException e) {
+            // the folder cannot be written after all, which is what we say
         }
+        why = lock != null ? "" : path + ": " + why + "; here it is opened to be read only.";
         boolean opened = false;
         try {
             SurveyFile open = open(path, lock, why);

@@ -2,6 +2,8 @@ package corewright.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import corewright.GeneratedSurveys;
 import corewright.survey.Edit;
@@ -131,12 +133,27 @@ class SurveyFileTest {
                 assertThatThrownBy(() -> second.append(Edit.add(second.survey(), Part.PLUGS, PLUG)))
                         .isInstanceOf(StoreException.class)
                         .hasMessageEndingWith("is open to be read only; save a copy elsewhere to change it");
+                second.saveCopy(dir.resolve("copy.gpkg"));
+                assertThat(SurveyFile.read(dir.resolve("copy.gpkg"))).isEqualTo(first.survey());
             }
             first.append(Edit.add(first.survey(), Part.PLUGS, PLUG));
         }
         assertThat(dir).isDirectoryNotContaining("glob:**.lock");
         try (SurveyFile again = SurveyFile.open(path)) {
             assertThat(again.readOnly()).isFalse();
+        }
+    }
+
+    @Test
+    void aFolderThatCannotBeWrittenIsReadAndSaysSo(@TempDir Path dir) throws IOException {
+        generated(dir).close();
+        assumeTrue(dir.toFile().setWritable(false));
+        assumeFalse(Files.isWritable(dir), "the superuser may write anywhere");
+        try (SurveyFile file = SurveyFile.open(dir.resolve("s.gpkg"))) {
+            assertThat(file.whyReadOnly())
+                    .endsWith("s.gpkg: the file or its folder cannot be written; here it is opened to be read only.");
+        } finally {
+            assertThat(dir.toFile().setWritable(true)).isTrue();
         }
     }
 
