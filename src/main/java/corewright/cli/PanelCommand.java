@@ -1,5 +1,6 @@
 package corewright.cli;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -17,6 +18,7 @@ import corewright.sandwich.Response;
 import corewright.sandwich.UnsupportedPanelException;
 import corewright.survey.Origin;
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -190,15 +192,15 @@ final class PanelCommand implements Callable<Integer> {
 
     private void print(ObjectNode results) {
         var writer = spec.commandLine().getOut();
-        writer.println("      x mm      y mm  outer mm  inner mm");
-        results.get("deflections")
-                .forEach(d -> writer.printf(
-                        Locale.ROOT,
-                        "%10.1f%10.1f%10.4f%10.4f%n",
-                        d.get("x").asDouble(),
-                        d.get("y").asDouble(),
-                        d.get("outer_mm").asDouble(),
-                        d.get("inner_mm").asDouble()));
+        print(writer, results.get("deflections"));
+        if (results.path("with_contact").has("deflections")) {
+            writer.println("with the loose skin resting on what is below");
+            print(writer, results.get("with_contact").get("deflections"));
+        }
+        if (results.path("large_deflection").has("deflections")) {
+            writer.println("with the skins' own pull (large deflections); the figures above overstate");
+            print(writer, results.get("large_deflection").get("deflections"));
+        }
         writer.printf(
                 Locale.ROOT,
                 "largest core shear %.4f MPa%n",
@@ -214,5 +216,16 @@ final class PanelCommand implements Callable<Integer> {
                         m.get("what").asText(),
                         m.get("ratio").asDouble()));
         results.get("notes").forEach(n -> writer.println("note: " + n.asText()));
+    }
+
+    private static void print(PrintWriter writer, JsonNode deflections) {
+        writer.println("      x mm      y mm  outer mm  inner mm");
+        deflections.forEach(d -> writer.printf(
+                Locale.ROOT,
+                "%10.1f%10.1f%10.4f%10.4f%n",
+                d.get("x").asDouble(),
+                d.get("y").asDouble(),
+                d.get("outer_mm").asDouble(),
+                d.get("inner_mm").asDouble()));
     }
 }

@@ -52,16 +52,18 @@ class LargeDeflectionTest {
     }
 
     /**
-     * A clamped disc with an edge that cannot draw in, nu 0.3: w/t at the centre for q a⁴/(E t⁴). Source: S. Way, Trans.
-     * ASME 56 (1934), also in Timoshenko and Woinowsky-Krieger (1959), ch. 13; the values from memory.
+     * A clamped disc with an edge that cannot draw in, nu 0.3: w/t at the centre for q a⁴/(E t⁴), from von Karman's energy of
+     * the axisymmetric plate (Timoshenko and Woinowsky-Krieger, 1959, ch. 13) by a Ritz series reckoned apart: (1 - r²)² times
+     * four even powers for w, r (1 - r) times eight powers for u. S. Way's printed values (Trans. ASME 56, 1934, from memory:
+     * 0.169, 0.761, 1.279) lie within 2 %.
      */
     @ParameterizedTest(name = "q a⁴/(E t⁴) = {0}")
-    @CsvSource({"1, 0.169", "6, 0.761", "15, 1.279"})
-    void clampedDiscAgreesWithWay(double pressure, double deflection) {
+    @CsvSource({"1, 0.16803", "6, 0.77023", "15, 1.30201"})
+    void clampedDiscAgreesWithASeries(double pressure, double deflection) {
         Polygon disc = Panels.ellipse(0, 0, 200, 200);
 
         assertThat(looseAlone(disc, 0.3, pressure * 11000 * 81 / Math.pow(200, 4) * 1e3, 0, 0))
-                .isCloseTo(3 * deflection, withinPercentage(2));
+                .isCloseTo(3 * deflection, withinPercentage(1));
     }
 
     /** Where nothing moves far the linear answer stands. */
