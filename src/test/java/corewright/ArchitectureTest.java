@@ -45,7 +45,9 @@ class ArchitectureTest {
                         "stiffness",
                         "repair",
                         "decision"));
-        flow.put("drawing", List.of("survey", "assessment", "contour", "damage", "stiffness", "repair", "decision"));
+        flow.put(
+                "drawing",
+                List.of("survey", "assessment", "contour", "sandwich", "damage", "stiffness", "repair", "decision"));
         flow.put(
                 "report",
                 List.of(
@@ -53,6 +55,7 @@ class ArchitectureTest {
                         "assessment",
                         "contour",
                         "field",
+                        "sandwich",
                         "damage",
                         "stiffness",
                         "repair",
@@ -72,7 +75,8 @@ class ArchitectureTest {
             entry("de.rototor..", List.of("report")),
             entry("org.apache.batik..", List.of("report")),
             entry("org.apache.commons.csv..", List.of("intake", "report")),
-            entry("com.fasterxml.jackson..", List.of("intake", "report", "cli")),
+            entry("com.fasterxml.jackson..", List.of("intake", "store", "report", "cli")),
+            entry("org.yaml..", List.of("intake")),
             entry("org.sqlite..", List.of("store")),
             entry("java.sql..", List.of("store")),
             entry("org.ejml..", List.of("field", "damage", "stiffness")),

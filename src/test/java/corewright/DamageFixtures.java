@@ -14,6 +14,7 @@ import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Heading;
+import corewright.survey.Judgements;
 import corewright.survey.Laminate;
 import corewright.survey.Materials;
 import corewright.survey.Origin;
@@ -231,7 +232,8 @@ public final class DamageFixtures {
                     new Readings(List.of(), List.of(), probes, List.of(), plugs, List.of()),
                     settings,
                     List.of(),
-                    List.of());
+                    List.of(),
+                    Judgements.NONE);
         }
 
         public DamageMap damage() {

@@ -4,6 +4,7 @@ import corewright.damage.DamageMap;
 import corewright.damage.NextReading;
 import corewright.decision.Decision;
 import corewright.repair.RepairOptions;
+import corewright.stiffness.StiffnessMap;
 import corewright.survey.Finding;
 import corewright.survey.Survey;
 import java.util.List;
@@ -17,6 +18,7 @@ import java.util.List;
 public record Assessment(
         Survey survey,
         DamageMap damage,
+        StiffnessMap stiffness,
         RepairOptions options,
         Decision decision,
         List<Finding> findings,
@@ -24,5 +26,10 @@ public record Assessment(
     public Assessment {
         findings = List.copyOf(findings);
         next = List.copyOf(next);
+    }
+
+    /** The same with other places to be read next. */
+    public Assessment withNext(List<NextReading> others) {
+        return new Assessment(survey, damage, stiffness, options, decision, findings, others);
     }
 }

@@ -8,6 +8,8 @@ import corewright.decision.Decider;
 import corewright.decision.Decision;
 import corewright.repair.RepairOptions;
 import corewright.repair.RepairPlanner;
+import corewright.stiffness.Stiffness;
+import corewright.stiffness.StiffnessMap;
 import corewright.survey.Finding;
 import corewright.survey.Survey;
 import java.util.Comparator;
@@ -27,21 +29,24 @@ public final class Assessor {
     public static Assessment assess(Survey survey, List<Finding> intakeFindings, Progress progress) {
         progress.begin("damage", 0.02);
         DamageMap damage = Damage.map(survey);
+        progress.begin("stiffness", 0.30);
+        StiffnessMap stiffness = Stiffness.of(survey, damage);
         progress.begin("repair", 0.45);
         RepairOptions options = RepairPlanner.plan(survey, damage);
         progress.begin("decision", 0.58);
-        Decision decision = Decider.decide(survey, damage, options);
-        List<Finding> findings = gravestFirst(intakeFindings, damage, decision);
+        Decision decision = Decider.decide(survey, damage, stiffness, options);
+        List<Finding> findings = gravestFirst(intakeFindings, damage, stiffness, decision);
         List<List<NextReading>> next =
                 damage.faces().stream().map(FaceDamage::next).toList();
-        return new Assessment(survey, damage, options, decision, findings, NextOverall.ranked(next));
+        return new Assessment(survey, damage, stiffness, options, decision, findings, NextOverall.ranked(next));
     }
 
     /** Findings of all stages; those of equal gravity stay in the order of the chain. */
-    private static List<Finding> gravestFirst(List<Finding> intake, DamageMap damage, Decision decision) {
+    private static List<Finding> gravestFirst(
+            List<Finding> intake, DamageMap damage, StiffnessMap stiffness, Decision decision) {
         Stream<Finding> faces =
                 damage.faces().stream().map(FaceDamage::findings).flatMap(List::stream);
-        return Stream.of(intake.stream(), faces, decision.findings().stream())
+        return Stream.of(intake.stream(), faces, stiffness.findings().stream(), decision.findings().stream())
                 .flatMap(s -> s)
                 .distinct()
                 .sorted(Comparator.comparing(Finding::severity))

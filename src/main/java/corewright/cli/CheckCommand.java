@@ -3,7 +3,6 @@ package corewright.cli;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.intake.Intake;
-import corewright.intake.SurveyFolder;
 import corewright.survey.Finding;
 import corewright.survey.Readings;
 import corewright.survey.Spot;
@@ -31,16 +30,16 @@ final class CheckCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init")
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "FOLDER", description = "the survey folder")
+    @Parameters(paramLabel = "SURVEY", description = "the survey folder, or a survey file (.gpkg)")
     @SuppressWarnings("NullAway.Init")
-    private Path folder;
+    private Path survey;
 
     @Option(names = "--json", description = "print machine-readable results")
     private boolean json;
 
     @Override
     public Integer call() throws IOException {
-        Intake intake = SurveyFolder.read(folder);
+        Intake intake = SurveySource.read(survey);
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             out.println(asJson(intake));

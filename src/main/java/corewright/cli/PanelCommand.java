@@ -1,5 +1,6 @@
 package corewright.cli;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -17,6 +18,7 @@ import corewright.sandwich.Response;
 import corewright.sandwich.UnsupportedPanelException;
 import corewright.survey.Origin;
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -97,6 +99,9 @@ final class PanelCommand implements Callable<Integer> {
                 Response resting = response.withContact();
                 putDeflections(root.putObject("with_contact").putArray("deflections"), file, resting);
             }
+            if (loose.get().overstated()) {
+                putLargeDeflection(root, file, response, loose.get());
+            }
         }
         ArrayNode margins = root.putArray("margins");
         for (Margin m : Margins.of(model.panel(), response, PanelWords.strengths(file))) {
@@ -120,13 +125,30 @@ final class PanelCommand implements Callable<Integer> {
         return root;
     }
 
+    private void putLargeDeflection(ObjectNode root, PanelFile file, Response response, LooseSkin loose)
+            throws RefusedException {
+        Optional<Response> large = response.largeDeflection();
+        if (large.isEmpty()) {
+            root.putNull("large_deflection");
+            return;
+        }
+        ObjectNode node = root.putObject("large_deflection");
+        putDeflections(node.putArray("deflections"), file, large.get());
+        Optional<Response.Deflection> there = large.get().at(loose.x(), loose.y());
+        there.ifPresent(d -> node.put("approach_mm", d.outerMm() - d.innerMm()));
+        node.put("max_core_shear_MPa", large.get().maxCoreShearMPa());
+        node.put("reaction_sum_N", large.get().reactionSumN());
+        node.put("theory", "von Karman strains in both skins, loose skins resting on what is below");
+    }
+
     private static List<String> notes(Optional<LooseSkin> loose, PanelModel model) {
         List<String> notes = new ArrayList<>(model.notes());
         loose.filter(LooseSkin::overstated)
                 .ifPresent(l -> notes.add(String.format(
                         Locale.ROOT,
                         "the loose skin moves %.2f mm against the other, more than half its thickness: the linear figure"
-                                + " overstates it, counting its own pull it is about %.2f mm",
+                                + " overstates it; large_deflection counts the skins' own pull (by a rule of thumb for a"
+                                + " disc about %.2f mm)",
                         l.linearMm(),
                         l.restrainedMm())));
         loose.filter(l -> l.linearMm() > l.gapMm())
@@ -170,15 +192,15 @@ final class PanelCommand implements Callable<Integer> {
 
     private void print(ObjectNode results) {
         var writer = spec.commandLine().getOut();
-        writer.println("      x mm      y mm  outer mm  inner mm");
-        results.get("deflections")
-                .forEach(d -> writer.printf(
-                        Locale.ROOT,
-                        "%10.1f%10.1f%10.4f%10.4f%n",
-                        d.get("x").asDouble(),
-                        d.get("y").asDouble(),
-                        d.get("outer_mm").asDouble(),
-                        d.get("inner_mm").asDouble()));
+        print(writer, results.get("deflections"));
+        if (results.path("with_contact").has("deflections")) {
+            writer.println("with the loose skin resting on what is below");
+            print(writer, results.get("with_contact").get("deflections"));
+        }
+        if (results.path("large_deflection").has("deflections")) {
+            writer.println("with the skins' own pull (large deflections); the figures above overstate");
+            print(writer, results.get("large_deflection").get("deflections"));
+        }
         writer.printf(
                 Locale.ROOT,
                 "largest core shear %.4f MPa%n",
@@ -194,5 +216,16 @@ final class PanelCommand implements Callable<Integer> {
                         m.get("what").asText(),
                         m.get("ratio").asDouble()));
         results.get("notes").forEach(n -> writer.println("note: " + n.asText()));
+    }
+
+    private static void print(PrintWriter writer, JsonNode deflections) {
+        writer.println("      x mm      y mm  outer mm  inner mm");
+        deflections.forEach(d -> writer.printf(
+                Locale.ROOT,
+                "%10.1f%10.1f%10.4f%10.4f%n",
+                d.get("x").asDouble(),
+                d.get("y").asDouble(),
+                d.get("outer_mm").asDouble(),
+                d.get("inner_mm").asDouble()));
     }
 }

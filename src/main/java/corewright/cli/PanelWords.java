@@ -41,7 +41,8 @@ final class PanelWords {
                 file.build().outer().strengthMPa(),
                 file.build().inner().strengthMPa(),
                 file.build().core().strength().shearMPa(),
-                file.build().core().strength().crushMPa());
+                file.build().core().strength().crushMPa(),
+                new Strengths.Bond(file.bond().shearMPa(), file.bond().peelMPa()));
     }
 
     private static Support support(EdgeSupport edge) {

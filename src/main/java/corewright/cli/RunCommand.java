@@ -3,7 +3,6 @@ package corewright.cli;
 import corewright.assessment.Assessment;
 import corewright.assessment.Assessor;
 import corewright.intake.Intake;
-import corewright.intake.SurveyFolder;
 import corewright.report.Outputs;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -15,7 +14,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code corewright run FOLDER --out DIR}: from a folder of readings to every output. */
+/** {@code corewright run SURVEY --out DIR}: from a folder or file of readings to every output. */
 @Command(
         name = "run",
         mixinStandardHelpOptions = true,
@@ -25,9 +24,9 @@ final class RunCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init")
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "FOLDER", description = "the survey folder")
+    @Parameters(paramLabel = "SURVEY", description = "the survey folder, or a survey file (.gpkg)")
     @SuppressWarnings("NullAway.Init")
-    private Path folder;
+    private Path survey;
 
     @Option(
             names = "--out",
@@ -46,7 +45,7 @@ final class RunCommand implements Callable<Integer> {
         StageClock clock = new StageClock(
                 System.console() == null ? null : spec.commandLine().getErr());
         clock.begin("intake", 0);
-        Intake intake = SurveyFolder.read(folder);
+        Intake intake = SurveySource.read(survey);
         Assessment assessment = Assessor.assess(intake.survey(), intake.findings(), clock);
         String summary = Outputs.write(assessment, out, clock, clock::timingsMs);
         clock.end();

@@ -1,5 +1,8 @@
 package corewright.decision;
 
+import corewright.damage.Quantiles;
+import java.util.Optional;
+
 /**
  * One row of the owner's table of choices.
  *
@@ -9,6 +12,8 @@ package corewright.decision;
  * @param costHigh in the survey's currency
  * @param daysLow in the yard
  * @param daysHigh in the yard
+ * @param ofAsBuilt stiffness of the worst panel over the one as built, p10 in the worse tenth of cases; empty where no
+ *     panel was calculated
  * @param toKnow one thing to know
  * @param advised the row the tool advises
  */
@@ -19,5 +24,6 @@ public record Choice(
         double costHigh,
         double daysLow,
         double daysHigh,
+        Optional<Quantiles> ofAsBuilt,
         String toKnow,
         boolean advised) {}

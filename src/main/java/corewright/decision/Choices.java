@@ -1,12 +1,14 @@
 package corewright.decision;
 
 import corewright.damage.DamageMap;
+import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import corewright.repair.RepairOptions;
 import corewright.survey.Costs;
 import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 
 /** The owner's table: from leaving it to opening everything, with cost, days and one thing to know. */
@@ -15,16 +17,20 @@ final class Choices {
     private final DamageMap damage;
     private final List<RegionDecision> decisions;
     private final Work work;
+    private final PanelGain gain;
 
-    private Choices(Survey survey, DamageMap damage, RepairOptions options, List<RegionDecision> decisions) {
+    private Choices(
+            Survey survey, DamageMap damage, RepairOptions options, List<RegionDecision> decisions, PanelGain gain) {
+        this.gain = gain;
         this.survey = survey;
         this.damage = damage;
         this.decisions = decisions;
         work = new Work(survey, options);
     }
 
-    static List<Choice> of(Survey survey, DamageMap damage, RepairOptions options, List<RegionDecision> decisions) {
-        return new Choices(survey, damage, options, decisions).rows();
+    static List<Choice> of(
+            Survey survey, DamageMap damage, RepairOptions options, List<RegionDecision> decisions, PanelGain gain) {
+        return new Choices(survey, damage, options, decisions, gain).rows();
     }
 
     private List<Choice> rows() {
@@ -33,6 +39,7 @@ final class Choices {
                     "Leave it, watch it",
                     "nothing to repair; a visit next season",
                     work.visits(1, 1),
+                    gain.left(),
                     "No damage was found where it was read. What was not read is not known.",
                     true));
         }
@@ -45,6 +52,7 @@ final class Choices {
                 "Leave it, watch it",
                 "watch " + all(damage.regions()),
                 work.visits(1, 2),
+                gain.left(),
                 "Nothing gets better by itself: wet core spreads along its joints, and a loose skin works looser.",
                 !repairs && !dries));
         if (!wet.isEmpty()) {
@@ -53,17 +61,20 @@ final class Choices {
                     "Stop the leaks, dry, watch",
                     "dry " + names(wet) + (wet.size() < damage.regions().size() ? "; watch the rest" : ""),
                     drying,
+                    gain.dried(),
                     "Drying takes weeks under cover and does not bond a loose skin again.",
                     !repairs && dries));
         }
         if (repairs) {
-            rows.add(row("Repair what needs it", advisedWords(), advised(), advisedToKnow(), true));
+            rows.add(row(
+                    "Repair what needs it", advisedWords(), advised(), gain.advised(decisions), advisedToKnow(), true));
         }
         if (decisions.stream().anyMatch(d -> d.method() != Method.RECORE)) { // else it is the row above
             rows.add(row(
                     "Open and renew all",
                     "cut out " + all(damage.regions()),
                     work.visits(1, 2).and(work.all(damage)),
+                    gain.renewed(),
                     "Everything is seen and nothing is left to doubt, for the most work and a new surface.",
                     false));
         }
@@ -125,7 +136,13 @@ final class Choices {
     }
 
     /** Cost is work at the yard's rate and materials, visits included; days are for the crew of the survey. */
-    private Choice row(String title, String regions, Work.Estimate sum, String toKnow, boolean advised) {
+    private Choice row(
+            String title,
+            String regions,
+            Work.Estimate sum,
+            Optional<Quantiles> ofAsBuilt,
+            String toKnow,
+            boolean advised) {
         Costs costs = survey.settings().costs();
         double aDay = costs.hoursPerDay() * survey.settings().crew().people();
         return new Choice(
@@ -135,6 +152,7 @@ final class Choices {
                 sum.hoursHigh() * costs.ratePerHour() + sum.materialHigh(),
                 sum.hoursLow() / aDay,
                 sum.hoursHigh() / aDay,
+                ofAsBuilt,
                 toKnow,
                 advised);
     }

@@ -6,6 +6,7 @@ import corewright.damage.Region;
 import corewright.repair.InjectionPlan;
 import corewright.repair.RecorePlan;
 import corewright.repair.RepairOptions;
+import corewright.stiffness.StiffnessMap;
 import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,7 +16,7 @@ public final class Decider {
     private Decider() {}
 
     /** Rules, day, choices, buying list, findings. */
-    public static Decision decide(Survey survey, DamageMap damage, RepairOptions options) {
+    public static Decision decide(Survey survey, DamageMap damage, StiffnessMap stiffness, RepairOptions options) {
         List<RegionDecision> decisions = new ArrayList<>();
         List<InjectionPlan> chosen = new ArrayList<>();
         List<RecorePlan> recores = new ArrayList<>();
@@ -36,7 +37,7 @@ public final class Decider {
                 decisions,
                 injections,
                 recores,
-                Choices.of(survey, damage, options, decisions),
+                Choices.of(survey, damage, options, decisions, new PanelGain(survey, damage, stiffness, options)),
                 BuyingList.of(survey, damage, injections, recores),
                 Doubts.of(survey, damage, decisions, injections));
     }

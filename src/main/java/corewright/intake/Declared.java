@@ -1,6 +1,7 @@
 package corewright.intake;
 
 import corewright.survey.Heading;
+import corewright.survey.Judgements;
 import corewright.survey.Laminate;
 import corewright.survey.Materials;
 import corewright.survey.Meter;
@@ -22,7 +23,8 @@ record Declared(
         List<Laminate> laminates,
         Materials materials,
         Map<Kind, Map<String, String>> columns,
-        Settings settings) {
+        Settings settings,
+        Judgements judgements) {
     /** A face before its outline is known. */
     record DeclaredFace(YamlValue at, String name, double tiltDeg, double uphillDeg) {}
 

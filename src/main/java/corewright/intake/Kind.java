@@ -8,8 +8,10 @@ import org.jspecify.annotations.Nullable;
 /** The kinds of CSV file in a survey folder and their columns. */
 enum Kind {
     PLAN(List.of("kind", "wkt"), List.of("face", "name", "metal", "load_bearing", "keepout", "edge", "laminate")),
-    MOISTURE(List.of("x", "y", "value"), List.of("id", "face", "meter", "temperature", "taken", "reference", "note")),
-    TAPS(List.of("x", "y"), List.of("id", "face", "sound", "contact_us", "note")),
+    MOISTURE(
+            List.of("x", "y", "value"),
+            List.of("id", "face", "meter", "temperature", "taken", "reference", "side", "note")),
+    TAPS(List.of("x", "y"), List.of("id", "face", "sound", "contact_us", "side", "note")),
     PROBES(List.of("x", "y", "void_depth"), List.of("id", "face", "core_state", "core_moisture", "note")),
     FEELERS(List.of("x1", "y1", "x2", "y2", "end"), List.of("id", "face", "void_depth", "note")),
     PLUGS(List.of("x", "y", "mc_percent"), List.of("id", "face", "note")),

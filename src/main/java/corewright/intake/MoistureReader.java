@@ -77,7 +77,7 @@ final class MoistureReader {
                 temperature,
                 taken,
                 reference,
-                entry.side(),
+                Places.side(row, entry),
                 row.text("note"));
     }
 

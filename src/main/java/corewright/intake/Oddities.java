@@ -61,7 +61,8 @@ final class Oddities {
                 clipped,
                 survey.settings(),
                 survey.log(),
-                survey.photos());
+                survey.photos(),
+                survey.judgements());
         Gaps.note(checked, notes);
         return checked;
     }

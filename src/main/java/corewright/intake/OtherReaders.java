@@ -42,7 +42,7 @@ final class OtherReaders {
             Sound sound = row.has("sound") || !timed ? row.word("sound", Sound.class) : null;
             Double contact = timed ? row.number("contact_us", 0.1, LONGEST_CONTACT_US) : null;
             if (spot != null && (sound != null || contact != null)) {
-                into.add(new Tap(row.origin(), Places.id(row), spot, sound, contact, entry.side()));
+                into.add(new Tap(row.origin(), Places.id(row), spot, sound, contact, Places.side(row, entry)));
             }
         }
     }

@@ -12,6 +12,7 @@ import org.locationtech.jts.geom.Polygon;
  *
  * @param edges one for all sides of the outline, or one each
  * @param openings support of the edges of openings
+ * @param bond of the cores that patches put in
  * @param meshMm empty where it is to be chosen
  */
 public record PanelFile(
@@ -21,6 +22,7 @@ public record PanelFile(
         Build build,
         List<PatchEntry> patches,
         List<LoadEntry> loads,
+        Bond bond,
         Study study) {
     public PanelFile {
         edges = List.copyOf(edges);
@@ -45,6 +47,9 @@ public record PanelFile(
 
     /** Strengths of a core, empty if unknown. */
     public record Strength(OptionalDouble shearMPa, OptionalDouble crushMPa) {}
+
+    /** Strengths of the bond between a patch's core and the skins, empty if unknown. */
+    public record Bond(OptionalDouble shearMPa, OptionalDouble peelMPa) {}
 
     /** An area with another core, or with none below the outer skin down to a depth. */
     public record PatchEntry(Geometry area, Optional<CoreEntry> core, OptionalDouble voidDepthMm) {}

@@ -1,5 +1,6 @@
 package corewright.intake;
 
+import corewright.intake.PanelFile.Bond;
 import corewright.intake.PanelFile.Build;
 import corewright.intake.PanelFile.CoreEntry;
 import corewright.intake.PanelFile.InPlane;
@@ -34,6 +35,7 @@ public final class PanelReader {
             "core",
             "patches",
             "loads",
+            "bond",
             "mesh_mm",
             "probe_points");
     private static final List<String> SKIN =
@@ -49,6 +51,7 @@ public final class PanelReader {
             "Gxy_MPa",
             "shear_strength_MPa",
             "compressive_strength_MPa");
+    private static final List<String> BOND = List.of("shear_strength_MPa", "peel_strength_MPa");
     private static final List<String> PATCH = List.of("area", "void_depth_mm", "core");
     private static final List<String> LOAD =
             List.of("area", "force_N", "pressure_kPa", "line", "moment_x_Nmm", "moment_y_Nmm");
@@ -106,17 +109,28 @@ public final class PanelReader {
         if (loads.isEmpty() && !tree.anyComplaint()) {
             tree.complain(root.child("loads"), "is missing, expected at least one load");
         }
+        Bond bond = bond(root.child("bond"));
         Study study = new Study(tree.optionalPositive(root.child("mesh_mm")), spots(root.child("probe_points")));
         if (!(outline instanceof Polygon polygon) || openings == null) {
             return null;
         }
-        return new PanelFile(polygon, edges, openings, new Build(outer, inner, coreMm, core), patches, loads, study);
+        return new PanelFile(
+                polygon, edges, openings, new Build(outer, inner, coreMm, core), patches, loads, bond, study);
     }
 
     private static <T> void add(List<T> list, @Nullable T item) {
         if (item != null) {
             list.add(item);
         }
+    }
+
+    private Bond bond(Item item) {
+        if (!item.given() || !tree.isMap(item, BOND)) {
+            return new Bond(OptionalDouble.empty(), OptionalDouble.empty());
+        }
+        return new Bond(
+                tree.optionalPositive(item.child("shear_strength_MPa")),
+                tree.optionalPositive(item.child("peel_strength_MPa")));
     }
 
     private List<EdgeSupport> edges(Item item, @Nullable Geometry outline) {

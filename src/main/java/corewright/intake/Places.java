@@ -1,5 +1,6 @@
 package corewright.intake;
 
+import corewright.survey.Side;
 import corewright.survey.Spot;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -28,6 +29,12 @@ final class Places {
         Double xMm = row.length(x, unit);
         Double yMm = row.length(y, unit);
         return face == null || xMm == null || yMm == null ? null : new Spot(face, xMm, yMm);
+    }
+
+    /** The row's side of the deck, else the file's. */
+    static Side side(Row row, FileEntry entry) {
+        Side side = row.has("side") ? row.word("side", Side.class) : entry.side();
+        return side == null ? entry.side() : side;
     }
 
     private static @Nullable String named(Row row, String column, String ofFile, List<String> known) {

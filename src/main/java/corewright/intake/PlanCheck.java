@@ -3,6 +3,7 @@ package corewright.intake;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Feature.Opening;
+import corewright.survey.Origin;
 import java.util.List;
 import java.util.Locale;
 import org.locationtech.jts.geom.Envelope;
@@ -27,10 +28,10 @@ final class PlanCheck {
     private static final double ROUNDING_MM = 5;
 
     private final Face face;
-    private final Row outline;
+    private final Origin outline;
     private final Notes notes;
 
-    PlanCheck(Face face, Row outline, Notes notes) {
+    PlanCheck(Face face, Origin outline, Notes notes) {
         this.face = face;
         this.outline = outline;
         this.notes = notes;
@@ -56,7 +57,7 @@ final class PlanCheck {
             }
         }
         if (deckLeftMm2() < 1) {
-            outline.complain("wkt", "the openings leave nothing of face \"" + face.name() + "\"");
+            notes.complain(outline, "wkt", "the openings leave nothing of face \"" + face.name() + "\"");
         }
     }
 
@@ -66,14 +67,15 @@ final class PlanCheck {
         String size = String.format(
                 Locale.ROOT, "%s x %s mm", Numerals.plain(box.getWidth()), Numerals.plain(box.getHeight()));
         if (cells > MOST_CELLS) {
-            outline.complain(
+            notes.complain(
+                    outline,
                     "wkt",
                     "the face measures " + size + ", which is too large at a cell of " + Numerals.plain(cellMm)
                             + " mm: check units.length, or set numerics.cell_mm");
         } else if (Math.max(box.getWidth(), box.getHeight()) < SMALL_MM
                 || Math.max(box.getWidth(), box.getHeight()) > LONG_MM) {
             notes.doubt(
-                    outline.origin(),
+                    outline,
                     "plan",
                     "Face " + face.name() + " measures " + size + ".",
                     "If that is not so, units.length in survey.yaml is wrong and so is every area and volume.");

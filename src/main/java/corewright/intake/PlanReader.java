@@ -155,7 +155,7 @@ final class PlanReader {
                     outline.edge(),
                     outline.laminate(),
                     featuresByFace.getOrDefault(name, List.of()));
-            new PlanCheck(face, outline.row(), notes)
+            new PlanCheck(face, outline.row().origin(), notes)
                     .check(declared.settings().numerics().cellMm());
             faces.add(face);
         }

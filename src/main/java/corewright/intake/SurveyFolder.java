@@ -119,7 +119,8 @@ public final class SurveyFolder {
                 readings,
                 declared.settings(),
                 log,
-                photos);
+                photos,
+                declared.judgements());
         Survey checked = Oddities.note(survey, notes);
         return new Intake(checked, notes.findings());
     }

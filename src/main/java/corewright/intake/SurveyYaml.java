@@ -47,7 +47,10 @@ final class SurveyYaml {
             "crew",
             "loads",
             "climate",
-            "numerics");
+            "numerics",
+            "method_overrides",
+            "reading_overrides",
+            "moved_holes");
     private static final Pattern DATE = Pattern.compile("([0-9]{4})-([0-9]{1,2})-([0-9]{1,2})(?:[T ].*)?");
 
     private final YamlBlock top;
@@ -83,7 +86,8 @@ final class SurveyYaml {
                 laminates(materials),
                 materials,
                 columns(),
-                SettingsYaml.read(top, notes));
+                SettingsYaml.read(top, notes),
+                JudgementsYaml.read(top, faces.stream().map(DeclaredFace::name).toList(), notes));
     }
 
     private void hintAtUnknown() {
@@ -183,7 +187,7 @@ final class SurveyYaml {
         return faces;
     }
 
-    private static boolean canNameAFile(String name) {
+    static boolean canNameAFile(String name) {
         return name.matches("[\\p{L}\\p{N}][\\p{L}\\p{M}\\p{N} _.()+'-]{0,59}") && !name.endsWith(".");
     }
 

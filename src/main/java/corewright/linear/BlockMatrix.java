@@ -13,6 +13,14 @@ public final class BlockMatrix {
     private final int[] blockAt;
     private final double[] value;
 
+    private BlockMatrix(BlockMatrix other) {
+        first = other.first;
+        neighbourStart = other.neighbourStart;
+        neighbour = other.neighbour;
+        blockAt = other.blockAt;
+        value = other.value.clone();
+    }
+
     /**
      * A zero matrix.
      *
@@ -41,6 +49,11 @@ public final class BlockMatrix {
             }
         }
         value = new double[length];
+    }
+
+    /** A matrix with the same entries that can be changed on its own. */
+    public BlockMatrix copy() {
+        return new BlockMatrix(this);
     }
 
     public int nodes() {

@@ -1,25 +1,28 @@
 package corewright.linear;
 
-import corewright.linear.Dense.Rows;
+import corewright.linear.Dense.Front;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.RecursiveTask;
 
-/** K = L Lᵀ by the multifrontal method. Immutable once made; any number of threads may solve with it. */
+/** K = Uᵀ U by the multifrontal method. Immutable once made; any number of threads may solve with it. */
 public final class Cholesky {
-    /** Subtrees with fewer unknowns than this are not worth a task of their own: about 5 ms of work. */
+    /** Subtrees with fewer unknowns than this are not worth a task of their own: about 2 ms of work. */
     private static final int TASK_UNKNOWNS = 2000;
 
     private final Fronts fronts;
 
-    /** Rows of L of each front, {@code rows × pivots}. */
-    private final double[][] l;
+    /** Rows of U of each front, at its pivots and at its boundary. */
+    private final double[][][] own;
+
+    private final double[][][] rest;
 
     private Cholesky(Fronts fronts) {
         this.fronts = fronts;
-        this.l = new double[fronts.root + 1][];
+        this.own = new double[fronts.root + 1][][];
+        this.rest = new double[fronts.root + 1][][];
     }
 
     /**
@@ -30,18 +33,31 @@ public final class Cholesky {
      * @throws NotPositiveDefiniteException if it is not
      */
     public static Cholesky factor(BlockMatrix a, double[] x, double[] y) {
-        Cholesky factor = new Cholesky(new Fronts(a, new Dissection(a, x, y)));
-        factor.new Elimination(a, factor.fronts.root).invoke();
+        return factor(a, new Fronts(a, new Dissection(a, x, y)));
+    }
+
+    private static Cholesky factor(BlockMatrix a, Fronts fronts) {
+        Cholesky factor = new Cholesky(fronts);
+        factor.new Elimination(a, fronts.root).invoke();
         return factor;
     }
 
-    /** Number of entries of L, zeros inside fronts among them. */
-    public long entries() {
-        return Arrays.stream(l).mapToLong(p -> p.length).sum();
+    /** Factors another matrix with the same blocks, in the same order of elimination. */
+    public Cholesky sameOrder(BlockMatrix a) {
+        return factor(a, fronts);
     }
 
-    /** Eliminates a front after its children; hands on its Schur complement, row-major. */
-    private final class Elimination extends RecursiveTask<double[]> {
+    /** Number of entries of U, zeros inside fronts among them. */
+    public long entries() {
+        long sum = 0;
+        for (int f = 0; f < own.length; f++) {
+            sum += (long) fronts.pivots[f] * fronts.rows[f].length;
+        }
+        return sum;
+    }
+
+    /** Eliminates a front after its children; hands on its Schur complement, upper triangle by rows. */
+    private final class Elimination extends RecursiveTask<double[][]> {
         private static final long serialVersionUID = 1L;
 
         private final transient BlockMatrix a;
@@ -53,7 +69,7 @@ public final class Cholesky {
         }
 
         @Override
-        protected double[] compute() {
+        protected double[][] compute() {
             List<Elimination> branches = new ArrayList<>();
             for (int child : fronts.children[front]) {
                 branches.add(new Elimination(a, child));
@@ -63,75 +79,78 @@ public final class Cholesky {
             } else {
                 branches.forEach(ForkJoinTask::invoke);
             }
-            int m = fronts.rows[front].length;
             int p = fronts.pivots[front];
-            double[] f = new double[m * m];
+            Front f = Front.zero(p, fronts.rows[front].length - p);
             takeEntries(a, front, f);
             for (Elimination branch : branches) {
-                takeLeftOver(branch.front, branch.getRawResult(), f, m);
-                branch.setRawResult(new double[0]);
+                takeLeftOver(branch.front, branch.getRawResult(), f);
+                branch.setRawResult(new double[0][]);
             }
-            Dense.eliminate(new Rows(f, 0, m, m), p);
-            l[front] = corner(f, m, 0, 0, m, p);
-            return corner(f, m, p, p, m - p, m - p);
+            Dense.eliminate(f);
+            own[front] = f.own();
+            rest[front] = f.rest();
+            return f.left();
         }
     }
 
-    /** Adds the matrix's own entries in the columns a front eliminates. */
-    private void takeEntries(BlockMatrix a, int front, double[] f) {
-        int[] rows = fronts.rows[front];
-        int m = rows.length;
+    /** Adds the matrix's own entries in the rows a front eliminates. */
+    private void takeEntries(BlockMatrix a, int front, Front f) {
         for (int v : fronts.ownNodes(front)) {
             if (a.size(v) == 0) {
                 continue;
             }
-            int column = fronts.rowOf[a.first(v)];
+            int row = fronts.rowOf[a.first(v)];
             for (int b : a.neighbours(v)) {
                 if (fronts.positionOf(b) >= fronts.positionOf(v) && a.size(b) > 0) {
-                    place(a, b, v, f, m, fronts.rowIn(front, a, b), column);
+                    place(a, v, b, f, row, fronts.rowIn(front, a, b));
                 }
             }
         }
     }
 
-    /** Puts the block (b, v) at a row and column of a front; the matrix keeps it as (b, v) or as (v, b). */
-    private static void place(BlockMatrix a, int b, int v, double[] f, int m, int row, int column) {
-        int rows = a.size(b);
-        int columns = a.size(v);
+    /** Puts the block (v, b) at a row and column of a front; the matrix keeps it as (v, b) or as (b, v). */
+    private static void place(BlockMatrix a, int v, int b, Front f, int row, int column) {
+        int rows = a.size(v);
+        int columns = a.size(b);
         int at = a.blockAt(Math.max(b, v), Math.min(b, v));
+        int p = f.own().length;
         for (int i = 0; i < rows; i++) {
+            double[] to = column < p ? f.own()[row + i] : f.rest()[row + i];
             for (int j = 0; j < columns; j++) {
-                f[(row + i) * m + column + j] = a.values()[b >= v ? at + i * columns + j : at + j * rows + i];
+                to[(column < p ? column : column - p) + j] =
+                        a.values()[v >= b ? at + i * columns + j : at + j * rows + i];
             }
         }
     }
 
-    private void takeLeftOver(int child, double[] part, double[] f, int m) {
+    private void takeLeftOver(int child, double[][] part, Front f) {
         int[] map = fronts.rowInParent[child];
         int n = map.length;
+        int p = f.own().length;
+        int inside = 0; // boundary rows that the parent eliminates come first
+        while (inside < n && map[inside] < p) {
+            inside++;
+        }
         for (int i = 0; i < n; i++) {
-            int to = map[i] * m;
-            for (int j = 0; j <= i; j++) {
-                f[to + map[j]] += part[i * n + j];
+            double[] from = part[i];
+            double[] to = f.row(map[i]);
+            for (int j = i; j < inside; j++) {
+                to[map[j]] += from[j];
+            }
+            double[] right = i < inside ? f.rest()[map[i]] : to;
+            for (int j = Math.max(i, inside); j < n; j++) {
+                right[map[j] - p] += from[j];
             }
         }
-    }
-
-    private static double[] corner(double[] f, int stride, int row, int column, int rows, int columns) {
-        double[] part = new double[rows * columns];
-        for (int i = 0; i < rows; i++) {
-            System.arraycopy(f, (row + i) * stride + column, part, i * columns, columns);
-        }
-        return part;
     }
 
     /** Solves K x = b. */
     public double[] solve(double[] b) {
         double[] x = b.clone();
-        for (int f = 0; f < l.length; f++) {
+        for (int f = 0; f < own.length; f++) {
             forward(f, x);
         }
-        for (int f = l.length - 1; f >= 0; f--) {
+        for (int f = own.length - 1; f >= 0; f--) {
             backward(f, x);
         }
         return x;
@@ -151,39 +170,33 @@ public final class Cholesky {
     private void forward(int f, double[] x) {
         int[] rows = fronts.rows[f];
         int p = fronts.pivots[f];
-        double[] own = new double[p];
+        double[] mine = new double[p];
+        Arrays.setAll(mine, j -> x[rows[j]]);
+        double[] further = new double[rows.length - p];
+        Dense.forward(new double[][] {mine}, new double[][] {further}, own[f], rest[f]);
         for (int j = 0; j < p; j++) {
-            own[j] = (x[rows[j]] - Dense.dot(l[f], j * p, own, 0, j)) / l[f][j * p + j];
-            x[rows[j]] = own[j];
+            x[rows[j]] = mine[j];
         }
         for (int i = p; i < rows.length; i++) {
-            x[rows[i]] -= Dense.dot(l[f], i * p, own, 0, p);
+            x[rows[i]] += further[i - p];
         }
     }
 
     private void backward(int f, double[] x) {
         int[] rows = fronts.rows[f];
         int p = fronts.pivots[f];
-        double[] own = new double[p];
-        Arrays.setAll(own, j -> x[rows[j]]);
-        for (int i = rows.length - 1; i >= p; i--) {
-            subtractRow(l[f], i * p, x[rows[i]], own, p);
-        }
+        double[] mine = new double[p];
+        double[] further = new double[rows.length - p];
+        Arrays.setAll(further, i -> x[rows[p + i]]);
         for (int j = p - 1; j >= 0; j--) {
-            own[j] /= l[f][j * p + j];
-            subtractRow(l[f], j * p, own[j], own, j);
-            x[rows[j]] = own[j];
-        }
-    }
-
-    private static void subtractRow(double[] l, int at, double factor, double[] own, int length) {
-        for (int j = 0; j < length; j++) {
-            own[j] -= l[at + j] * factor;
+            double sum = x[rows[j]] - Dense.dot(rest[f][j], further, 0) - Dense.dot(own[f][j], mine, j + 1);
+            mine[j] = sum / own[f][j][j];
+            x[rows[j]] = mine[j];
         }
     }
 
     /**
-     * The products {@code g_k' K⁻¹ f_k} for sparse vectors, by forward substitution alone: (L⁻¹ g)·(L⁻¹ f). Only the
+     * The products {@code g_k' K⁻¹ f_k} for sparse vectors, by forward substitution alone: (U⁻ᵀ g)·(U⁻ᵀ f). Only the
      * fronts between the unknowns touched and the root are visited, so vectors that lie close together belong in one call.
      *
      * @param f right-hand sides
@@ -192,11 +205,11 @@ public final class Cholesky {
     public double[] products(List<SparseVector> f, List<SparseVector> g) {
         List<SparseVector> both = new ArrayList<>(f);
         both.addAll(g);
-        boolean[] visited = new boolean[l.length];
+        boolean[] visited = new boolean[own.length];
         both.forEach(v -> markPath(v, visited));
-        double[][] leftOver = new double[l.length][];
+        double[][][] leftOver = new double[own.length][][];
         double[] result = new double[f.size()];
-        for (int front = 0; front < l.length; front++) {
+        for (int front = 0; front < own.length; front++) {
             if (visited[front]) {
                 passUp(front, both, leftOver, result);
             }
@@ -213,39 +226,40 @@ public final class Cholesky {
     }
 
     /** One front of {@link #products}: gathers, eliminates, adds to the products, leaves the rest to the parent. */
-    private void passUp(int f, List<SparseVector> vectors, double[][] leftOver, double[] result) {
+    private void passUp(int f, List<SparseVector> vectors, double[][][] leftOver, double[] result) {
         int n = vectors.size();
-        int m = fronts.rows[f].length;
         int p = fronts.pivots[f];
-        double[] x = new double[n * m];
+        double[][] mine = new double[n][p];
+        double[][] further = new double[n][fronts.rows[f].length - p];
         for (int r = 0; r < n; r++) {
-            takeOwn(f, vectors.get(r), x, r * m);
+            takeOwn(f, vectors.get(r), mine[r]);
         }
         for (int child : fronts.children[f]) {
             if (leftOver[child] != null) {
                 int[] map = fronts.rowInParent[child];
                 for (int r = 0; r < n; r++) {
                     for (int i = 0; i < map.length; i++) {
-                        x[r * m + map[i]] += leftOver[child][r * map.length + i];
+                        if (map[i] < p) {
+                            mine[r][map[i]] += leftOver[child][r][i];
+                        } else {
+                            further[r][map[i] - p] += leftOver[child][r][i];
+                        }
                     }
                 }
-                leftOver[child] = new double[0];
+                leftOver[child] = new double[0][];
             }
         }
-        Rows all = new Rows(x, 0, m, n);
-        Rows factor = new Rows(l[f], 0, p, p);
-        Dense.forward(all, factor);
+        Dense.forward(mine, further, own[f], rest[f]);
         for (int k = 0; k < result.length; k++) {
-            result[k] += Dense.dot(x, k * m, x, (result.length + k) * m, p);
+            result[k] += Dense.dot(mine[k], mine[result.length + k], 0);
         }
-        Dense.subtractProducts(all.from(0, p, n), all, factor.from(p, 0, m - p), p, false);
-        leftOver[f] = corner(x, m, 0, p, n, m - p);
+        leftOver[f] = further;
     }
 
-    private void takeOwn(int f, SparseVector v, double[] x, int at) {
+    private void takeOwn(int f, SparseVector v, double[] x) {
         for (int k = 0; k < v.length(); k++) {
             if (fronts.frontOf[v.index(k)] == f) {
-                x[at + fronts.rowOf[v.index(k)]] += v.value(k);
+                x[fronts.rowOf[v.index(k)]] += v.value(k);
             }
         }
     }

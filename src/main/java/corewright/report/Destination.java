@@ -10,6 +10,8 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -31,6 +33,7 @@ final class Destination implements AutoCloseable {
             "findings.csv",
             "next-readings.csv",
             "exchange",
+            "foot-load.csv",
             "surfaces",
             "maps",
             "owner-report.pdf",
@@ -46,6 +49,7 @@ final class Destination implements AutoCloseable {
     /** Checks the folder and begins a temporary one beside it. */
     Destination(Path folder) throws IOException {
         target = check(folder);
+        takeBack(target);
         missing = missing(parent(target));
         Files.createDirectories(parent(target));
         work = beside("unfinished");
@@ -97,15 +101,39 @@ final class Destination implements AutoCloseable {
             }
             Files.move(work, target);
         } catch (IOException e) {
-            putBack(aside);
+            putBack(work, aside, target);
             throw e;
         }
         deleteQuietly(aside);
     }
 
+    /**
+     * A run that was killed between its last two moves has left the earlier outputs beside their place: they return to
+     * it, unless that run is still at work.
+     */
+    private static void takeBack(Path target) throws IOException {
+        if (Files.exists(target) || !Files.isDirectory(parent(target))) {
+            return;
+        }
+        Pattern name = Pattern.compile(Pattern.quote("." + target.getFileName() + "-earlier-") + "([0-9]{1,18})");
+        for (Path aside : entries(parent(target))) {
+            Matcher killed = name.matcher(aside.getFileName().toString());
+            if (killed.matches() && !isAlive(Long.parseLong(killed.group(1))) && Files.exists(aside.resolve(MARKER))) {
+                Path unfinished = target.resolveSibling("." + target.getFileName() + "-unfinished-" + killed.group(1));
+                putBack(unfinished, aside, target);
+                deleteQuietly(unfinished);
+                return;
+            }
+        }
+    }
+
+    private static boolean isAlive(long pid) {
+        return ProcessHandle.of(pid).map(ProcessHandle::isAlive).orElse(false);
+    }
+
     /** The earlier outputs return to their place, and with them what is not ours. */
-    private void putBack(Path aside) throws IOException {
-        for (Path entry : entries(work)) {
+    private static void putBack(Path work, Path aside, Path target) throws IOException {
+        for (Path entry : Files.exists(work) ? entries(work) : List.<Path>of()) {
             if (!OURS.contains(entry.getFileName().toString())) {
                 Files.move(entry, aside.resolve(entry.getFileName()));
             }

@@ -57,6 +57,7 @@ public final class Outputs {
         BatchesCsv.of(assessment).write(work.resolve("batches.csv"));
         BuyingListCsv.of(assessment).write(work.resolve("buying-list.csv"));
         FindingsCsv.of(assessment).write(work.resolve("findings.csv"));
+        FootLoadCsv.of(assessment).write(work.resolve("foot-load.csv"));
         NextReadingsCsv.of(assessment).write(work.resolve("next-readings.csv"));
     }
 

@@ -49,7 +49,7 @@ final class OwnerMap {
     }
 
     private static Assessment withTags(Assessment a, List<NextReading> tags) {
-        return new Assessment(a.survey(), a.damage(), a.options(), a.decision(), a.findings(), tags);
+        return a.withNext(tags);
     }
 
     /** As large as fits, in whole numbers: nobody measures on the owner's map, and its comb tells the scale. */

@@ -11,8 +11,12 @@ import corewright.decision.RegionDecision;
 import corewright.repair.Batch;
 import corewright.repair.Hole;
 import corewright.repair.InjectionPlan;
+import corewright.repair.WeightChange;
+import corewright.survey.Drilling;
 import corewright.survey.Finding;
 import corewright.survey.Heading;
+import corewright.survey.Spot;
+import corewright.survey.Survey;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
@@ -37,6 +41,8 @@ final class SummaryJson {
         assessment.damage().faces().forEach(f -> face(faces.addObject(), f));
         ArrayNode regions = root.putArray("regions");
         assessment.damage().regions().forEach(r -> region(regions.addObject(), r, assessment));
+        ArrayNode panels = root.putArray("panels");
+        assessment.stiffness().panels().forEach(p -> PanelsJson.put(panels.addObject(), p));
         findings(root.putObject("findings"), assessment.findings());
         ObjectNode timings = root.putObject("timings_ms");
         timingsMs.forEach(timings::put);
@@ -70,6 +76,7 @@ final class SummaryJson {
         decision.reasons().forEach(reasons::add);
         injection(node, plan(assessment, region));
         node.put("bay", region.bay());
+        weights(node.putObject("weight_kg"), region, assessment);
         node.put("first_step", decision.firstStep());
         node.put("architect", decision.architect());
         ObjectNode notOffered = node.putObject("not_offered");
@@ -78,6 +85,28 @@ final class SummaryJson {
                 notOffered.put(method.word(), decision.notOffered().get(method));
             }
         }
+    }
+
+    /** What each method would add, less what it takes away, at the region's label point. */
+    private static void weights(ObjectNode node, Region region, Assessment assessment) {
+        Survey survey = assessment.survey();
+        Drilling drilling = survey.settings().drilling();
+        Spot middle =
+                new Spot(region.face(), region.label().getX(), region.label().getY());
+        node.putArray("at").add(middle.xMm()).add(middle.yMm());
+        assessment
+                .options()
+                .injection(region.id())
+                .ifPresent(p ->
+                        Json.put(node, "inject", WeightChange.of(p, drilling).netKg()));
+        assessment
+                .options()
+                .recore(region.id())
+                .ifPresent(p -> Json.put(
+                        node,
+                        "recore",
+                        WeightChange.of(p, region, survey.laminateAt(middle), survey.materials(), drilling)
+                                .netKg()));
     }
 
     private static Optional<InjectionPlan> plan(Assessment assessment, Region region) {

@@ -35,6 +35,11 @@ final class CellShape {
         return y[next(edge)] - y[edge];
     }
 
+    /** Whether it is a rectangle with sides along x and y that begins at its lower left corner. */
+    boolean upright() {
+        return n == 4 && y[0] == y[1] && y[2] == y[3] && x[0] == x[3] && x[1] == x[2] && x[1] > x[0] && y[3] > y[0];
+    }
+
     /** N at (r, s). */
     double[] corner(double r, double s) {
         if (n == 3) {

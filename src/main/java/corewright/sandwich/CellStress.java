@@ -11,9 +11,17 @@ public record CellStress(Place place, double shearX, double shearY, double crush
      * Where the cell is and what it is.
      *
      * @param bonded whether the core carries here
+     * @param repaired whether a patch has put another core there
      * @param clear whether it is more than a core thickness from edges and rims, where stresses can be trusted
      */
-    public record Place(double x, double y, double areaMm2, boolean bonded, boolean clear, CoreMaterial material) {}
+    public record Place(
+            double x,
+            double y,
+            double areaMm2,
+            boolean bonded,
+            boolean repaired,
+            boolean clear,
+            CoreMaterial material) {}
 
     /**
      * @param middle stress in the middle of the skin

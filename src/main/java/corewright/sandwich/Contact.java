@@ -28,10 +28,13 @@ final class Contact {
     private final PanelModel model;
     private final double[] free;
     private final double[] gap;
-    private final double[] stiffness;
+
+    /** Springs under each node, N/mm. */
+    final double[] stiffness;
+
     private final TreeMap<Integer, double[]> columns = new TreeMap<>();
 
-    private Contact(PanelModel model, double[] free) {
+    Contact(PanelModel model, double[] free) {
         this.model = model;
         this.free = free;
         int n = model.mesh.nodes();
@@ -101,6 +104,19 @@ final class Contact {
         return any;
     }
 
+    /** By how much a loose skin passes its gap at a node; not above 0 where it does not, or where nothing is loose. */
+    double overlap(int v, double[] x) {
+        return gap[v] < Double.POSITIVE_INFINITY ? approach(v, x) - gap[v] : Double.NEGATIVE_INFINITY;
+    }
+
+    /** Forces of a node that drive the outer skin inward and the inner one outward. */
+    static double[] pair(double forceN) {
+        double[] forces = new double[Nodes.PER_NODE];
+        forces[2] = forceN;
+        forces[CellRows.PER_SURFACE + 2] = -forceN;
+        return forces;
+    }
+
     private double approach(int v, double[] x) {
         double[] q = model.nodes.displacements(v, x, model.matrix.first(v));
         return q[2] - q[CellRows.PER_SURFACE + 2];
@@ -140,11 +156,8 @@ final class Contact {
 
     /** Solution for a unit push that drives the skins towards each other at a node. */
     private double[] column(int v) {
-        double[] forces = new double[Nodes.PER_NODE];
-        forces[2] = 1;
-        forces[CellRows.PER_SURFACE + 2] = -1;
         double[] b = new double[model.matrix.size()];
-        model.nodes.addForces(v, forces, b, model.matrix.first(v));
+        model.nodes.addForces(v, pair(1), b, model.matrix.first(v));
         return model.factor.solve(b);
     }
 

@@ -135,7 +135,11 @@ final class LoadVector {
         List<Spot> spots = new ArrayList<>();
         boolean rectangle = loaded.isRectangle();
         for (int c : cellsNear(loaded.getEnvelopeInternal())) {
-            if (rectangle) { // a foot: hundreds of them make a map
+            if (rectangle && mesh.shape(c).upright()) { // a foot: hundreds of them make a map
+                addOverlap(c, loaded.getEnvelopeInternal(), spots);
+                continue;
+            }
+            if (rectangle) {
                 addConvex(c, RectangleClip.clip(polygon(c), loaded.getEnvelopeInternal()), spots);
                 continue;
             }
@@ -150,6 +154,27 @@ final class LoadVector {
             }
         }
         return spots;
+    }
+
+    /** Two by two Gauss points of the rectangle that two upright rectangles share. */
+    private void addOverlap(int c, Envelope loaded, List<Spot> spots) {
+        CellShape cell = mesh.shape(c);
+        double x0 = Math.max(cell.x[0], loaded.getMinX());
+        double x1 = Math.min(cell.x[1], loaded.getMaxX());
+        double y0 = Math.max(cell.y[0], loaded.getMinY());
+        double y1 = Math.min(cell.y[3], loaded.getMaxY());
+        if (x1 <= x0 || y1 <= y0) {
+            return;
+        }
+        for (double[] g : Gauss.line(2)) {
+            double x = (x0 + x1 + g[0] * (x1 - x0)) / 2;
+            double r = (2 * x - cell.x[0] - cell.x[1]) / cell.ex(0);
+            for (double[] h : Gauss.line(2)) {
+                double y = (y0 + y1 + h[0] * (y1 - y0)) / 2;
+                double s = (2 * y - cell.y[0] - cell.y[3]) / cell.ey(1);
+                spots.add(new Spot(c, r, s, x, y, (x1 - x0) * (y1 - y0) / 4));
+            }
+        }
     }
 
     private void addConvex(int c, Coordinate[] ring, List<Spot> spots) {

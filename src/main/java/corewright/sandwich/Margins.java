@@ -30,6 +30,16 @@ public final class Margins {
         m.strength("outer skin", strengths.outerSkin(), s -> s.outer().worst(), "larger principal stress, either face");
         m.strength("inner skin", strengths.innerSkin(), s -> s.inner().worst(), "larger principal stress, either face");
         m.strength("core crushing", strengths.coreCrush(), CellStress::crush, "Ez (w_o - w_i) / c");
+        m.bond(
+                "repair bond, shear",
+                strengths.bond().shear(),
+                CellStress::shear,
+                "core shear beside the skin, hypot(τxz, τyz) / given bond shear strength");
+        m.bond(
+                "repair bond, peel",
+                strengths.bond().peel(),
+                s -> Math.max(0, -s.crush()),
+                "tension across the bond, Ez (w_i - w_o) / c / given peel strength");
         m.wrinkling("outer skin wrinkling", panel.outer(), CellStress::outer);
         m.wrinkling("inner skin wrinkling", panel.inner(), CellStress::inner);
         m.looseSkinBuckling();
@@ -45,6 +55,19 @@ public final class Margins {
                     s -> s.place().clear(),
                     formula + " / given strength",
                     "input");
+        }
+    }
+
+    /** Traction between a repaired core and the skins: through the core's depth it is the same, so one for both skins. */
+    private void bond(String what, OptionalDouble capacity, ToDoubleFunction<CellStress> demand, String formula) {
+        if (capacity.isPresent()) {
+            add(
+                    what,
+                    demand,
+                    s -> capacity.getAsDouble(),
+                    s -> s.place().repaired() && s.place().clear(),
+                    formula,
+                    "equilibrium at the interface; strength from input");
         }
     }
 

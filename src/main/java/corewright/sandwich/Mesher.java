@@ -196,12 +196,24 @@ final class Mesher {
         } else if (halves(q, 0)[0] == halves(q, 0)[1]) {
             first = 1;
         }
+        if (thin(q, first)) {
+            first = 1 - first;
+        }
         int[] zone = halves(q, first);
         if (zone[0] == zone[1]) {
             addQuad(q, zone[0]);
         } else {
             split(q, first);
         }
+    }
+
+    /**
+     * Whether one of the triangles at the diagonal from corner {@code first} has no area, as three corners moved to one straight
+     * boundary have. Dropped, it would leave a crack between its neighbours; at the other diagonal it does not arise.
+     */
+    private boolean thin(int[] q, int first) {
+        return nothing(new int[] {q[first], q[first + 1], q[first + 2]})
+                || nothing(new int[] {q[first + 2], q[(first + 3) % 4], q[first]});
     }
 
     /** Zones of the two triangles on either side of the diagonal from corner {@code first}. */
@@ -223,7 +235,7 @@ final class Mesher {
             cy += y[v] / corners.length;
         }
         int zone = partition.at(cx, cy);
-        return zone == ON_BOUNDARY ? OUTSIDE : zone;
+        return zone == ON_BOUNDARY ? partition.beside(cx, cy) : zone;
     }
 
     private void split(int[] q, int first) {
@@ -236,16 +248,19 @@ final class Mesher {
     }
 
     private void add(int[] corners, int zone) {
+        if (zone != OUTSIDE && !nothing(corners)) {
+            cells.add(corners);
+            zones.add(zone);
+        }
+    }
+
+    private boolean nothing(int[] corners) {
         double longest = 0;
         for (int a = 0; a < corners.length; a++) {
             int b = (a + 1) % corners.length;
             longest = Math.max(longest, Math.hypot(x[corners[b]] - x[corners[a]], y[corners[b]] - y[corners[a]]));
         }
-        // three moved corners in a line make a triangle of no area, which is nothing
-        if (zone != OUTSIDE && area(corners) > 1e-6 * longest * longest) {
-            cells.add(corners);
-            zones.add(zone);
-        }
+        return area(corners) <= 1e-6 * longest * longest;
     }
 
     private void addQuad(int[] q, int zone) {

@@ -5,6 +5,9 @@ import corewright.linear.Cholesky;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
 /** A panel meshed, assembled and factored once; any number of loads can be put on it. */
@@ -18,6 +21,7 @@ public final class PanelModel {
     final LoadVector loads;
     final BlockMatrix matrix;
     final Cholesky factor;
+    private final Map<Upright, double[]> uprights = new ConcurrentHashMap<>();
 
     private PanelModel(PanelSpec panel, MeshSize size) {
         this.panel = panel;
@@ -41,7 +45,7 @@ public final class PanelModel {
 
     /** Linear answer to loads that act together. */
     public Response solve(List<Load> together) {
-        return new Response(this, together, factor.solveRefined(matrix, rightHandSide(together)));
+        return Response.linear(this, together, factor.solveRefined(matrix, rightHandSide(together)));
     }
 
     public PanelSpec panel() {
@@ -97,26 +101,59 @@ public final class PanelModel {
 
     private BlockMatrix assemble() {
         BlockMatrix k = new BlockMatrix(nodes.size, mesh.cells);
+        addCells(k, this::cellMatrix);
+        return k;
+    }
+
+    /** Adds what every cell has. */
+    void addCells(BlockMatrix k, IntFunction<double[]> cellMatrix) {
         int batch = 512; // cells at a time: enough to share among threads, few enough to keep in memory
         for (int from = 0; from < mesh.cells.length; from += batch) {
             int start = from;
             double[][] part = IntStream.range(from, Math.min(from + batch, mesh.cells.length))
                     .parallel()
-                    .mapToObj(this::cellMatrix)
+                    .mapToObj(cellMatrix)
                     .toArray(double[][]::new);
             for (int c = 0; c < part.length; c++) {
                 addCell(k, start + c, part[c]);
             }
         }
-        return k;
+    }
+
+    /** Adds forces on a cell's displacements to a right-hand side. */
+    void addCellForces(int cell, double[] forces, double[] rightHandSide) {
+        int stride = CellRows.PER_SURFACE * surfaces(cell);
+        int[] corners = mesh.cells[cell];
+        for (int a = 0; a < corners.length; a++) {
+            double[] all = new double[Nodes.PER_NODE];
+            System.arraycopy(forces, a * stride, all, 0, stride);
+            nodes.addForces(corners[a], all, rightHandSide, matrix.first(corners[a]));
+        }
     }
 
     int surfaces(int cell) {
         return layers.split[cell] ? 3 : 2;
     }
 
+    /** What decides the matrix of an upright rectangle; sides in 1e-9 mm, so that rounding does not tell them apart. */
+    private record Upright(long width, long height, int zone, int surfaces) {}
+
+    /** The stiffness of a cell; upright rectangles, of which a grid has few kinds, are reckoned once. */
     double[] cellMatrix(int cell) {
-        return CellStiffness.of(panel, mesh.shape(cell), zones.get(mesh.zone[cell]), surfaces(cell));
+        CellShape shape = mesh.shape(cell);
+        if (!shape.upright()) {
+            return CellStiffness.of(panel, shape, zones.get(mesh.zone[cell]), surfaces(cell));
+        }
+        long width = Math.round(1e9 * shape.ex(0));
+        long height = Math.round(1e9 * shape.ey(1));
+        return uprights.computeIfAbsent(new Upright(width, height, mesh.zone[cell], surfaces(cell)), this::matrix);
+    }
+
+    private double[] matrix(Upright kind) {
+        double w = 1e-9 * kind.width;
+        double h = 1e-9 * kind.height;
+        CellShape shape = new CellShape(new double[] {0, w, w, 0}, new double[] {0, 0, h, h});
+        return CellStiffness.of(panel, shape, zones.get(kind.zone), kind.surfaces);
     }
 
     void addCell(BlockMatrix k, int cell, double[] stiffness) {

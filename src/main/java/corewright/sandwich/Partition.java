@@ -38,6 +38,18 @@ final class Partition {
         return 0;
     }
 
+    /** A zone next to a point on a boundary; {@link #OUTSIDE} where none is. */
+    int beside(double x, double y) {
+        double step = 1e-6 * (Math.abs(x) + Math.abs(y) + 1);
+        for (int k = 0; k < 8; k++) {
+            int zone = at(x + step * Math.cos(k * Math.PI / 4 + 0.1), y + step * Math.sin(k * Math.PI / 4 + 0.1));
+            if (zone >= 0) {
+                return zone;
+            }
+        }
+        return OUTSIDE;
+    }
+
     /** Exact area of each zone, mm². */
     static double[] areas(PanelSpec panel) {
         int n = panel.patches().size();

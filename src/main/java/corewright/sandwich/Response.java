@@ -9,10 +9,18 @@ public final class Response {
     private final List<Load> loads;
     private final double[] x;
 
-    Response(PanelModel model, List<Load> loads, double[] x) {
+    /** Whether the skins' strains hold von Karman's terms. */
+    private final boolean large;
+
+    private Response(PanelModel model, List<Load> loads, double[] x, boolean large) {
         this.model = model;
         this.loads = List.copyOf(loads);
         this.x = x;
+        this.large = large;
+    }
+
+    static Response linear(PanelModel model, List<Load> loads, double[] x) {
+        return new Response(model, loads, x, false);
     }
 
     /**
@@ -38,7 +46,15 @@ public final class Response {
 
     /** The same loads with loose skins resting on what is below them instead of passing through it. */
     public Response withContact() {
-        return new Response(model, loads, Contact.settle(model, x));
+        return new Response(model, loads, Contact.settle(model, x), false);
+    }
+
+    /**
+     * The same loads with the pull of skins that move far (von Karman's strains) and with loose skins resting on what is
+     * below them; empty where no equilibrium is found.
+     */
+    public Optional<Response> largeDeflection() {
+        return LargeDeflection.solve(model, model.rightHandSide(loads)).map(y -> new Response(model, loads, y, true));
     }
 
     /** Where a loose skin nears what is below it most; empty where nothing is loose. */
@@ -54,7 +70,7 @@ public final class Response {
 
     /** Stresses at the centres of all elements. */
     public List<CellStress> stresses() {
-        return new Stresses(model, x).all();
+        return new Stresses(model, x, large).all();
     }
 
     /**
@@ -98,10 +114,12 @@ public final class Response {
         double[] k = model.cellMatrix(c);
         double[] q = model.cellDisplacements(c, x);
         int surfaces = model.surfaces(c);
+        double[] extra = large ? new Karman(model, c, x).forces() : new double[q.length];
         double sum = 0;
         for (int a = 0; a < corners.length; a++) {
             for (int s = 0; held[corners[a]] && s < surfaces; s++) {
                 int row = (a * surfaces + s) * CellRows.PER_SURFACE + 2;
+                sum += extra[row];
                 for (int j = 0; j < q.length; j++) {
                     sum += k[row * q.length + j] * q[j];
                 }

@@ -7,10 +7,13 @@ import java.util.List;
 final class Stresses {
     private final PanelModel model;
     private final double[] x;
+    private final boolean large;
 
-    Stresses(PanelModel model, double[] x) {
+    /** @param large whether membrane strains hold von Karman's terms */
+    Stresses(PanelModel model, double[] x, boolean large) {
         this.model = model;
         this.x = x;
+        this.large = large;
     }
 
     List<CellStress> all() {
@@ -58,7 +61,14 @@ final class Stresses {
             py += shape[a] * cell.y[a];
         }
         return new CellStress(
-                new CellStress.Place(px, py, cell.area(), zone.bonded(), clear, zone.material()),
+                new CellStress.Place(
+                        px,
+                        py,
+                        cell.area(),
+                        zone.bonded(),
+                        zone.bonded() && model.mesh.zone[c] > 0,
+                        clear,
+                        zone.material()),
                 zone.material().gxzMPa() * slipX,
                 zone.material().gyzMPa() * slipY,
                 zone.material().ezMPa() * squeeze,
@@ -66,8 +76,7 @@ final class Stresses {
                 skin(rows, centre, model.panel.inner(), 1, surfaces, q));
     }
 
-    private static CellStress.SkinStress skin(
-            CellRows rows, double[] at, Skin skin, int surface, int surfaces, double[] q) {
+    private CellStress.SkinStress skin(CellRows rows, double[] at, Skin skin, int surface, int surfaces, double[] q) {
         double[][] e = rows.membrane(at[0], at[1]);
         double[][] k = rows.curvature(at[0], at[1]);
         double[] strain = new double[3];
@@ -75,6 +84,13 @@ final class Stresses {
         for (int i = 0; i < 3; i++) {
             strain[i] = dot(e[i], surface, surfaces, q);
             bending[i] = skin.thicknessMm() / 2 * dot(k[i], surface, surfaces, q);
+        }
+        if (large) {
+            double[][] slope = rows.slope(at[0], at[1]);
+            double[] more = Karman.strain(dot(slope[0], surface, surfaces, q), dot(slope[1], surface, surfaces, q));
+            for (int i = 0; i < 3; i++) {
+                strain[i] += more[i];
+            }
         }
         Elastic elastic = skin.elastic();
         return new CellStress.SkinStress(

@@ -30,4 +30,9 @@ public record Face(
     public <F extends Feature> List<F> all(Class<F> kind) {
         return features.stream().filter(kind::isInstance).map(kind::cast).toList();
     }
+
+    /** The same face with other things drawn on it. */
+    public Face with(List<Feature> drawn) {
+        return new Face(name, tiltDeg, uphillDeg, outline, edge, laminate, drawn);
+    }
 }

@@ -3,6 +3,7 @@ package corewright.survey;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** The materials a lay-up may name: the built-in ones and the survey's own, which win. */
 public record Materials(Map<String, Skin> skins, Map<String, Core> cores) {
@@ -37,6 +38,23 @@ public record Materials(Map<String, Skin> skins, Map<String, Core> cores) {
     public Materials {
         skins = Map.copyOf(skins);
         cores = Map.copyOf(cores);
+    }
+
+    /** The skin of that name. */
+    public Skin skin(String name) {
+        return known(name, skins.get(name));
+    }
+
+    /** The core of that name. */
+    public Core core(String name) {
+        return known(name, cores.get(name));
+    }
+
+    private static <M> M known(String name, @Nullable M material) {
+        if (material == null) {
+            throw new IllegalArgumentException("no material is called " + name);
+        }
+        return material;
     }
 
     private static final String GRP =

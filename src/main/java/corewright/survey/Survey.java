@@ -2,7 +2,7 @@ package corewright.survey;
 
 import java.util.List;
 
-/** One survey: everything observed, as read, before anything is concluded. */
+/** One survey: everything observed, and what people decided, before anything is concluded. */
 public record Survey(
         Heading heading,
         List<Face> faces,
@@ -12,7 +12,8 @@ public record Survey(
         Readings readings,
         Settings settings,
         List<WorkEntry> log,
-        List<Photo> photos) {
+        List<Photo> photos,
+        Judgements judgements) {
     public Survey {
         faces = List.copyOf(faces);
         meters = List.copyOf(meters);
@@ -21,6 +22,9 @@ public record Survey(
         photos = List.copyOf(photos);
         if (faces.isEmpty()) {
             throw new IllegalArgumentException("a survey needs a face");
+        }
+        if (faces.stream().map(Face::name).distinct().count() < faces.size()) {
+            throw new IllegalArgumentException("two faces of a survey have the same name");
         }
     }
 

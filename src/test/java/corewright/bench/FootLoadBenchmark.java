@@ -1,5 +1,6 @@
 package corewright.bench;
 
+import com.sun.management.OperatingSystemMXBean;
 import corewright.sandwich.CoreMaterial;
 import corewright.sandwich.FootLoadMap;
 import corewright.sandwich.MeshSize;
@@ -8,6 +9,7 @@ import corewright.sandwich.PanelSpec;
 import corewright.sandwich.Patch;
 import corewright.sandwich.Skin;
 import corewright.sandwich.Support;
+import java.lang.management.ManagementFactory;
 import java.util.List;
 import java.util.Locale;
 import org.locationtech.jts.geom.Coordinate;
@@ -23,12 +25,17 @@ import org.locationtech.jts.util.GeometricShapeFactory;
 public final class FootLoadBenchmark {
     private static final CoreMaterial BALSA = new CoreMaterial(157, 157, 3900);
 
+    private static final OperatingSystemMXBean PROCESS =
+            (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
+
+    private static long processor;
+
     private FootLoadBenchmark() {}
 
     public static void main(String[] args) {
         PanelSpec panel = panel(900, 600);
-        for (int run = 0; run < 6; run++) {
-            long start = System.nanoTime();
+        for (int run = 0; run < 12; run++) {
+            long start = start();
             for (PanelSpec state : states(panel, circle(450, 300, 150))) {
                 map(state, 25, 25);
             }
@@ -36,10 +43,10 @@ public final class FootLoadBenchmark {
         }
         PanelSpec deck = panel(10_000, 3_500);
         for (int run = 0; run < 2; run++) {
-            long start = System.nanoTime();
+            long start = start();
             String size = map(deck, 50, 50);
             report("deck 10 x 3.5 m, 50 mm, one state, a foot every 50 mm, " + size, start);
-            start = System.nanoTime();
+            start = start();
             for (PanelSpec state : states(deck, circle(5000, 1700, 400))) {
                 map(state, 50, 100);
             }
@@ -75,13 +82,19 @@ public final class FootLoadBenchmark {
         return shape.createCircle();
     }
 
+    private static long start() {
+        processor = PROCESS.getProcessCpuTime();
+        return System.nanoTime();
+    }
+
     private static void report(String what, long start) {
         Runtime memory = Runtime.getRuntime();
         System.out.printf(
                 Locale.ROOT,
-                "%s: %.2f s, heap in use %d MB of %d%n",
+                "%s: %.2f s, processor %.2f s, heap in use %d MB of %d%n",
                 what,
                 (System.nanoTime() - start) * 1e-9,
+                (PROCESS.getProcessCpuTime() - processor) * 1e-9,
                 (memory.totalMemory() - memory.freeMemory()) >> 20,
                 memory.maxMemory() >> 20);
     }

@@ -29,6 +29,7 @@ class PanelCommandTest {
               - { pressure_kPa: 1 }
               - { line: "LINESTRING(700 100,700 500)", force_N: 300 }
               - { area: "POLYGON((700 250,760 250,760 310,700 310,700 250))", moment_x_Nmm: 20000 }
+            bond: { shear_strength_MPa: 4, peel_strength_MPa: 2 }
             mesh_mm: 40
             probe_points: [[400,300]]
             """;
@@ -64,9 +65,15 @@ class PanelCommandTest {
                 .containsExactly(
                         "core shear",
                         "outer skin",
+                        "repair bond, shear",
+                        "repair bond, peel",
                         "outer skin wrinkling",
                         "inner skin wrinkling",
                         "loose skin buckling");
+        JsonNode large = root.get("large_deflection");
+        assertThat(large.get("approach_mm").asDouble())
+                .isBetween(0.5, root.get("loose_skin").get("linear_mm").asDouble());
+        assertThat(large.get("reaction_sum_N").asDouble()).isCloseTo(1300 + area * 1e-3, within(2e-3));
         assertThat(root.get("notes").toString()).contains("overstates", "naval architect");
     }
 

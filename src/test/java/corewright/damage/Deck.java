@@ -8,6 +8,7 @@ import corewright.survey.Feature;
 import corewright.survey.Feeler;
 import corewright.survey.FeelerEnd;
 import corewright.survey.Heading;
+import corewright.survey.Judgements;
 import corewright.survey.Laminate;
 import corewright.survey.Materials;
 import corewright.survey.Meter;
@@ -178,7 +179,8 @@ final class Deck {
                 new Readings(moisture, taps, probes, feelers, plugs, List.of()),
                 Settings.defaults(),
                 List.of(),
-                List.of());
+                List.of(),
+                Judgements.NONE);
     }
 
     FaceDamage map() {

@@ -14,6 +14,7 @@ import corewright.repair.Hole;
 import corewright.repair.InjectionPlan;
 import corewright.repair.RepairOptions;
 import corewright.repair.RepairPlanner;
+import corewright.stiffness.StiffnessMap;
 import corewright.survey.CoreMoisture;
 import corewright.survey.CoreState;
 import corewright.survey.Finding;
@@ -384,6 +385,6 @@ class DeciderTest {
     private static Decision decide(Deck deck) {
         Survey survey = deck.survey();
         DamageMap damage = deck.damage();
-        return Decider.decide(survey, damage, RepairPlanner.plan(survey, damage));
+        return Decider.decide(survey, damage, StiffnessMap.NONE, RepairPlanner.plan(survey, damage));
     }
 }

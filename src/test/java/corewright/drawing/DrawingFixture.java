@@ -18,11 +18,13 @@ import corewright.repair.Hole;
 import corewright.repair.InjectionPlan;
 import corewright.repair.RecorePlan;
 import corewright.repair.RepairOptions;
+import corewright.stiffness.StiffnessMap;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Finding;
 import corewright.survey.Heading;
+import corewright.survey.Judgements;
 import corewright.survey.Laminate;
 import corewright.survey.Materials;
 import corewright.survey.Meter;
@@ -259,7 +261,8 @@ final class DrawingFixture {
                 readings,
                 Settings.defaults(),
                 List.of(),
-                List.of());
+                List.of(),
+                Judgements.NONE);
         List<NextReading> next = ronja
                 ? List.of(next(1, 1500, -600), next(2, 1680, -560), next(3, 1575, -455), next(4, 2775, 525))
                 : List.of();
@@ -278,6 +281,7 @@ final class DrawingFixture {
         return new Assessment(
                 survey,
                 new DamageMap(List.of(damage), damage.voidMm3()),
+                StiffnessMap.NONE,
                 new RepairOptions(List.of(), List.of()),
                 decision(regions),
                 findings,

@@ -92,7 +92,7 @@ class SurveyYamlTest {
                 "drilling: { pressure_kpa: high }|drilling.pressure_kpa: found \"high\", expected a number",
                 "costs: { visit_hours: -1 }|costs.visit_hours: found \"-1\", expected a number that is not negative",
                 "loads: many|loads: found \"many\", expected a list",
-                "columns: { taps: { z: up } }|columns.taps.z: this key is not known, expected x, y, id, face, sound, contact_us or note",
+                "columns: { taps: { z: up } }|columns.taps.z: this key is not known, expected x, y, id, face, sound, contact_us, side or note",
                 "columns: { tap: { x: up } }|columns.tap: this key is not known, expected plan, moisture, taps, probes, feelers, plugs, temperatures, log or photos",
                 "skins: [ { name: flax } ]|skins[1].modulus_mpa: found nothing, expected a number",
                 "cores: { cork: { modulus_mpa: 6, shear_mpa: -6 } }|cores.cork.shear_mpa: shear_mpa must be more than 0 and at most 10000000",

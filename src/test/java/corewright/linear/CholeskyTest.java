@@ -101,26 +101,42 @@ class CholeskyTest {
         Random random = new Random(3);
         int m = 131;
         int p = 77;
-        double[] f = new double[m * m];
+        Dense.Front f = Dense.Front.zero(p, m - p);
+        double[][] a = new double[m][m];
         for (int i = 0; i < m; i++) {
-            for (int j = 0; j <= i; j++) {
-                f[i * m + j] = i == j ? m : random.nextDouble() - 0.5;
-                f[j * m + i] = f[i * m + j];
+            for (int j = i; j < m; j++) {
+                a[i][j] = i == j ? m : random.nextDouble() - 0.5;
+                entry(f, i, j, a[i][j]);
             }
         }
-        double[] a = f.clone();
 
-        Dense.eliminate(new Dense.Rows(f, 0, m, m), p);
+        Dense.eliminate(f);
 
         for (int i = 0; i < m; i++) {
-            for (int j = 0; j <= i; j++) {
-                double sum = i >= p && j >= p ? f[i * m + j] : 0;
-                for (int k = 0; k <= Math.min(j, p - 1); k++) {
-                    sum += f[i * m + k] * f[j * m + k];
+            for (int j = i; j < m; j++) {
+                double sum = i >= p ? f.left()[i - p][j - p] : 0;
+                for (int k = 0; k <= Math.min(i, p - 1); k++) {
+                    sum += upper(f, k, i) * upper(f, k, j);
                 }
-                assertThat(sum).as("%d, %d", i, j).isCloseTo(a[i * m + j], within(ROUNDING * m));
+                assertThat(sum).as("%d, %d", i, j).isCloseTo(a[i][j], within(ROUNDING * m));
             }
         }
+    }
+
+    private static void entry(Dense.Front f, int i, int j, double value) {
+        int p = f.own().length;
+        if (j < p) {
+            f.own()[i][j] = value;
+        } else if (i < p) {
+            f.rest()[i][j - p] = value;
+        } else {
+            f.left()[i - p][j - p] = value;
+        }
+    }
+
+    private static double upper(Dense.Front f, int k, int j) {
+        int p = f.own().length;
+        return j < p ? f.own()[k][j] : f.rest()[k][j - p];
     }
 
     private static double[] dense(SparseVector v, int n) {

@@ -80,13 +80,13 @@ final class Judge {
             while (header < lines.length && !hasContent(lines[header], 1)) {
                 header++;
             }
-            boolean crossTab = header < lines.length && lines[header].startsWith("y\\x");
-            boolean any = Stream.of(lines).skip(header + 1L).anyMatch(line -> hasContent(line, 1));
+            int least = header < lines.length && isCrossTab(lines[header]) ? 2 : 1;
+            boolean any = Stream.of(lines).skip(header + 1L).anyMatch(line -> hasContent(line, least));
             if (!read.contains(name) && any && !mentions(intake, name)) {
                 return name;
             }
             for (int i = header + 1; i < lines.length && read.contains(name); i++) {
-                if (hasContent(lines[i], crossTab ? 2 : 1) && !named.contains(new Origin(name, i + 1))) {
+                if (hasContent(lines[i], least) && !named.contains(new Origin(name, i + 1))) {
                     return name + ":" + (i + 1);
                 }
             }
@@ -96,6 +96,11 @@ final class Judge {
 
     private static boolean mentions(Intake intake, String file) {
         return intake.findings().stream().anyMatch(f -> f.message().contains(file));
+    }
+
+    /** Its header holds places; a row without a reading then says nothing that could be lost. */
+    private static boolean isCrossTab(String header) {
+        return Stream.of(header.split("[,;\t]")).skip(1).anyMatch(c -> c.strip().matches("-?[0-9.]+"));
     }
 
     private static boolean hasContent(String line, int cells) {

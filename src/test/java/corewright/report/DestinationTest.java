@@ -3,10 +3,13 @@ package corewright.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.File;
 import java.io.IOException;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -48,6 +51,75 @@ class DestinationTest {
 
         assertThat(all()).containsExactly("out", "out/my notes.txt", "out/summary.json");
         assertThat(folder.resolve("summary.json")).hasContent("new");
+    }
+
+    @Test
+    void aFailureInTheMiddleLeavesTheEarlierRunWhole() throws IOException {
+        Path folder = place.resolve("out");
+        run(folder, "old");
+
+        assertThatThrownBy(() -> {
+                    try (Destination destination = new Destination(folder)) {
+                        Files.writeString(destination.work().resolve("summary.json"), "half");
+                        throw new IOException("the disk is full");
+                    }
+                })
+                .hasMessage("the disk is full");
+
+        assertThat(all()).containsExactly("out", "out/summary.json");
+        assertThat(folder.resolve("summary.json")).hasContent("old");
+    }
+
+    @Test
+    void aKillInTheMiddleLeavesTheEarlierRunWhole() throws Exception {
+        Path folder = place.resolve("out");
+        run(folder, "old");
+        Process writer = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-cp",
+                        classPath(HalfWritten.class, Destination.class),
+                        HalfWritten.class.getName(),
+                        folder.toString())
+                .redirectErrorStream(true)
+                .start();
+        assertThat(writer.inputReader().readLine()).isEqualTo("half written");
+
+        writer.destroyForcibly().waitFor();
+
+        assertThat(folder.resolve("summary.json")).hasContent("old");
+        run(folder, "new");
+        assertThat(folder.resolve("summary.json")).hasContent("new");
+    }
+
+    /** What a kill leaves behind between the last two moves, with somebody's notes half way along. */
+    @Test
+    void aKillWhileTheFoldersAreExchangedIsMendedByTheNextRun() throws IOException {
+        long dead = 999_999_999_999L;
+        Path earlier = Files.createDirectory(place.resolve(".out-earlier-" + dead));
+        Files.writeString(earlier.resolve("summary.json"), "old");
+        Path unfinished = Files.createDirectory(place.resolve(".out-unfinished-" + dead));
+        Files.writeString(unfinished.resolve("summary.json"), "half");
+        Files.writeString(unfinished.resolve("my notes.txt"), "mine");
+
+        try (Destination destination = new Destination(place.resolve("out"))) {
+            assertThat(place.resolve("out/summary.json")).hasContent("old");
+            Files.writeString(destination.work().resolve("summary.json"), "new");
+            destination.finish();
+        }
+
+        assertThat(all()).containsExactly("out", "out/my notes.txt", "out/summary.json");
+        assertThat(place.resolve("out/summary.json")).hasContent("new");
+    }
+
+    private static String classPath(Class<?>... classes) {
+        return Stream.of(classes)
+                .map(c -> Path.of(URI.create(c.getProtectionDomain()
+                                .getCodeSource()
+                                .getLocation()
+                                .toString()))
+                        .toString())
+                .distinct()
+                .collect(Collectors.joining(File.pathSeparator));
     }
 
     @Test

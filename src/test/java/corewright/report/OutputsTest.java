@@ -35,6 +35,7 @@ class OutputsTest {
                         "exchange/regions.csv",
                         "exchange/regions.dxf",
                         "findings.csv",
+                        "foot-load.csv",
                         "holes.csv",
                         "maps/foredeck-condition.png",
                         "maps/foredeck-condition.svg",

@@ -20,11 +20,13 @@ import corewright.repair.Batch;
 import corewright.repair.Hole;
 import corewright.repair.InjectionPlan;
 import corewright.repair.RepairOptions;
+import corewright.stiffness.StiffnessMap;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Finding;
 import corewright.survey.Heading;
+import corewright.survey.Judgements;
 import corewright.survey.Laminate;
 import corewright.survey.Materials;
 import corewright.survey.Meter;
@@ -38,6 +40,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.io.ParseException;
@@ -135,6 +138,7 @@ final class SampleAssessment {
         return new Assessment(
                 survey,
                 new DamageMap(List.of(damage), voids),
+                StiffnessMap.NONE,
                 new RepairOptions(injections, List.of()),
                 decision(regions, injections),
                 findings,
@@ -184,7 +188,8 @@ final class SampleAssessment {
                         List.of()),
                 Settings.defaults(),
                 List.of(),
-                List.of());
+                List.of(),
+                Judgements.NONE);
     }
 
     static Region region(String id, Condition condition, String wkt, double marginMm, double pWet) {
@@ -275,10 +280,26 @@ final class SampleAssessment {
                 .toList();
         List<Choice> choices = regions.isEmpty()
                 ? List.of(new Choice(
-                        "Leave it, watch it", "read again each year", 300, 500, 0, 0, "Nothing to repair.", true))
+                        "Leave it, watch it",
+                        "read again each year",
+                        300,
+                        500,
+                        0,
+                        0,
+                        Optional.empty(),
+                        "Nothing to repair.",
+                        true))
                 : List.of(
                         new Choice(
-                                "Leave it, watch it", "all regions", 300, 500, 0, 0, "Water keeps spreading.", false),
+                                "Leave it, watch it",
+                                "all regions",
+                                300,
+                                500,
+                                0,
+                                0,
+                                Optional.of(new Quantiles(0.42, 0.48, 0.55)),
+                                "Water keeps spreading.",
+                                false),
                         new Choice(
                                 "Repair what needs it",
                                 "inject R1; cut out R2; dry R3",
@@ -286,6 +307,7 @@ final class SampleAssessment {
                                 5600,
                                 8,
                                 11,
+                                Optional.of(new Quantiles(0.78, 0.85, 0.91)),
                                 "The fill is proved by tapping and by weight.",
                                 true),
                         new Choice(
@@ -295,6 +317,7 @@ final class SampleAssessment {
                                 11500,
                                 18,
                                 26,
+                                Optional.of(new Quantiles(1, 1, 1)),
                                 "Most certain.",
                                 false));
         return new Decision(

@@ -54,11 +54,32 @@ class TextbookTest {
 
     /**
      * NAFEMS R0031/3, sandwich plate 10 x 10 in, simply supported, 100 psi: w 0.123 in, mid-skin stresses 34 449 and 13 350
-     * psi at the centre. Source: as reprinted in verification manuals of general finite element programs. Lengths in inches
+     * psi at the centre and shear 5067.5 psi at E, the quarter point. Source: as reprinted in verification manuals of general finite element programs. Lengths in inches
      * and stresses in psi here; the equations do not mind.
      */
     @Test
     void agreesWithNafemsR0031Case3() {
+        Response response = nafems(25);
+
+        assertThat(response.at(5, 5).orElseThrow().outerMm()).isCloseTo(0.123, withinPercentage(ONE));
+        CellStress centre = nearest(response, 5, 5);
+        assertThat(Math.abs(centre.inner().middle().x())).isCloseTo(34449, withinPercentage(ONE));
+        assertThat(Math.abs(centre.inner().middle().y())).isCloseTo(13350, withinPercentage(ONE));
+    }
+
+    /** Shear at E lies where four elements meet: their mean. */
+    @Test
+    void shearAtTheQuarterPointAgreesWithNafemsR0031Case3() {
+        double shear = nafems(24).stresses().stream()
+                .filter(s -> Math.hypot(s.place().x() - 2.5, s.place().y() - 2.5) < 0.3)
+                .mapToDouble(s -> Math.abs(s.inner().middle().xy()))
+                .average()
+                .orElseThrow();
+
+        assertThat(shear).isCloseTo(5067.5, withinPercentage(ONE));
+    }
+
+    private static Response nafems(int cells) {
         Skin skin = new Skin(0.028, 10e6, 4e6, 0.3, 1.875e6);
         CoreMaterial core = new CoreMaterial(3e4, 1.2e4, 1e9);
         PanelSpec panel = new PanelSpec(
@@ -68,12 +89,7 @@ class TextbookTest {
                 skin,
                 new PanelSpec.Core(0.75, core),
                 List.of());
-        Response response = PanelModel.of(panel, MeshSize.uniform(10 / 25.0)).solve(List.of(new Load.Pressure(1e5)));
-
-        assertThat(response.at(5, 5).orElseThrow().outerMm()).isCloseTo(0.123, withinPercentage(ONE));
-        CellStress centre = nearest(response, 5, 5);
-        assertThat(Math.abs(centre.inner().middle().x())).isCloseTo(34449, withinPercentage(ONE));
-        assertThat(Math.abs(centre.inner().middle().y())).isCloseTo(13350, withinPercentage(ONE));
+        return PanelModel.of(panel, MeshSize.uniform(10.0 / cells)).solve(List.of(new Load.Pressure(1e5)));
     }
 
     private static CellStress nearest(Response response, double x, double y) {

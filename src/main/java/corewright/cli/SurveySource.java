@@ -1,0 +1,23 @@
+package corewright.cli;
+
+import corewright.intake.Intake;
+import corewright.intake.SurveyCheck;
+import corewright.intake.SurveyFolder;
+import corewright.store.SurveyFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** A survey wherever it is: in a folder of plain files, or in a survey file. */
+final class SurveySource {
+    private SurveySource() {}
+
+    static Intake read(Path path) throws IOException {
+        if (!Files.isRegularFile(path)) {
+            return SurveyFolder.read(path);
+        }
+        try (SurveyFile file = SurveyFile.openToRead(path)) {
+            return SurveyCheck.check(file.survey(), file.importNotes());
+        }
+    }
+}

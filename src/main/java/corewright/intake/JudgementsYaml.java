@@ -1,0 +1,102 @@
+package corewright.intake;
+
+import corewright.survey.Judgements;
+import corewright.survey.MethodOverride;
+import corewright.survey.MovedHole;
+import corewright.survey.ReadingOverride;
+import corewright.survey.ReadingOverride.Kind;
+import corewright.survey.ReadingOverride.Trust;
+import corewright.survey.Spot;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiConsumer;
+import org.jspecify.annotations.Nullable;
+
+/** The sections {@code method_overrides}, {@code reading_overrides} and {@code moved_holes}. */
+final class JudgementsYaml {
+    private static final List<String> METHODS = List.of("monitor", "dry-out", "inject", "recore");
+
+    private final List<String> faces;
+    private final YamlBlock top;
+    private final Notes notes;
+
+    private JudgementsYaml(List<String> faces, YamlBlock top, Notes notes) {
+        this.faces = faces;
+        this.top = top;
+        this.notes = notes;
+    }
+
+    static Judgements read(YamlBlock top, List<String> faces, Notes notes) {
+        JudgementsYaml yaml = new JudgementsYaml(faces, top, notes);
+        return new Judgements(
+                yaml.list("method_overrides", List.of("face", "x_mm", "y_mm", "method", "reason"), yaml::method),
+                yaml.list(
+                        "reading_overrides",
+                        List.of("kind", "id", "face", "x_mm", "y_mm", "trust", "reason"),
+                        yaml::reading),
+                yaml.list("moved_holes", List.of("face", "planned_x_mm", "planned_y_mm", "x_mm", "y_mm"), yaml::hole));
+    }
+
+    /** Reads every block of a section; one that was complained of adds nothing. */
+    private <T> List<T> list(String key, List<String> known, BiConsumer<YamlBlock, List<T>> read) {
+        List<T> list = new ArrayList<>();
+        for (YamlValue item : top.list(key)) {
+            YamlBlock block = YamlBlock.of(item, notes);
+            block.only(known);
+            read.accept(block, list);
+        }
+        return list;
+    }
+
+    private void method(YamlBlock block, List<MethodOverride> into) {
+        Spot spot = spot(block, "x_mm", "y_mm");
+        String method = block.required("method", Words.or(METHODS));
+        if (!method.isEmpty() && !METHODS.contains(method)) {
+            block.expected("method", Words.or(METHODS));
+        } else if (spot != null && !method.isEmpty()) {
+            into.add(new MethodOverride(spot, method, block.text("reason")));
+        }
+    }
+
+    private void reading(YamlBlock block, List<ReadingOverride> into) {
+        Spot spot = spot(block, "x_mm", "y_mm");
+        String id = block.required("id", "the reading's id");
+        Kind kind = word(block, "kind", Kind.class);
+        Trust trust = word(block, "trust", Trust.class);
+        if (spot != null && kind != null && trust != null) {
+            into.add(new ReadingOverride(kind, id, spot, trust, block.text("reason")));
+        }
+    }
+
+    private void hole(YamlBlock block, List<MovedHole> into) {
+        Spot planned = spot(block, "planned_x_mm", "planned_y_mm");
+        Spot spot = spot(block, "x_mm", "y_mm");
+        if (planned != null && spot != null) {
+            into.add(new MovedHole(planned, spot));
+        }
+    }
+
+    private static <E extends Enum<E>> @Nullable E word(YamlBlock block, String key, Class<E> choices) {
+        if (!block.has(key)) {
+            block.expected(key, Words.choices(choices));
+        }
+        return block.word(key, choices);
+    }
+
+    private @Nullable Spot spot(YamlBlock block, String xKey, String yKey) {
+        String face = block.text("face");
+        if (!faces.contains(face)) {
+            block.expected("face", Words.or(faces));
+        }
+        Double x = coordinate(block, xKey);
+        Double y = coordinate(block, yKey);
+        return x == null || y == null ? null : new Spot(face, x, y);
+    }
+
+    private static @Nullable Double coordinate(YamlBlock block, String key) {
+        if (!block.has(key)) {
+            block.expected(key, "a number");
+        }
+        return block.number(key, -Lengths.LARGEST_MM, Lengths.LARGEST_MM);
+    }
+}

@@ -1,0 +1,230 @@
+package corewright.stiffness;
+
+import corewright.survey.EdgeSupport;
+import corewright.survey.Face;
+import corewright.survey.Feature;
+import corewright.survey.Finding;
+import corewright.survey.Laminate;
+import corewright.survey.Origin;
+import corewright.survey.Spot;
+import corewright.survey.Survey;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineSegment;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.PolygonExtracter;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.operation.polygonize.Polygonizer;
+
+/**
+ * A face cut into panels.
+ *
+ * @param panels by x, then y of the centroid
+ * @param findings supports that bound no panel, and lay-ups that a panel's model leaves out
+ */
+public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
+    /** Supports drawn a little short of the edge still reach it: the width of a flange, our choice. */
+    private static final double REACH_MM = 25;
+
+    /** A side this near to a line lies along it: the precision of a tape, common practice. */
+    private static final double ALONG_MM = 5;
+
+    /** Smaller left-overs bear no foot. */
+    private static final double SLIVER_MM2 = 10_000;
+
+    public DeckPanels {
+        panels = List.copyOf(panels);
+        findings = List.copyOf(findings);
+    }
+
+    /** The panels that outline, openings and supports make. */
+    public static DeckPanels of(Survey survey, Face face) {
+        return new Cut(survey, face).panels();
+    }
+
+    /** The work of cutting one face. */
+    private static final class Cut {
+        private final Survey survey;
+        private final Face face;
+        private final List<Finding> findings = new ArrayList<>();
+
+        Cut(Survey survey, Face face) {
+            this.survey = survey;
+            this.face = face;
+        }
+
+        DeckPanels panels() {
+            Geometry deck = face.outline();
+            for (Feature.Opening opening : face.all(Feature.Opening.class)) {
+                deck = OverlayNGRobust.overlay(deck, opening.geometry(), OverlayNG.DIFFERENCE);
+            }
+            List<Polygon> pieces = cut(deck);
+            pieces.sort(
+                    Comparator.comparingDouble((Polygon p) -> p.getCentroid().getX())
+                            .thenComparingDouble(p -> p.getCentroid().getY()));
+            List<DeckPanel> panels = new ArrayList<>();
+            for (Polygon piece : pieces) {
+                panels.add(panel(face.name() + "-P" + (panels.size() + 1), piece));
+            }
+            face.all(Feature.Support.class).forEach(s -> noteIdle(s, panels));
+            return new DeckPanels(panels, findings);
+        }
+
+        private List<Polygon> cut(Geometry deck) {
+            Geometry lines = deck.getBoundary();
+            for (Feature.Support support : face.all(Feature.Support.class)) {
+                lines = OverlayNGRobust.overlay(lines, lengthened(support.geometry()), OverlayNG.UNION);
+            }
+            Polygonizer polygonizer = new Polygonizer();
+            polygonizer.add(lines);
+            List<Polygon> pieces = new ArrayList<>();
+            for (Object found : polygonizer.getPolygons()) {
+                Polygon piece = (Polygon) found;
+                if (piece.getArea() > SLIVER_MM2 && deck.contains(piece.getInteriorPoint())) {
+                    piece.normalize();
+                    pieces.add(piece);
+                }
+            }
+            return pieces;
+        }
+
+        private DeckPanel panel(String name, Polygon area) {
+            LinearRing ring = area.getExteriorRing();
+            List<EdgeSupport> edges = new ArrayList<>();
+            for (int i = 0; i + 1 < ring.getNumPoints(); i++) {
+                edges.add(edge(new LineSegment(ring.getCoordinateN(i), ring.getCoordinateN(i + 1)).midPoint()));
+            }
+            List<EdgeSupport> openings = new ArrayList<>();
+            for (int i = 0; i < area.getNumInteriorRing(); i++) {
+                LinearRing hole = area.getInteriorRingN(i);
+                openings.add(edge(new LineSegment(hole.getCoordinateN(0), hole.getCoordinateN(1)).midPoint()));
+            }
+            EdgeSupport held = openings.isEmpty() ? EdgeSupport.FREE : openings.get(0);
+            if (openings.stream().anyMatch(o -> o != held)) {
+                note(
+                        area,
+                        "openings of " + name,
+                        "Openings in the panel " + name + " are held in different ways.",
+                        "All are calculated as free.");
+                return new DeckPanel(name, face.name(), area, edges, EdgeSupport.FREE, laminate(name, area));
+            }
+            return new DeckPanel(name, face.name(), area, edges, held, laminate(name, area));
+        }
+
+        /** What runs along a side: a support first, then an opening, else the outline. */
+        private EdgeSupport edge(Coordinate middle) {
+            Point point = face.outline().getFactory().createPoint(middle);
+            for (Feature.Support support : face.all(Feature.Support.class)) {
+                if (lengthened(support.geometry()).isWithinDistance(point, ALONG_MM)) {
+                    return support.edge();
+                }
+            }
+            if (face.outline().getExteriorRing().isWithinDistance(point, ALONG_MM)) {
+                return face.edge();
+            }
+            return face.all(Feature.Opening.class).stream()
+                    .filter(o -> o.geometry().getBoundary().isWithinDistance(point, ALONG_MM))
+                    .map(Feature.Opening::edge)
+                    .findFirst()
+                    .orElse(face.edge());
+        }
+
+        /** The lay-up that covers most; a finding where another takes a twentieth or more. */
+        private Laminate laminate(String name, Polygon area) {
+            Map<String, Double> shares = new HashMap<>();
+            Geometry rest = area;
+            List<Feature.LaminateArea> areas = face.all(Feature.LaminateArea.class);
+            for (int i = areas.size() - 1; i >= 0; i--) { // later ones win
+                Geometry mine = OverlayNGRobust.overlay(rest, areas.get(i).geometry(), OverlayNG.INTERSECTION);
+                shares.merge(areas.get(i).laminate(), mine.getArea() / area.getArea(), Double::sum);
+                rest = OverlayNGRobust.overlay(rest, areas.get(i).geometry(), OverlayNG.DIFFERENCE);
+            }
+            shares.merge(face.laminate(), rest.getArea() / area.getArea(), Double::sum);
+            Map.Entry<String, Double> largest = shares.entrySet().stream()
+                    .max(Map.Entry.<String, Double>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
+                    .orElseThrow();
+            String most = largest.getKey();
+            if (largest.getValue() < 0.95) {
+                note(
+                        area,
+                        most,
+                        String.format(
+                                Locale.ROOT,
+                                "The panel %s has the lay-up %s on %.0f %% of it and another on the rest.",
+                                name,
+                                most,
+                                100 * largest.getValue()),
+                        "Its stiffness is calculated as if all had that one.");
+            }
+            return survey.laminate(most);
+        }
+
+        private void noteIdle(Feature.Support support, List<DeckPanel> panels) {
+            double used = panels.stream()
+                    .mapToDouble(p -> p.area()
+                            .getBoundary()
+                            .buffer(0.01)
+                            .intersection(support.geometry())
+                            .getLength())
+                    .max()
+                    .orElse(0);
+            if (used < 0.5 * support.geometry().getLength()) {
+                Coordinate c = support.geometry().getCoordinateN(0);
+                findings.add(new Finding(
+                        Finding.Severity.DOUBT,
+                        support.origin(),
+                        support.name(),
+                        new Spot(face.name(), c.x, c.y),
+                        "support",
+                        "The support " + support.name() + " does not reach from edge to edge.",
+                        "It bounds no panel and is left out of the stiffness: the deck is shown softer than it is."));
+            }
+        }
+
+        private void note(Polygon area, String id, String message, String effect) {
+            Coordinate c = area.getInteriorPoint().getCoordinate();
+            findings.add(new Finding(
+                    Finding.Severity.DOUBT,
+                    new Origin("survey.yaml", 0),
+                    id,
+                    new Spot(face.name(), c.x, c.y),
+                    "panel",
+                    message,
+                    effect));
+        }
+
+        private static LineString lengthened(LineString line) {
+            Coordinate[] c = line.getCoordinates();
+            int n = c.length;
+            Coordinate[] longer = c.clone();
+            longer[0] = beyond(c[1], c[0]);
+            longer[n - 1] = beyond(c[n - 2], c[n - 1]);
+            return line.getFactory().createLineString(longer);
+        }
+
+        private static Coordinate beyond(Coordinate from, Coordinate end) {
+            double length = from.distance(end);
+            return length == 0 ? end : new LineSegment(from, end).pointAlong(1 + REACH_MM / length);
+        }
+    }
+
+    static List<Polygon> polygons(Geometry geometry) {
+        List<Polygon> all = new ArrayList<>();
+        for (Object p : PolygonExtracter.getPolygons(geometry)) {
+            if (!((Polygon) p).isEmpty()) {
+                all.add((Polygon) p);
+            }
+        }
+        return all;
+    }
+}

@@ -1,0 +1,64 @@
+package corewright.stiffness;
+
+import corewright.damage.FaceDamage;
+import corewright.damage.Quantiles;
+import corewright.damage.Region;
+import org.locationtech.jts.geom.Geometry;
+
+/**
+ * How bad things truly are: as estimated, or as in the better or the worse tenth of cases.
+ *
+ * @param areaFactor damaged area of the face over what is estimated
+ * @param foamDerating share of the foam's modulus to count on
+ */
+record Outlook(Kind kind, double areaFactor, double foamDerating) {
+    enum Kind {
+        BETTER,
+        MIDDLE,
+        WORSE
+    }
+
+    /** The middle of 0.5 to 0.7, which is common practice until a cured sample is tested. */
+    static final Outlook MIDDLE = new Outlook(Kind.MIDDLE, 1, 0.6);
+
+    static Outlook better(FaceDamage face) {
+        return new Outlook(
+                Kind.BETTER, ratio(face.damagedMm2().p10(), face.damagedMm2().p50()), 0.7);
+    }
+
+    static Outlook worse(FaceDamage face) {
+        return new Outlook(
+                Kind.WORSE, ratio(face.damagedMm2().p90(), face.damagedMm2().p50()), 0.5);
+    }
+
+    private static double ratio(double part, double middle) {
+        return middle > 0 ? part / middle : 1;
+    }
+
+    /**
+     * A region's extent: its likely polygon, moved outward or inward all round until its area has the face's ratio. The
+     * possible extent bounds it: more cannot be damaged than cannot be ruled out.
+     */
+    Geometry extent(Region region) {
+        if (kind == Kind.MIDDLE || areaFactor == 1) {
+            return region.likely();
+        }
+        double move =
+                (areaFactor - 1) * region.likely().getArea() / region.likely().getLength();
+        Geometry moved = region.likely().buffer(move, 2);
+        return move > 0 ? moved.intersection(region.possible()).union(region.likely()) : moved;
+    }
+
+    /** Mean empty height of a region, millimetres, by the quantiles of its volume; at most the core. */
+    double depthMm(Region region, double coreMm) {
+        Quantiles volume = region.voidMm3();
+        double part =
+                switch (kind) {
+                    case BETTER -> volume.p10();
+                    case MIDDLE -> volume.p50();
+                    case WORSE -> volume.p90();
+                };
+        double depth = volume.p50() > 0 ? region.meanVoidDepthMm() * part / volume.p50() : region.meanVoidDepthMm();
+        return Math.min(coreMm, depth);
+    }
+}

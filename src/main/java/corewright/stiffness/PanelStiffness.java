@@ -1,0 +1,42 @@
+package corewright.stiffness;
+
+import corewright.sandwich.LooseSkin;
+import corewright.sandwich.Margin;
+import corewright.survey.Spot;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * How stiff one panel is in every state.
+ *
+ * @param softest where it gives most as found; all states are compared there
+ * @param damaged whether any region lies on it; if not, all states are the same
+ * @param margins under the foot at that place as found: demand over capacity
+ * @param looseSkin the loose skin under that foot, where there is one
+ * @param notes what a reader must know of the figures, a sentence each
+ */
+public record PanelStiffness(
+        DeckPanel panel,
+        Spot softest,
+        boolean damaged,
+        Map<State, StateStiffness> states,
+        List<Margin> margins,
+        Optional<LooseSkin> looseSkin,
+        List<String> notes) {
+    public PanelStiffness {
+        states = Map.copyOf(new EnumMap<>(states));
+        margins = List.copyOf(margins);
+        notes = List.copyOf(notes);
+    }
+
+    /** The figures of a state. */
+    public StateStiffness in(State state) {
+        StateStiffness found = states.get(state);
+        if (found == null) {
+            throw new IllegalArgumentException("no figures for " + state);
+        }
+        return found;
+    }
+}

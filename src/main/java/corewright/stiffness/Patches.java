@@ -1,0 +1,192 @@
+package corewright.stiffness;
+
+import corewright.damage.Condition;
+import corewright.damage.Region;
+import corewright.sandwich.CoreMaterial;
+import corewright.sandwich.PanelSpec;
+import corewright.sandwich.Patch;
+import corewright.sandwich.Skin;
+import corewright.sandwich.Support;
+import corewright.survey.EdgeSupport;
+import corewright.survey.Laminate;
+import corewright.survey.Materials;
+import corewright.survey.Probe;
+import corewright.survey.Survey;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+
+/** A deck panel in the terms of the finite-element model. */
+final class Patches {
+    /** Less of a region than one foot's tenth is not seen by any foot: 0.001 m². */
+    private static final double SMALLEST_MM2 = 1000;
+
+    private static final double NEARLY_ALL = 0.9;
+
+    private final Survey survey;
+    private final DeckPanel panel;
+    private final List<Region> regions;
+    private final CoreMaterial built;
+    private final double coreMm;
+
+    /** @param regions those of the panel's face */
+    Patches(Survey survey, DeckPanel panel, List<Region> regions) {
+        this.survey = survey;
+        this.panel = panel;
+        this.regions = regions.stream()
+                .filter(r -> r.possible().intersects(panel.area()))
+                .toList();
+        built = core(panel.laminate().core());
+        coreMm = panel.laminate().coreMm();
+    }
+
+    /** Whether any part of the panel is damaged. */
+    boolean damaged() {
+        return !patches(Outlook.MIDDLE, List.of()).isEmpty();
+    }
+
+    PanelSpec asBuilt() {
+        Laminate laminate = panel.laminate();
+        Materials.Skin skin = survey.materials().skin(laminate.skin());
+        return new PanelSpec(
+                panel.area(),
+                panel.edges().stream().map(Patches::support).toList(),
+                support(panel.openings()),
+                Skin.isotropic(laminate.outerSkinMm(), skin.modulusMPa(), skin.poisson()),
+                Skin.isotropic(laminate.innerSkinMm(), skin.modulusMPa(), skin.poisson()),
+                new PanelSpec.Core(coreMm, built),
+                List.of());
+    }
+
+    /** As found, with areas treated; later treatments win. */
+    PanelSpec with(Outlook outlook, List<Treatment> treatments) {
+        return asBuilt().with(patches(outlook, treatments));
+    }
+
+    private List<Patch> patches(Outlook outlook, List<Treatment> treatments) {
+        List<Patch> patches = new ArrayList<>();
+        for (Region region : regions) {
+            add(patches, outlook.extent(region), area -> found(region, area, outlook));
+        }
+        for (Treatment treatment : treatments) {
+            for (Region region : regions) {
+                after(treatment, region, outlook)
+                        .ifPresent(core ->
+                                add(patches, treated(treatment, region, outlook), area -> new Patch.Core(area, core)));
+            }
+            if (treatment instanceof Treatment.Renew renew) { // sound core around the damage is cut away too
+                add(patches, renew.area(), area -> new Patch.Core(area, core(renew.core())));
+            }
+        }
+        return patches;
+    }
+
+    /** The core a treatment leaves in a region; empty where it does nothing. */
+    private Optional<CoreMaterial> after(Treatment treatment, Region region, Outlook outlook) {
+        boolean bonded = region.condition() == Condition.WET;
+        if (treatment instanceof Treatment.Renew renew) {
+            return Optional.of(core(renew.core()));
+        } else if (treatment instanceof Treatment.Fill fill && !bonded) {
+            return Optional.of(filled(region, outlook, fill));
+        } else if (treatment instanceof Treatment.Dry && bonded) {
+            Softening dried = softening(region).equals(Softening.ROTTED) ? Softening.ROTTED : Softening.DRIED;
+            return Optional.of(dried.of(built));
+        }
+        return Optional.empty();
+    }
+
+    /** What is treated of a region. Who treats nearly all of it follows the damage as far as it truly goes. */
+    private static Geometry treated(Treatment treatment, Region region, Outlook outlook) {
+        Geometry likely = OverlayNGRobust.overlay(region.likely(), treatment.area(), OverlayNG.INTERSECTION);
+        return likely.getArea() > NEARLY_ALL * region.likely().getArea()
+                ? outlook.extent(region)
+                : OverlayNGRobust.overlay(outlook.extent(region), treatment.area(), OverlayNG.INTERSECTION);
+    }
+
+    /** Adds a patch; one that is as built takes its area from those before it instead. */
+    private void add(List<Patch> patches, Geometry area, Function<Geometry, Patch> patch) {
+        Geometry on = large(OverlayNGRobust.overlay(area, panel.area(), OverlayNG.INTERSECTION));
+        if (on.isEmpty()) {
+            return;
+        }
+        Patch added = patch.apply(on);
+        if (!(added instanceof Patch.Core core && core.material().equals(built))) {
+            patches.add(added);
+            return;
+        }
+        List<Patch> before = List.copyOf(patches);
+        patches.clear();
+        for (Patch p : before) {
+            Geometry left = large(OverlayNGRobust.overlay(p.area(), on, OverlayNG.DIFFERENCE));
+            if (!left.isEmpty()) {
+                patches.add(
+                        p instanceof Patch.Loose loose
+                                ? new Patch.Loose(left, loose.depthMm())
+                                : new Patch.Core(left, ((Patch.Core) p).material()));
+            }
+        }
+    }
+
+    private Geometry large(Geometry area) {
+        List<Polygon> parts = DeckPanels.polygons(area).stream()
+                .filter(p -> p.getArea() > SMALLEST_MM2)
+                .toList();
+        return panel.area().getFactory().buildGeometry(parts);
+    }
+
+    private Patch found(Region region, Geometry area, Outlook outlook) {
+        return switch (region.condition()) {
+            case SOUND -> throw new IllegalArgumentException(region.id() + " is sound");
+            case WET -> new Patch.Core(area, softening(region).in(outlook).of(built));
+            case DELAMINATED, WET_DELAMINATED -> new Patch.Loose(area, 0);
+            case VOID -> new Patch.Loose(area, outlook.depthMm(region, coreMm));
+        };
+    }
+
+    /** Foam above, what core remains below: shear and thickness compliances add up (Reuss). */
+    private CoreMaterial filled(Region region, Outlook outlook, Treatment.Fill fill) {
+        double depth = outlook.depthMm(region, coreMm);
+        CoreMaterial foam = Foam.material(fill.resin(), outlook.foamDerating());
+        CoreMaterial rest = region.wet() ? softening(region).in(outlook).of(built) : built;
+        return new CoreMaterial(
+                series(depth, foam.gxzMPa(), rest.gxzMPa()),
+                series(depth, foam.gyzMPa(), rest.gyzMPa()),
+                series(depth, foam.ezMPa(), rest.ezMPa()));
+    }
+
+    private double series(double depthMm, double foamMPa, double coreMPa) {
+        return coreMm / (depthMm / foamMPa + (coreMm - depthMm) / coreMPa);
+    }
+
+    private Softening softening(Region region) {
+        List<Probe> inside = survey.readings().probes().stream()
+                .filter(p -> p.spot().face().equals(region.face()))
+                .filter(p -> region.likely().covers(point(p)))
+                .toList();
+        return Softening.found(inside);
+    }
+
+    private Point point(Probe probe) {
+        return panel.area().getFactory().createPoint(probe.spot().coordinate());
+    }
+
+    private CoreMaterial core(String name) {
+        Materials.Core core = survey.materials().core(name);
+        return new CoreMaterial(core.shearMPa(), core.shearMPa(), core.modulusMPa());
+    }
+
+    private static Support support(EdgeSupport edge) {
+        return switch (edge) {
+            case SIMPLE -> Support.SIMPLE;
+            case SIMPLE_HARD -> Support.SIMPLE_HARD;
+            case CLAMPED -> Support.CLAMPED;
+            case FREE -> Support.FREE;
+        };
+    }
+}

@@ -1,0 +1,42 @@
+package corewright.stiffness;
+
+import corewright.survey.Finding;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All panels of a survey, faces in its order.
+ *
+ * @param panels without those that cannot be calculated; a finding names each of these
+ */
+public record StiffnessMap(List<PanelStiffness> panels, List<Finding> findings) {
+    /** Nothing calculated. */
+    public static final StiffnessMap NONE = new StiffnessMap(List.of(), List.of());
+
+    public StiffnessMap {
+        panels = List.copyOf(panels);
+        findings = List.copyOf(findings);
+    }
+
+    /** The panels of a face. */
+    public List<PanelStiffness> of(String face) {
+        return panels.stream().filter(p -> p.panel().face().equals(face)).toList();
+    }
+
+    /** The damaged panel that kept the least of its stiffness. */
+    public Optional<PanelStiffness> worst() {
+        return worstOf(panels);
+    }
+
+    /** The damaged panel of a face that kept the least of its stiffness. */
+    public Optional<PanelStiffness> worst(String face) {
+        return worstOf(of(face));
+    }
+
+    private static Optional<PanelStiffness> worstOf(List<PanelStiffness> panels) {
+        return panels.stream().filter(PanelStiffness::damaged).min(Comparator.comparingDouble(p -> p.in(State.AS_FOUND)
+                .ofAsBuilt()
+                .p50()));
+    }
+}

@@ -1,0 +1,145 @@
+package corewright.store;
+
+import corewright.store.Table.Drawn;
+import corewright.survey.Face;
+import corewright.survey.Feature;
+import corewright.survey.Finding;
+import corewright.survey.Heading;
+import corewright.survey.Judgements;
+import corewright.survey.Materials;
+import corewright.survey.Part;
+import corewright.survey.Readings;
+import corewright.survey.Settings;
+import corewright.survey.Survey;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** Reads the tables of an open file. */
+final class Contents {
+    /** As many rows as a file of a survey folder may have. */
+    private static final int MOST_ROWS = 1_000_000;
+
+    private final Path file;
+    private final Connection connection;
+
+    Contents(Path file, Connection connection) {
+        this.file = file;
+        this.connection = connection;
+    }
+
+    Survey survey() throws SQLException, StoreException {
+        List<Heading> heading = list(Part.HEADING);
+        if (heading.size() != 1) {
+            throw new StoreException(file, "table heading has " + heading.size() + " rows, expected one");
+        }
+        List<Face> faces = faces();
+        Readings readings = new Readings(
+                list(Part.MOISTURE),
+                list(Part.TAPS),
+                list(Part.PROBES),
+                list(Part.FEELERS),
+                list(Part.PLUGS),
+                list(Part.TEMPERATURES));
+        Judgements judgements = new Judgements(list(Part.METHODS), list(Part.DOUBTS), list(Part.HOLES));
+        try {
+            return new Survey(
+                    heading.get(0),
+                    faces,
+                    list(Part.METERS),
+                    list(Part.LAMINATES),
+                    materials(),
+                    readings,
+                    settings(),
+                    list(Part.LOG),
+                    list(Part.PHOTOS),
+                    judgements);
+        } catch (IllegalArgumentException e) {
+            throw new StoreException(file, e.getMessage() + "", e);
+        }
+    }
+
+    /** What was odd about the files that the survey was read from, which the survey itself no longer shows. */
+    List<Finding> importNotes() throws SQLException, StoreException {
+        return list(Table.IMPORT_NOTES);
+    }
+
+    private List<Face> faces() throws SQLException, StoreException {
+        Map<String, List<Feature>> drawn = new LinkedHashMap<>();
+        for (Drawn each : list(Table.PLAN_FEATURES)) {
+            drawn.computeIfAbsent(each.face(), f -> new ArrayList<>()).add(each.feature());
+        }
+        return list(Part.FACES).stream()
+                .map(face -> face.with(drawn.getOrDefault(face.name(), List.of())))
+                .toList();
+    }
+
+    private Materials materials() throws SQLException, StoreException {
+        return new Materials(
+                named(list(Table.SKINS), Materials.Skin::name), named(list(Table.CORES), Materials.Core::name));
+    }
+
+    private static <M> Map<String, M> named(List<M> materials, Function<M, String> name) {
+        Map<String, M> named = new LinkedHashMap<>();
+        materials.forEach(m -> named.put(name.apply(m), m));
+        return named;
+    }
+
+    private Settings settings() throws SQLException, StoreException {
+        List<SettingsTable.Value> values = new ArrayList<>();
+        try (Statement select = connection.createStatement();
+                ResultSet rows = select.executeQuery("SELECT section, name, value FROM settings LIMIT 10000")) {
+            while (rows.next()) {
+                values.add(new SettingsTable.Value(
+                        "" + rows.getString(1), "" + rows.getString(2), "" + rows.getString(3)));
+            }
+        }
+        try {
+            return SettingsTable.settings(values, list(Table.RESINS));
+        } catch (IllegalArgumentException e) {
+            throw new StoreException(file, "table settings: " + e.getMessage(), e);
+        }
+    }
+
+    private <T> List<T> list(Part<T> part) throws SQLException, StoreException {
+        return list(Table.of(part));
+    }
+
+    private <T> List<T> list(Table<T> table) throws SQLException, StoreException {
+        List<T> list = new ArrayList<>();
+        int columns = table.columns().size();
+        String sql = "SELECT fid, " + table.quotedColumns() + " FROM " + table.name() + " ORDER BY position, fid";
+        try (Statement select = connection.createStatement();
+                ResultSet rows = select.executeQuery(sql)) {
+            while (rows.next()) {
+                @Nullable Object[] row = new @Nullable Object[columns];
+                for (int i = 0; i < columns; i++) {
+                    row[i] = rows.getObject(i + 2);
+                }
+                list.add(item(table, row, rows.getLong(1)));
+                if (list.size() > MOST_ROWS) {
+                    throw new StoreException(
+                            file,
+                            "table " + table.name() + " has more than " + MOST_ROWS + " rows, which is the limit");
+                }
+            }
+        }
+        return list;
+    }
+
+    private <T> T item(Table<T> table, @Nullable Object[] row, long fid) throws StoreException {
+        try {
+            return table.item().apply(row);
+        } catch (IllegalArgumentException e) {
+            throw new StoreException(file, "table " + table.name() + ", row " + fid + ": " + e.getMessage(), e);
+        }
+    }
+}

@@ -1,0 +1,211 @@
+package corewright.store;
+
+import corewright.survey.EdgeSupport;
+import corewright.survey.Face;
+import corewright.survey.Feature;
+import corewright.survey.Feeler;
+import corewright.survey.Moisture;
+import corewright.survey.Photo;
+import corewright.survey.Plug;
+import corewright.survey.Probe;
+import corewright.survey.Readings;
+import corewright.survey.Spot;
+import corewright.survey.SurfaceTemperature;
+import corewright.survey.Survey;
+import corewright.survey.Tap;
+import corewright.survey.WorkEntry;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.io.WKTWriter;
+
+/**
+ * Writes a survey as a folder of plain files, in millimetres and degrees Celsius, every number with all its digits. What
+ * reads the folder again finds the same survey; only the places where things were read from are new.
+ */
+public final class FolderWriter {
+    /** The writer ends numbers after as many decimals as this says; the usual 16 are one too few below 1. */
+    private static final PrecisionModel EVERY_DIGIT = new PrecisionModel() {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public int getMaximumSignificantDigits() {
+            return 325;
+        }
+    };
+
+    private final Survey survey;
+    private final Map<String, Csv> files = new LinkedHashMap<>();
+
+    private FolderWriter(Survey survey) {
+        this.survey = survey;
+    }
+
+    /** Writes a new folder, which appears whole or not at all, with the pictures that are to be had. */
+    public static void write(Survey survey, Pictures pictures, Path folder) throws IOException {
+        FolderWriter writer = new FolderWriter(survey);
+        NewFile.appearAsFolder(folder, work -> writer.write(work, pictures));
+    }
+
+    private void write(Path folder, Pictures pictures) throws IOException {
+        plan();
+        readings(survey.readings());
+        log();
+        photos();
+        files.values().removeIf(Csv::isEmpty);
+        Files.writeString(folder.resolve("survey.yaml"), SurveyYamlText.of(survey, files.keySet()));
+        for (Map.Entry<String, Csv> file : files.entrySet()) {
+            Files.writeString(
+                    folder.resolve(file.getKey() + ".csv"), file.getValue().text());
+        }
+        for (Photo photo : survey.photos()) {
+            byte[] content = pictures.content(photo.file());
+            Path place = folder.resolve(photo.file().replace('\\', '/')).normalize();
+            if (content != null && place.startsWith(folder) && !Files.exists(place)) {
+                Files.createDirectories(place.getParent());
+                Files.write(place, content);
+            }
+        }
+    }
+
+    private Csv file(String name, String... columns) {
+        Csv csv = new Csv(columns);
+        files.put(name, csv);
+        return csv;
+    }
+
+    private void plan() {
+        Csv plan = file("plan", "face", "kind", "name", "wkt", "metal", "load_bearing", "keepout", "edge", "laminate");
+        for (Face face : survey.faces()) {
+            plan.row(face.name(), "outline", "", wkt(face.outline()), "", "", "", word(face.edge()), face.laminate());
+            for (Feature feature : face.features()) {
+                plan.row(feature(face.name(), feature));
+            }
+        }
+    }
+
+    private static Object[] feature(String face, Feature feature) {
+        String kind = feature.getClass().getSimpleName().toLowerCase(Locale.ROOT);
+        String edge = "";
+        String laminate = "";
+        Object[] fitting = {"", "", ""};
+        if (feature instanceof Feature.Opening opening) {
+            edge = word(opening.edge());
+        } else if (feature instanceof Feature.Support support) {
+            edge = word(support.edge());
+        } else if (feature instanceof Feature.LaminateArea area) {
+            kind = "laminate";
+            laminate = area.laminate();
+        } else if (feature instanceof Feature.Fitting bolted) {
+            fitting = new Object[] {bolted.metal(), bolted.loadBearing(), bolted.keepoutMm()};
+        }
+        return new Object[] {
+            face, kind, feature.name(), wkt(feature.geometry()), fitting[0], fitting[1], fitting[2], edge, laminate
+        };
+    }
+
+    private static String word(EdgeSupport edge) {
+        return Scalar.word(edge);
+    }
+
+    private static String wkt(Geometry geometry) {
+        WKTWriter writer = new WKTWriter();
+        writer.setPrecisionModel(EVERY_DIGIT);
+        return writer.write(geometry);
+    }
+
+    private void readings(Readings readings) {
+        Csv moisture = file(
+                "moisture",
+                "id",
+                "face",
+                "x",
+                "y",
+                "value",
+                "meter",
+                "temperature",
+                "taken",
+                "reference",
+                "side",
+                "note");
+        for (Moisture m : readings.moisture()) {
+            String value = (m.offScale() ? ">" : "") + Csv.number(m.value());
+            Spot at = m.spot();
+            moisture.row(
+                    m.id(),
+                    at.face(),
+                    at.xMm(),
+                    at.yMm(),
+                    value,
+                    m.meter(),
+                    m.temperatureC(),
+                    m.taken(),
+                    m.reference(),
+                    m.side(),
+                    m.note());
+        }
+        Csv taps = file("taps", "id", "face", "x", "y", "sound", "contact_us", "side");
+        for (Tap t : readings.taps()) {
+            Spot at = t.spot();
+            taps.row(t.id(), at.face(), at.xMm(), at.yMm(), t.sound(), t.contactUs(), t.side());
+        }
+        Csv probes = file("probes", "id", "face", "x", "y", "void_depth", "core_state", "core_moisture");
+        for (Probe p : readings.probes()) {
+            Spot at = p.spot();
+            probes.row(p.id(), at.face(), at.xMm(), at.yMm(), p.voidDepthMm(), p.coreState(), p.coreMoisture());
+        }
+        Csv feelers = file("feelers", "id", "face", "x1", "y1", "x2", "y2", "end", "void_depth");
+        for (Feeler f : readings.feelers()) {
+            Spot a = f.spot();
+            feelers.row(
+                    f.id(), a.face(), a.xMm(), a.yMm(), f.tip().xMm(), f.tip().yMm(), f.end(), f.voidDepthMm());
+        }
+        Csv plugs = file("plugs", "id", "face", "x", "y", "mc_percent");
+        for (Plug p : readings.plugs()) {
+            plugs.row(p.id(), p.spot().face(), p.spot().xMm(), p.spot().yMm(), p.moisturePercent());
+        }
+        Csv temperatures = file("temperatures", "id", "face", "x", "y", "minutes", "value");
+        for (SurfaceTemperature t : readings.temperatures()) {
+            Spot at = t.spot();
+            temperatures.row(t.id(), at.face(), at.xMm(), at.yMm(), minutes(t.afterS()), warmth(t));
+        }
+    }
+
+    private static @Nullable Object warmth(SurfaceTemperature t) {
+        return t.valueC() != null ? t.valueC() : Boolean.TRUE.equals(t.warm()) ? "warm" : "not-warm";
+    }
+
+    private void log() {
+        Csv log = file("log", "hole", "minutes", "grams", "ooze_at");
+        for (WorkEntry e : survey.log()) {
+            log.row(e.hole(), minutes(e.afterS()), e.grams(), e.oozeAt());
+        }
+    }
+
+    private void photos() {
+        Csv photos = file("photos", "file", "face", "x", "y", "caption");
+        for (Photo p : survey.photos()) {
+            photos.row(p.file(), p.spot().face(), p.spot().xMm(), p.spot().yMm(), p.caption());
+        }
+    }
+
+    /**
+     * The minutes that are {@code seconds} again when read: the quotient or a neighbour of it. Seconds that no number of
+     * minutes gives keep their last digit but one; none that came from minutes is such a number.
+     */
+    private static double minutes(double seconds) {
+        double minutes = seconds / 60;
+        for (double near : new double[] {minutes, Math.nextUp(minutes), Math.nextDown(minutes)}) {
+            if (near * 60 == seconds) {
+                return near;
+            }
+        }
+        return minutes;
+    }
+}

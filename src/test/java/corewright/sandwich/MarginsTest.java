@@ -1,0 +1,114 @@
+package corewright.sandwich;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+
+/** Each margin against its formula reckoned by hand on a case whose stresses are known. */
+class MarginsTest {
+    private static final Strengths ALL = new Strengths(
+            OptionalDouble.of(100),
+            OptionalDouble.of(80),
+            OptionalDouble.of(1.5),
+            OptionalDouble.of(6),
+            new Strengths.Bond(OptionalDouble.of(3), OptionalDouble.of(2)));
+
+    /** Long strip between simple edges under pressure q: core shear q L/2d, skin stress q L²/8(t d) at mid-span. */
+    private static PanelSpec strip(List<Patch> patches) {
+        Skin skin = Skin.isotropic(2, 10000, 0);
+        return new PanelSpec(
+                Panels.rectangle(0, 0, 1000, 100),
+                List.of(Support.SIMPLE, Support.FREE, Support.SIMPLE, Support.FREE),
+                skin,
+                skin,
+                new PanelSpec.Core(20, new CoreMaterial(40, 40, 80)),
+                patches);
+    }
+
+    private static List<Margin> margins(PanelSpec panel, Load load) {
+        return Margins.of(panel, PanelModel.of(panel, MeshSize.uniform(25)).solve(List.of(load)), ALL);
+    }
+
+    private static Margin find(List<Margin> margins, String what) {
+        return margins.stream().filter(m -> m.what().equals(what)).findFirst().orElseThrow();
+    }
+
+    /** ASTM C393: shear V/(d b) and facing stress M/(t d b); three-point, 400 N: .0909 and 22.73 MPa (b 100, L 1000). */
+    @Test
+    void shearAndSkinStressAreThoseOfAstmC393() {
+        List<Margin> margins = margins(strip(List.of()), new Load.Force(Panels.rectangle(499, 0, 501, 100), 400));
+
+        assertThat(find(margins, "core shear").ratio()).isCloseTo(0.0909 / 1.5, withinPercentage(2));
+        // 22.73 MPa is mid-skin; at the face it is M E (h/2)/D = 1e5 · 1e4 · 12 / 485.33e6 = 24.73 MPa. Element
+        // centres lie 12.5 mm beside the peak (2.5 % less) and the skin bends a little under the load: 3 %.
+        assertThat(find(margins, "inner skin").ratio()).isCloseTo(24.73 / 80, withinPercentage(3));
+        assertThat(find(margins, "outer skin").ratio()).isCloseTo(24.73 / 100, withinPercentage(3));
+    }
+
+    /** Hoff and Mautner's 0.5 (Ef Ez G)^(1/3): here (10 000 · 80 · 40)^(1/3)/2. */
+    @Test
+    void wrinklingHasHoffAndMautnersCapacity() {
+        Margin wrinkling = find(
+                margins(strip(List.of()), new Load.Force(Panels.rectangle(499, 0, 501, 100), 400)),
+                "outer skin wrinkling");
+
+        assertThat(wrinkling.capacityMPa()).isCloseTo(0.5 * Math.cbrt(10000.0 * 80 * 40), within(1e-9));
+        assertThat(wrinkling.demandMPa()).isCloseTo(22.73, withinPercentage(8));
+    }
+
+    /** Far from edges a pressure on the outer skin that the core hands to both alike squeezes it by half of itself. */
+    @Test
+    void crushingIsHalfAnEvenPressure() {
+        Margin crushing = find(margins(strip(List.of()), new Load.Pressure(10)), "core crushing");
+
+        assertThat(crushing.demandMPa()).isCloseTo(0.005, withinPercentage(5));
+    }
+
+    /** 14.68 D/(a² t) of a disc of radius 100: D = E t³/12 for nu 0. */
+    @Test
+    void looseSkinBucklesAsAClampedDisc() {
+        Geometry disc = Panels.ellipse(450, 300, 100, 100);
+        PanelSpec panel = Panels.solids('a', Support.SIMPLE).with(List.of(new Patch.Loose(disc, 12.5)));
+        Load foot = Load.foot(new Coordinate(250, 300), 100, 1000);
+
+        Margin buckling = find(
+                Margins.of(panel, PanelModel.of(panel, MeshSize.uniform(25)).solve(List.of(foot)), ALL),
+                "loose skin buckling");
+
+        double d = 11000 * 27 / (12 * 0.91);
+        assertThat(buckling.capacityMPa()).isCloseTo(14.68 * d / (100 * 100 * 3), withinPercentage(1.5));
+        assertThat(buckling.demandMPa()).isPositive();
+    }
+
+    /** A patch with the core as built leaves stresses as they are, so its bond bears the core's own shear V/(d b). */
+    @Test
+    void bondOfARepairBearsTheCoresShear() {
+        PanelSpec panel =
+                strip(List.of(new Patch.Core(Panels.rectangle(200, 0, 400, 100), new CoreMaterial(40, 40, 80))));
+
+        List<Margin> margins = margins(panel, new Load.Force(Panels.rectangle(499, 0, 501, 100), 400));
+
+        assertThat(find(margins, "repair bond, shear").ratio()).isCloseTo(0.0909 / 3, withinPercentage(1));
+        assertThat(find(margins, "repair bond, peel").ratio()).isCloseTo(0, within(1e-3));
+        assertThat(margins(strip(List.of()), new Load.Pressure(1)))
+                .noneMatch(m -> m.what().startsWith("repair bond"));
+    }
+
+    /** A line that lifts the outer skin by 5 N/mm² pulls the bond under it; the force through it is the load's outer half. */
+    @Test
+    void bondOfARepairIsPeeledByALiftedSkin() {
+        PanelSpec panel =
+                strip(List.of(new Patch.Core(Panels.rectangle(100, 0, 900, 100), new CoreMaterial(40, 40, 80))));
+
+        Margin peel = find(margins(panel, new Load.Pressure(-10)), "repair bond, peel");
+
+        assertThat(peel.demandMPa()).isCloseTo(0.005, withinPercentage(5));
+        assertThat(peel.ratio()).isCloseTo(0.005 / 2, withinPercentage(5));
+    }
+}

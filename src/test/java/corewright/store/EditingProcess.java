@@ -1,0 +1,145 @@
+package corewright.store;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import corewright.GeneratedSurveys;
+import corewright.survey.Edit;
+import corewright.survey.Survey;
+import java.io.File;
+import java.io.IOException;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Geometry;
+import org.sqlite.JDBC;
+
+/**
+ * A process that edits a survey file without end and says each step on its standard output once it is done, and what
+ * the file must hold after so many steps. Two of five steps are an undo and a redo.
+ */
+public final class EditingProcess {
+    private EditingProcess() {}
+
+    /** {@code main FILE SEED STEPS}: goes on after that many steps. */
+    public static void main(String[] args) throws IOException {
+        long seed = Long.parseLong(args[1]);
+        try (SurveyFile file = SurveyFile.open(Path.of(args[0]))) {
+            if (file.readOnly()) {
+                throw new IllegalStateException(file.whyReadOnly());
+            }
+            for (long step = Long.parseLong(args[2]); ; step++) {
+                switch ((int) (step % 5)) {
+                    case 3 -> file.undo();
+                    case 4 -> file.redo();
+                    default -> file.append(edit(seed, step, file.survey()));
+                }
+                System.out.println(step + 1);
+            }
+        }
+    }
+
+    /**
+     * Starts one that goes on after {@code steps}, kills it and answers its last word.
+     *
+     * @param amongEdits counts {@code afterMs} from its first step on, else from its start
+     */
+    static long killed(Path file, long seed, long steps, boolean amongEdits, long afterMs)
+            throws IOException, InterruptedException {
+        Path said = file.resolveSibling("said.txt"); // a file, as killing a process closes its pipes unread
+        Process process = new ProcessBuilder(List.of(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-XX:TieredStopAtLevel=1",
+                        "-Xshare:auto",
+                        "-Dorg.sqlite.tmpdir=" + file.toAbsolutePath().getParent(),
+                        "-cp",
+                        classPath(),
+                        EditingProcess.class.getName(),
+                        file.toString(),
+                        String.valueOf(seed),
+                        String.valueOf(steps)))
+                .redirectOutput(said.toFile())
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+        while (amongEdits && process.isAlive() && Files.size(said) == 0) {
+            process.waitFor(1, TimeUnit.MILLISECONDS);
+        }
+        process.waitFor(afterMs, TimeUnit.MILLISECONDS);
+        process.destroyForcibly().waitFor();
+        return Files.readString(said, StandardCharsets.US_ASCII)
+                .lines()
+                .filter(line -> line.matches("[0-9]+"))
+                .mapToLong(Long::parseLong)
+                .max()
+                .orElse(steps);
+    }
+
+    /** Of what it needs and no more; a build tool's own class path would not do. */
+    private static String classPath() {
+        return Stream.of(
+                        EditingProcess.class,
+                        SurveyFile.class,
+                        JDBC.class,
+                        Geometry.class,
+                        ObjectMapper.class,
+                        JsonFactory.class,
+                        JsonProperty.class,
+                        Nullable.class)
+                .map(c -> Path.of(URI.create(c.getProtectionDomain()
+                                .getCodeSource()
+                                .getLocation()
+                                .toString()))
+                        .toString())
+                .distinct()
+                .collect(Collectors.joining(File.pathSeparator));
+    }
+
+    private static Edit edit(long seed, long step, Survey survey) {
+        return new GeneratedSurveys(new Random(seed * 1_000_003 + step).nextLong()).edit(survey);
+    }
+
+    /** What the file holds after so many steps. */
+    static final class Expected {
+        private final long seed;
+        private final Deque<Edit> undo = new ArrayDeque<>();
+        private Survey survey;
+        private Edit undone = new Edit.Together(List.of());
+        private long steps;
+
+        Expected(long seed, Survey survey) {
+            this.seed = seed;
+            this.survey = survey;
+        }
+
+        long steps() {
+            return steps;
+        }
+
+        Survey survey() {
+            return survey;
+        }
+
+        void to(long target) {
+            for (; steps < target; steps++) {
+                if (steps % 5 == 3) {
+                    Edit inverse = undo.pop();
+                    undone = inverse.inverse(survey);
+                    survey = inverse.apply(survey);
+                } else {
+                    Edit edit = steps % 5 == 4 ? undone : edit(seed, steps, survey);
+                    undo.push(edit.inverse(survey));
+                    survey = edit.apply(survey);
+                }
+            }
+        }
+    }
+}
