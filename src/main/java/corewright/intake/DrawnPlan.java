@@ -124,10 +124,10 @@ final class DrawnPlan {
         boolean area = kind == Drawn.OUTLINE || kind == Drawn.OPENING || kind == Drawn.SOLID || kind == Drawn.LAMINATE;
         boolean line = kind == Drawn.DIVIDER || kind == Drawn.SUPPORT;
         List<Coordinate> points = new ArrayList<>(stroke.points());
-        if (stroke.closed() && !points.get(0).equals2D(points.get(points.size() - 1))) {
+        if (stroke.closed() && !points.isEmpty() && !points.get(0).equals2D(points.get(points.size() - 1))) {
             points.add(points.get(0));
         }
-        int corners = stroke.closed() ? points.size() - 1 : points.size();
+        int corners = !points.isEmpty() && stroke.closed() ? points.size() - 1 : points.size();
         Coordinate far = points.stream()
                 .filter(p -> !(Math.abs(p.x) <= Lengths.LARGEST_MM && Math.abs(p.y) <= Lengths.LARGEST_MM))
                 .findFirst()
@@ -136,7 +136,7 @@ final class DrawnPlan {
             String why = far != null ? "lies farther than 1 km from the datum" : "has more than 20000 points";
             return refused(stroke, why + ": check the units and the origin");
         }
-        if (area && !stroke.closed()) {
+        if (area && !stroke.closed() && points.size() > 1) {
             Coordinate a = points.get(0);
             Coordinate b = points.get(points.size() - 1);
             String gap = Numerals.plain(a.distance(b));

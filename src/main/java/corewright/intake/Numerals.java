@@ -46,20 +46,22 @@ final class Numerals {
         return Math.abs(value) <= LARGEST ? value : null;
     }
 
-    /** Nearly every cell of a large file: a few digits with at most a decimal dot. Spares them the patterns. */
+    /** Nearly every cell of a large file: digits with at most a decimal dot. Spares them the patterns. */
     static boolean isPlain(String text, Decimal decimal) {
         int n = text.length();
-        int digits = 0;
-        int dots = 0;
-        for (int i = n > 0 && text.charAt(0) == '-' ? 1 : 0; i < n; i++) {
+        int from = n > 0 && text.charAt(0) == '-' ? 1 : 0;
+        int dot = n;
+        for (int i = from; i < n; i++) {
             char c = text.charAt(i);
-            digits += c >= '0' && c <= '9' ? 1 : 0;
-            dots += c == '.' ? 1 : 0;
-            if ((c < '0' || c > '9') && c != '.') {
+            if (c == '.' && dot == n && decimal == Decimal.DOT) {
+                dot = i;
+            } else if (c < '0' || c > '9') {
                 return false;
             }
         }
-        return digits > 0 && digits <= 9 && (dots == 0 || (dots == 1 && decimal == Decimal.DOT));
+        int whole = dot - from; // nine digits keep it within the largest number there is
+        int digits = n - from - (dot < n ? 1 : 0);
+        return digits > 0 && whole <= 9 && n <= LONGEST;
     }
 
     /** Compatibility forms, odd spaces and odd minus signs made plain. */

@@ -153,6 +153,16 @@ class DrawnPlanTest {
     }
 
     @Test
+    void aPolylineWithoutCornersIsAFinding(@TempDir Path dir) {
+        SurveyFolders folder = plan(dir, "[plan.csv, deck.dxf]").with("plan.csv", SurveyFolders.PLAN);
+        folder.with("deck.dxf", "0\nSECTION\n2\nENTITIES\n0\nLWPOLYLINE\n8\nopening\n70\n1\n0\nENDSEC\n0\nEOF\n");
+
+        assertThat(Reads.findings(folder))
+                .containsExactly("deck.dxf:6: deck.dxf: A line of layer \"opening\", entity 1 has only 0 points. It is left"
+                        + " out of the plan.");
+    }
+
+    @Test
     void groupsAreLayersAndIdsAreNames(@TempDir Path dir) {
         Face face = face(svg(
                 dir,
