@@ -20,6 +20,7 @@ import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -94,11 +95,24 @@ final class PanelStudy {
         return new StateStiffness(FootLoadMap.FORCE_N / stiffness, stiffness, ratio, feet);
     }
 
-    private final Map<PanelSpec, PanelModel> models = new HashMap<>();
+    /** A factored model of a large panel takes hundreds of megabytes; three are in use at a time. */
+    private static final int MODELS_KEPT = 3;
+
+    private final Map<PanelSpec, PanelModel> models = new LinkedHashMap<>(8, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<PanelSpec, PanelModel> eldest) {
+            return size() > MODELS_KEPT;
+        }
+    };
     private final Map<PanelSpec, Double> stiffnesses = new HashMap<>();
 
     private PanelModel model(PanelSpec spec) {
-        return models.computeIfAbsent(spec, s -> PanelModel.of(s, MeshSize.automatic(s)));
+        PanelModel kept = models.get(spec);
+        if (kept == null) {
+            kept = PanelModel.of(spec, MeshSize.automatic(spec));
+            models.put(spec, kept);
+        }
+        return kept;
     }
 
     private double stiffness(PanelSpec spec, Coordinate place) {
