@@ -3,7 +3,9 @@ package corewright.assessment;
 import corewright.damage.Damage;
 import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
+import corewright.damage.Fitted;
 import corewright.damage.NextReading;
+import corewright.damage.Parameters;
 import corewright.decision.Decider;
 import corewright.decision.Decision;
 import corewright.repair.RepairOptions;
@@ -28,8 +30,9 @@ public final class Assessor {
      */
     public static Assessment assess(Survey survey, List<Finding> intakeFindings, Progress progress) {
         progress.begin("damage", 0.02);
-        DamageMap damage = Damage.map(survey);
-        progress.mapped(damage);
+        Fitted fitted = Damage.fit(survey, Parameters.NONE);
+        DamageMap damage = fitted.map();
+        progress.mapped(fitted);
         progress.begin("stiffness", 0.30);
         StiffnessMap stiffness = Stiffness.of(survey, damage);
         progress.begin("repair", 0.45);

@@ -1,6 +1,6 @@
 package corewright.assessment;
 
-import corewright.damage.DamageMap;
+import corewright.damage.Fitted;
 
 /** How a long calculation speaks to whoever started it. */
 public interface Progress {
@@ -16,6 +16,6 @@ public interface Progress {
      */
     void begin(String stage, double fraction);
 
-    /** The map is there, long before what is concluded from it; for whoever can show it already. */
-    default void mapped(DamageMap damage) {}
+    /** The map is there, long before what is concluded from it; for whoever can show it, and follow changes with it. */
+    default void mapped(Fitted fitted) {}
 }

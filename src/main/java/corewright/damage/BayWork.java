@@ -8,6 +8,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** One bay from its readings to its regions, with all that went in: the same again gives the same again. */
+@SuppressWarnings("ArrayRecordComponent")
 record BayWork(
         Input input,
         BayFields fields,
@@ -29,8 +30,8 @@ record BayWork(
             return earlier;
         }
         Settings settings = input.settings;
-        BayFields fields = new BayFields(
-                input.bay, frame, input.seen, settings, cores, earlier == null ? null : earlier.fields);
+        BayFields fields =
+                new BayFields(input.bay, frame, input.seen, settings, cores, earlier == null ? null : earlier.fields);
         long seed = settings.numerics().seed() + input.bay.name().hashCode();
         VoidDraws draws = new VoidDraws(fields, frame, settings.numerics().realisations(), seed);
         return new BayWork(

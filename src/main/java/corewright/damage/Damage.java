@@ -36,7 +36,8 @@ public final class Damage {
             works.add(work);
         }
         List<RegionDraft> numbered = RegionDraft.gravestFirst(drafts);
-        DamageMap map = new DamageMap(works.stream().map(w -> w.result(numbered)).toList(), Quantiles.of(voidMm3));
+        DamageMap map =
+                new DamageMap(works.stream().map(w -> w.result(numbered)).toList(), Quantiles.of(voidMm3));
         return new Fitted(map, new Parameters(bays));
     }
 }

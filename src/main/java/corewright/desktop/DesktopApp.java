@@ -18,7 +18,7 @@ public final class DesktopApp extends Application {
 
     @Override
     public void start(Stage stage) {
-        Workbench bench = new Workbench(jobs, Workbench.LiveMaps.NONE);
+        Workbench bench = new Workbench(jobs);
         Desk made =
                 new Desk(bench, new SystemChooser(stage), new Recent(Preferences.userNodeForPackage(DesktopApp.class)));
         desk = made;

@@ -41,6 +41,8 @@ final class MainView extends StackPane {
     private final Button appearance = new Button();
     private final Button units = new Button();
     private final HBox faces = new HBox();
+    private final Button undo = new Button("Undo");
+    private final Button redo = new Button("Redo");
     private final Label readout = new Label();
     private final Label message = new Label();
     private final Label progressWords = new Label();
@@ -88,6 +90,7 @@ final class MainView extends StackPane {
         units.setOnAction(e -> bench.sight().measure(bench.sight().units() == Units.METRIC ? Units.US : Units.METRIC));
         HBox tools = new HBox(find, units, appearance);
         tools.getStyleClass().add("tools");
+        tools.setMinWidth(USE_PREF_SIZE);
         HBox.setHgrow(steps, Priority.ALWAYS);
         HBox top = new HBox(steps, tools);
         top.getStyleClass().add("top");
@@ -103,11 +106,18 @@ final class MainView extends StackPane {
         StackPane.setAlignment(busy, javafx.geometry.Pos.BOTTOM_CENTER);
         readout.getStyleClass().add("readout");
         readout.setMinWidth(0);
+        readout.setMaxWidth(Double.MAX_VALUE);
         message.getStyleClass().add("message");
+        undo.getStyleClass().add("foot-key");
+        undo.setId("undo");
+        undo.setOnAction(e -> bench.undo());
+        redo.getStyleClass().add("foot-key");
+        redo.setId("redo");
+        redo.setOnAction(e -> bench.redo());
         message.setId("message");
         message.setMinWidth(0);
         HBox.setHgrow(readout, Priority.ALWAYS);
-        HBox foot = new HBox(readout, message, faces);
+        HBox foot = new HBox(readout, message, undo, redo, faces);
         foot.getStyleClass().add("foot");
         VBox under = new VBox(foot, legend);
         BorderPane left = new BorderPane(middle);
@@ -133,6 +143,9 @@ final class MainView extends StackPane {
         units.setText(sight.units() == Units.METRIC ? "mm" : "inch");
         units.setAccessibleText("Units: " + (sight.units() == Units.METRIC ? "metric" : "US customary"));
         message.setText(bench.message());
+        EditLog log = bench.log();
+        deed(undo, "Undo", log != null && log.canUndo(), bench.undoName());
+        deed(redo, "Redo", log != null && log.canRedo(), bench.redoName());
         busy.setVisible(!bench.busy().what().isEmpty());
         progressWords.setText(bench.busy().what());
         progress.setProgress(bench.busy().fraction());
@@ -167,6 +180,13 @@ final class MainView extends StackPane {
         } else {
             slip.show(complaints(), ink());
         }
+    }
+
+    private static void deed(Button key, String word, boolean can, String name) {
+        key.setVisible(can);
+        key.setManaged(can);
+        key.setText(can ? name : word);
+        key.setAccessibleText(name);
     }
 
     private ScreenLook look() {

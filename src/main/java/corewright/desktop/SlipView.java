@@ -50,7 +50,9 @@ final class SlipView extends VBox {
         Slip.Range range = slip.range();
         if (range != null) {
             getChildren().add(bar(range, ink));
-            getChildren().add(text(words(range), "quiet"));
+            if (range.middle() < 0.2 * range.axisEnd()) { // the low figure has no room beside the bar
+                getChildren().add(text(words(range), "quiet"));
+            }
         }
         if (!slip.facts().isEmpty()) {
             getChildren().add(facts(slip));
@@ -218,7 +220,7 @@ final class SlipView extends VBox {
         double high = left + range.high() * per;
         g.fillRect(low, axis - 3, high - low, 6);
         g.fillRect(middle - 1.5, axis - 11, 3, 20);
-        g.setFont(Font.font("Asap Condensed", FontWeight.SEMI_BOLD, 14));
+        g.setFont(Font.font("Asap Condensed", FontWeight.BOLD, 14));
         g.setTextAlign(TextAlignment.RIGHT);
         boolean lowFits = low - 3 > LABEL_PX && middle - low > 0.6 * LABEL_PX;
         g.fillText(lowFits ? Figures.fixed(range.low(), 2) : "", low - 3, axis - 7);

@@ -3,7 +3,10 @@ package corewright.desktop;
 import corewright.assessment.Assessment;
 import corewright.assessment.Assessor;
 import corewright.assessment.Progress;
+import corewright.damage.Damage;
 import corewright.damage.DamageMap;
+import corewright.damage.Fitted;
+import corewright.damage.Parameters;
 import corewright.damage.Region;
 import corewright.intake.Intake;
 import corewright.intake.RefusedException;
@@ -33,7 +36,6 @@ public final class Workbench {
     private static final long IDLE_MS = 1200;
 
     private final Jobs jobs;
-    private final LiveMaps liveMaps;
     private final List<Runnable> listeners = new ArrayList<>();
     private final List<Consumer<Spot>> goers = new ArrayList<>();
     private final Sight sight = new Sight(this::tell);
@@ -50,6 +52,7 @@ public final class Workbench {
     private Jobs.@Nullable Job pause;
     private volatile int generation;
     private boolean held;
+    private Parameters parameters = Parameters.NONE;
 
     /**
      * Long work and how far it is.
@@ -60,18 +63,8 @@ public final class Workbench {
         static final Busy NOT = new Busy("", 0);
     }
 
-    /** How a map follows a change quickly: the chain's own way in the program, none in most tests. */
-    public interface LiveMaps {
-        /** Nothing is followed; the whole chain is waited for. */
-        LiveMaps NONE = (before, now) -> Optional.empty();
-
-        /** The assessment with its map following the survey, everything else as it was; empty where it cannot. */
-        Optional<Assessment> follow(Assessment before, Survey now);
-    }
-
-    public Workbench(Jobs jobs, LiveMaps liveMaps) {
+    public Workbench(Jobs jobs) {
         this.jobs = jobs;
-        this.liveMaps = liveMaps;
     }
 
     // --- opening -----------------------------------------------------------------------------------------------------
@@ -97,6 +90,7 @@ public final class Workbench {
         log = opened;
         deeds = new Deeds();
         found = null;
+        parameters = Parameters.NONE;
         complaints = List.of();
         region = "";
         face = opened.survey().faces().get(0).name();
@@ -191,9 +185,14 @@ public final class Workbench {
         }
 
         @Override
-        public void mapped(DamageMap damage) {
-            Assessment early = Assessor.mapped(intake.survey(), intake.findings(), damage);
-            jobs.onWindow(() -> calculated(mine, survey, early, Freshness.MAP_ONLY));
+        public void mapped(Fitted fitted) {
+            Assessment early = Assessor.mapped(intake.survey(), intake.findings(), fitted.map());
+            jobs.onWindow(() -> {
+                if (mine == generation) {
+                    parameters = fitted.parameters();
+                }
+                calculated(mine, survey, early, Freshness.MAP_ONLY);
+            });
         }
     }
 
@@ -368,17 +367,25 @@ public final class Workbench {
         }
         int mine = generation;
         tell();
+        Parameters frozen = parameters;
         calculation = jobs.run(
-                () -> liveMaps.follow(before, now),
-                followed -> {
-                    if (mine == generation && followed.isPresent()) {
-                        found = followed.get();
+                () -> Damage.fit(now, frozen),
+                fitted -> {
+                    if (mine == generation) {
+                        parameters = fitted.parameters();
+                        found = followed(before, now, fitted.map());
                         freshness = Freshness.MAP_ONLY;
                         tell();
                     }
                 },
                 e -> tell()); // the whole chain comes in a moment all the same
         pause = replace(pause, jobs.later(IDLE_MS, this::calculate));
+    }
+
+    /** The map follows; what rests on volumes is of before, and the window says so. */
+    private static Assessment followed(Assessment before, Survey now, DamageMap map) {
+        return new Assessment(
+                now, map, before.stiffness(), before.options(), before.decision(), before.findings(), before.next());
     }
 
     // --- what is touched ---------------------------------------------------------------------------------------------

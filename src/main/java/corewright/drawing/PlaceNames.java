@@ -17,6 +17,9 @@ public final class PlaceNames {
     private static final Pattern CALLED =
             Pattern.compile("\\s*([A-Za-z]{1,2})[ ,]*(?:(stbd|starboard|s|port|p|up|u|down|d)[ .,]*)?([0-9]{1,2})\\s*");
 
+    /** Nearer is on it: half a centimetre is what a tape on a deck is good for. */
+    private static final double ON_LINE_MM = 5;
+
     private final Face face;
     private final VoiceGrid grid;
 
@@ -49,6 +52,9 @@ public final class PlaceNames {
         String along = metres(xMm) + " m " + (xMm < 0 ? "forward" : "aft");
         String side =
                 grid.steep() ? (yMm < 0 == grid.highIsPlusY() ? "down" : "up") : (yMm < 0 ? "to port" : "to starboard");
+        if (Math.abs(yMm) < ON_LINE_MM && !grid.steep()) {
+            return along + ", on the centreline";
+        }
         return along + ", " + metres(yMm) + " m " + side;
     }
 
@@ -73,8 +79,7 @@ public final class PlaceNames {
         return strips.stream()
                 .filter(s -> at >= s.from() && at <= s.to())
                 .map(VoiceGrid.Strip::name)
-                .findFirst()
-                .orElse("");
+                .reduce("", (first, last) -> last); // bounds belong to the strip that begins there
     }
 
     private static List<String> names(List<VoiceGrid.Strip> strips, double from, double to) {

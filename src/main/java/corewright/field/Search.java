@@ -38,8 +38,9 @@ final class Search {
         this.prior = prior;
         Model model = Model.of(prior, prior.range().mode(), prior.sill().mode());
         double[] mean = model.mean(places);
-        Comparator<int[]> telling = Comparator.comparingLong((int[] block) ->
-                Arrays.stream(block).filter(i -> tells(observed.get(i), mean[i])).count());
+        Comparator<int[]> telling = Comparator.comparingLong((int[] block) -> Arrays.stream(block)
+                .filter(i -> tells(observed.get(i), mean[i]))
+                .count());
         List<int[]> asked =
                 blocks.stream().sorted(telling.reversed()).limit(MOST_BLOCKS).toList();
         for (int[] block : asked) {
@@ -63,8 +64,11 @@ final class Search {
         do {
             from = best;
             Trial start = from;
-            List<Trial> around =
-                    Arrays.stream(STEPS).parallel().filter(step -> there(start, step)).map(step -> tried(start, step)).toList();
+            List<Trial> around = Arrays.stream(STEPS)
+                    .parallel()
+                    .filter(step -> there(start, step))
+                    .map(step -> tried(start, step))
+                    .toList();
             for (Trial trial : around) {
                 tried.put(List.of(trial.r, trial.s), trial);
                 best = trial.score > best.score ? trial : best;
@@ -94,8 +98,7 @@ final class Search {
         double score = prior.range().logPrior(range) + prior.sill().logPrior(sill);
         List<ExpectationPropagation> sites = new ArrayList<>();
         for (Part part : parts) {
-            var own = new ExpectationPropagation(
-                    part.observed, model.mean(part.places), model.covariance(part.places));
+            var own = new ExpectationPropagation(part.observed, model.mean(part.places), model.covariance(part.places));
             if (from != null) {
                 own.startFrom(from.sites.get(sites.size()));
             }
@@ -108,9 +111,7 @@ final class Search {
 
     private Model informed(Trial best) {
         Model model = Model.of(
-                prior,
-                prior.range().trials().get(best.r),
-                prior.sill().trials().get(best.s));
+                prior, prior.range().trials().get(best.r), prior.sill().trials().get(best.s));
         Drift drift = new Drift(model);
         for (int i = 0; i < parts.size(); i++) {
             drift.add(parts.get(i).places, best.sites.get(i));

@@ -17,7 +17,7 @@ class DesktopPicturesTest {
 
     @Test
     void theDemoStandsInTheWindow() {
-        try (OpenWindow window = new OpenWindow(Workbench.LiveMaps.NONE, Optional.empty())) {
+        try (OpenWindow window = new OpenWindow(Optional.empty())) {
             window.write(TO.resolve("desktop-start.png"));
             OpenWindow.doFx(() -> window.desk.open(Path.of("demo-data/quillwort")));
             window.waitUntilCalculated();

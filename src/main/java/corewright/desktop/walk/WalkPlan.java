@@ -92,7 +92,7 @@ final class WalkPlan extends Region {
         g.setLineWidth(1);
         g.setLineDashes(1, 5);
         g.setFill(ink);
-        g.setFont(Font.font("Asap Condensed", FontWeight.SEMI_BOLD, 15));
+        g.setFont(Font.font("Asap Condensed", FontWeight.BOLD, 15));
         g.setTextAlign(TextAlignment.CENTER);
         for (double y = Math.floor(box.getMinY() / STEP_MM) * STEP_MM; y < box.getMaxY(); y += STEP_MM) {
             g.strokeLine(px(y), MARGIN - 10, px(y), py(box.getMaxX()));
@@ -239,7 +239,7 @@ final class WalkPlan extends Region {
     private void number(GraphicsContext g, GridWalk.Noted noted, double x, double y, Color ink, double size) {
         g.setFill(ink);
         g.setStroke(ink);
-        g.setFont(Font.font("Asap Condensed", FontWeight.SEMI_BOLD, size));
+        g.setFont(Font.font("Asap Condensed", FontWeight.BOLD, size));
         g.setTextAlign(TextAlignment.CENTER);
         String words = noted.skipped().isEmpty() ? noted.shown() : "–";
         g.fillText(words, x, y + size * 0.35);

@@ -56,7 +56,10 @@ public final class WalkView extends HBox {
         hand.getStyleClass().add("walk-hand");
         hand.setPrefWidth(738);
         hand.setMinWidth(560);
-        hand.getChildren().addAll(head(leave), where(), taps, new StackPane(pad, why), again(), question());
+        StackPane keys = new StackPane(pad, why);
+        keys.setMinHeight(0);
+        keys.setPrefHeight(420);
+        hand.getChildren().addAll(head(leave), where(), taps, keys, again(), question());
         VBox.setVgrow(hand.getChildren().get(3), Priority.ALWAYS);
         fillTaps();
         fillPad();
