@@ -167,6 +167,11 @@ final class PlanPane extends Region {
         overlays.add(overlay);
     }
 
+    void lift(Overlay overlay) {
+        overlays.remove(overlay);
+        draw();
+    }
+
     /** Gives the plan into somebody's hand; null takes it back. */
     void giveTo(@Nullable Hand other) {
         hand = other;

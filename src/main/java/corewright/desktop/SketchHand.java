@@ -32,7 +32,6 @@ final class SketchHand implements PlanPane.Hand, PlanPane.Overlay {
     private double pressX;
     private double pressY;
     private boolean moving;
-    private boolean shown = true;
 
     SketchHand(Sketch sketch, Workbench bench, PlanPane plan, Runnable pickPicture, Runnable done) {
         this.sketch = sketch;
@@ -117,9 +116,8 @@ final class SketchHand implements PlanPane.Hand, PlanPane.Overlay {
     }
 
     void stop() {
-        shown = false;
         plan.giveTo(null);
-        plan.refresh();
+        plan.lift(this);
     }
 
     private Optional<Survey> survey() {
@@ -156,9 +154,6 @@ final class SketchHand implements PlanPane.Hand, PlanPane.Overlay {
 
     @Override
     public void paint(GraphicsContext g, PlanCamera camera) {
-        if (!shown) {
-            return;
-        }
         picture(g, camera);
         Color crayon = PlanPane.fx(bench.sight().appearance().look().crayon());
         Color ground = PlanPane.fx(bench.sight().appearance().look().tone().ground());

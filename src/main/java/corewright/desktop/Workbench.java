@@ -465,7 +465,8 @@ public final class Workbench {
     public Optional<Assessment> shown() {
         return survey().map(s -> {
             Assessment a = found;
-            boolean fits = a != null && s.faces().stream().allMatch(f -> has(a, f.name()));
+            boolean fits = a != null
+                    && a.damage().faces().stream().map(d -> d.face()).toList().equals(s.faces());
             if (a == null || !fits) {
                 return Bare.of(s, log == null ? List.of() : log.importNotes());
             }
@@ -473,10 +474,6 @@ public final class Workbench {
                     ? a
                     : new Assessment(s, a.damage(), a.stiffness(), a.options(), a.decision(), a.findings(), a.next());
         });
-    }
-
-    private static boolean has(Assessment a, String faceName) {
-        return a.damage().faces().stream().anyMatch(f -> f.face().name().equals(faceName));
     }
 
     /** The region held, where there is one of that name. */
