@@ -38,7 +38,8 @@ final class FilesYaml {
             Set<String> listed = new HashSet<>();
             for (YamlValue item : files.list(kind.key())) {
                 FileEntry entry = entry(kind, item);
-                if (!entry.file().isEmpty() && !listed.add(entry.file())) {
+                String once = entry.drawing() == null ? entry.file() : entry.file() + "\n" + entry.face();
+                if (!entry.file().isEmpty() && !listed.add(once)) {
                     notes.complain(item.origin(), item.path(), "\"" + entry.file() + "\" is listed twice");
                 } else if (!entry.file().isEmpty()) {
                     entries.add(entry);
@@ -50,9 +51,16 @@ final class FilesYaml {
 
     private FileEntry entry(Kind kind, YamlValue item) {
         if (item.shape() == Shape.TEXT) {
-            return new FileEntry(kind, item, item.text(), "", "", Side.OUTER);
+            boolean drawn = kind == Kind.PLAN && DrawingEntry.isDrawing(item.text());
+            return new FileEntry(kind, item, item.text(), "", "", Side.OUTER, drawn ? DrawingEntry.plain() : null);
         }
         YamlBlock block = YamlBlock.of(item, notes);
+        if (kind == Kind.PLAN && DrawingEntry.isDrawing(block.text("file"))) {
+            block.only(DrawingEntry.KEYS);
+            String file = block.required("file", "a file name");
+            String face = known(block, "face", faces);
+            return new FileEntry(kind, item, file, face, "", Side.OUTER, DrawingEntry.read(block, notes));
+        }
         block.only(List.of("file", "face", "meter", "side"));
         Side side = block.word("side", Side.class);
         return new FileEntry(
@@ -61,7 +69,8 @@ final class FilesYaml {
                 block.required("file", "a file name"),
                 known(block, "face", faces),
                 known(block, "meter", meters),
-                side == null ? Side.OUTER : side);
+                side == null ? Side.OUTER : side,
+                null);
     }
 
     private static String known(YamlBlock block, String key, List<String> names) {

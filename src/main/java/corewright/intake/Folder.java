@@ -4,6 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The survey folder on disk; nothing outside it is ever opened. */
@@ -26,6 +29,16 @@ record Folder(Path root) {
         }
         notes.complain(asked.origin(), asked.path(), problem);
         return null;
+    }
+
+    /** The CSV files beside survey.yaml. */
+    List<String> tables() throws IOException {
+        try (Stream<Path> entries = Files.list(root)) {
+            return entries.map(p -> String.valueOf(p.getFileName()))
+                    .filter(name -> name.toLowerCase(Locale.ROOT).endsWith(".csv"))
+                    .sorted()
+                    .toList();
+        }
     }
 
     /** Bytes of a file of the folder, 0 where there is none to read. */

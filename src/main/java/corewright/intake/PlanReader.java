@@ -32,7 +32,7 @@ import org.locationtech.jts.geom.Polygon;
 /** Reads the rows of the plan into faces with their features. */
 final class PlanReader {
     /** Of the first column {@code kind}. */
-    private enum Drawn {
+    enum Drawn {
         OUTLINE,
         OPENING,
         DIVIDER,
@@ -96,14 +96,39 @@ final class PlanReader {
             if (drawn == Drawn.OUTLINE || drawn == null) {
                 attempted.add(face == null ? "" : face);
             }
-            if (drawn == null || face == null || geometry == null) {
-                continue;
+            if (drawn != null && face != null && geometry != null) {
+                take(row, drawn, face, geometry);
             }
-            if (drawn == Drawn.OUTLINE) {
-                outline(row, face, geometry);
-            } else {
-                featuresByFace.computeIfAbsent(face, f -> new ArrayList<>()).addAll(features(row, drawn, geometry));
+        }
+    }
+
+    /** Takes what a drawing holds; geometry that cannot be used has been said already. */
+    void read(List<DrawnFeature> drawing, FileEntry entry) {
+        wasRead = true;
+        features += drawing.size();
+        points += drawing.stream().mapToLong(d -> d.geometry().getNumPoints()).sum();
+        if (features > MOST_FEATURES || points > MOST_POINTS) {
+            String problem = "expected at most " + MOST_FEATURES + " features and " + MOST_POINTS + " points in the plan";
+            notes.complain(new Origin(entry.file(), 0), "", problem);
+            attempted.add("");
+            return;
+        }
+        for (DrawnFeature feature : drawing) {
+            String face = Places.face(feature.row(), entry.face(), declared.faceNames());
+            if (feature.kind() == Drawn.OUTLINE) {
+                attempted.add(face == null ? "" : face);
             }
+            if (face != null) {
+                take(feature.row(), feature.kind(), face, feature.geometry());
+            }
+        }
+    }
+
+    private void take(Row row, Drawn drawn, String face, Geometry geometry) {
+        if (drawn == Drawn.OUTLINE) {
+            outline(row, face, geometry);
+        } else {
+            featuresByFace.computeIfAbsent(face, f -> new ArrayList<>()).addAll(features(row, drawn, geometry));
         }
     }
 

@@ -7,8 +7,8 @@ import corewright.survey.Spot;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** One record of a table; every accessor complains at the record's own line and answers null, so that reading goes on. */
-final class Row {
+/** One record of a table or of a drawing; every accessor complains at the record's own line and answers null, so that reading goes on. */
+class Row {
     private static final int LONGEST_CELL = 100_000;
     private static final int LONGEST_NAME = 100;
 
@@ -55,7 +55,12 @@ final class Row {
     }
 
     void expected(String column, String expected) {
-        notes.expected(origin, column, text(column), expected);
+        notes.expected(origin, shown(column), text(column), expected);
+    }
+
+    /** What a complaint calls a column. */
+    String shown(String column) {
+        return column;
     }
 
     void doubt(Spot spot, String subject, String message, String effect) {
@@ -63,7 +68,7 @@ final class Row {
     }
 
     void complain(String column, String problem) {
-        notes.complain(origin, column, problem);
+        notes.complain(origin, shown(column), problem);
     }
 
     @Nullable

@@ -98,11 +98,14 @@ public final class SurveyFolder {
                                 + " bytes in all files together, up to this one");
                 break;
             }
-            Table table = table(entry);
-            if (table != null) {
+            Table table = entry.drawing() == null ? table(entry) : null;
+            if (entry.drawing() != null) {
+                plan.read(DrawnPlan.read(entry, entry.drawing(), text(entry), declared, notes), entry);
+            } else if (table != null) {
                 take(table, entry);
             }
         }
+        hintAtUnread();
         List<Face> faces = plan.faces();
         complainOfNoReading();
         notes.refuseIfAnyComplaint();
@@ -122,6 +125,18 @@ public final class SurveyFolder {
         return new Intake(checked, notes.findings());
     }
 
+    /** A file that nothing names may be one whose line in survey.yaml was lost. */
+    private void hintAtUnread() throws IOException {
+        List<String> named = declared.files().stream().map(FileEntry::file).toList();
+        List<String> others = folder.tables().stream()
+                .filter(name -> !named.contains(name))
+                .toList();
+        if (!others.isEmpty()) {
+            String message = SurveyYaml.NAME + " does not name " + Words.listed(others) + " under files.";
+            notes.hint(new Origin(SurveyYaml.NAME, 0), "unread file", message, "What is in them is not used.");
+        }
+    }
+
     private long readings() {
         return (long) moisture.size()
                 + taps.size()
@@ -135,8 +150,7 @@ public final class SurveyFolder {
 
     private @Nullable Table table(FileEntry entry) throws IOException {
         Kind kind = entry.kind();
-        Path path = folder.find(entry.at(), entry.file(), notes);
-        String text = path == null ? null : Text.read(path, entry.file(), Text.LARGEST_BYTES, notes);
+        String text = text(entry);
         if (text == null) {
             return null;
         }
@@ -151,6 +165,11 @@ public final class SurveyFolder {
         return kind.canBeCrossTab() && CrossTab.isOne(sheet)
                 ? CrossTab.unfold(sheet, kind, notes)
                 : Table.of(sheet, kind, renamed, notes);
+    }
+
+    private @Nullable String text(FileEntry entry) throws IOException {
+        Path path = folder.find(entry.at(), entry.file(), notes);
+        return path == null ? null : Text.read(path, entry.file(), Text.LARGEST_BYTES, notes);
     }
 
     private void take(Table table, FileEntry entry) throws IOException {

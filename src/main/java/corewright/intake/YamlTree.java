@@ -10,6 +10,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
@@ -36,6 +38,9 @@ final class YamlTree {
     private static final int DEEPEST = 30;
     private static final int LONGEST_KEY = 200;
     private static final int MOST_VALUES = 50_000;
+
+    private static final Pattern HALF_ESCAPE =
+            Pattern.compile("\\\\(?:x(?![0-9a-fA-F]{2})|u(?![0-9a-fA-F]{4})|U(?!00(?:0[0-9a-fA-F]|10)[0-9a-fA-F]{4}))");
 
     private final String file;
     private final Notes notes;
@@ -69,6 +74,10 @@ final class YamlTree {
             notes.complain(origin, "", "this is not YAML: " + String.valueOf(e.getProblem()));
         } catch (YAMLException e) {
             notes.complain(new Origin(file, 0), "", "this YAML is not accepted: " + firstLine(e));
+        } catch (IllegalArgumentException e) { // SnakeYAML reads the digits of an escape without looking at them
+            Matcher half = HALF_ESCAPE.matcher(text);
+            long line = half.find() ? 1 + text.substring(0, half.start()).chars().filter(c -> c == '\n').count() : 0;
+            notes.complain(new Origin(file, line), "", "this is not YAML: an escape such as \\x41 is not whole");
         } catch (TooMuch e) {
             notes.complain(e.origin, "", e.problem);
         }

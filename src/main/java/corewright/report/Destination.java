@@ -32,6 +32,7 @@ final class Destination implements AutoCloseable {
             "buying-list.csv",
             "findings.csv",
             "next-readings.csv",
+            "exchange",
             "foot-load.csv",
             "surfaces",
             "maps",

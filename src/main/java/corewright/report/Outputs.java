@@ -38,6 +38,7 @@ public final class Outputs {
             progress.begin("tables", 0.60);
             tables(assessment, work);
             surfaces(assessment, Files.createDirectory(work.resolve("surfaces")));
+            Exchange.write(assessment, Files.createDirectory(work.resolve("exchange")));
             progress.begin("maps", 0.65);
             PlateFiles.write(assessment, Files.createDirectory(work.resolve("maps")));
             progress.begin("owner's report", 0.90);

@@ -7,7 +7,6 @@ import corewright.drawing.Box;
 import corewright.drawing.Figures;
 import corewright.drawing.Paper;
 import corewright.drawing.Paper.Anchor;
-import java.util.List;
 
 /** The answer on one page: what is wrong, how sure that is, what can be done, what to do now. */
 final class OwnerFirstPage {
@@ -34,7 +33,7 @@ final class OwnerFirstPage {
         now = OwnerWords.now(assessment);
         doubt = OwnerWords.doubt(assessment);
         costs = OwnerWords.costs(assessment);
-        choices = ChoiceTable.of(assessment, List.of());
+        choices = ChoiceTable.of(assessment, ChoiceTable.stiffness(assessment));
         damaged = Units.squareMetres(OwnerWords.damaged(assessment));
         empty = Units.litres(assessment.damage().voidMm3());
     }

@@ -10,7 +10,7 @@
  * <p><b>Units.</b> Places in survey millimetres. Areas in square metres and volumes in litres as unrounded doubles, so
  * that parts add up to the whole; grams to 0.1, minutes to 0.01, holes to 0.1 mm. Pages round to what is known.
  *
- * <p><b>Sources.</b> RFC 4180 (CSV), RFC 7946 (GeoJSON), ESRI ASCII grid, SVG 1.1, PDF 1.7.
+ * <p><b>Sources.</b> RFC 4180 (CSV), RFC 7946 (GeoJSON), DXF release 12, ESRI ASCII grid, SVG 1.1, PDF 1.7.
  */
 @NullMarked
 package corewright.report;

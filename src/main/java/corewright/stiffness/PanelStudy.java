@@ -26,8 +26,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 
 /** One panel under a foot, in every state and outlook. */
 final class PanelStudy {
@@ -37,10 +38,10 @@ final class PanelStudy {
     private static final double STEP_MM = 25;
 
     /**
-     * Size at rims, in core thicknesses, for figures of which only the ratio is used: it was within 1 % of the usual elements'
-     * ratio on the demo at a third of the time.
+     * Size at rims, in core thicknesses: within 1.5 to 2 % of solid elements over a full void, at a third of the time that
+     * half the size takes.
      */
-    private static final double COARSE_RIM = 1.5;
+    private static final double RIM = 1.5;
 
     /** A factored model of a large panel takes hundreds of megabytes; three are in use at a time. */
     private static final int MODELS_KEPT = 3;
@@ -57,7 +58,6 @@ final class PanelStudy {
         }
     };
     private final Map<PanelSpec, Double> stiffnesses = new HashMap<>();
-    private final Map<PanelSpec, Double> roughly = new HashMap<>();
 
     PanelStudy(Survey survey, FaceDamage face, DeckPanel panel) {
         this.survey = survey;
@@ -85,34 +85,43 @@ final class PanelStudy {
                 states.put(state, state(patches.with(Outlook.MIDDLE, how), softest, ratios(how, softest, built))));
         Response response = model.solve(foot(softest));
         Optional<LooseSkin> loose = response.looseSkin();
-        OptionalDouble resting = loose.map(l -> resting(found, l, softest)).orElse(OptionalDouble.empty());
         List<String> notes = new ArrayList<>();
         if (!model.notes().isEmpty()) {
             notes.add(
                     "Some damage is too small or too thin for the elements: the figures follow its edge only roughly.");
         }
-        resting.ifPresent(mm -> notes.add(restingWords(FootLoadMap.FORCE_N / stiffness(found, softest), mm)));
         List<Margin> margins = Margins.of(found, response, strengths());
         Spot spot = new Spot(panel.face(), softest.x, softest.y);
-        return new PanelStiffness(panel, spot, patches.damaged(), states, margins, loose, resting, notes);
+        return new PanelStiffness(
+                panel, spot, patches.damaged(), states, margins, loose, OptionalDouble.empty(), notes);
     }
 
     private static List<Load> foot(Coordinate centre) {
         return List.of(Load.foot(centre, FootLoadMap.SIDE_MM, FootLoadMap.FORCE_N));
     }
 
-    /** Contact and von Karman's strain change the figure where a loose skin meets what is below or gives half its thickness. */
-    private OptionalDouble resting(PanelSpec found, LooseSkin loose, Coordinate place) {
-        if (!loose.overstated() && loose.linearMm() <= loose.gapMm()) {
-            return OptionalDouble.empty();
+    /**
+     * The panel with what the foot truly sinks as found, where a loose skin under it meets what is below or gives half its
+     * thickness. Each iteration factors anew, so only the damage the foot stands on is kept, and elements at its rim are no
+     * smaller than elsewhere: some 3 % on the skin over a void.
+     */
+    PanelStiffness withResting(PanelStiffness known) {
+        Optional<LooseSkin> loose = known.looseSkin().filter(l -> l.overstated() || l.linearMm() > l.gapMm());
+        if (loose.isEmpty()) {
+            return known;
         }
-        // an iteration factors anew, so no finer elements than the panel needs: some 3 % on the skin over a void
-        return PanelModel.of(found, MeshSize.uniform(MeshSize.automatic(found).generalMm()))
+        Coordinate place = known.softest().coordinate();
+        Geometry near = panel.area().getFactory().createPoint(place).buffer(FootLoadMap.SIDE_MM);
+        PanelSpec found = patches.with(Outlook.MIDDLE, List.of());
+        PanelSpec under = found.with(
+                found.patches().stream().filter(p -> p.area().intersects(near)).toList());
+        return PanelModel.of(under, MeshSize.uniform(MeshSize.automatic(under).generalMm()))
                 .solve(foot(place))
                 .largeDeflection()
                 .flatMap(r -> r.at(place.x, place.y))
-                .map(d -> OptionalDouble.of(d.outerMm()))
-                .orElse(OptionalDouble.empty());
+                .map(d -> known.resting(
+                        d.outerMm(), restingWords(known.in(State.AS_FOUND).deflectionMm(), d.outerMm())))
+                .orElse(known);
     }
 
     /** Stiffness over the one as built at a place, with areas treated. */
@@ -120,28 +129,11 @@ final class PanelStudy {
         if (!patches.damaged()) {
             return new Quantiles(1, 1, 1);
         }
-        double middle = stiffness(patches.with(Outlook.MIDDLE, treatments), place) / builtNPerMm;
-        double roughly = rough(Outlook.MIDDLE, treatments, place);
-        double[] ratio = DoubleStream.of(
-                        middle * rough(Outlook.worse(face), treatments, place) / roughly,
-                        middle,
-                        middle * rough(Outlook.better(face), treatments, place) / roughly)
+        double[] ratio = Stream.of(Outlook.worse(face), Outlook.MIDDLE, Outlook.better(face))
+                .mapToDouble(outlook -> stiffness(patches.with(outlook, treatments), place) / builtNPerMm)
                 .sorted() // where the place lies at a rim, more damage elsewhere can make it stiffer
                 .toArray();
         return new Quantiles(ratio[0], ratio[1], ratio[2]);
-    }
-
-    /** On larger elements: only its ratio to another such figure is used. */
-    private double rough(Outlook outlook, List<Treatment> treatments, Coordinate place) {
-        return roughly.computeIfAbsent(
-                patches.with(outlook, treatments),
-                s -> FootLoadMap.FORCE_N / deflection(coarse(s), List.of(place)).deflectionMm());
-    }
-
-    private static PanelModel coarse(PanelSpec spec) {
-        double rim = COARSE_RIM * spec.core().thicknessMm();
-        return PanelModel.of(
-                spec, new MeshSize(Math.max(rim, MeshSize.automatic(spec).generalMm()), rim));
     }
 
     private StateStiffness state(PanelSpec spec, Coordinate place, Quantiles ratio) {
@@ -151,7 +143,13 @@ final class PanelStudy {
     }
 
     private PanelModel model(PanelSpec spec) {
-        return models.computeIfAbsent(spec, s -> PanelModel.of(s, MeshSize.automatic(s)));
+        return models.computeIfAbsent(spec, PanelStudy::meshed);
+    }
+
+    private static PanelModel meshed(PanelSpec spec) {
+        double rim = RIM * spec.core().thicknessMm();
+        return PanelModel.of(
+                spec, new MeshSize(Math.max(rim, MeshSize.automatic(spec).generalMm()), rim));
     }
 
     private double stiffness(PanelSpec spec, Coordinate place) {

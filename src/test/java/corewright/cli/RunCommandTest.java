@@ -65,6 +65,9 @@ class RunCommandTest {
                 .containsExactly(
                         "batches.csv",
                         "buying-list.csv",
+                        "exchange/holes.dxf",
+                        "exchange/regions.csv",
+                        "exchange/regions.dxf",
                         "findings.csv",
                         "holes.csv",
                         "maps/fore-deck-condition.png",

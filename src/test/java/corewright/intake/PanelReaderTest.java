@@ -68,6 +68,21 @@ class PanelReaderTest {
     }
 
     @Test
+    void refusesTagsDoubledKeysAndHalfEscapesWithTheirPlace() {
+        assertThat(message("a: \"x\"\noutline: !!java.net.URL [x]\n"))
+                .isEqualTo("p.yaml:2: found \"tag:yaml.org,2002:java.net.URL\", expected a value without a type tag");
+        assertThat(message(PANEL + "mesh_mm: 50\n")).isEqualTo("p.yaml:13: mesh_mm: the key stands here a second time");
+        assertThat(message("edges: simple\noutline: \"000\\x\"\n"))
+                .isEqualTo("p.yaml:2: this is not YAML: an escape such as \\x41 is not whole");
+        assertThat(message("a: " + "[".repeat(60) + "]".repeat(60))).startsWith("p.yaml");
+    }
+
+    private static String message(String text) {
+        return catchThrowableOfType(RefusedException.class, () -> PanelReader.read("p.yaml", text))
+                .getMessage();
+    }
+
+    @Test
     void refusesAnOutlineThatCrossesItself() {
         String bad = PANEL.replace("(0 0,900 0,900 600,0 600,0 0)", "(0 0,900 600,900 0,0 600,0 0)");
 

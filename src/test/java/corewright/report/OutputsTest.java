@@ -31,6 +31,9 @@ class OutputsTest {
                 .containsExactly(
                         "batches.csv",
                         "buying-list.csv",
+                        "exchange/holes.dxf",
+                        "exchange/regions.csv",
+                        "exchange/regions.dxf",
                         "findings.csv",
                         "foot-load.csv",
                         "holes.csv",

@@ -1,0 +1,11 @@
+package corewright.intake;
+
+import org.locationtech.jts.geom.Geometry;
+
+/**
+ * A feature of the plan out of a drawing.
+ *
+ * @param row what else is said of it, as a plan's row would
+ * @param geometry survey millimetres, valid
+ */
+record DrawnFeature(Row row, PlanReader.Drawn kind, Geometry geometry) {}

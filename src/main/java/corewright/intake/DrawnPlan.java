@@ -1,0 +1,199 @@
+package corewright.intake;
+
+import corewright.intake.Drawing.Place;
+import corewright.intake.Drawing.Stroke;
+import corewright.intake.Drawing.Unread;
+import corewright.intake.Numerals.Decimal;
+import corewright.intake.PlanReader.Drawn;
+import corewright.survey.Origin;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.operation.valid.IsValidOp;
+
+/**
+ * A yard's drawing as features of the plan: (1) the file's lines; (2) to survey millimetres, x aft from the datum; (3) the
+ * lines of each layer joined end to end; (4) areas, lines and points as the layer's kind wants them. What cannot be used
+ * is a finding each, with layer and entity.
+ */
+final class DrawnPlan {
+    /** Chords of curves lie no farther from the curve: half the width of a pencil line, well below any reading's place. */
+    private static final double SAGITTA_MM = 0.5;
+
+    private static final List<String> CELLS = List.of("name", "metal", "load_bearing", "keepout", "edge", "laminate");
+    private static final Map<String, Integer> COLUMNS =
+            Map.of("name", 0, "metal", 1, "load_bearing", 2, "keepout", 3, "edge", 4, "laminate", 5);
+
+    private final FileEntry entry;
+    private final DrawingEntry how;
+    private final Declared declared;
+    private final Notes notes;
+    private final GeometryFactory factory = new GeometryFactory();
+
+    private DrawnPlan(FileEntry entry, DrawingEntry how, Declared declared, Notes notes) {
+        this.entry = entry;
+        this.how = how;
+        this.declared = declared;
+        this.notes = notes;
+    }
+
+    /** The features of a drawing; none after a complaint. */
+    static List<DrawnFeature> read(
+            FileEntry entry, DrawingEntry how, @Nullable String text, Declared declared, Notes notes) {
+        return text == null ? List.of() : new DrawnPlan(entry, how, declared, notes).features(text);
+    }
+
+    private List<DrawnFeature> features(String text) {
+        LengthUnit asked = how.unit() != null ? how.unit() : declared.units().length();
+        double tolerance = SAGITTA_MM / asked.mm;
+        boolean dxf = entry.file().toLowerCase(java.util.Locale.ROOT).endsWith(".dxf");
+        Drawing drawing = dxf
+                ? Dxf.parse(entry.file(), text, tolerance, notes)
+                : Svg.parse(entry.file(), text, tolerance, id -> how.columns(id) != null, notes);
+        if (drawing == null) {
+            return List.of();
+        }
+        LengthUnit unit = unit(drawing, asked);
+        Map<String, List<Stroke>> byLayer = drawing.strokes().stream()
+                .collect(Collectors.groupingBy(s -> s.place().layer(), LinkedHashMap::new, Collectors.toList()));
+        List<DrawnFeature> features = new ArrayList<>();
+        byLayer.forEach((layer, strokes) -> layer(layer, strokes, unit, features));
+        drawing.unread().forEach(this::noteUnread);
+        return features;
+    }
+
+    private LengthUnit unit(Drawing drawing, LengthUnit asked) {
+        LengthUnit own = LengthUnit.named(drawing.unit());
+        if (how.unit() == null && own != null) {
+            return own;
+        }
+        if (own != null && own != asked) {
+            String message = entry.file() + " says that it is drawn in " + own + ", survey.yaml in " + asked + ".";
+            notes.doubt(new Origin(entry.file(), 0), "plan", message, asked + " is taken.");
+        }
+        return asked;
+    }
+
+    private void layer(String layer, List<Stroke> strokes, LengthUnit unit, List<DrawnFeature> features) {
+        Map<String, String> columns = how.columns(layer);
+        Drawn kind = columns == null ? null : Words.pick(Drawn.class, columns.getOrDefault("kind", ""));
+        if (columns == null) {
+            Place first = strokes.get(0).place();
+            note(first, strokes.size() + " lines or points of " + first + " on, are of no known kind");
+        }
+        if (columns == null || kind == null) {
+            return;
+        }
+        List<Stroke> placed = strokes.stream().map(s -> inSurvey(s, unit)).toList();
+        for (Stroke stroke : Joined.of(placed, how.joinMm())) {
+            Geometry geometry = geometry(stroke, kind);
+            if (geometry != null) {
+                features.add(new DrawnFeature(row(stroke, columns), kind, geometry));
+            }
+        }
+    }
+
+    private Stroke inSurvey(Stroke stroke, LengthUnit unit) {
+        double cos = rounded(Math.cos(Math.toRadians(how.aftDeg())));
+        double sin = rounded(Math.sin(Math.toRadians(how.aftDeg())));
+        List<Coordinate> moved = new ArrayList<>();
+        for (Coordinate p : stroke.points()) {
+            double dx = (p.x - how.originX()) * unit.mm;
+            double dy = (p.y - how.originY()) * unit.mm;
+            Coordinate place = new Coordinate(cos * dx + sin * dy, cos * dy - sin * dx);
+            if (moved.isEmpty() || !moved.get(moved.size() - 1).equals2D(place)) {
+                moved.add(place);
+            }
+        }
+        return new Stroke(stroke.place(), stroke.name(), moved, stroke.closed());
+    }
+
+    /** A quarter turn leaves coordinates as they were drawn. */
+    private static double rounded(double ratio) {
+        return Math.rint(ratio * 1e15) / 1e15;
+    }
+
+    /** The geometry of a kind; null after a finding. */
+    private @Nullable Geometry geometry(Stroke stroke, Drawn kind) {
+        boolean area = kind == Drawn.OUTLINE || kind == Drawn.OPENING || kind == Drawn.SOLID || kind == Drawn.LAMINATE;
+        boolean line = kind == Drawn.DIVIDER || kind == Drawn.SUPPORT;
+        List<Coordinate> points = new ArrayList<>(stroke.points());
+        if (stroke.closed() && !points.get(0).equals2D(points.get(points.size() - 1))) {
+            points.add(points.get(0));
+        }
+        int corners = stroke.closed() ? points.size() - 1 : points.size();
+        Coordinate far = points.stream()
+                .filter(p -> !(Math.abs(p.x) <= Lengths.LARGEST_MM && Math.abs(p.y) <= Lengths.LARGEST_MM))
+                .findFirst()
+                .orElse(null);
+        if (far != null || points.size() > Wkt.MOST_VERTICES) {
+            String why = far != null ? "lies farther than 1 km from the datum" : "has more than 20000 points";
+            return refused(stroke, why + ": check the units and the origin");
+        }
+        if (area && !stroke.closed()) {
+            Coordinate a = points.get(0);
+            Coordinate b = points.get(points.size() - 1);
+            String gap = Numerals.plain(a.distance(b));
+            String where = "(" + Numerals.plain(b.x) + ", " + Numerals.plain(b.y) + ") mm";
+            return refused(stroke, "is not closed: " + gap + " mm from end to end, the last at " + where);
+        }
+        if (corners < (area ? 3 : line ? 2 : 1)) {
+            return refused(stroke, "has only " + corners + (corners == 1 ? " point" : " points"));
+        }
+        Coordinate[] all = points.toArray(Coordinate[]::new);
+        Geometry geometry = corners == 1
+                ? factory.createPoint(all[0])
+                : stroke.closed() && !line && corners > 2 ? factory.createPolygon(all) : factory.createLineString(all);
+        return new IsValidOp(geometry).isValid() ? geometry : refused(stroke, "crosses or touches itself");
+    }
+
+    private @Nullable Geometry refused(Stroke stroke, String why) {
+        note(stroke.place(), "A line of " + stroke.place() + " " + why);
+        return null;
+    }
+
+    private void noteUnread(Unread unread) {
+        if (how.columns(unread.place().layer()) != null) {
+            note(unread.place(), "In " + unread.place() + " stands a " + unread.what());
+        }
+    }
+
+    private void note(Place place, String what) {
+        String message = entry.file() + ": " + what + ".";
+        notes.doubt(new Origin(entry.file(), place.line()), "drawing", message, "It is left out of the plan.");
+    }
+
+    private Row row(Stroke stroke, Map<String, String> columns) {
+        List<String> cells = new ArrayList<>(CELLS.stream()
+                .map(c -> columns.getOrDefault(c, ""))
+                .toList());
+        cells.set(0, stroke.name());
+        boolean outline = "outline".equalsIgnoreCase(columns.get("kind"));
+        if (outline && cells.get(5).isEmpty()) {
+            cells.set(5, how.laminate());
+        }
+        Place place = stroke.place();
+        return new DrawnRow(new Sheet.Line(place.line(), cells), place);
+    }
+
+    /** A row whose complaints name layer and entity, as there are no columns. */
+    private final class DrawnRow extends Row {
+        private final Place place;
+
+        DrawnRow(Sheet.Line line, Place place) {
+            super(line, new Origin(entry.file(), place.line()), COLUMNS, Decimal.DOT, notes);
+            this.place = place;
+        }
+
+        @Override
+        String shown(String column) {
+            return place + (COLUMNS.containsKey(column) ? ", " + column : "");
+        }
+    }
+}
