@@ -20,6 +20,7 @@ import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -42,12 +43,20 @@ final class PanelStudy {
      */
     private static final double RIM = 1.5;
 
+    /** A factored model of a large panel takes hundreds of megabytes; three are in use at a time. */
+    private static final int MODELS_KEPT = 3;
+
     private final Survey survey;
     private final FaceDamage face;
     private final DeckPanel panel;
     private final Patches patches;
     private final Map<PanelSpec, FootLoadMap> maps = new HashMap<>();
-    private final Map<PanelSpec, PanelModel> models = new HashMap<>();
+    private final Map<PanelSpec, PanelModel> models = new LinkedHashMap<>(8, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<PanelSpec, PanelModel> eldest) {
+            return size() > MODELS_KEPT;
+        }
+    };
     private final Map<PanelSpec, Double> stiffnesses = new HashMap<>();
 
     PanelStudy(Survey survey, FaceDamage face, DeckPanel panel) {
