@@ -1,6 +1,7 @@
 package corewright;
 
 import corewright.cli.Corewright;
+import corewright.desktop.Desktop;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 
@@ -14,6 +15,7 @@ public final class Main {
         int status = Corewright.run(
                 new PrintWriter(System.out, true, StandardCharsets.UTF_8),
                 new PrintWriter(System.err, true, StandardCharsets.UTF_8),
+                Desktop::open,
                 args);
         if (status != 0) {
             System.exit(status);

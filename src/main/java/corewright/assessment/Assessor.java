@@ -3,7 +3,9 @@ package corewright.assessment;
 import corewright.damage.Damage;
 import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
+import corewright.damage.Fitted;
 import corewright.damage.NextReading;
+import corewright.damage.Parameters;
 import corewright.decision.Decider;
 import corewright.decision.Decision;
 import corewright.repair.RepairOptions;
@@ -28,7 +30,9 @@ public final class Assessor {
      */
     public static Assessment assess(Survey survey, List<Finding> intakeFindings, Progress progress) {
         progress.begin("damage", 0.02);
-        DamageMap damage = Damage.map(survey);
+        Fitted fitted = Damage.fit(survey, Parameters.NONE);
+        DamageMap damage = fitted.map();
+        progress.mapped(fitted);
         progress.begin("stiffness", 0.30);
         StiffnessMap stiffness = Stiffness.of(survey, damage);
         progress.begin("repair", 0.45);
@@ -39,6 +43,21 @@ public final class Assessor {
         List<List<NextReading>> next =
                 damage.faces().stream().map(FaceDamage::next).toList();
         return new Assessment(survey, damage, stiffness, options, decision, findings, NextOverall.ranked(next));
+    }
+
+    /** The part of an assessment that rests on the map alone: nothing of stiffness, repair or decision in it. */
+    public static Assessment mapped(Survey survey, List<Finding> intakeFindings, DamageMap damage) {
+        Decision open = new Decision(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+        List<List<NextReading>> next =
+                damage.faces().stream().map(FaceDamage::next).toList();
+        return new Assessment(
+                survey,
+                damage,
+                StiffnessMap.NONE,
+                new RepairOptions(List.of(), List.of()),
+                open,
+                gravestFirst(intakeFindings, damage, StiffnessMap.NONE, open),
+                NextOverall.ranked(next));
     }
 
     /** Findings of all stages; those of equal gravity stay in the order of the chain. */

@@ -1,5 +1,7 @@
 package corewright.assessment;
 
+import corewright.damage.Fitted;
+
 /** How a long calculation speaks to whoever started it. */
 public interface Progress {
     /** Nobody listens and nobody cancels. */
@@ -13,4 +15,7 @@ public interface Progress {
      * @throws java.util.concurrent.CancellationException where the work is no longer wanted
      */
     void begin(String stage, double fraction);
+
+    /** The map is there, long before what is concluded from it; for whoever can show it, and follow changes with it. */
+    default void mapped(Fitted fitted) {}
 }

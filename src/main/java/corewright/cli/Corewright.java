@@ -37,9 +37,19 @@ public final class Corewright {
 
     private Corewright() {}
 
-    /** Runs one command line and returns its exit status. */
+    /** Runs one command line without a window to open, and returns its exit status. */
     public static int run(PrintWriter out, PrintWriter err, String... args) {
+        return run(out, err, new CommandLine(new Corewright()), args);
+    }
+
+    /** Runs one command line and returns its exit status. */
+    public static int run(PrintWriter out, PrintWriter err, Window window, String... args) {
         CommandLine line = new CommandLine(new Corewright());
+        line.addSubcommand(new DesktopCommand(window));
+        return run(out, err, line, args);
+    }
+
+    private static int run(PrintWriter out, PrintWriter err, CommandLine line, String... args) {
         line.setOut(out).setErr(err);
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setExecutionExceptionHandler(Corewright::explain);

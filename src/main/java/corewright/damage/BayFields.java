@@ -6,7 +6,7 @@ import corewright.field.Places;
 import corewright.field.Site;
 import corewright.survey.Settings;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The three hidden fields of one bay, from that bay's readings alone: water, then looseness with water as a drift, then
@@ -45,10 +45,16 @@ final class BayFields {
     private final double[] voidTerm1;
     private final double[] voidTerm2;
 
+    /** Core thickness under a cell, millimetres. */
+    interface Cores {
+        double atCell(int cell);
+    }
+
     /** Readings of one bay, one list a field. */
     record Seen(List<Observation> wet, List<Observation> loose, List<Observation> empty) {}
 
-    BayFields(Bay bay, Frame frame, Seen seen, Settings settings, ToDoubleFunction<Integer> coreOfCell) {
+    /** @param earlier the same bay with other readings, whose ranges, sills and drifts are kept; null to fit them */
+    BayFields(Bay bay, Frame frame, Seen seen, Settings settings, Cores cores, @Nullable BayFields earlier) {
         this.bay = bay;
         this.frame = frame;
         wetSeen = seen.wet;
@@ -58,11 +64,11 @@ final class BayFields {
         inside = insideFlags(frame, bay, cells);
         coreMm = new double[cells.length];
         for (int i = 0; i < cells.length; i++) {
-            coreMm[i] = coreOfCell.applyAsDouble(cells[i]);
+            coreMm[i] = cores.atCell(cells[i]);
         }
         int few = settings.numerics().fewReadings();
 
-        wet = fit(Priors.WET, few, wetSeen);
+        wet = fit(Priors.WET, few, earlier == null ? null : earlier.wet, wetSeen);
         LatentField.Estimate z = wet.at(cellPlaces());
         pWet = new double[cells.length];
         index = new double[cells.length];
@@ -79,7 +85,7 @@ final class BayFields {
         for (int i = 0; i < moistureAtTaps.length; i++) {
             moistureAtTaps[i] = Priors.moistureTerm(zAtTaps.mean(i));
         }
-        loose = fit(Priors.LOOSE, few, looseSeen, moistureAtTaps);
+        loose = fit(Priors.LOOSE, few, earlier == null ? null : earlier.loose, looseSeen, moistureAtTaps);
         LatentField.Estimate f = loose.at(cellPlaces(moisture));
         pLoose = new double[cells.length];
         for (int i = 0; i < cells.length; i++) {
@@ -94,7 +100,13 @@ final class BayFields {
             voidTerm1[i] = Priors.loosenessTerm(f.mean(i));
             voidTerm2[i] = Priors.insideTerm(insideMm[i]);
         }
-        empty = fit(Priors.VOID, few, voidSeen, nearest(voidTerm1), nearest(voidTerm2));
+        empty = fit(
+                Priors.VOID,
+                few,
+                earlier == null ? null : earlier.empty,
+                voidSeen,
+                nearest(voidTerm1),
+                nearest(voidTerm2));
         LatentField.Estimate u = empty.at(cellPlaces(voidTerm1, voidTerm2));
         pVoid = new double[cells.length];
         depthMm = new double[cells.length];
@@ -121,9 +133,13 @@ final class BayFields {
         return inside;
     }
 
-    private static LatentField fit(LatentPrior prior, int few, List<Observation> seen, double[]... terms) {
+    private static LatentField fit(
+            LatentPrior prior, int few, @Nullable LatentField earlier, List<Observation> seen, double[]... terms) {
         List<Site> sites = seen.stream().map(Observation::site).toList();
-        return LatentField.fit(seen.size() < few ? prior.held() : prior, places(seen, terms), sites);
+        Places places = places(seen, terms);
+        return earlier != null
+                ? earlier.with(places, sites)
+                : LatentField.fit(seen.size() < few ? prior.held() : prior, places, sites);
     }
 
     private static Places places(List<Observation> seen, double[]... terms) {

@@ -12,18 +12,32 @@ public final class Damage {
 
     /** The damage map of a survey. The same survey gives the same map, bit for bit. */
     public static DamageMap map(Survey survey) {
+        return fit(survey, Parameters.NONE).map();
+    }
+
+    /**
+     * The damage map of a survey after a small change.
+     *
+     * @param frozen what was fitted before it: ranges, sills and drifts are kept, so that the map moves only where the
+     *     readings do, and bays that did not change are taken over. Fit afresh when the editing is done.
+     */
+    public static Fitted fit(Survey survey, Parameters frozen) {
         Map<String, MeterScale> scales = MeterScale.all(survey);
         TapScale taps = new TapScale(survey);
         double[] voidMm3 = new double[survey.settings().numerics().realisations()];
         List<FaceWork> works = new ArrayList<>();
         List<RegionDraft> drafts = new ArrayList<>();
+        List<BayWork> bays = new ArrayList<>();
         for (Face face : survey.faces()) {
-            FaceWork work = new FaceWork(survey, face, scales, taps);
+            FaceWork work = new FaceWork(survey, face, scales, taps, frozen);
             work.addVoidMm3(voidMm3);
             drafts.addAll(work.drafts());
+            bays.addAll(work.bays());
             works.add(work);
         }
         List<RegionDraft> numbered = RegionDraft.gravestFirst(drafts);
-        return new DamageMap(works.stream().map(w -> w.result(numbered)).toList(), Quantiles.of(voidMm3));
+        DamageMap map =
+                new DamageMap(works.stream().map(w -> w.result(numbered)).toList(), Quantiles.of(voidMm3));
+        return new Fitted(map, new Parameters(bays));
     }
 }

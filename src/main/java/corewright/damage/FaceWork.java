@@ -13,8 +13,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Polygon;
 
 /** One face from its readings to its regions; numbered by {@link Damage} when all faces are done. */
@@ -25,13 +25,15 @@ final class FaceWork {
     private final Plan plan;
     private final Frame frame;
     private final List<Finding> findings = new ArrayList<>();
+    private final List<BayWork> works = new ArrayList<>();
     private final List<BayFields> bays = new ArrayList<>();
     private final List<VoidDraws> draws = new ArrayList<>();
     private final List<Polygon> sound = new ArrayList<>();
     private final double[] voidMm3;
     private final List<RegionDraft> drafts = new ArrayList<>();
 
-    FaceWork(Survey survey, Face face, Map<String, MeterScale> scales, TapScale tapScale) {
+    /** @param frozen what was fitted to an earlier state of the survey, by bay */
+    FaceWork(Survey survey, Face face, Map<String, MeterScale> scales, TapScale tapScale, Parameters frozen) {
         this.survey = survey;
         this.face = face;
         settings = survey.settings();
@@ -45,29 +47,26 @@ final class FaceWork {
         sound.addAll(plan.solids());
         for (Bay bay : plan.bays()) {
             Readings own = in(bay, readings);
-            work(
-                    bay,
-                    new BayFields.Seen(
-                            WetEvidence.of(face, own, settings.thresholds(), scales, findings),
-                            inside(bay, LooseEvidence.of(own, tapScale, findings)),
-                            inside(bay, VoidEvidence.of(survey, own, tapScale))));
+            var seen = new BayFields.Seen(
+                    WetEvidence.of(face, own, settings.thresholds(), scales, findings),
+                    inside(bay, LooseEvidence.of(own, tapScale, findings)),
+                    inside(bay, VoidEvidence.of(survey, own, tapScale)));
+            work(BayWork.Input.of(survey, face, bay, seen), frozen.of(bay));
         }
         findings.addAll(Doubts.of(face, settings, bays));
     }
 
-    private void work(Bay bay, BayFields.Seen seen) {
-        BayFields fields = new BayFields(bay, frame, seen, settings, coreOfCell());
-        long seed = settings.numerics().seed() + bay.name().hashCode();
-        VoidDraws drawn = new VoidDraws(fields, frame, voidMm3.length, seed);
-        Regions regions = new Regions(fields, frame, settings.thresholds(), drawn);
-        double[] total = drawn.volumesMm3(new int[fields.cells.length], 1)[0];
+    private void work(BayWork.Input input, @Nullable BayWork earlier) {
+        BayWork work = BayWork.of(input, frame, coreOfCell(), earlier);
+        double[] total = work.totalMm3();
         for (int d = 0; d < total.length; d++) {
             voidMm3[d] += total[d];
         }
-        bays.add(fields);
-        draws.add(drawn);
-        sound.addAll(regions.sound);
-        drafts.addAll(regions.drafts);
+        works.add(work);
+        bays.add(work.fields());
+        draws.add(work.draws());
+        sound.addAll(work.regions().sound);
+        drafts.addAll(work.regions().drafts);
     }
 
     private Readings in(Bay bay, Readings all) {
@@ -106,13 +105,17 @@ final class FaceWork {
                         "set aside: it tells nothing of the core")));
     }
 
-    private ToDoubleFunction<Integer> coreOfCell() {
+    private BayFields.Cores coreOfCell() {
         if (face.all(Feature.LaminateArea.class).isEmpty()) {
             double core = survey.laminate(face.laminate()).coreMm();
             return cell -> core;
         }
         return cell -> survey.laminateAt(new Spot(face.name(), frame.x(cell), frame.y(cell)))
                 .coreMm();
+    }
+
+    List<BayWork> bays() {
+        return works;
     }
 
     List<RegionDraft> drafts() {
@@ -134,9 +137,8 @@ final class FaceWork {
                 regions.add(numbered.get(i).named("R" + (i + 1), frame.cellMm()));
             }
         }
-        List<Undecided> undecided = bays.stream()
-                .flatMap(b -> UndecidedAreas.of(b, frame, settings.thresholds()).stream())
-                .toList();
+        List<Undecided> undecided =
+                works.stream().flatMap(w -> w.undecided().stream()).toList();
         return new FaceDamage(
                 face,
                 plan.bays(),

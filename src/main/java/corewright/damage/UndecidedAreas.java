@@ -6,6 +6,7 @@ import corewright.contour.Labelled;
 import corewright.contour.Partition;
 import corewright.contour.Raster;
 import corewright.field.LatentField;
+import corewright.field.NeighbourIndex;
 import corewright.survey.Thresholds;
 import java.util.ArrayList;
 import java.util.List;
@@ -76,15 +77,15 @@ final class UndecidedAreas {
     }
 
     private double[] distances(List<Observation> seen) {
+        double[] x = seen.stream().mapToDouble(o -> o.spot().xMm()).toArray();
+        double[] y = seen.stream().mapToDouble(o -> o.spot().yMm()).toArray();
+        NeighbourIndex index = new NeighbourIndex(x, y);
         double[] distances = new double[fields.cells.length];
         for (int i = 0; i < distances.length; i++) {
-            double least = Double.MAX_VALUE;
-            for (Observation o : seen) {
-                double dx = o.spot().xMm() - frame.x(fields.cells[i]);
-                double dy = o.spot().yMm() - frame.y(fields.cells[i]);
-                least = Math.min(least, dx * dx + dy * dy);
-            }
-            distances[i] = Math.sqrt(least);
+            double cx = frame.x(fields.cells[i]);
+            double cy = frame.y(fields.cells[i]);
+            int nearest = index.nearest(cx, cy, 1, -1)[0];
+            distances[i] = Math.hypot(x[nearest] - cx, y[nearest] - cy);
         }
         return distances;
     }

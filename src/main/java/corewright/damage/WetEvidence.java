@@ -12,9 +12,12 @@ import corewright.survey.Readings;
 import corewright.survey.Spot;
 import corewright.survey.Thresholds;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.locationtech.jts.geom.Point;
 
 /**
@@ -62,7 +65,9 @@ final class WetEvidence {
                     .filter(m -> m.meter().equals(scale.meter().name()))
                     .toList();
             List<Moisture> latest = MeterScale.latest(own);
-            own.stream().filter(m -> !latest.contains(m)).forEach(m -> findings.add(replaced(m)));
+            Set<Moisture> kept = Collections.newSetFromMap(new IdentityHashMap<>());
+            kept.addAll(latest);
+            own.stream().filter(m -> !kept.contains(m)).forEach(m -> findings.add(replaced(m)));
             MeterScale.atOnePlace(latest).forEach(evidence::addMoisture);
         }
         readings.probes().forEach(evidence::addProbe);

@@ -82,6 +82,11 @@ record MapLayout(
         return new Builder(spec, view, deck).build();
     }
 
+    /** Laid out where a person has moved the plan to, instead of where it fits best. */
+    static MapLayout seen(MapSpec spec, PlanView view) {
+        return new Builder(spec, view, deckBox(spec)).build();
+    }
+
     /** Every region has all its words beside it. */
     boolean labelledInFull() {
         RegionWords words = new RegionWords(spec);

@@ -36,14 +36,21 @@ public final class Paper {
     }
 
     private final Graphics2D g;
+    private final Tone tone;
 
-    /** Smooth edges, for screens, grey pictures, SVG and PDF. */
+    /** Smooth edges, for grey pictures, SVG and PDF. */
     public Paper(Graphics2D graphics) {
-        this(graphics, true);
+        this(graphics, true, Tone.PRINT);
     }
 
-    private Paper(Graphics2D graphics, boolean smooth) {
+    /** Smooth edges in the colours of a screen. */
+    public Paper(Graphics2D graphics, Tone tone) {
+        this(graphics, true, tone);
+    }
+
+    private Paper(Graphics2D graphics, boolean smooth, Tone tone) {
         g = graphics;
+        this.tone = tone;
         g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         g.setRenderingHint(
@@ -56,7 +63,7 @@ public final class Paper {
 
     /** Hard edges, for a picture of one bit a pixel. */
     public static Paper oneBit(Graphics2D graphics) {
-        return new Paper(graphics, false);
+        return new Paper(graphics, false, Tone.PRINT);
     }
 
     /** A line along a shape. */
@@ -65,8 +72,8 @@ public final class Paper {
     }
 
     public void draw(Shape shape, Pen pen, Color colour) {
-        g.setColor(colour);
-        g.setStroke(pen.stroke());
+        g.setColor(tone.of(colour));
+        g.setStroke(tone.lines() == 1 ? pen.stroke() : pen.times(tone.lines()).stroke());
         g.draw(shape);
     }
 
@@ -85,7 +92,7 @@ public final class Paper {
     }
 
     public void fill(Shape shape, Color colour) {
-        g.setColor(colour);
+        g.setColor(tone.of(colour));
         g.fill(shape);
     }
 
@@ -134,7 +141,7 @@ public final class Paper {
     }
 
     public void text(String words, double x, double y, Type type, Anchor anchor, Color colour) {
-        g.setColor(colour);
+        g.setColor(tone.of(colour));
         g.setFont(type.face().font(type.sizeMm()));
         double at = x - anchor.share * type.width(words);
         for (String run : words.split(String.valueOf(Type.THIN), -1)) {

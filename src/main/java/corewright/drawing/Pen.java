@@ -39,6 +39,11 @@ public record Pen(double weightMm, List<Double> dash) {
         return new Pen(weightMm, Arrays.stream(dash).boxed().toList());
     }
 
+    /** The same dashes, a heavier or lighter line. */
+    Pen times(double factor) {
+        return new Pen(weightMm * factor, dash);
+    }
+
     /** Butt ends, so that measures hold; round joins, so that nothing sticks out of a corner. */
     BasicStroke stroke() {
         if (dash.isEmpty()) {

@@ -194,9 +194,19 @@ final class ExpectationPropagation {
         return new Cavity(variance * (marginalMean[i] / marginalVariance[i] - shift[i]), variance);
     }
 
+    /** A site's precision. */
+    double precision(int i) {
+        return precision[i];
+    }
+
+    /** A site's shift, relative to zero instead of the prior mean. */
+    double shift(int i) {
+        return shift[i] + precision[i] * mean[i];
+    }
+
     /** k'alpha is the posterior mean, less the prior one, wherever the prior covariance with the sites is k. */
-    double[] alpha() {
-        return weights.clone();
+    double alpha(int i) {
+        return weights[i];
     }
 
     /** Turns prior covariances with other places, sites by {@code columns}, into L⁻¹ T½ times them. */

@@ -1,5 +1,7 @@
 package corewright.field;
 
+import java.util.Arrays;
+
 /** Points with the drift terms at each; immutable by use: the arrays are the caller's and are not written to. */
 public final class Places {
     private final double[] x;
@@ -27,6 +29,37 @@ public final class Places {
 
     public int size() {
         return x.length;
+    }
+
+    /** Some of them, in the order asked for. */
+    Places only(int[] which) {
+        double[][] some = new double[terms.length][];
+        for (int k = 0; k < some.length; k++) {
+            some[k] = picked(terms[k], which);
+        }
+        return new Places(picked(x, which), picked(y, which), some);
+    }
+
+    private static double[] picked(double[] values, int[] which) {
+        return Arrays.stream(which).mapToDouble(i -> values[i]).toArray();
+    }
+
+    /** The places nearest to a point. */
+    NeighbourIndex index() {
+        return new NeighbourIndex(x, y);
+    }
+
+    /** Side of the square each place would have to itself if they were spread evenly; 1 at least. */
+    double spacing() {
+        double width = Arrays.stream(x).max().orElse(0) - Arrays.stream(x).min().orElse(0);
+        double height =
+                Arrays.stream(y).max().orElse(0) - Arrays.stream(y).min().orElse(0);
+        return Math.max(1, Math.sqrt(width * height / Math.max(1, x.length)));
+    }
+
+    /** Whether all coordinates and terms are the same, bit for bit. */
+    boolean same(Places other) {
+        return Arrays.equals(x, other.x) && Arrays.equals(y, other.y) && Arrays.deepEquals(terms, other.terms);
     }
 
     double x(int i) {

@@ -1,14 +1,18 @@
 package corewright.field;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Range and sill by climbing: from the prior's modes to whichever neighbouring trial makes observations and prior more
+ * Range and sill by climbing: from the prior's modes to whichever neighbouring trial makes observations and prior most
  * probable, until none does. Range and sill grow together along a ridge (readings say more of their ratio than of
- * either), so that diagonal neighbours are tried too.
+ * either), so that diagonal neighbours are tried too. Many observations are taken in blocks, as if these were independent
+ * of each other (block composite likelihood: Eidsvik and others, J. Comput. Graph. Statist. 23 (2014) 295).
  */
 final class Search {
     private static final int ROUNDS = 6;
@@ -16,97 +20,102 @@ final class Search {
     /** Enough to tell which of two trials is better. */
     private static final double ROUGHLY = 1e-2;
 
+    /** Blocks asked at most, those with most observations that the prior did not foretell: the rest repeat it. */
+    private static final int MOST_BLOCKS = 8;
+
+    private static final int[][] STEPS = {{1, 0}, {-1, 0}, {0, 1}, {0, -1}, {1, 1}, {-1, -1}};
+
+    private record Part(Places places, List<Site> observed) {}
+
+    /** Sites of each part; {@code score} is the logarithm of their probability and the prior's. */
+    record Trial(int r, int s, List<ExpectationPropagation> sites, double score) {}
+
     private final LatentPrior prior;
-    private final Places places;
-    private final List<Site> observed;
-    private final double[] mean;
-    private final double[] drift;
+    private final List<Part> parts = new ArrayList<>();
     private final Map<List<Integer>, Trial> tried = new HashMap<>();
 
-    record Trial(double range, double sill, ExpectationPropagation sites, double score) {}
-
-    Search(LatentPrior prior, Places places, List<Site> observed) {
+    Search(LatentPrior prior, Places places, List<Site> observed, List<int[]> blocks) {
         this.prior = prior;
-        this.places = places;
-        this.observed = observed;
-        mean = LatentField.priorMean(prior, places);
-        drift = driftCovariance(prior, places);
+        Model model = Model.of(prior, prior.range().mode(), prior.sill().mode());
+        double[] mean = model.mean(places);
+        Comparator<int[]> telling = Comparator.comparingLong((int[] block) -> Arrays.stream(block)
+                .filter(i -> tells(observed.get(i), mean[i]))
+                .count());
+        List<int[]> asked =
+                blocks.stream().sorted(telling.reversed()).limit(MOST_BLOCKS).toList();
+        for (int[] block : asked) {
+            parts.add(new Part(
+                    places.only(block),
+                    Arrays.stream(block).mapToObj(observed::get).toList()));
+        }
     }
 
-    Trial best() {
-        int r = prior.range().trials().indexOf(prior.range().mode());
-        int s = prior.sill().trials().indexOf(prior.sill().mode());
-        Trial best = trial(r, s, null);
-        int[][] steps = {{1, 0}, {-1, 0}, {0, 1}, {0, -1}, {1, 1}, {-1, -1}};
-        boolean climbing = true;
-        while (climbing) {
-            climbing = false;
-            for (int[] step : steps) {
-                int nr = r + step[0];
-                int ns = s + step[1];
-                boolean there = nr >= 0
-                        && ns >= 0
-                        && nr < prior.range().trials().size()
-                        && ns < prior.sill().trials().size();
-                if (there && trial(nr, ns, best).score > best.score) {
-                    r = nr;
-                    s = ns;
-                    best = trial(nr, ns, best);
-                    climbing = true;
-                    break;
-                }
+    private static boolean tells(Site site, double mean) {
+        return !(site instanceof Site.Interval s) || mean < s.low() || mean > s.high();
+    }
+
+    /** Range and sill of the best trial, and the drift coefficients as the observations leave them. */
+    Model best() {
+        Trial best = trial(
+                prior.range().trials().indexOf(prior.range().mode()),
+                prior.sill().trials().indexOf(prior.sill().mode()),
+                null);
+        Trial from;
+        do {
+            from = best;
+            Trial start = from;
+            List<Trial> around = Arrays.stream(STEPS)
+                    .parallel()
+                    .filter(step -> there(start, step))
+                    .map(step -> tried(start, step))
+                    .toList();
+            for (Trial trial : around) {
+                tried.put(List.of(trial.r, trial.s), trial);
+                best = trial.score > best.score ? trial : best;
             }
-        }
-        return best;
+        } while (best != from);
+        return informed(best);
+    }
+
+    private boolean there(Trial from, int[] step) {
+        int r = from.r + step[0];
+        int s = from.s + step[1];
+        return r >= 0
+                && s >= 0
+                && r < prior.range().trials().size()
+                && s < prior.sill().trials().size();
+    }
+
+    private Trial tried(Trial from, int[] step) {
+        Trial known = tried.get(List.of(from.r + step[0], from.s + step[1]));
+        return known != null ? known : trial(from.r + step[0], from.s + step[1], from);
     }
 
     private Trial trial(int r, int s, @Nullable Trial from) {
-        Trial known = tried.get(List.of(r, s));
-        if (known != null) {
-            return known;
-        }
         double range = prior.range().trials().get(r);
         double sill = prior.sill().trials().get(s);
-        var sites = new ExpectationPropagation(observed, mean, covariance(range, sill));
-        if (from != null) {
-            sites.startFrom(from.sites);
+        Model model = Model.of(prior, range, sill);
+        double score = prior.range().logPrior(range) + prior.sill().logPrior(sill);
+        List<ExpectationPropagation> sites = new ArrayList<>();
+        for (Part part : parts) {
+            var own = new ExpectationPropagation(part.observed, model.mean(part.places), model.covariance(part.places));
+            if (from != null) {
+                own.startFrom(from.sites.get(sites.size()));
+            }
+            own.run(ROUNDS, ROUGHLY);
+            score += own.logEvidence();
+            sites.add(own);
         }
-        sites.run(ROUNDS, ROUGHLY);
-        double score = sites.logEvidence()
-                + prior.range().logPrior(range)
-                + prior.sill().logPrior(sill);
-        Trial trial = new Trial(range, sill, sites, score);
-        tried.put(List.of(r, s), trial);
-        return trial;
+        return new Trial(r, s, sites, score);
     }
 
-    private static double[] driftCovariance(LatentPrior prior, Places places) {
-        int n = places.size();
-        double[] covariance = new double[n * n];
-        for (int k = 0; k < prior.drift().size(); k++) {
-            double variance = prior.drift().get(k).variance();
-            for (int i = 0; i < n; i++) {
-                for (int j = 0; j < n; j++) {
-                    covariance[i * n + j] += variance * places.term(k, i) * places.term(k, j);
-                }
-            }
+    private Model informed(Trial best) {
+        Model model = Model.of(
+                prior, prior.range().trials().get(best.r), prior.sill().trials().get(best.s));
+        Drift drift = new Drift(model);
+        for (int i = 0; i < parts.size(); i++) {
+            drift.add(parts.get(i).places, best.sites.get(i));
         }
-        return covariance;
-    }
-
-    private double[] covariance(double range, double sill) {
-        int n = places.size();
-        double[] covariance = drift.clone();
-        for (int i = 0; i < n; i++) {
-            for (int j = i; j < n; j++) {
-                double h = Math.hypot(places.x(i) - places.x(j), places.y(i) - places.y(j));
-                double c = sill * prior.kernel().correlation(h / range);
-                covariance[i * n + j] += c;
-                if (i != j) {
-                    covariance[j * n + i] += c;
-                }
-            }
-        }
-        return covariance;
+        return drift.informed();
     }
 }

@@ -2,6 +2,7 @@ package corewright.report;
 
 import corewright.assessment.Assessment;
 import corewright.decision.Choice;
+import corewright.drawing.Figures;
 import corewright.drawing.Paper.Anchor;
 import corewright.report.RuledTable.Column;
 import java.util.ArrayList;
@@ -13,6 +14,24 @@ final class ChoiceTable {
     record Extra(Column column, List<String> cells) {}
 
     private ChoiceTable() {}
+
+    /** Stiffness of the panel that lost most, as built = 100; nothing where no panel is damaged. */
+    static List<Extra> stiffness(Assessment assessment) {
+        List<Choice> choices = assessment.decision().choices();
+        if (choices.stream().anyMatch(c -> c.ofAsBuilt().isEmpty())) {
+            return List.of();
+        }
+        List<String> cells = choices.stream()
+                .map(c -> c.ofAsBuilt().orElseThrow())
+                .map(q -> {
+                    String middle = Figures.fixed(100 * q.p50(), 0);
+                    String low = Figures.fixed(100 * q.p10(), 0);
+                    String high = Figures.fixed(100 * q.p90(), 0);
+                    return low.equals(high) ? middle : middle + "\n" + low + " to " + high;
+                })
+                .toList();
+        return List.of(new Extra(new Column("Stiffness*", 21, Anchor.RIGHT), cells));
+    }
 
     static RuledTable of(Assessment assessment, List<Extra> extras) {
         double taken = extras.stream().mapToDouble(e -> e.column().widthMm()).sum();

@@ -7,7 +7,6 @@ import corewright.drawing.Box;
 import corewright.drawing.Figures;
 import corewright.drawing.Paper;
 import corewright.drawing.Paper.Anchor;
-import java.util.List;
 
 /** The answer on one page: what is wrong, how sure that is, what can be done, what to do now. */
 final class OwnerFirstPage {
@@ -34,7 +33,7 @@ final class OwnerFirstPage {
         now = OwnerWords.now(assessment);
         doubt = OwnerWords.doubt(assessment);
         costs = OwnerWords.costs(assessment);
-        choices = ChoiceTable.of(assessment, List.of());
+        choices = ChoiceTable.of(assessment, ChoiceTable.stiffness(assessment));
         damaged = Units.squareMetres(OwnerWords.damaged(assessment));
         empty = Units.litres(assessment.damage().voidMm3());
     }
@@ -50,9 +49,11 @@ final class OwnerFirstPage {
         double below = sureHeight() + choicesHeight() + nowHeight();
         String wrong = wrong(y, below);
         y += question(paper, "What is wrong", wrong, y) + GAP;
-        double mapHeight = Math.min(MOST_MAP, Sheet.BODY_END - below - y);
-        map(paper, y, mapHeight);
-        y += mapHeight;
+        double room = Sheet.BODY_END - below - y;
+        if (room >= LEAST_MAP) {
+            map(paper, y, Math.min(MOST_MAP, room));
+            y += Math.min(MOST_MAP, room);
+        }
         y += sure(paper, y);
         y += choices(paper, y);
         question(paper, "What to do now", now, y + GAP);
@@ -67,7 +68,7 @@ final class OwnerFirstPage {
                 return words;
             }
         }
-        return OwnerWords.wrong(assessment, 2);
+        return OwnerWords.wrong(assessment, 3) + " The next page has the map.";
     }
 
     private static double question(Paper paper, String question, String answer, double top) {

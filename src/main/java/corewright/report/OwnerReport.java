@@ -21,6 +21,7 @@ final class OwnerReport {
         pages.add(new OwnerFirstPage(assessment)::paint);
         for (FaceDamage face : assessment.damage().faces()) {
             pages.addAll(OwnerFacePage.of(assessment, face));
+            pages.addAll(OwnerStiffnessPage.of(assessment, face.face().name()));
         }
         try (PdfFile pdf = new PdfFile(boat(heading) + ", report to the owner", heading.surveyed())) {
             for (int i = 0; i < pages.size(); i++) {

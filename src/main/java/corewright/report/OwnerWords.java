@@ -219,9 +219,11 @@ final class OwnerWords {
                 .settings()
                 .costs()
                 .equals(Settings.defaults().costs());
+        String stiffness = ChoiceTable.stiffness(assessment).isEmpty()
+                ? ""
+                : " * Of the panel that lost most, as built = 100; in 8 cases of 10 within the range.";
         return "Yard work, materials and survey visits; hauling out and tax are not included. "
-                + (standIn
-                        ? "Hours and rates are common practice: ask your yard."
-                        : "Hours and rates from the survey.");
+                + (standIn ? "Hours and rates are common practice: ask your yard." : "Hours and rates from the survey.")
+                + stiffness;
     }
 }

@@ -36,6 +36,7 @@ final class PanelsJson {
                 .add(panel.softest().xMm())
                 .add(panel.softest().yMm());
         panel.looseSkin().ifPresent(l -> looseSkin(node.putObject("loose_skin"), l));
+        panel.restingMm().ifPresent(mm -> Json.put(node, "as_found_resting_mm", mm));
         ArrayNode margins = node.putArray("margins_as_found");
         panel.margins().forEach(m -> margin(margins.addObject(), m));
         ArrayNode notes = node.putArray("notes");

@@ -31,6 +31,10 @@ public final class Stiffness {
                 }
             }
         }
+        new StiffnessMap(panels, findings).worst().ifPresent(worst -> {
+            FaceDamage face = damage.face(worst.panel().face());
+            panels.set(panels.indexOf(worst), new PanelStudy(survey, face, worst.panel()).withResting(worst));
+        });
         return new StiffnessMap(panels, findings);
     }
 

@@ -1,0 +1,52 @@
+package corewright.desktop;
+
+import corewright.assessment.Assessment;
+import corewright.contour.Raster;
+import corewright.damage.DamageMap;
+import corewright.damage.FaceDamage;
+import corewright.damage.Quantiles;
+import corewright.damage.Surfaces;
+import corewright.decision.Decision;
+import corewright.repair.RepairOptions;
+import corewright.stiffness.StiffnessMap;
+import corewright.survey.Face;
+import corewright.survey.Finding;
+import corewright.survey.Survey;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+
+/** A survey of which nothing is concluded yet, so that plan and readings show while the chain is calculated. */
+final class Bare {
+    private static final Quantiles NOTHING = new Quantiles(0, 0, 0);
+
+    private Bare() {}
+
+    static Assessment of(Survey survey, List<Finding> findings) {
+        List<FaceDamage> faces = survey.faces().stream().map(Bare::face).toList();
+        return new Assessment(
+                survey,
+                new DamageMap(faces, NOTHING),
+                StiffnessMap.NONE,
+                new RepairOptions(List.of(), List.of()),
+                new Decision(List.of(), List.of(), List.of(), List.of(), List.of(), List.of()),
+                findings,
+                List.of());
+    }
+
+    private static FaceDamage face(Face face) {
+        Coordinate at = face.outline().getCoordinate();
+        Raster one = new Raster(at.x, at.y, 25, 1, 1, new double[] {Double.NaN});
+        return new FaceDamage(
+                face,
+                List.of(),
+                new Surfaces(one, one, one, one, one, one, one),
+                List.of(),
+                List.of(),
+                List.of(),
+                NOTHING,
+                NOTHING,
+                List.of(),
+                List.of(),
+                List.of());
+    }
+}

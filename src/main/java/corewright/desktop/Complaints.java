@@ -1,0 +1,25 @@
+package corewright.desktop;
+
+import corewright.intake.Complaint;
+import corewright.intake.RefusedException;
+import java.util.List;
+
+/** Why something cannot be used, line by line, as the list beside the plan shows it. */
+public final class Complaints {
+    private Complaints() {}
+
+    /**
+     * @param place file, line and column
+     * @param problem what was found and what was expected
+     */
+    public record Line(String place, String problem) {}
+
+    static List<Line> of(RefusedException refused) {
+        return refused.complaints().stream().map(Complaints::line).toList();
+    }
+
+    private static Line line(Complaint c) {
+        String column = c.column().isEmpty() ? "" : ": " + c.column();
+        return new Line(c.origin() + column, c.problem());
+    }
+}

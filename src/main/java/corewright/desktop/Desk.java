@@ -1,0 +1,219 @@
+package corewright.desktop;
+
+import corewright.desktop.imports.ImportModel;
+import corewright.desktop.imports.ImportView;
+import corewright.desktop.walk.GridWalk;
+import corewright.desktop.walk.WalkStart;
+import corewright.desktop.walk.WalkView;
+import corewright.intake.CsvImport;
+import corewright.survey.Survey;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.image.Image;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Envelope;
+
+/** One window's parts put together, and the deeds it offers. */
+final class Desk implements MainView.Tasks {
+    /** Deck kept round readings that came without a plan. */
+    private static final double MARGIN_MM = 100;
+
+    private final Workbench bench;
+    private final Chooser chooser;
+    private final Recent recent;
+    private final MainView view;
+    private @Nullable SketchHand hand;
+
+    Desk(Workbench bench, Chooser chooser, Recent recent) {
+        this.bench = bench;
+        this.chooser = chooser;
+        this.recent = recent;
+        this.view = new MainView(bench, this);
+    }
+
+    /** The scene of the window, 1440 x 900. */
+    Scene scene() {
+        Scene scene = new Scene(view, 1440, 900);
+        Theme.dress(scene);
+        new Keys(bench, view, this).listen(scene);
+        return scene;
+    }
+
+    Workbench bench() {
+        return bench;
+    }
+
+    MainView view() {
+        return view;
+    }
+
+    @Override
+    public void open() {
+        Optional<Path> chosen = chooser.file("Open a survey", "Survey file or survey.yaml", "*.gpkg", "survey.yaml");
+        chosen.ifPresent(this::open);
+    }
+
+    @Override
+    public void open(Path path) {
+        bench.open(String.valueOf(path.getFileName()), () -> {
+            EditLog log = SurveyOpener.open(path);
+            recent.opened(path);
+            return log;
+        });
+    }
+
+    @Override
+    public void startNew() {
+        view.task(new NewView(bench.sight().units(), this::startNew, this::backToPlan));
+    }
+
+    private void startNew(String name, String face, Envelope box) {
+        create(name, NewSurvey.of(name, face, today(), box));
+    }
+
+    /** Asks where to, writes the survey there and opens it. */
+    private void create(String name, Survey survey) {
+        String proposed = name.replaceAll("[^\\p{L}0-9]+", "-") + ".gpkg";
+        chooser.newFile("Where to keep the survey", proposed).ifPresent(file -> {
+            backToPlan();
+            bench.open(String.valueOf(file.getFileName()), () -> {
+                EditLog log = SurveyOpener.create(file, survey);
+                recent.opened(file);
+                return log;
+            });
+        });
+    }
+
+    @Override
+    public void importCsv() {
+        chooser.file("Bring in readings", "CSV", "*.csv", "*.txt", "*.tsv").ifPresent(this::importCsv);
+    }
+
+    private void importCsv(Path file) {
+        Survey into = bench.survey().orElseGet(() -> NewSurvey.of("", "deck", today(), new Envelope(0, 1, 0, 1)));
+        try {
+            ImportModel model = ImportModel.of(file, into);
+            bench.hold(true);
+            view.task(new ImportView(model, into, () -> take(model), this::backToPlan));
+        } catch (IOException e) {
+            bench.say(String.valueOf(e.getMessage()));
+        }
+    }
+
+    /** Into the survey that is open, or into a new one whose outline lies round the readings until it is drawn. */
+    private void take(ImportModel model) {
+        if (bench.survey().isPresent()) {
+            bench.edit(model.deed(), model::edit);
+            backToPlan();
+            return;
+        }
+        Envelope box = new Envelope();
+        CsvImport.all(model.readings())
+                .forEach(r -> box.expandToInclude(r.spot().coordinate()));
+        box.expandBy(MARGIN_MM);
+        Survey empty = NewSurvey.of(model.deed().replace("import of ", ""), "deck", today(), box);
+        create(empty.heading().name(), model.edit(empty).apply(empty));
+    }
+
+    private static LocalDate today() {
+        return LocalDate.now(ZoneId.systemDefault());
+    }
+
+    /** Draws on the face shown. */
+    void draw() {
+        bench.survey().ifPresent(survey -> {
+            stopDrawing();
+            Sketch sketch = new Sketch(bench.face(), bench::edit);
+            hand = new SketchHand(sketch, bench, view.plan(), this::underlay, this::stopDrawing);
+            bench.hold(true);
+            bench.sight().go(Step.PLAN);
+        });
+    }
+
+    private void stopDrawing() {
+        if (hand != null) {
+            hand.stop();
+            hand = null;
+            bench.hold(false);
+            bench.sight().go(bench.sight().step());
+        }
+    }
+
+    /** A picture under the plan, to the length of the face; its corner and scale can be given by two points. */
+    private void underlay() {
+        SketchHand drawing = hand;
+        Optional<Path> file = chooser.file("A picture of the plan", "Picture", "*.png", "*.jpg", "*.jpeg");
+        if (drawing == null || file.isEmpty()) {
+            return;
+        }
+        Image image = new Image(file.get().toUri().toString());
+        if (image.isError()) {
+            bench.say(file.get().getFileName() + " is not a picture that can be shown.");
+            return;
+        }
+        view.task(new UnderlayView(image, bench.sight().units(), drawing, () -> view.task(null)));
+    }
+
+    /** Walks the grid of the face shown. */
+    void walk() {
+        bench.survey().ifPresent(survey -> {
+            bench.hold(true);
+            WalkStart choice = new WalkStart(survey, bench.face(), bench.sight().units(), this::walk, this::backToPlan);
+            view.task(choice);
+        });
+    }
+
+    private void walk(String face, String meter, double spacingMm) {
+        bench.survey().ifPresent(survey -> {
+            GridWalk walk = new GridWalk(survey, face, meter, spacingMm, bench::edit);
+            view.task(new WalkView(walk, bench.sight().appearance().look(), this::backToPlan));
+        });
+    }
+
+    private void backToPlan() {
+        view.task(null);
+        bench.hold(false);
+    }
+
+    @Override
+    public void sample() {
+        bench.open("the sample survey", SurveyOpener::sample);
+    }
+
+    @Override
+    public List<Path> recent() {
+        return recent.list();
+    }
+
+    @Override
+    public Node[] actions(Step step) {
+        return switch (step) {
+            case PLAN ->
+                hand != null ? new Node[] {hand.tools()} : new Node[] {key("draw", "Draw the plan", this::draw)};
+            case READINGS ->
+                new Node[] {key("walk", "Walk the grid", this::walk), key("import", "Bring in a CSV", this::importCsv)};
+            default -> new Node[0];
+        };
+    }
+
+    static Button key(String id, String words, Runnable deed) {
+        Button key = new Button(words);
+        key.setId(id);
+        key.getStyleClass().add("key");
+        key.setMaxWidth(Double.MAX_VALUE);
+        key.setOnAction(e -> deed.run());
+        return key;
+    }
+
+    void stop() {
+        bench.close();
+        view.plan().stop();
+    }
+}

@@ -1,0 +1,69 @@
+package corewright.desktop;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.prefs.Preferences;
+import javafx.application.Application;
+import javafx.stage.DirectoryChooser;
+import javafx.stage.FileChooser;
+import javafx.stage.Stage;
+import org.jspecify.annotations.Nullable;
+
+/** The window as JavaFX starts it. Public because JavaFX makes it by reflection. */
+public final class DesktopApp extends Application {
+    private final FxJobs jobs = new FxJobs();
+    private @Nullable Desk desk;
+
+    @Override
+    public void start(Stage stage) {
+        Workbench bench = new Workbench(jobs);
+        Desk made =
+                new Desk(bench, new SystemChooser(stage), new Recent(Preferences.userNodeForPackage(DesktopApp.class)));
+        desk = made;
+        stage.setTitle("Corewright");
+        stage.setScene(made.scene());
+        stage.setMinWidth(900);
+        stage.setMinHeight(600);
+        stage.show();
+        List<String> files = getParameters().getRaw();
+        if (!files.isEmpty()) {
+            made.open(Path.of(files.get(0)));
+        }
+    }
+
+    @Override
+    public void stop() {
+        if (desk != null) {
+            desk.stop();
+        }
+        jobs.close();
+    }
+
+    /** The system's dialogs. */
+    private record SystemChooser(Stage stage) implements Chooser {
+        @Override
+        public Optional<Path> folder(String title) {
+            DirectoryChooser chooser = new DirectoryChooser();
+            chooser.setTitle(title);
+            return Optional.ofNullable(chooser.showDialog(stage)).map(File::toPath);
+        }
+
+        @Override
+        public Optional<Path> file(String title, String kind, String... endings) {
+            FileChooser chooser = new FileChooser();
+            chooser.setTitle(title);
+            chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(kind, endings));
+            return Optional.ofNullable(chooser.showOpenDialog(stage)).map(File::toPath);
+        }
+
+        @Override
+        public Optional<Path> newFile(String title, String proposed) {
+            FileChooser chooser = new FileChooser();
+            chooser.setTitle(title);
+            chooser.setInitialFileName(proposed);
+            return Optional.ofNullable(chooser.showSaveDialog(stage)).map(File::toPath);
+        }
+    }
+}

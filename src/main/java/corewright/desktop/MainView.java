@@ -1,0 +1,332 @@
+package corewright.desktop;
+
+import corewright.assessment.Assessment;
+import corewright.drawing.Figures;
+import corewright.drawing.PlaceNames;
+import corewright.drawing.ScreenLook;
+import corewright.survey.Heading;
+import corewright.survey.Spot;
+import corewright.survey.Survey;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
+import javafx.scene.input.Dragboard;
+import javafx.scene.input.TransferMode;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+
+/** The window's content: step rule, plan, legend, slip; or the ways to begin; or a task that takes the whole window. */
+final class MainView extends StackPane {
+    private final Workbench bench;
+    private final Tasks tasks;
+    private final StepBar steps;
+    private final LegendBar legend;
+    private final SlipView slip;
+    private final PlanPane plan;
+    private final StartPane start;
+    private final BorderPane work = new BorderPane();
+    private final TextField find = new TextField();
+    private final Button appearance = new Button();
+    private final Button units = new Button();
+    private final HBox faces = new HBox();
+    private final Button undo = new Button("Undo");
+    private final Button redo = new Button("Redo");
+    private final Label readout = new Label();
+    private final Label message = new Label();
+    private final Label progressWords = new Label();
+    private final ProgressBar progress = new ProgressBar();
+    private final HBox busy = new HBox();
+    private final ScrollPane slipScroll;
+    private @Nullable Node task;
+
+    MainView(Workbench bench, Tasks tasks) {
+        this.bench = bench;
+        this.tasks = tasks;
+        getStyleClass().addAll("window", "day");
+        steps = new StepBar(bench.sight());
+        legend = new LegendBar(bench.sight());
+        slip = new SlipView(this::go, new Help());
+        plan = new PlanPane(e -> bench.say("The plan could not be painted: " + e.getMessage()));
+        start = new StartPane(tasks::open, tasks::startNew, tasks::importCsv, tasks::sample, tasks::open);
+        slipScroll = new ScrollPane(slip);
+        slipScroll.setFitToWidth(true);
+        slipScroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        slipScroll.getStyleClass().add("slip-scroll");
+        slipScroll.setPrefWidth(396);
+        slipScroll.setMinWidth(300);
+        compose();
+        plan.onTouch(this::touch);
+        plan.onPoint(this::point);
+        bench.listen(this::show);
+        bench.listenToMoves(s -> plan.centre(s.xMm(), s.yMm()));
+        acceptDrops();
+        show();
+    }
+
+    private void compose() {
+        find.setPromptText("Find: E, stbd 2");
+        find.setId("find");
+        find.setAccessibleText("Find a place, for example E, starboard 2");
+        find.setPrefColumnCount(9);
+        find.setOnAction(e -> findPlace());
+        appearance.setId("appearance");
+        appearance.getStyleClass().add("key");
+        appearance.setOnAction(
+                e -> bench.sight().appear(bench.sight().appearance().next()));
+        units.setId("units");
+        units.getStyleClass().add("key");
+        units.setOnAction(e -> bench.sight().measure(bench.sight().units() == Units.METRIC ? Units.US : Units.METRIC));
+        HBox tools = new HBox(find, units, appearance);
+        tools.getStyleClass().add("tools");
+        tools.setMinWidth(USE_PREF_SIZE);
+        HBox.setHgrow(steps, Priority.ALWAYS);
+        HBox top = new HBox(steps, tools);
+        top.getStyleClass().add("top");
+        faces.getStyleClass().add("faces");
+        busy.getStyleClass().add("busy");
+        Button stop = new Button("Stop");
+        stop.setId("stop");
+        stop.getStyleClass().add("key");
+        stop.setOnAction(e -> bench.stop());
+        busy.getChildren().addAll(progressWords, progress, stop);
+        busy.setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
+        StackPane middle = new StackPane(plan, busy);
+        StackPane.setAlignment(busy, javafx.geometry.Pos.BOTTOM_CENTER);
+        readout.getStyleClass().add("readout");
+        readout.setMinWidth(0);
+        readout.setMaxWidth(Double.MAX_VALUE);
+        message.getStyleClass().add("message");
+        undo.getStyleClass().add("foot-key");
+        undo.setId("undo");
+        undo.setOnAction(e -> bench.undo());
+        redo.getStyleClass().add("foot-key");
+        redo.setId("redo");
+        redo.setOnAction(e -> bench.redo());
+        message.setId("message");
+        message.setMinWidth(0);
+        HBox.setHgrow(readout, Priority.ALWAYS);
+        HBox foot = new HBox(readout, message, undo, redo, faces);
+        foot.getStyleClass().add("foot");
+        VBox under = new VBox(foot, legend);
+        BorderPane left = new BorderPane(middle);
+        left.setBottom(under);
+        work.setTop(top);
+        work.setCenter(left);
+        work.setRight(slipScroll);
+        getChildren().addAll(start, work);
+    }
+
+    /** Everything as the workbench now has it. */
+    private void show() {
+        Sight sight = bench.sight();
+        getStyleClass().removeAll("day", "night", "sunlight");
+        getStyleClass().add(sight.appearance().name().toLowerCase(java.util.Locale.ROOT));
+        boolean open = bench.survey().isPresent();
+        work.setVisible(
+                (open || !bench.complaints().isEmpty() || !bench.busy().what().isEmpty()) && task == null);
+        start.setVisible(!work.isVisible() && task == null);
+        start.show(tasks.recent());
+        appearance.setText(sight.appearance().word());
+        appearance.setAccessibleText("Appearance: " + sight.appearance().word());
+        units.setText(sight.units() == Units.METRIC ? "mm" : "inch");
+        units.setAccessibleText("Units: " + (sight.units() == Units.METRIC ? "metric" : "US customary"));
+        message.setText(bench.message());
+        EditLog log = bench.log();
+        deed(undo, "Undo", log != null && log.canUndo(), bench.undoName());
+        deed(redo, "Redo", log != null && log.canRedo(), bench.redoName());
+        busy.setVisible(!bench.busy().what().isEmpty());
+        progressWords.setText(bench.busy().what());
+        progress.setProgress(bench.busy().fraction());
+        Optional<Assessment> shown = bench.shown();
+        shown.ifPresent(this::show);
+        if (shown.isEmpty()) {
+            steps.show("Corewright", "", Map.of(), sight.step());
+            slip.show(complaints(), ink());
+        }
+    }
+
+    private void show(Assessment shown) {
+        Survey survey = shown.survey();
+        Sight sight = bench.sight();
+        Heading h = survey.heading();
+        steps.show(
+                h.vessel().isEmpty() ? h.name() : h.vessel().split(",", -1)[0],
+                bench.face() + ", survey of " + Figures.date(h.surveyed()),
+                Steps.of(survey, bench.found().orElse(null), bench.freshness(), sight.units()),
+                sight.step());
+        ScreenLook look = look();
+        plan.show(
+                shown,
+                bench.face(),
+                sight.layers(),
+                look,
+                bench.region().map(r -> r.id()).orElse(""));
+        legend.show(sight.layers(), look);
+        showFaces(survey);
+        if (bench.complaints().isEmpty()) {
+            slip.show(StepSlips.of(sight.step(), shown, bench), ink(), tasks.actions(sight.step()));
+        } else {
+            slip.show(complaints(), ink());
+        }
+    }
+
+    private static void deed(Button key, String word, boolean can, String name) {
+        key.setVisible(can);
+        key.setManaged(can);
+        key.setText(can ? name : word);
+        key.setAccessibleText(name);
+    }
+
+    private ScreenLook look() {
+        ScreenLook look = bench.sight().appearance().look();
+        return bench.sight().tinted() ? look : look.untinted();
+    }
+
+    private javafx.scene.paint.Color ink() {
+        return PlanPane.fx(bench.sight().appearance().look().tone().ink());
+    }
+
+    private void showFaces(Survey survey) {
+        faces.getChildren().clear();
+        if (survey.faces().size() < 2) {
+            return;
+        }
+        survey.faces().forEach(f -> {
+            Button key = new Button(f.name());
+            key.getStyleClass().addAll("face-key", f.name().equals(bench.face()) ? "current" : "other");
+            key.setOnAction(e -> bench.show(f.name()));
+            faces.getChildren().add(key);
+        });
+    }
+
+    private Slip complaints() {
+        List<Slip.FindingLine> lines = bench.complaints().stream()
+                .map(c -> new Slip.FindingLine(
+                        corewright.survey.Finding.Severity.HAZARD, c.place() + ":", c.problem(), null, ""))
+                .toList();
+        return new Slip(
+                lines.isEmpty() ? "Nothing is open" : "To be mended first",
+                "",
+                bench.message(),
+                "",
+                null,
+                List.of(),
+                new Slip.Work(List.of(), "", lines.isEmpty() ? "" : "Complaints, " + lines.size(), lines));
+    }
+
+    private void touch(double xMm, double yMm) {
+        bench.found()
+                .flatMap(a -> FindingLines.regionAt(a, bench.face(), xMm, yMm))
+                .ifPresentOrElse(r -> bench.select(r.id()), () -> bench.select(""));
+    }
+
+    private void point(double xMm, double yMm) {
+        readout.setText(bench.shown()
+                .map(a -> Readout.at(a, bench.face(), xMm, yMm, bench.sight().units()))
+                .orElse(""));
+    }
+
+    private void go(Slip.FindingLine line) {
+        if (!line.region().isEmpty()) {
+            bench.select(line.region());
+        }
+        Spot spot = line.spot();
+        if (spot != null) {
+            bench.goTo(spot);
+        }
+    }
+
+    /** Goes to the next finding that can hurt or spoil. */
+    void nextFinding() {
+        bench.findings().stream()
+                .filter(f -> f.spot() != null)
+                .findFirst()
+                .ifPresent(f -> bench.goTo(Objects.requireNonNull(f.spot())));
+    }
+
+    private void findPlace() {
+        bench.survey().ifPresent(s -> PlaceNames.of(s.face(bench.face()))
+                .find(find.getText())
+                .ifPresentOrElse(
+                        bench::goTo,
+                        () -> bench.say("There is no place \"" + find.getText() + "\" on " + bench.face()
+                                + "; say a letter and a row, such as E, starboard 2.")));
+        plan.requestFocus();
+    }
+
+    void focusFind() {
+        find.requestFocus();
+        find.selectAll();
+    }
+
+    /** Gives the whole window to a task, or back to the plan. */
+    void task(@Nullable Node node) {
+        if (task != null) {
+            getChildren().remove(task);
+        }
+        task = node;
+        if (node != null) {
+            getChildren().add(node);
+            node.requestFocus();
+        }
+        show();
+    }
+
+    boolean inTask() {
+        return task != null;
+    }
+
+    PlanPane plan() {
+        return plan;
+    }
+
+    LegendBar legend() {
+        return legend;
+    }
+
+    private void acceptDrops() {
+        setOnDragOver(e -> {
+            if (e.getDragboard().hasFiles()) {
+                e.acceptTransferModes(TransferMode.COPY);
+            }
+            e.consume();
+        });
+        setOnDragDropped(e -> {
+            Dragboard board = e.getDragboard();
+            if (board.hasFiles()) {
+                tasks.open(board.getFiles().get(0).toPath());
+            }
+            e.setDropCompleted(board.hasFiles());
+            e.consume();
+        });
+    }
+
+    /** The deeds a window offers beyond looking; in the program they open dialogs, in tests they do not. */
+    interface Tasks {
+        void open();
+
+        void open(Path path);
+
+        void startNew();
+
+        void importCsv();
+
+        void sample();
+
+        List<Path> recent();
+
+        Node[] actions(Step step);
+    }
+}

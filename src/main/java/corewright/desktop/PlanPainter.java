@@ -1,0 +1,122 @@
+package corewright.desktop;
+
+import corewright.assessment.Assessment;
+import corewright.drawing.ScreenLayer;
+import corewright.drawing.ScreenLook;
+import corewright.drawing.ScreenMap;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
+import java.util.Set;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Paints the plan on a thread of its own. Only the newest wish counts: what came in between is never painted. Where things
+ * go is kept while only colours or the region held change.
+ */
+final class PlanPainter implements AutoCloseable {
+    /**
+     * What is to be painted.
+     *
+     * @param held id of the region held, empty for none
+     * @param sharpness device pixels to one of the window
+     */
+    record Wish(
+            Assessment assessment,
+            String face,
+            PlanCamera camera,
+            Set<ScreenLayer> layers,
+            ScreenLook look,
+            String held,
+            double sharpness) {
+        boolean liesAs(Wish other) {
+            return assessment == other.assessment
+                    && face.equals(other.face)
+                    && camera.equals(other.camera)
+                    && layers.equals(other.layers);
+        }
+    }
+
+    /** A picture as premultiplied ARGB, row by row. */
+    static final class Picture {
+        final Wish wish;
+        final int width;
+        final int height;
+        final int[] pixels;
+        final double paintedMs;
+
+        private Picture(Wish wish, BufferedImage image, double paintedMs) {
+            this.wish = wish;
+            this.width = image.getWidth();
+            this.height = image.getHeight();
+            this.pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
+            this.paintedMs = paintedMs;
+        }
+    }
+
+    private final ExecutorService thread = Executors.newSingleThreadExecutor(r -> {
+        Thread t = new Thread(r, "corewright-plan");
+        t.setDaemon(true);
+        return t;
+    });
+    private final AtomicReference<@Nullable Wish> newest = new AtomicReference<>();
+    private final Consumer<Picture> done;
+    private final Consumer<RuntimeException> failed;
+    private @Nullable Wish laidOut;
+    private @Nullable ScreenMap map;
+
+    /** @param done told on the painting thread */
+    PlanPainter(Consumer<Picture> done, Consumer<RuntimeException> failed) {
+        this.done = done;
+        this.failed = failed;
+    }
+
+    void paint(Wish wish) {
+        if (newest.getAndSet(wish) == null) {
+            thread.execute(this::paintNewest);
+        }
+    }
+
+    private void paintNewest() {
+        Wish wish = newest.getAndSet(null);
+        if (wish == null) {
+            return;
+        }
+        try {
+            done.accept(picture(wish));
+        } catch (RuntimeException e) {
+            failed.accept(e);
+        }
+    }
+
+    private Picture picture(Wish wish) {
+        long from = System.nanoTime();
+        ScreenMap placed = map;
+        if (placed == null || laidOut == null || !laidOut.liesAs(wish)) {
+            placed = ScreenMap.layOut(
+                    wish.assessment(),
+                    new ScreenMap.Seen(
+                            wish.face(), wish.camera().box(), wish.camera().view(), wish.layers()));
+            map = placed;
+            laidOut = wish;
+        }
+        BufferedImage image = new BufferedImage(
+                Math.max(1, (int) Math.ceil(wish.camera().widthPx() * wish.sharpness())),
+                Math.max(1, (int) Math.ceil(wish.camera().heightPx() * wish.sharpness())),
+                BufferedImage.TYPE_INT_ARGB_PRE);
+        Graphics2D g = image.createGraphics();
+        g.scale(wish.sharpness(), wish.sharpness());
+        placed.paint(g, wish.look(), wish.held());
+        g.dispose();
+        return new Picture(wish, image, (System.nanoTime() - from) / 1e6);
+    }
+
+    @Override
+    public void close() {
+        thread.shutdownNow();
+    }
+}

@@ -1,0 +1,46 @@
+package corewright.desktop;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.prefs.BackingStoreException;
+import java.util.prefs.Preferences;
+
+/** Surveys opened lately, the last first; kept where the system keeps preferences. */
+public final class Recent {
+    private static final int KEPT = 6;
+    private static final String KEY = "recent-";
+
+    private final Preferences store;
+
+    public Recent(Preferences store) {
+        this.store = store;
+    }
+
+    /** Those that are still there. */
+    public List<Path> list() {
+        List<Path> paths = new ArrayList<>();
+        for (int i = 0; i < KEPT; i++) {
+            String path = store.get(KEY + i, "");
+            if (!path.isEmpty() && Files.exists(Path.of(path))) {
+                paths.add(Path.of(path));
+            }
+        }
+        return paths;
+    }
+
+    public void opened(Path path) {
+        List<Path> paths = new ArrayList<>(list());
+        paths.remove(path.toAbsolutePath());
+        paths.add(0, path.toAbsolutePath());
+        for (int i = 0; i < KEPT; i++) {
+            store.put(KEY + i, i < paths.size() ? paths.get(i).toString() : "");
+        }
+        try {
+            store.flush();
+        } catch (BackingStoreException e) {
+            // the list is a convenience: a home that cannot be written only goes without it
+        }
+    }
+}

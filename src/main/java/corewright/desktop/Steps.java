@@ -1,0 +1,104 @@
+package corewright.desktop;
+
+import corewright.assessment.Assessment;
+import corewright.drawing.Figures;
+import corewright.survey.Face;
+import corewright.survey.Feature;
+import corewright.survey.Finding;
+import corewright.survey.Readings;
+import corewright.survey.Survey;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Geometry;
+
+/** The state of every step in a few words. */
+public final class Steps {
+    private Steps() {}
+
+    /**
+     * @param found null while nothing is calculated
+     * @param freshness whether what is found belongs to the survey as it stands
+     */
+    public static Map<Step, String> of(Survey survey, @Nullable Assessment found, Freshness freshness, Units units) {
+        Map<Step, String> words = new EnumMap<>(Step.class);
+        words.put(Step.PLAN, plan(survey, units));
+        words.put(Step.READINGS, readings(survey, found));
+        if (found == null || freshness == Freshness.NONE) {
+            String wait = freshness == Freshness.WORKING ? "working" : missing(survey);
+            words.put(Step.DAMAGE, wait);
+            words.put(Step.REPAIR, wait);
+            words.put(Step.STIFFNESS, wait);
+        } else {
+            words.put(
+                    Step.DAMAGE,
+                    counted(found.damage().regions().size(), "region")
+                            + (freshness == Freshness.STALE ? ", behind" : ""));
+            String behind = freshness == Freshness.FRESH
+                    ? ""
+                    : freshness == Freshness.MAP_ONLY ? "to follow" : "behind the readings";
+            words.put(Step.REPAIR, behind.isEmpty() ? repair(found) : behind);
+            words.put(
+                    Step.STIFFNESS,
+                    behind.isEmpty() ? counted(found.stiffness().panels().size(), "panel") : behind);
+        }
+        words.put(Step.PAPERS, "not printed");
+        return words;
+    }
+
+    private static String plan(Survey survey, Units units) {
+        double mm2 = 0;
+        for (Face face : survey.faces()) {
+            Geometry deck = face.outline();
+            for (Feature.Opening opening : face.all(Feature.Opening.class)) {
+                deck = deck.difference(opening.geometry());
+            }
+            mm2 += deck.getArea();
+        }
+        return (survey.faces().size() > 1 ? survey.faces().size() + " faces, " : "") + units.area(mm2);
+    }
+
+    private static String readings(Survey survey, @Nullable Assessment found) {
+        int count = count(survey.readings());
+        if (count == 0) {
+            return "none yet";
+        }
+        long doubted = found == null ? 0 : doubted(found);
+        return Figures.fixed(count, 0) + (doubted > 0 ? ", " + doubted + " doubted" : "");
+    }
+
+    /** Readings that a finding doubts or sets aside. */
+    static long doubted(Assessment found) {
+        return found.findings().stream()
+                .filter(f -> f.severity() == Finding.Severity.DOUBT && f.spot() != null && !f.id().isEmpty())
+                .map(Finding::id)
+                .distinct()
+                .count();
+    }
+
+    static int count(Readings r) {
+        return Stream.of(r.moisture(), r.taps(), r.probes(), r.feelers(), r.plugs())
+                .mapToInt(Collection::size)
+                .sum();
+    }
+
+    private static String repair(Assessment found) {
+        long open = found.decision().regions().stream()
+                .filter(d -> d.architect() || d.firstStep() != null)
+                .count();
+        if (open > 0) {
+            return counted(open, "decision") + " open";
+        }
+        return found.decision().regions().isEmpty() ? "nothing to do" : "decided";
+    }
+
+    private static String missing(Survey survey) {
+        return count(survey.readings()) == 0 ? "needs readings" : "not calculated";
+    }
+
+    static String counted(long n, String noun) {
+        return n + " " + noun + (n == 1 ? "" : "s");
+    }
+}

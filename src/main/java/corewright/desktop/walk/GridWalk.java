@@ -1,0 +1,316 @@
+package corewright.desktop.walk;
+
+import corewright.drawing.Figures;
+import corewright.drawing.PlaceNames;
+import corewright.survey.Edit;
+import corewright.survey.Face;
+import corewright.survey.Meter;
+import corewright.survey.Sound;
+import corewright.survey.Spot;
+import corewright.survey.Survey;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** A walk under way: which point, what is typed, what is kept. Knows no window. */
+public final class GridWalk {
+    private static final int LONGEST_ENTRY = 5;
+
+    /** Where kept readings go. */
+    public interface Edits {
+        /** @param deed as undo will name it */
+        void edit(String deed, Function<Survey, @Nullable Edit> change);
+    }
+
+    /**
+     * What is known of a point.
+     *
+     * @param value as typed, empty where only tapped
+     * @param skipped why it was left out, empty where it was not
+     */
+    public record Noted(
+            String value, boolean offScale, @Nullable Sound tap, String skipped) {
+        static final Noted NOTHING = new Noted("", false, null, "");
+
+        public boolean open() {
+            return value.isEmpty() && tap == null && skipped.isEmpty();
+        }
+
+        /** As it stands on the map: 68, or >100. */
+        public String shown() {
+            return (offScale ? ">" : "") + value;
+        }
+    }
+
+    private final Face face;
+    private final Meter meter;
+    private final double spacingMm;
+    private final Edits edits;
+    private final PlaceNames names;
+    private final List<Spot> points;
+    private final List<Noted> noted = new ArrayList<>();
+    private int at;
+    private Noted entry = Noted.NOTHING;
+    private boolean touched;
+    private boolean again;
+    private String message = "";
+
+    /** @param meter name of the meter in hand */
+    public GridWalk(Survey survey, String face, String meter, double spacingMm, Edits edits) {
+        this.face = survey.face(face);
+        this.meter = survey.meter(meter);
+        this.spacingMm = spacingMm;
+        this.edits = edits;
+        names = PlaceNames.of(this.face);
+        points = GridPoints.over(this.face, spacingMm);
+        if (points.isEmpty()) {
+            throw new IllegalArgumentException("no point of a grid of " + Figures.atMost(spacingMm, 0) + " mm lies on "
+                    + face + "; choose a smaller spacing");
+        }
+        points.forEach(p -> noted.add(WalkEdits.noted(survey, p, meter)));
+        at = firstOpen();
+        entry = noted.get(at);
+    }
+
+    private int firstOpen() {
+        for (int i = 0; i < noted.size(); i++) {
+            if (noted.get(i).open()) {
+                return i;
+            }
+        }
+        return 0;
+    }
+
+    // --- keys --------------------------------------------------------------------------------------------------------
+
+    /** A figure of the value; the first one replaces what stood there. */
+    public void digit(int figure) {
+        String before = touched && !entry.offScale() ? entry.value() : "";
+        if (before.length() < LONGEST_ENTRY) {
+            enter(before.equals("0") ? "" + figure : before + figure, false);
+        }
+    }
+
+    /** The decimal point. */
+    public void point() {
+        String before = touched && !entry.offScale() ? entry.value() : "";
+        if (!before.contains(".") && before.length() < LONGEST_ENTRY - 1) {
+            enter(before.isEmpty() ? "0." : before + ".", false);
+        }
+    }
+
+    /** The needle is at the end of the scale or beyond. */
+    public void over() {
+        enter(Figures.atMost(meter.fullScale(), 1), true);
+    }
+
+    private void enter(String value, boolean off) {
+        entry = new Noted(value, off, entry.tap(), "");
+        touched = true;
+        message = "";
+    }
+
+    /** Takes value and tap of this point away from the screen. */
+    public void clear() {
+        entry = Noted.NOTHING;
+        touched = true;
+        message = "";
+    }
+
+    public void tap(Sound sound) {
+        entry = new Noted(entry.value(), entry.offScale(), sound, "");
+        if (!touched) {
+            touched = true;
+            // a value kept before stays with its new tap
+        }
+        message = "";
+    }
+
+    /** Keeps this point and goes to the next. Nothing ever stops it. */
+    public void next() {
+        keep();
+        boolean open = noted.get(at).open();
+        String left = open ? name(at) + " is left open. " : "";
+        if (at < points.size() - 1) {
+            go(at + 1);
+            message = left;
+        } else {
+            go(at);
+            long missing = noted.stream().filter(Noted::open).count();
+            message =
+                    missing == 0 ? "Every point is read." : left + "This is the last point; " + missing + " are open.";
+        }
+    }
+
+    /** Goes back one; what is typed here is kept. */
+    public void back() {
+        keep();
+        go(Math.max(0, at - 1));
+    }
+
+    /** Keeps this reading and takes one more at the same place. */
+    public void repeat() {
+        if (entry.value().isEmpty()) {
+            message = "Type a value first; the next one is then a repeat of it.";
+            return;
+        }
+        keep();
+        entry = new Noted("", false, entry.tap(), "");
+        touched = false;
+        again = true;
+        message = "Once more at " + name(at) + ": the mean counts, and the scatter says how good the meter is.";
+    }
+
+    /** Leaves this point out. */
+    public void skip(String reason) {
+        Noted left = new Noted("", false, null, reason.strip().isEmpty() ? "no reason given" : reason.strip());
+        noted.set(at, left);
+        String place = name(at);
+        edits.edit("skipping " + place, s -> WalkEdits.skip(s, face.name(), place, left.skipped()));
+        go(Math.min(points.size() - 1, at + 1));
+        message = place + " is left out: " + left.skipped() + ".";
+    }
+
+    /** Goes to the point nearest to a place touched on the plan. */
+    public void goNear(double xMm, double yMm) {
+        int best = at;
+        double least = Double.MAX_VALUE;
+        for (int i = 0; i < points.size(); i++) {
+            double d = Math.hypot(points.get(i).xMm() - xMm, points.get(i).yMm() - yMm);
+            if (d < least) {
+                least = d;
+                best = i;
+            }
+        }
+        keep();
+        go(best);
+    }
+
+    private void go(int to) {
+        at = to;
+        entry = noted.get(at);
+        touched = false;
+        again = false;
+        message = "";
+    }
+
+    private void keep() {
+        Noted now =
+                entry.value().endsWith(".") ? new Noted(entry.value() + "0", entry.offScale(), entry.tap(), "") : entry;
+        if (!touched || now.equals(noted.get(at)) || (again && now.value().isEmpty())) {
+            return;
+        }
+        Spot spot = points.get(at);
+        boolean more = again;
+        noted.set(at, now);
+        String deed = (now.open() ? "clearing " : "reading at ") + name(at);
+        edits.edit(deed, s -> WalkEdits.keep(s, spot, meter.name(), now, more));
+        touched = false;
+    }
+
+    // --- words -------------------------------------------------------------------------------------------------------
+
+    private String name(int i) {
+        return names.at(points.get(i).xMm(), points.get(i).yMm());
+    }
+
+    /** "E, starboard 2". */
+    public String place() {
+        return name(at);
+    }
+
+    /** "2.25 m aft, 0.60 m to starboard". */
+    public String measured() {
+        return names.measured(spot().xMm(), spot().yMm());
+    }
+
+    /** "last, one step outboard: 19, dull", or nothing at the first point. */
+    public String last() {
+        if (at == 0 || noted.get(at - 1).open()) {
+            return "";
+        }
+        Noted before = noted.get(at - 1);
+        if (!before.skipped().isEmpty()) {
+            return "last, " + direction() + ": left out";
+        }
+        Sound tap = before.tap();
+        String sound = tap == null ? "" : tap.name().toLowerCase(Locale.ROOT);
+        String join = before.value().isEmpty() || sound.isEmpty() ? "" : ", ";
+        return "last, " + direction() + ": " + before.shown() + join + sound;
+    }
+
+    private String direction() {
+        Spot a = points.get(at - 1);
+        Spot b = points.get(at);
+        if (a.xMm() != b.xMm()) {
+            return "one row forward";
+        }
+        double steps = Math.abs(a.yMm() - b.yMm()) / spacingMm;
+        String many = steps > 1.5 ? Figures.fixed(steps, 0) + " steps " : "one step ";
+        return many + (Math.abs(a.yMm()) > Math.abs(b.yMm()) ? "outboard" : "inboard");
+    }
+
+    /** What Next goes to; "the end" at the last point. */
+    public String nextPlace() {
+        return at < points.size() - 1 ? name(at + 1) : "the end";
+    }
+
+    /** "relative scale, 0 to 100". */
+    public String scale() {
+        String kind = meter.kind() == Meter.Kind.PIN ? "pin meter" : "relative scale";
+        return kind + ", 0 to " + Figures.atMost(meter.fullScale(), 0);
+    }
+
+    /** "Walk the grid", then where and how far. */
+    public String progress() {
+        long read = noted.stream().filter(n -> !n.open()).count();
+        return face.name() + ", " + Figures.atMost(spacingMm, 0) + " mm. " + read + " of " + points.size() + " read.";
+    }
+
+    /** A value far from its neighbours, or out of the scale, as a fact and what to do; empty where nothing is odd. */
+    public String question() {
+        if (entry.value().isEmpty()) {
+            return message;
+        }
+        double value = Double.parseDouble(entry.value());
+        if (value > meter.fullScale()) {
+            return entry.value() + " is beyond the meter's scale, 0 to " + Figures.atMost(meter.fullScale(), 0)
+                    + ". Type it again, or press Next to keep it as over the scale.";
+        }
+        String odd = touched ? Neighbours.question(this, value, meter) : "";
+        return odd.isEmpty() ? message : odd;
+    }
+
+    // --- what there is -----------------------------------------------------------------------------------------------
+
+    /** Value and tap as they stand on the screen. */
+    public Noted entry() {
+        return entry;
+    }
+
+    public List<Spot> points() {
+        return List.copyOf(points);
+    }
+
+    public Noted noted(int i) {
+        return i == at && touched ? entry : noted.get(i);
+    }
+
+    public int at() {
+        return at;
+    }
+
+    public Spot spot() {
+        return points.get(at);
+    }
+
+    public Face face() {
+        return face;
+    }
+
+    public double spacingMm() {
+        return spacingMm;
+    }
+}

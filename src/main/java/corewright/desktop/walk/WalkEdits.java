@@ -1,0 +1,147 @@
+package corewright.desktop.walk;
+
+import corewright.survey.Edit;
+import corewright.survey.Heading;
+import corewright.survey.Moisture;
+import corewright.survey.Origin;
+import corewright.survey.Part;
+import corewright.survey.Reading;
+import corewright.survey.Side;
+import corewright.survey.Spot;
+import corewright.survey.Survey;
+import corewright.survey.Tap;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** The edits of a walk. */
+final class WalkEdits {
+    private static final Origin WALK = new Origin("grid walk", 0);
+
+    /** Places are noted to a few millimetres. */
+    private static final double SAME_MM = 5;
+
+    private WalkEdits() {}
+
+    /** What a survey knows of a point already. */
+    static GridWalk.Noted noted(Survey survey, Spot spot, String meter) {
+        Moisture moisture = last(
+                survey.readings().moisture().stream()
+                        .filter(m -> m.meter().equals(meter) && m.side() == Side.OUTER)
+                        .toList(),
+                spot);
+        Tap tap = last(survey.readings().taps(), spot);
+        return new GridWalk.Noted(
+                moisture == null
+                        ? ""
+                        : BigDecimal.valueOf(moisture.value())
+                                .stripTrailingZeros()
+                                .toPlainString(),
+                moisture != null && moisture.offScale(),
+                tap == null ? null : tap.sound(),
+                "");
+    }
+
+    private static <R extends Reading> @Nullable R last(List<R> readings, Spot spot) {
+        R found = null;
+        for (R r : readings) {
+            boolean here = r.spot().face().equals(spot.face())
+                    && Math.hypot(r.spot().xMm() - spot.xMm(), r.spot().yMm() - spot.yMm()) <= SAME_MM;
+            found = here ? r : found;
+        }
+        return found;
+    }
+
+    /** @param more one more reading at the place instead of exchanging the one that stands there */
+    static @Nullable Edit keep(Survey survey, Spot spot, String meter, GridWalk.Noted now, boolean more) {
+        List<Edit> edits = new ArrayList<>();
+        moisture(survey, spot, meter, now, more, edits);
+        tap(survey, spot, now, edits);
+        return edits.isEmpty() ? null : new Edit.Together(edits);
+    }
+
+    private static void moisture(
+            Survey survey, Spot spot, String meter, GridWalk.Noted now, boolean more, List<Edit> edits) {
+        List<Moisture> own = survey.readings().moisture().stream()
+                .filter(m -> m.meter().equals(meter) && m.side() == Side.OUTER)
+                .toList();
+        Moisture before = last(own, spot);
+        if (now.value().isEmpty()) {
+            if (before != null && !more) {
+                edits.add(Edit.remove(survey, Part.MOISTURE, before));
+            }
+            return;
+        }
+        double full = survey.meter(meter).fullScale();
+        double value = Double.parseDouble(now.value());
+        boolean off = now.offScale() || value > full;
+        double kept = Math.min(value, full);
+        if (before == null || more) {
+            String id = freeId(survey.readings().moisture(), "W");
+            edits.add(Edit.add(
+                    survey,
+                    Part.MOISTURE,
+                    new Moisture(WALK, id, spot, kept, off, meter, null, null, false, Side.OUTER, "")));
+        } else if (before.value() != kept || before.offScale() != off) {
+            Moisture exchanged = new Moisture(
+                    before.origin(),
+                    before.id(),
+                    before.spot(),
+                    kept,
+                    off,
+                    meter,
+                    before.temperatureC(),
+                    before.taken(),
+                    before.reference(),
+                    before.side(),
+                    before.note());
+            edits.add(Edit.replace(survey, Part.MOISTURE, before, exchanged));
+        }
+    }
+
+    private static void tap(Survey survey, Spot spot, GridWalk.Noted now, List<Edit> edits) {
+        Tap before = last(survey.readings().taps(), spot);
+        if (now.tap() == null) {
+            if (before != null && before.contactUs() == null) {
+                edits.add(Edit.remove(survey, Part.TAPS, before));
+            }
+        } else if (before == null) {
+            String id = freeId(survey.readings().taps(), "WT");
+            edits.add(Edit.add(survey, Part.TAPS, new Tap(WALK, id, spot, now.tap(), null, Side.OUTER)));
+        } else if (before.sound() != now.tap()) {
+            Tap exchanged =
+                    new Tap(before.origin(), before.id(), before.spot(), now.tap(), before.contactUs(), before.side());
+            edits.add(Edit.replace(survey, Part.TAPS, before, exchanged));
+        }
+    }
+
+    /** The next number after the largest used with a prefix. */
+    private static String freeId(List<? extends Reading> readings, String prefix) {
+        long most = readings.stream()
+                .map(Reading::id)
+                .filter(id -> id.matches(prefix + "[0-9]{1,9}"))
+                .mapToLong(id -> Long.parseLong(id.substring(prefix.length())))
+                .max()
+                .orElse(0);
+        return prefix + (most + 1);
+    }
+
+    /** A point left out is written into the survey's notes, so that a reader knows it was no oversight. */
+    static Edit skip(Survey survey, String face, String place, String reason) {
+        Heading h = survey.heading();
+        String line = "Not read: " + face + ", " + place + ": " + reason + ".";
+        String notes = h.notes().isBlank() ? line : h.notes() + "\n" + line;
+        return Edit.put(
+                Part.HEADING,
+                new Heading(
+                        h.name(),
+                        h.surveyed(),
+                        h.vessel(),
+                        h.client(),
+                        h.surveyor(),
+                        h.weather(),
+                        h.daysAshore(),
+                        notes));
+    }
+}

@@ -1,0 +1,110 @@
+package corewright.field;
+
+/**
+ * The field anywhere, given normal sites: precision t and, relative to zero, shift v at each place. Exact kriging with
+ * pseudo-values v/t of error variance 1/t.
+ *
+ * <p>Source: Rasmussen and Williams, Gaussian Processes for Machine Learning (2006), section 3.6 (prediction).
+ */
+final class Posterior {
+    private final Model model;
+    private final Places places;
+    private final double[] root;
+    private final double[] weights;
+    private final Cholesky factor;
+
+    Posterior(Model model, Places places, double[] precision, double[] shift) {
+        this.model = model;
+        this.places = places;
+        int n = places.size();
+        double[] k = model.covariance(places);
+        root = new double[n];
+        weights = new double[n];
+        double[] b = new double[n * n];
+        for (int i = 0; i < n; i++) {
+            root[i] = Math.sqrt(precision[i]);
+            weights[i] = shift[i] - precision[i] * model.mean(places, i);
+        }
+        double[] scaled = new double[n];
+        for (int i = 0; i < n; i++) {
+            double sum = 0;
+            for (int j = 0; j < n; j++) {
+                b[i * n + j] = root[i] * k[i * n + j] * root[j];
+                sum += k[i * n + j] * weights[j];
+            }
+            b[i * n + i] += 1;
+            scaled[i] = root[i] * sum;
+        }
+        factor = Cholesky.of(n, b);
+        factor.solve(scaled);
+        for (int i = 0; i < n; i++) {
+            weights[i] -= root[i] * scaled[i];
+        }
+    }
+
+    /** Mean and standard deviation of the field at some of the targets, into the slots of the same index. */
+    void estimate(Places targets, int[] which, double[] mean, double[] sd) {
+        int width = which.length;
+        double[] cross = cross(targets, which);
+        for (int j = 0; j < width; j++) {
+            mean[which[j]] = model.mean(targets, which[j]);
+            sd[which[j]] = model.covariance(targets, which[j], targets, which[j]);
+        }
+        for (int i = 0; i < root.length; i++) {
+            for (int j = 0; j < width; j++) {
+                mean[which[j]] += weights[i] * cross[i * width + j];
+            }
+        }
+        reduce(cross, width);
+        for (int i = 0; i < root.length; i++) {
+            for (int j = 0; j < width; j++) {
+                double e = cross[i * width + j];
+                sd[which[j]] -= e * e;
+            }
+        }
+        for (int j : which) {
+            sd[j] = Math.sqrt(Math.max(0, sd[j]));
+        }
+    }
+
+    /** Covariance of all targets with each other, row-major; upper triangle filled. */
+    double[] covariance(Places targets) {
+        int m = targets.size();
+        int[] all = java.util.stream.IntStream.range(0, m).toArray();
+        double[] cross = cross(targets, all);
+        reduce(cross, m);
+        double[] covariance = new double[m * m];
+        for (int i = 0; i < m; i++) {
+            for (int j = i; j < m; j++) {
+                covariance[i * m + j] = model.covariance(targets, i, targets, j);
+            }
+            double[] factors = new double[root.length];
+            for (int k = 0; k < factors.length; k++) {
+                factors[k] = cross[k * m + i];
+            }
+            Cholesky.minus(covariance, i * m + i, cross, i, m, m - i, factors);
+        }
+        return covariance;
+    }
+
+    private double[] cross(Places targets, int[] which) {
+        int width = which.length;
+        double[] cross = new double[root.length * width];
+        for (int i = 0; i < root.length; i++) {
+            for (int j = 0; j < width; j++) {
+                cross[i * width + j] = model.covariance(places, i, targets, which[j]);
+            }
+        }
+        return cross;
+    }
+
+    /** Turns prior covariances, sites by {@code width}, into L⁻¹ T½ times them. */
+    private void reduce(double[] cross, int width) {
+        for (int i = 0; i < root.length; i++) {
+            for (int j = 0; j < width; j++) {
+                cross[i * width + j] *= root[i];
+            }
+        }
+        factor.forward(cross, width);
+    }
+}

@@ -1,0 +1,128 @@
+package corewright.desktop;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.BooleanSupplier;
+import java.util.prefs.Preferences;
+import javafx.application.Platform;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+import javafx.stage.Stage;
+import javax.imageio.ImageIO;
+import org.testfx.api.FxRobot;
+import org.testfx.api.FxToolkit;
+
+/** A real window without a screen, and hands to use it. */
+final class OpenWindow implements AutoCloseable {
+    private static final long PATIENCE_MS = 240_000;
+
+    final FxRobot hand = new FxRobot();
+    final Desk desk;
+    private final Stage stage;
+    private final FxJobs jobs = new FxJobs();
+    private final Preferences preferences = Preferences.userRoot()
+            .node("corewright-test-" + ProcessHandle.current().pid());
+
+    OpenWindow(Optional<Path> chosen) {
+        try {
+            stage = FxToolkit.registerPrimaryStage();
+        } catch (TimeoutException e) {
+            throw new IllegalStateException(e);
+        }
+        desk = onFx(() -> {
+            Desk made = new Desk(new Workbench(jobs), new NoChooser(chosen), new Recent(preferences));
+            stage.setScene(made.scene());
+            stage.setWidth(1440);
+            stage.setHeight(900);
+            stage.show();
+            return made;
+        });
+    }
+
+    static <T> T onFx(Callable<T> deed) {
+        CompletableFuture<T> answer = new CompletableFuture<>();
+        Platform.runLater(() -> {
+            try {
+                answer.complete(deed.call());
+            } catch (Exception | Error e) {
+                answer.completeExceptionally(e);
+            }
+        });
+        return answer.orTimeout(PATIENCE_MS, TimeUnit.MILLISECONDS).join();
+    }
+
+    static void doFx(Runnable deed) {
+        onFx(() -> {
+            deed.run();
+            return true;
+        });
+    }
+
+    void waitFor(String what, BooleanSupplier there) {
+        long until = System.nanoTime() + PATIENCE_MS * 1_000_000;
+        while (!onFx(there::getAsBoolean)) {
+            if (System.nanoTime() > until) {
+                throw new AssertionError("waited in vain for " + what + "; the window says: "
+                        + onFx(() -> desk.bench().message()));
+            }
+            try {
+                Thread.sleep(30);
+            } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+    }
+
+    /** Until everything is calculated and the plan is painted. */
+    void waitUntilCalculated() {
+        waitFor("the calculation", () -> desk.bench().freshness() == Freshness.FRESH);
+        waitFor("the plan", () -> desk.view().plan().settled());
+    }
+
+    BufferedImage picture() {
+        return onFx(() -> {
+            WritableImage image = stage.getScene().snapshot(null);
+            int w = (int) image.getWidth();
+            int h = (int) image.getHeight();
+            int[] pixels = new int[w * h];
+            image.getPixelReader().getPixels(0, 0, w, h, PixelFormat.getIntArgbInstance(), pixels, 0, w);
+            BufferedImage copy = new BufferedImage(w, h, BufferedImage.TYPE_INT_RGB);
+            copy.setRGB(0, 0, w, h, pixels, 0, w);
+            return copy;
+        });
+    }
+
+    void write(Path file) {
+        try {
+            Path folder = file.getParent();
+            if (folder != null) {
+                Files.createDirectories(folder);
+            }
+            ImageIO.write(picture(), "png", file.toFile());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public void close() {
+        doFx(() -> {
+            desk.stop();
+            stage.hide();
+        });
+        jobs.close();
+        try {
+            preferences.removeNode();
+        } catch (java.util.prefs.BackingStoreException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}
