@@ -159,8 +159,9 @@ class DrawnPlanTest {
         folder.with("deck.dxf", "0\nSECTION\n2\nENTITIES\n0\nLWPOLYLINE\n8\nopening\n70\n1\n0\nENDSEC\n0\nEOF\n");
 
         assertThat(Reads.findings(folder))
-                .containsExactly("deck.dxf:6: deck.dxf: A line of layer \"opening\", entity 1 has only 0 points. It is left"
-                        + " out of the plan.");
+                .containsExactly(
+                        "deck.dxf:6: deck.dxf: A line of layer \"opening\", entity 1 has only 0 points. It is left"
+                                + " out of the plan.");
     }
 
     @Test
