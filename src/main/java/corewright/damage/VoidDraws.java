@@ -18,7 +18,7 @@ final class VoidDraws {
     private static final double NEGLIGIBLE = 0.01;
 
     /** More nodes cost the third power in time; the lattice is coarsened until they are fewer. */
-    private static final int MOST_NODES = 700;
+    private static final int MOST_NODES = 500;
 
     /**
      * Departures from the mean are widened by this: range and sill are taken as known once fitted, and the priors are

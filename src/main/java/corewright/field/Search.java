@@ -25,7 +25,7 @@ final class Search {
 
     private static final int[][] STEPS = {{1, 0}, {-1, 0}, {0, 1}, {0, -1}, {1, 1}, {-1, -1}};
 
-    private record Part(Places places, List<Site> observed) {}
+    private record Part(int[] members, Places places, List<Site> observed) {}
 
     /** Sites of each part; {@code score} is the logarithm of their probability and the prior's. */
     record Trial(int r, int s, List<ExpectationPropagation> sites, double score) {}
@@ -44,6 +44,7 @@ final class Search {
                 blocks.stream().sorted(telling.reversed()).limit(MOST_BLOCKS).toList();
         for (int[] block : asked) {
             parts.add(new Part(
+                    block,
                     places.only(block),
                     Arrays.stream(block).mapToObj(observed::get).toList()));
         }
@@ -53,8 +54,12 @@ final class Search {
         return !(site instanceof Site.Interval s) || mean < s.low() || mean > s.high();
     }
 
-    /** Range and sill of the best trial, and the drift coefficients as the observations leave them. */
-    Model best() {
+    /**
+     * Range and sill of the best trial, and the drift coefficients as the observations leave them.
+     *
+     * @param start is given the sites of the best trial, for the final run to start from
+     */
+    Model best(Sites start) {
         Trial best = trial(
                 prior.range().trials().indexOf(prior.range().mode()),
                 prior.sill().trials().indexOf(prior.sill().mode()),
@@ -62,14 +67,17 @@ final class Search {
         Trial from;
         do {
             from = best;
-            Trial start = from;
+            Trial middle = from;
             List<Trial> around =
-                    Arrays.stream(STEPS).parallel().filter(step -> there(start, step)).map(step -> tried(start, step)).toList();
+                    Arrays.stream(STEPS).parallel().filter(step -> there(middle, step)).map(step -> tried(middle, step)).toList();
             for (Trial trial : around) {
                 tried.put(List.of(trial.r, trial.s), trial);
                 best = trial.score > best.score ? trial : best;
             }
         } while (best != from);
+        for (int i = 0; i < parts.size(); i++) {
+            start.take(best.sites.get(i), parts.get(i).members);
+        }
         return informed(best);
     }
 
