@@ -54,13 +54,7 @@ final class BayFields {
     record Seen(List<Observation> wet, List<Observation> loose, List<Observation> empty) {}
 
     /** @param earlier the same bay with other readings, whose ranges, sills and drifts are kept; null to fit them */
-    BayFields(
-            Bay bay,
-            Frame frame,
-            Seen seen,
-            Settings settings,
-            Cores cores,
-            @Nullable BayFields earlier) {
+    BayFields(Bay bay, Frame frame, Seen seen, Settings settings, Cores cores, @Nullable BayFields earlier) {
         this.bay = bay;
         this.frame = frame;
         wetSeen = seen.wet;
@@ -107,7 +101,12 @@ final class BayFields {
             voidTerm2[i] = Priors.insideTerm(insideMm[i]);
         }
         empty = fit(
-                Priors.VOID, few, earlier == null ? null : earlier.empty, voidSeen, nearest(voidTerm1), nearest(voidTerm2));
+                Priors.VOID,
+                few,
+                earlier == null ? null : earlier.empty,
+                voidSeen,
+                nearest(voidTerm1),
+                nearest(voidTerm2));
         LatentField.Estimate u = empty.at(cellPlaces(voidTerm1, voidTerm2));
         pVoid = new double[cells.length];
         depthMm = new double[cells.length];

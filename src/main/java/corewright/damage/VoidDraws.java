@@ -22,9 +22,9 @@ final class VoidDraws {
 
     /**
      * Departures from the mean are widened by this: range and sill are taken as known once fitted, and the priors are
-     * rough. Chosen on simulated decks so that eight of ten true volumes fall between P10 and P90.
+     * rough. Chosen on simulated decks so that seven to nine of ten true volumes fall between P10 and P90.
      */
-    private static final double WIDEN = 1.3;
+    private static final double WIDEN = 1.6;
 
     private final BayFields fields;
     private final double cellMm2;

@@ -58,7 +58,8 @@ final class Blocks {
     }
 
     private static double spread(double[] values) {
-        return Arrays.stream(values).max().orElse(0) - Arrays.stream(values).min().orElse(0);
+        return Arrays.stream(values).max().orElse(0)
+                - Arrays.stream(values).min().orElse(0);
     }
 
     private static double along(Places p, int i, int axis) {
@@ -66,9 +67,7 @@ final class Blocks {
     }
 
     private static int[] side(Places p, int[] members, int axis, double at, boolean low) {
-        return Arrays.stream(members)
-                .filter(i -> along(p, i, axis) < at == low)
-                .toArray();
+        return Arrays.stream(members).filter(i -> along(p, i, axis) < at == low).toArray();
     }
 
     /** The members of each block, in a fixed order of blocks; a block may be empty. */

@@ -52,7 +52,8 @@ public final class Places {
     /** Side of the square each place would have to itself if they were spread evenly; 1 at least. */
     double spacing() {
         double width = Arrays.stream(x).max().orElse(0) - Arrays.stream(x).min().orElse(0);
-        double height = Arrays.stream(y).max().orElse(0) - Arrays.stream(y).min().orElse(0);
+        double height =
+                Arrays.stream(y).max().orElse(0) - Arrays.stream(y).min().orElse(0);
         return Math.max(1, Math.sqrt(width * height / Math.max(1, x.length)));
     }
 

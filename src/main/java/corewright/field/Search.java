@@ -25,12 +25,13 @@ final class Search {
 
     private static final int[][] STEPS = {{1, 0}, {-1, 0}, {0, 1}, {0, -1}, {1, 1}, {-1, -1}};
 
-    private record Part(int[] members, Places places, List<Site> observed) {}
+    private record Part(Places places, List<Site> observed) {}
 
     /** Sites of each part; {@code score} is the logarithm of their probability and the prior's. */
     record Trial(int r, int s, List<ExpectationPropagation> sites, double score) {}
 
     private final LatentPrior prior;
+    private final List<int[]> asked;
     private final List<Part> parts = new ArrayList<>();
     private final Map<List<Integer>, Trial> tried = new HashMap<>();
 
@@ -38,13 +39,12 @@ final class Search {
         this.prior = prior;
         Model model = Model.of(prior, prior.range().mode(), prior.sill().mode());
         double[] mean = model.mean(places);
-        Comparator<int[]> telling = Comparator.comparingLong((int[] block) ->
-                Arrays.stream(block).filter(i -> tells(observed.get(i), mean[i])).count());
-        List<int[]> asked =
-                blocks.stream().sorted(telling.reversed()).limit(MOST_BLOCKS).toList();
+        Comparator<int[]> telling = Comparator.comparingLong((int[] block) -> Arrays.stream(block)
+                .filter(i -> tells(observed.get(i), mean[i]))
+                .count());
+        asked = blocks.stream().sorted(telling.reversed()).limit(MOST_BLOCKS).toList();
         for (int[] block : asked) {
             parts.add(new Part(
-                    block,
                     places.only(block),
                     Arrays.stream(block).mapToObj(observed::get).toList()));
         }
@@ -60,6 +60,15 @@ final class Search {
      * @param start is given the sites of the best trial, for the final run to start from
      */
     Model best(Sites start) {
+        Trial best = climb();
+        for (int i = 0; i < parts.size(); i++) {
+            start.take(best.sites.get(i), asked.get(i));
+        }
+        return informed(best);
+    }
+
+    /** The best trial. */
+    Trial climb() {
         Trial best = trial(
                 prior.range().trials().indexOf(prior.range().mode()),
                 prior.sill().trials().indexOf(prior.sill().mode()),
@@ -68,17 +77,17 @@ final class Search {
         do {
             from = best;
             Trial middle = from;
-            List<Trial> around =
-                    Arrays.stream(STEPS).parallel().filter(step -> there(middle, step)).map(step -> tried(middle, step)).toList();
+            List<Trial> around = Arrays.stream(STEPS)
+                    .parallel()
+                    .filter(step -> there(middle, step))
+                    .map(step -> tried(middle, step))
+                    .toList();
             for (Trial trial : around) {
                 tried.put(List.of(trial.r, trial.s), trial);
                 best = trial.score > best.score ? trial : best;
             }
         } while (best != from);
-        for (int i = 0; i < parts.size(); i++) {
-            start.take(best.sites.get(i), parts.get(i).members);
-        }
-        return informed(best);
+        return best;
     }
 
     private boolean there(Trial from, int[] step) {
@@ -102,8 +111,7 @@ final class Search {
         double score = prior.range().logPrior(range) + prior.sill().logPrior(sill);
         List<ExpectationPropagation> sites = new ArrayList<>();
         for (Part part : parts) {
-            var own = new ExpectationPropagation(
-                    part.observed, model.mean(part.places), model.covariance(part.places));
+            var own = new ExpectationPropagation(part.observed, model.mean(part.places), model.covariance(part.places));
             if (from != null) {
                 own.startFrom(from.sites.get(sites.size()));
             }
@@ -116,9 +124,7 @@ final class Search {
 
     private Model informed(Trial best) {
         Model model = Model.of(
-                prior,
-                prior.range().trials().get(best.r),
-                prior.sill().trials().get(best.s));
+                prior, prior.range().trials().get(best.r), prior.sill().trials().get(best.s));
         Drift drift = new Drift(model);
         for (int i = 0; i < parts.size(); i++) {
             drift.add(parts.get(i).places, best.sites.get(i));

@@ -39,7 +39,12 @@ record DeckScore(String deck, Overlap overlap, Quantiles litres, double trueLitr
                 overlap(truth.loose(), truth::looseAt, map, r -> r.condition().loose()),
                 overlap(truth.depth(), truth::emptyAt, map, r -> r.condition() == Condition.VOID));
         return new DeckScore(
-                name, overlap, map.voidMm3().times(1e-6), truth.litres(), map.regions().size(), millis);
+                name,
+                overlap,
+                map.voidMm3().times(1e-6),
+                truth.litres(),
+                map.regions().size(),
+                millis);
     }
 
     private static boolean wet(Region r) {
@@ -51,7 +56,8 @@ record DeckScore(String deck, Overlap overlap, Quantiles litres, double trueLitr
     /** Square metres where the map is wrong on water, and on looseness, added up. */
     static double wrongM2(DamageMap map, Truth truth) {
         return differing(truth.wet(), truth::wetAt, map, DeckScore::wet)
-                + differing(truth.loose(), truth::looseAt, map, r -> r.condition().loose());
+                + differing(
+                        truth.loose(), truth::looseAt, map, r -> r.condition().loose());
     }
 
     private static double differing(TruthGrid grid, IntPredicate truth, DamageMap map, Predicate<Region> counts) {

@@ -76,7 +76,12 @@ final class InventedDeck {
             Coordinate at = new Coordinate(lengthMm * random.nextDouble(), widthMm * random.nextDouble());
             fittings.add(at);
             features.add(new Feature.Fitting(
-                    origin("plan.csv", i), "fitting " + i, GEOMETRY.createPoint(at), random.nextDouble() < 0.6, false, 60));
+                    origin("plan.csv", i),
+                    "fitting " + i,
+                    GEOMETRY.createPoint(at),
+                    random.nextDouble() < 0.6,
+                    false,
+                    60));
         }
         truth = new InventedTruth(kind, random, lengthMm, widthMm, coreMm, fittings);
         if (random.nextInt(3) == 0) {
@@ -112,7 +117,10 @@ final class InventedDeck {
     }
 
     private double share(Moisture m, double share) {
-        Meter meter = meters.stream().filter(x -> x.name().equals(m.meter())).findFirst().orElseThrow();
+        Meter meter = meters.stream()
+                .filter(x -> x.name().equals(m.meter()))
+                .findFirst()
+                .orElseThrow();
         double dry = meter.dry() == null ? 0 : meter.dry();
         return dry + 2 * share * ((meter.wet() == null ? 0 : meter.wet()) - dry);
     }
@@ -142,7 +150,9 @@ final class InventedDeck {
         double span = 2 * ((meter.wet() == null ? 0 : meter.wet()) - dry);
         double s = 1 / (1 + Math.exp(-truth.wetInner(x, y) / 40)) + 0.05 * random.nextGaussian();
         for (Feature f : features) {
-            if (f instanceof Feature.Fitting g && g.metal() && g.geometry().getCoordinate().distance(new Coordinate(x, y)) < 100) {
+            if (f instanceof Feature.Fitting g
+                    && g.metal()
+                    && g.geometry().getCoordinate().distance(new Coordinate(x, y)) < 100) {
                 s += 0.5 * random.nextDouble() * random.nextInt(2);
             }
         }
@@ -172,7 +182,12 @@ final class InventedDeck {
         double us = (200 + 8 * random.nextGaussian()) * (sound == Sound.SOUND ? 1 : sound == Sound.DULL ? 1.45 : 2.5);
         String id = "T" + (taps.size() + 1);
         return new Tap(
-                origin("taps.csv", taps.size() + 2), id, spot(x, y), timed ? null : sound, timed ? us : null, Side.OUTER);
+                origin("taps.csv", taps.size() + 2),
+                id,
+                spot(x, y),
+                timed ? null : sound,
+                timed ? us : null,
+                Side.OUTER);
     }
 
     private Probe probe(double x, double y) {
@@ -188,7 +203,9 @@ final class InventedDeck {
     private Feeler feeler(Spot from) {
         double angle = 2 * Math.PI * random.nextDouble();
         double length = 0;
-        while (length < 500 && truth.depthMm(at(from.xMm(), length, Math.cos(angle)), at(from.yMm(), length, Math.sin(angle))) > 1) {
+        while (length < 500
+                && truth.depthMm(at(from.xMm(), length, Math.cos(angle)), at(from.yMm(), length, Math.sin(angle)))
+                        > 1) {
             length += 10;
         }
         Spot tip = spot(at(from.xMm(), length, Math.cos(angle)), at(from.yMm(), length, Math.sin(angle)));

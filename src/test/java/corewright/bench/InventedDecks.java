@@ -69,8 +69,10 @@ public final class InventedDecks {
         tally.wet.add(surfaces.pWet(), truth.wet(), truth::wetAt);
         tally.loose.add(surfaces.pLoose(), truth.loose(), truth::looseAt);
         if (kind == Kind.NONE) {
-            tally.falseM2.add(
-                    map.regions().stream().mapToDouble(r -> r.likely().getArea()).sum() / 1e6);
+            tally.falseM2.add(map.regions().stream()
+                            .mapToDouble(r -> r.likely().getArea())
+                            .sum()
+                    / 1e6);
         } else if (gains) {
             double wrong = DeckScore.wrongM2(map, truth);
             List<NextReading> next = map.faces().get(0).next();

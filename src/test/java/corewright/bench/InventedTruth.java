@@ -29,7 +29,13 @@ final class InventedTruth {
 
     /** A patch about a line; {@code wetFrom} and the others are inner distances, infinite where it never comes to that. */
     private record Patch(
-            LineSegment spine, double radius, double wetFrom, double looseFrom, double voidFrom, double deepMm, Waves edge) {
+            LineSegment spine,
+            double radius,
+            double wetFrom,
+            double looseFrom,
+            double voidFrom,
+            double deepMm,
+            Waves edge) {
         double inner(double x, double y) {
             return radius - spine.distance(new Coordinate(x, y)) + radius * edge.at(x, y);
         }
@@ -65,11 +71,12 @@ final class InventedTruth {
     InventedTruth(Kind kind, Random random, double lengthMm, double widthMm, double coreMm, List<Coordinate> fittings) {
         this.coreMm = coreMm;
         switch (kind) {
-            case FITTINGS -> fittings.forEach(f -> {
-                if (random.nextDouble() < 0.5) {
-                    add(random, spot(f), 120 + 280 * random.nextDouble(), true);
-                }
-            });
+            case FITTINGS ->
+                fittings.forEach(f -> {
+                    if (random.nextDouble() < 0.5) {
+                        add(random, spot(f), 120 + 280 * random.nextDouble(), true);
+                    }
+                });
             case EDGE -> {
                 double y = random.nextBoolean() ? 0 : widthMm;
                 double from = 0.5 * lengthMm * random.nextDouble();
@@ -128,11 +135,17 @@ final class InventedTruth {
 
     /** Inner distance from where water begins, millimetres; far below zero where there is none near. */
     double wetInner(double x, double y) {
-        return patches.stream().mapToDouble(p -> p.inner(x, y) - p.wetFrom).max().orElse(-1e4);
+        return patches.stream()
+                .mapToDouble(p -> p.inner(x, y) - p.wetFrom)
+                .max()
+                .orElse(-1e4);
     }
 
     double looseInner(double x, double y) {
-        return patches.stream().mapToDouble(p -> p.inner(x, y) - p.looseFrom).max().orElse(-1e4);
+        return patches.stream()
+                .mapToDouble(p -> p.inner(x, y) - p.looseFrom)
+                .max()
+                .orElse(-1e4);
     }
 
     /** Thinning to the rim over some 80 mm. */

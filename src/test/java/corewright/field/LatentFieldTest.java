@@ -132,7 +132,9 @@ class LatentFieldTest {
         Places places = new Places(new double[] {0, 100}, new double[] {0, 0});
         List<Site> values = List.of(new Site.Value(3, 1), new Site.Value(2, 2));
 
-        double evidence = new Search(prior, places, values).best().score();
+        double evidence = new Search(prior, places, values, Blocks.of(places).members(places))
+                .climb()
+                .score();
 
         double c = 4 * 2 * Math.exp(-1);
         double det = 5 * 8 - c * c;
