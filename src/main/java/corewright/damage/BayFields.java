@@ -111,13 +111,7 @@ final class BayFields {
         pVoid = new double[cells.length];
         depthMm = new double[cells.length];
         depthSdMm = new double[cells.length];
-        for (int i = 0; i < cells.length; i++) {
-            setVoid(
-                    i,
-                    u.above(i, VoidEvidence.latent(settings.thresholds().voidDepthMm(), coreMm[i])),
-                    u.mean(i),
-                    u.sd(i));
-        }
+        setVoids(u, settings.thresholds().voidDepthMm());
     }
 
     private static boolean[] insideFlags(Frame frame, Bay bay, int[] cells) {
@@ -197,6 +191,12 @@ final class BayFields {
         }
         index[i] = sum;
         indexSd[i] = Math.sqrt(Math.max(0, squares - sum * sum));
+    }
+
+    private void setVoids(LatentField.Estimate u, double thresholdMm) {
+        for (int i = 0; i < cells.length; i++) {
+            setVoid(i, u.above(i, VoidEvidence.latent(thresholdMm, coreMm[i])), u.mean(i), u.sd(i));
+        }
     }
 
     /** Void implies loose: the share of a void that looseness does not allow is taken away from depth alike. */

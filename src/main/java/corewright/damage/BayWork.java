@@ -4,6 +4,7 @@ import corewright.survey.Face;
 import corewright.survey.Laminate;
 import corewright.survey.Settings;
 import corewright.survey.Survey;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -15,7 +16,7 @@ record BayWork(
         VoidDraws draws,
         Regions regions,
         List<Undecided> undecided,
-        double[] totalMm3) { // kept inside the package, never written to
+        List<Double> totalMm3) {
 
     /** Everything a bay's result depends on, but for what was frozen. */
     record Input(Face face, Bay bay, BayFields.Seen seen, List<Laminate> laminates, Settings settings) {
@@ -40,6 +41,8 @@ record BayWork(
                 draws,
                 new Regions(fields, frame, settings.thresholds(), draws),
                 UndecidedAreas.of(fields, frame, settings.thresholds()),
-                draws.volumesMm3(new int[fields.cells.length], 1)[0]);
+                Arrays.stream(draws.volumesMm3(new int[fields.cells.length], 1)[0])
+                        .boxed()
+                        .toList());
     }
 }

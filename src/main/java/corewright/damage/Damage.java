@@ -21,7 +21,9 @@ public final class Damage {
      * @param frozen what was fitted before it: ranges, sills and drifts are kept, so that the map moves only where the
      *     readings do, and bays that did not change are taken over. Fit afresh when the editing is done.
      */
-    public static Fitted fit(Survey survey, Parameters frozen) {
+    public static Fitted fit(Survey whole, Parameters frozen) {
+        Judged judged = new Judged(whole);
+        Survey survey = judged.survey();
         Map<String, MeterScale> scales = MeterScale.all(survey);
         TapScale taps = new TapScale(survey);
         double[] voidMm3 = new double[survey.settings().numerics().realisations()];
@@ -29,7 +31,7 @@ public final class Damage {
         List<RegionDraft> drafts = new ArrayList<>();
         List<BayWork> bays = new ArrayList<>();
         for (Face face : survey.faces()) {
-            FaceWork work = new FaceWork(survey, face, scales, taps, frozen);
+            FaceWork work = new FaceWork(judged, face, scales, taps, frozen);
             work.addVoidMm3(voidMm3);
             drafts.addAll(work.drafts());
             bays.addAll(work.bays());

@@ -21,15 +21,17 @@ final class Doubts {
 
     private final Face face;
     private final int few;
+    private final Judged judged;
     private final List<Finding> findings = new ArrayList<>();
 
-    private Doubts(Face face, Settings settings) {
+    private Doubts(Face face, Settings settings, Judged judged) {
+        this.judged = judged;
         this.face = face;
         few = settings.numerics().fewReadings();
     }
 
-    static List<Finding> of(Face face, Settings settings, List<BayFields> bays) {
-        Doubts doubts = new Doubts(face, settings);
+    static List<Finding> of(Face face, Settings settings, List<BayFields> bays, Judged judged) {
+        Doubts doubts = new Doubts(face, settings, judged);
         for (BayFields bay : bays) {
             doubts.contradictions(bay.wetSeen, bay.wet);
             doubts.contradictions(bay.looseSeen, bay.loose);
@@ -41,6 +43,9 @@ final class Doubts {
     private void contradictions(List<Observation> seen, LatentField field) {
         for (int i = 0; i < seen.size(); i++) {
             Reading reading = seen.get(i).reading();
+            if (judged.trusted(reading)) {
+                continue;
+            }
             double doubt = field.doubt(i);
             double surprise = Math.abs(field.surprise(i));
             if (doubt > 0.5) {

@@ -33,14 +33,15 @@ final class FaceWork {
     private final List<RegionDraft> drafts = new ArrayList<>();
 
     /** @param frozen what was fitted to an earlier state of the survey, by bay */
-    FaceWork(Survey survey, Face face, Map<String, MeterScale> scales, TapScale tapScale, Parameters frozen) {
-        this.survey = survey;
+    FaceWork(Judged judged, Face face, Map<String, MeterScale> scales, TapScale tapScale, Parameters frozen) {
+        survey = judged.survey();
         this.face = face;
         settings = survey.settings();
         plan = Plan.of(face);
         frame = Frame.over(face.outline(), settings.numerics().cellMm());
         voidMm3 = new double[settings.numerics().realisations()];
         findings.addAll(plan.findings());
+        findings.addAll(judged.findings(face.name()));
         Readings readings = survey.readings().on(face.name());
         findings.addAll(MeterScale.findings(scales, readings.moisture()));
         setAside(readings);
@@ -48,19 +49,18 @@ final class FaceWork {
         for (Bay bay : plan.bays()) {
             Readings own = in(bay, readings);
             var seen = new BayFields.Seen(
-                    WetEvidence.of(face, own, settings.thresholds(), scales, findings),
-                    inside(bay, LooseEvidence.of(own, tapScale, findings)),
-                    inside(bay, VoidEvidence.of(survey, own, tapScale)));
+                    judged.heard(WetEvidence.of(face, own, settings.thresholds(), scales, judged, findings)),
+                    judged.heard(inside(bay, LooseEvidence.of(own, tapScale, findings))),
+                    judged.heard(inside(bay, VoidEvidence.of(survey, own, tapScale))));
             work(BayWork.Input.of(survey, face, bay, seen), frozen.of(bay));
         }
-        findings.addAll(Doubts.of(face, settings, bays));
+        findings.addAll(Doubts.of(face, settings, bays, judged));
     }
 
     private void work(BayWork.Input input, @Nullable BayWork earlier) {
         BayWork work = BayWork.of(input, frame, coreOfCell(), earlier);
-        double[] total = work.totalMm3();
-        for (int d = 0; d < total.length; d++) {
-            voidMm3[d] += total[d];
+        for (int d = 0; d < voidMm3.length; d++) {
+            voidMm3[d] += work.totalMm3().get(d);
         }
         works.add(work);
         bays.add(work.fields());

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a meter's scale means on this boat.
@@ -34,23 +35,75 @@ record MeterScale(Meter meter, double dry, double wet, double repeatability, Lis
 
     /** The scale of every meter of the survey, by name. */
     static Map<String, MeterScale> all(Survey survey) {
+        Map<String, List<Moisture>> readings = new LinkedHashMap<>();
+        survey.meters().forEach(m -> readings.put(m.name(), new ArrayList<>()));
+        for (Moisture m : latest(survey.readings().moisture())) {
+            List<Moisture> own = readings.get(m.meter());
+            if (own != null) {
+                own.add(m);
+            }
+        }
         Map<String, MeterScale> scales = new LinkedHashMap<>();
         for (Meter meter : survey.meters()) {
-            List<Moisture> readings = survey.readings().moisture().stream()
-                    .filter(m -> m.meter().equals(meter.name()))
-                    .toList();
-            scales.put(meter.name(), of(meter, latest(readings)));
+            List<Moisture> own = readings.getOrDefault(meter.name(), List.of());
+            Match match = meter.dry() != null && meter.wet() != null ? null : match(survey, meter, readings);
+            scales.put(meter.name(), of(meter, own, match));
         }
         return scales;
     }
 
-    private static MeterScale of(Meter meter, List<Moisture> readings) {
+    /** A meter whose scale is known, and the line to it. */
+    private record Match(Meter known, MeterMatch line) {}
+
+    /** The known meter read at most places in common with this one; null where there is none. */
+    private static @Nullable Match match(Survey survey, Meter meter, Map<String, List<Moisture>> readings) {
+        Match best = null;
+        for (Meter known : survey.meters()) {
+            if (known.equals(meter) || known.dry() == null || known.wet() == null) {
+                continue;
+            }
+            MeterMatch line = MeterMatch.of(
+                    readings.getOrDefault(meter.name(), List.of()), readings.getOrDefault(known.name(), List.of()));
+            if (line != null && (best == null || line.places() > best.line.places())) {
+                best = new Match(known, line);
+            }
+        }
+        return best;
+    }
+
+    private static MeterScale of(Meter meter, List<Moisture> readings, @Nullable Match match) {
         List<Finding> findings = new ArrayList<>();
-        Double given = meter.dry();
-        double dry = given != null ? given : dryFrom(meter, readings, findings);
+        Double dryGiven = meter.dry();
         Double wetGiven = meter.wet();
+        if (match != null) {
+            Double knownDry = match.known.dry();
+            Double knownWet = match.known.wet();
+            if (dryGiven == null && knownDry != null && readings.stream().noneMatch(Moisture::reference)) {
+                dryGiven = Math.max(0, match.line.onOwnScale(knownDry));
+            }
+            if (wetGiven == null && knownWet != null) {
+                wetGiven = match.line.onOwnScale(knownWet);
+            }
+            findings.add(matched(meter, readings, match));
+        }
+        double dry = dryGiven != null ? dryGiven : dryFrom(meter, readings, findings);
         double wet = wetGiven != null && wetGiven > dry ? wetGiven : wetFrom(meter, dry, readings, findings);
-        return new MeterScale(meter, dry, wet, repeatability(readings, 2 * (wet - dry)), List.copyOf(findings));
+        double repeatability = repeatability(meter, readings, 2 * (wet - dry));
+        return new MeterScale(meter, dry, wet, repeatability, List.copyOf(findings));
+    }
+
+    private static Finding matched(Meter meter, List<Moisture> readings, Match match) {
+        return finding(
+                meter,
+                readings,
+                String.format(
+                        Locale.ROOT,
+                        "what meter %s leaves unsaid of its scale is taken from meter %s by a straight line through %d"
+                                + " places read with both",
+                        meter.name(),
+                        match.known.name(),
+                        match.line.places()),
+                "the two are read as one; more common places, wet ones among them, make the line surer");
     }
 
     /** 0 at dry, 0.5 at wet, 1 at twice the step from dry to wet. */
@@ -61,14 +114,16 @@ record MeterScale(Meter meter, double dry, double wet, double repeatability, Lis
     private static double dryFrom(Meter meter, List<Moisture> readings, List<Finding> findings) {
         double[] reference = readings.stream()
                 .filter(Moisture::reference)
-                .mapToDouble(Moisture::value)
+                .mapToDouble(m -> PinMeter.value(meter, m))
                 .sorted()
                 .toArray();
         if (reference.length > 0) {
             return median(reference);
         }
-        double[] sorted =
-                readings.stream().mapToDouble(Moisture::value).sorted().toArray();
+        double[] sorted = readings.stream()
+                .mapToDouble(m -> PinMeter.value(meter, m))
+                .sorted()
+                .toArray();
         double dry = sorted.length == 0 ? 0 : sorted[(int) Math.floor(LOW_END * (sorted.length - 1))];
         findings.add(finding(
                 meter,
@@ -106,13 +161,17 @@ record MeterScale(Meter meter, double dry, double wet, double repeatability, Lis
     }
 
     /** Pooled standard deviation of readings repeated at one place, as a share of the span. */
-    private static double repeatability(List<Moisture> readings, double span) {
+    private static double repeatability(Meter meter, List<Moisture> readings, double span) {
         double squares = 0;
         int freedom = 0;
         for (List<Moisture> same : atOnePlace(readings)) {
-            double mean = same.stream().mapToDouble(Moisture::value).average().orElse(0);
+            double mean = same.stream()
+                    .mapToDouble(m -> PinMeter.value(meter, m))
+                    .average()
+                    .orElse(0);
             for (Moisture m : same) {
-                squares += (m.value() - mean) * (m.value() - mean);
+                double off = PinMeter.value(meter, m) - mean;
+                squares += off * off;
             }
             freedom += same.size() - 1;
         }

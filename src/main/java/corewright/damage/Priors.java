@@ -36,7 +36,7 @@ final class Priors {
             Matern.THREE_HALVES,
             List.of(new Coefficient(0.25, 0.25), new Coefficient(0.25, 0.25), new Coefficient(0.25, 0.25)),
             new Scale(List.of(60.0, 90.0, 120.0), 120, RANGE_LOG_SD),
-            Scale.fixed(1));
+            new Scale(List.of(0.25, 0.5, 1.0), 0.5, SILL_LOG_SD));
 
     private Priors() {}
 

@@ -18,13 +18,13 @@ final class VoidDraws {
     private static final double NEGLIGIBLE = 0.01;
 
     /** More nodes cost the third power in time; the lattice is coarsened until they are fewer. */
-    private static final int MOST_NODES = 700;
+    private static final int MOST_NODES = 500;
 
     /**
      * Departures from the mean are widened by this: range and sill are taken as known once fitted, and the priors are
-     * rough. Chosen on simulated decks so that eight of ten true volumes fall between P10 and P90.
+     * rough. Chosen on simulated decks so that seven to nine of ten true volumes fall between P10 and P90.
      */
-    private static final double WIDEN = 1.3;
+    private static final double WIDEN = 1.6;
 
     private final BayFields fields;
     private final double cellMm2;

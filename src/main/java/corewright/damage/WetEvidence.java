@@ -43,10 +43,12 @@ final class WetEvidence {
     private final Face face;
     private final Thresholds thresholds;
     private final Map<String, MeterScale> scales;
+    private final Judged judged;
     private final List<Observation> observations = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
 
-    private WetEvidence(Face face, Thresholds thresholds, Map<String, MeterScale> scales) {
+    private WetEvidence(Face face, Thresholds thresholds, Map<String, MeterScale> scales, Judged judged) {
+        this.judged = judged;
         this.face = face;
         this.thresholds = thresholds;
         this.scales = scales;
@@ -58,8 +60,9 @@ final class WetEvidence {
             Readings readings,
             Thresholds thresholds,
             Map<String, MeterScale> scales,
+            Judged judged,
             List<Finding> findings) {
-        WetEvidence evidence = new WetEvidence(face, thresholds, scales);
+        WetEvidence evidence = new WetEvidence(face, thresholds, scales, judged);
         for (MeterScale scale : scales.values()) {
             List<Moisture> own = readings.moisture().stream()
                     .filter(m -> m.meter().equals(scale.meter().name()))
@@ -79,11 +82,14 @@ final class WetEvidence {
     private void addMoisture(List<Moisture> repeats) {
         Moisture first = repeats.get(0);
         MeterScale scale = scaleOf(first);
-        double value = repeats.stream().mapToDouble(Moisture::value).average().orElseThrow();
+        double value = repeats.stream()
+                .mapToDouble(m -> PinMeter.value(scale.meter(), m))
+                .average()
+                .orElseThrow();
         boolean offScale = first.offScale() || value >= scale.meter().fullScale();
         double share = scale.share(offScale ? Math.max(value, scale.meter().fullScale()) : value);
         double error = scale.repeatability() / Math.sqrt(repeats.size());
-        String metal = share > END ? nearMetal(first.spot()) : "";
+        String metal = share > END && !judged.trusted(repeats) ? nearMetal(first.spot()) : "";
         if (!metal.isEmpty()) {
             observations.add(new Observation(first.spot(), falselyHigh(share, error), first));
             findings.add(doubtMetal(first, metal));

@@ -57,6 +57,16 @@ final class ExpectationPropagation {
         System.arraycopy(other.shift, 0, shift, 0, n);
     }
 
+    /** Starts from sites known roughly; those not heard yet stay as they are. */
+    void startFrom(Sites sites) {
+        for (int i = 0; i < n; i++) {
+            if (sites.precision(i) > 0 && this.sites.get(i) instanceof Site.Interval) {
+                precision[i] = sites.precision(i);
+                shift[i] = sites.shift(i) - precision[i] * mean[i];
+            }
+        }
+    }
+
     /** Rounds until settled; true when the sites stopped moving. */
     boolean run(int rounds, double tolerance) {
         update();

@@ -2,6 +2,7 @@ package corewright.field;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,13 +43,12 @@ public final class LatentField {
     private final Blocks layout;
     private final Model fitted;
     private final List<Block> blocks;
-    private final double[] precision;
-    private final double[] shift;
+    private final Sites sites;
     private final double[] doubt;
     private final double[] surprise;
 
     /** A block's observations, its own first, and what came of them. */
-    private record Block(int own, Places places, List<Site> observed, ExpectationPropagation sites, boolean settled) {}
+    private record Block(int own, Places places, List<Site> observed, ExpectationPropagation run, boolean settled) {}
 
     private LatentField(
             LatentPrior prior, Places places, List<Site> observed, Blocks layout, @Nullable LatentField earlier) {
@@ -57,30 +57,29 @@ public final class LatentField {
         this.observed = observed;
         this.layout = layout;
         List<int[]> members = layout.members(places);
-        fitted = earlier != null ? earlier.fitted : new Search(prior, places, observed, members).best();
+        Sites start = earlier == null ? new Sites(places.size()) : earlier.remembered(places, observed);
+        fitted = earlier != null ? earlier.fitted : new Search(prior, places, observed, members).best(start);
         Model model = members.size() == 1 ? Model.of(prior, fitted.range, fitted.sill) : fitted;
         blocks = IntStream.range(0, members.size())
                 .parallel()
-                .mapToObj(b -> solved(model, members.get(b), earlier == null ? null : earlier.blocks.get(b)))
+                .mapToObj(b -> solved(model, members.get(b), start, earlier == null ? null : earlier.blocks.get(b)))
                 .toList();
         int n = places.size();
-        precision = new double[n];
-        shift = new double[n];
+        sites = new Sites(n);
         doubt = new double[n];
         surprise = new double[n];
         for (int b = 0; b < blocks.size(); b++) {
-            ExpectationPropagation sites = blocks.get(b).sites;
+            ExpectationPropagation run = blocks.get(b).run;
             int[] own = members.get(b);
+            sites.take(run, own);
             for (int i = 0; i < own.length; i++) {
-                precision[own[i]] = sites.precision(i);
-                shift[own[i]] = sites.shift(i);
-                doubt[own[i]] = sites.doubt(i);
-                surprise[own[i]] = sites.surprise(i);
+                doubt[own[i]] = run.doubt(i);
+                surprise[own[i]] = run.surprise(i);
             }
         }
     }
 
-    private Block solved(Model model, int[] own, @Nullable Block earlier) {
+    private Block solved(Model model, int[] own, Sites start, @Nullable Block earlier) {
         int[] heard = Blocks.withHalo(places, own);
         Places there = places.only(heard);
         List<Site> said = Arrays.stream(heard).mapToObj(observed::get).toList();
@@ -90,8 +89,25 @@ public final class LatentField {
                 && earlier.places.same(there)) {
             return earlier;
         }
-        var sites = new ExpectationPropagation(said, model.mean(there), model.covariance(there));
-        return new Block(own.length, there, said, sites, sites.run(FINAL_ROUNDS, SETTLED));
+        var run = new ExpectationPropagation(said, model.mean(there), model.covariance(there));
+        run.startFrom(start.only(heard));
+        return new Block(own.length, there, said, run, run.run(FINAL_ROUNDS, SETTLED));
+    }
+
+    /** Sites of those observations that were there before, at the same place and saying the same. */
+    private Sites remembered(Places others, List<Site> said) {
+        Map<List<Object>, Integer> known = new HashMap<>();
+        for (int i = 0; i < observed.size(); i++) {
+            known.put(List.of(places.x(i), places.y(i), observed.get(i)), i);
+        }
+        Sites start = new Sites(others.size());
+        for (int i = 0; i < said.size(); i++) {
+            Integer before = known.get(List.of(others.x(i), others.y(i), said.get(i)));
+            if (before != null) {
+                start.copy(sites, before, i);
+            }
+        }
+        return start;
     }
 
     /**
@@ -107,7 +123,8 @@ public final class LatentField {
 
     /**
      * The field from other observations with this one's range, sill and drift. Blocks whose observations are the same are
-     * taken over as they are, which is what makes it quick after a small change; the result does not depend on it.
+     * taken over as they are and the others start from what is known, which is what makes it quick after a small change;
+     * the result differs from a fresh start by no more than the tolerance at which the rounds stop.
      */
     public LatentField with(Places others, List<Site> said) {
         if (others.terms() != prior.drift().size() || said.size() != others.size()) {
@@ -187,11 +204,7 @@ public final class LatentField {
         Model model = which.length == places.size() && blocks.size() == 1
                 ? Model.of(prior, fitted.range, fitted.sill)
                 : fitted;
-        return new Posterior(model, places.only(which), picked(precision, which), picked(shift, which));
-    }
-
-    private static double[] picked(double[] values, int[] which) {
-        return Arrays.stream(which).mapToDouble(i -> values[i]).toArray();
+        return new Posterior(model, places.only(which), sites.only(which));
     }
 
     /**

@@ -1,6 +1,7 @@
 package corewright.field;
 
 import corewright.field.LatentPrior.Coefficient;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -17,12 +18,15 @@ final class Model {
     /** Row-major, coefficients by coefficients. */
     private final double[] driftCovariance;
 
+    private final boolean unknown;
+
     Model(Matern kernel, double range, double sill, double[] drift, double[] driftCovariance) {
         this.kernel = kernel;
         this.range = range;
         this.sill = sill;
         this.drift = drift;
         this.driftCovariance = driftCovariance;
+        unknown = Arrays.stream(driftCovariance).anyMatch(v -> v != 0);
     }
 
     /** The prior as it stands, coefficients independent of each other. */
@@ -72,17 +76,39 @@ final class Model {
     }
 
     double covariance(Places a, int i, Places b, int j) {
+        return covariance(a, i, b, j, drawn(b, j));
+    }
+
+    private double covariance(Places a, int i, Places b, int j, double[] drawn) {
         double dx = a.x(i) - b.x(j);
         double dy = a.y(i) - b.y(j);
         double sum = sill * kernel.correlation(Math.sqrt(dx * dx + dy * dy) / range);
-        for (int k = 0; k < drift.length; k++) {
-            double along = 0;
-            for (int l = 0; l < drift.length; l++) {
-                along += driftCovariance[k * drift.length + l] * b.term(l, j);
-            }
-            sum += a.term(k, i) * along;
+        for (int k = 0; k < drawn.length; k++) {
+            sum += a.term(k, i) * drawn[k];
         }
         return sum;
+    }
+
+    /** V times the terms at a place; empty where all coefficients are known. */
+    private double[] drawn(Places p, int i) {
+        double[] drawn = new double[unknown ? drift.length : 0];
+        for (int k = 0; k < drawn.length; k++) {
+            drawn[k] = withCoefficient(p, i, k);
+        }
+        return drawn;
+    }
+
+    /** Row-major, places by those of the targets that are asked for. */
+    double[] cross(Places places, Places targets, int[] which) {
+        int width = which.length;
+        double[] cross = new double[places.size() * width];
+        for (int j = 0; j < width; j++) {
+            double[] drawn = drawn(targets, which[j]);
+            for (int i = 0; i < places.size(); i++) {
+                cross[i * width + j] = covariance(places, i, targets, which[j], drawn);
+            }
+        }
+        return cross;
     }
 
     /** Row-major n x n. */
@@ -90,8 +116,9 @@ final class Model {
         int n = p.size();
         double[] c = new double[n * n];
         for (int i = 0; i < n; i++) {
+            double[] drawn = drawn(p, i);
             for (int j = i; j < n; j++) {
-                c[i * n + j] = covariance(p, i, p, j);
+                c[i * n + j] = covariance(p, j, p, i, drawn);
                 c[j * n + i] = c[i * n + j];
             }
         }

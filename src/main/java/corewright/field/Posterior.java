@@ -13,7 +13,7 @@ final class Posterior {
     private final double[] weights;
     private final Cholesky factor;
 
-    Posterior(Model model, Places places, double[] precision, double[] shift) {
+    Posterior(Model model, Places places, Sites sites) {
         this.model = model;
         this.places = places;
         int n = places.size();
@@ -22,8 +22,8 @@ final class Posterior {
         weights = new double[n];
         double[] b = new double[n * n];
         for (int i = 0; i < n; i++) {
-            root[i] = Math.sqrt(precision[i]);
-            weights[i] = shift[i] - precision[i] * model.mean(places, i);
+            root[i] = Math.sqrt(sites.precision(i));
+            weights[i] = sites.shift(i) - sites.precision(i) * model.mean(places, i);
         }
         double[] scaled = new double[n];
         for (int i = 0; i < n; i++) {
@@ -45,7 +45,7 @@ final class Posterior {
     /** Mean and standard deviation of the field at some of the targets, into the slots of the same index. */
     void estimate(Places targets, int[] which, double[] mean, double[] sd) {
         int width = which.length;
-        double[] cross = cross(targets, which);
+        double[] cross = model.cross(places, targets, which);
         for (int j = 0; j < width; j++) {
             mean[which[j]] = model.mean(targets, which[j]);
             sd[which[j]] = model.covariance(targets, which[j], targets, which[j]);
@@ -71,7 +71,7 @@ final class Posterior {
     double[] covariance(Places targets) {
         int m = targets.size();
         int[] all = java.util.stream.IntStream.range(0, m).toArray();
-        double[] cross = cross(targets, all);
+        double[] cross = model.cross(places, targets, all);
         reduce(cross, m);
         double[] covariance = new double[m * m];
         for (int i = 0; i < m; i++) {
@@ -85,17 +85,6 @@ final class Posterior {
             Cholesky.minus(covariance, i * m + i, cross, i, m, m - i, factors);
         }
         return covariance;
-    }
-
-    private double[] cross(Places targets, int[] which) {
-        int width = which.length;
-        double[] cross = new double[root.length * width];
-        for (int i = 0; i < root.length; i++) {
-            for (int j = 0; j < width; j++) {
-                cross[i * width + j] = model.covariance(places, i, targets, which[j]);
-            }
-        }
-        return cross;
     }
 
     /** Turns prior covariances, sites by {@code width}, into L⁻¹ T½ times them. */

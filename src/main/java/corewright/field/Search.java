@@ -31,6 +31,7 @@ final class Search {
     record Trial(int r, int s, List<ExpectationPropagation> sites, double score) {}
 
     private final LatentPrior prior;
+    private final List<int[]> asked;
     private final List<Part> parts = new ArrayList<>();
     private final Map<List<Integer>, Trial> tried = new HashMap<>();
 
@@ -41,8 +42,7 @@ final class Search {
         Comparator<int[]> telling = Comparator.comparingLong((int[] block) -> Arrays.stream(block)
                 .filter(i -> tells(observed.get(i), mean[i]))
                 .count());
-        List<int[]> asked =
-                blocks.stream().sorted(telling.reversed()).limit(MOST_BLOCKS).toList();
+        asked = blocks.stream().sorted(telling.reversed()).limit(MOST_BLOCKS).toList();
         for (int[] block : asked) {
             parts.add(new Part(
                     places.only(block),
@@ -54,8 +54,21 @@ final class Search {
         return !(site instanceof Site.Interval s) || mean < s.low() || mean > s.high();
     }
 
-    /** Range and sill of the best trial, and the drift coefficients as the observations leave them. */
-    Model best() {
+    /**
+     * Range and sill of the best trial, and the drift coefficients as the observations leave them.
+     *
+     * @param start is given the sites of the best trial, for the final run to start from
+     */
+    Model best(Sites start) {
+        Trial best = climb();
+        for (int i = 0; i < parts.size(); i++) {
+            start.take(best.sites.get(i), asked.get(i));
+        }
+        return informed(best);
+    }
+
+    /** The best trial. */
+    Trial climb() {
         Trial best = trial(
                 prior.range().trials().indexOf(prior.range().mode()),
                 prior.sill().trials().indexOf(prior.sill().mode()),
@@ -63,18 +76,18 @@ final class Search {
         Trial from;
         do {
             from = best;
-            Trial start = from;
+            Trial middle = from;
             List<Trial> around = Arrays.stream(STEPS)
                     .parallel()
-                    .filter(step -> there(start, step))
-                    .map(step -> tried(start, step))
+                    .filter(step -> there(middle, step))
+                    .map(step -> tried(middle, step))
                     .toList();
             for (Trial trial : around) {
                 tried.put(List.of(trial.r, trial.s), trial);
                 best = trial.score > best.score ? trial : best;
             }
         } while (best != from);
-        return informed(best);
+        return best;
     }
 
     private boolean there(Trial from, int[] step) {

@@ -6,8 +6,6 @@ import corewright.damage.DamageMap;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import corewright.survey.Survey;
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -28,35 +26,52 @@ record DeckScore(String deck, Overlap overlap, Quantiles litres, double trueLitr
     /** Intersection over union of the cells of each kind of damage; NaN where neither truth nor map has any. */
     record Overlap(double wet, double delaminated, double empty) {}
 
-    static DeckScore of(Path folder, Survey survey) throws IOException {
+    /** Maps the survey, timed, and scores the map. */
+    static DeckScore of(String name, Survey survey, Truth truth) {
         long start = System.nanoTime();
         DamageMap map = Damage.map(survey);
-        double millis = (System.nanoTime() - start) / 1e6;
-        TruthGrid wet = TruthGrid.read(folder.resolve("truth-wet.asc"));
-        TruthGrid loose = TruthGrid.read(folder.resolve("truth-delaminated.asc"));
-        TruthGrid depth = TruthGrid.read(folder.resolve("truth-void-depth-mm.asc"));
-        IntPredicate trulyEmpty = i -> depth.at(i) > 0.5;
+        return of(name, map, truth, (System.nanoTime() - start) / 1e6);
+    }
+
+    static DeckScore of(String name, DamageMap map, Truth truth, double millis) {
         Overlap overlap = new Overlap(
-                overlap(
-                        wet,
-                        i -> wet.at(i) > 0.5,
-                        map,
-                        r -> r.condition() == Condition.WET
-                                || r.condition() == Condition.WET_DELAMINATED
-                                || (r.condition() == Condition.VOID && r.pWetMean() > 0.5)),
-                overlap(loose, i -> loose.at(i) > 0.5 || trulyEmpty.test(i), map, r -> r.condition()
-                        .loose()),
-                overlap(depth, trulyEmpty, map, r -> r.condition() == Condition.VOID));
-        double litres = 0;
-        for (int i = 0; i < depth.size(); i++) {
-            litres += depth.onDeck(i) ? depth.at(i) * depth.cell * depth.cell / 1e6 : 0;
-        }
-        String name = String.valueOf(folder.getFileName());
+                overlap(truth.wet(), truth::wetAt, map, DeckScore::wet),
+                overlap(truth.loose(), truth::looseAt, map, r -> r.condition().loose()),
+                overlap(truth.depth(), truth::emptyAt, map, r -> r.condition() == Condition.VOID));
         return new DeckScore(
-                name, overlap, map.voidMm3().times(1e-6), litres, map.regions().size(), millis);
+                name,
+                overlap,
+                map.voidMm3().times(1e-6),
+                truth.litres(),
+                map.regions().size(),
+                millis);
+    }
+
+    private static boolean wet(Region r) {
+        return r.condition() == Condition.WET
+                || r.condition() == Condition.WET_DELAMINATED
+                || (r.condition() == Condition.VOID && r.pWetMean() > 0.5);
+    }
+
+    /** Square metres where the map is wrong on water, and on looseness, added up. */
+    static double wrongM2(DamageMap map, Truth truth) {
+        return differing(truth.wet(), truth::wetAt, map, DeckScore::wet)
+                + differing(
+                        truth.loose(), truth::looseAt, map, r -> r.condition().loose());
+    }
+
+    private static double differing(TruthGrid grid, IntPredicate truth, DamageMap map, Predicate<Region> counts) {
+        int[] counted = counted(grid, truth, map, counts);
+        return (counted[1] - counted[0]) * grid.cell * grid.cell / 1e6;
     }
 
     private static double overlap(TruthGrid grid, IntPredicate truth, DamageMap map, Predicate<Region> counts) {
+        int[] counted = counted(grid, truth, map, counts);
+        return (double) counted[0] / counted[1];
+    }
+
+    /** Cells in both map and truth, and in either. */
+    private static int[] counted(TruthGrid grid, IntPredicate truth, DamageMap map, Predicate<Region> counts) {
         List<IndexedPointInAreaLocator> areas = new ArrayList<>();
         map.regions().stream().filter(counts).forEach(r -> areas.add(new IndexedPointInAreaLocator(r.likely())));
         int both = 0;
@@ -70,7 +85,7 @@ record DeckScore(String deck, Overlap overlap, Quantiles litres, double trueLitr
                 either += said || is ? 1 : 0;
             }
         }
-        return (double) both / either;
+        return new int[] {both, either};
     }
 
     double volumeError() {

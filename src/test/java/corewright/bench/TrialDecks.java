@@ -43,7 +43,8 @@ public final class TrialDecks {
     }
 
     static DeckScore score(Path deck) throws IOException {
-        return DeckScore.of(deck, SurveyFolder.read(deck).survey());
+        String name = String.valueOf(deck.getFileName());
+        return DeckScore.of(name, SurveyFolder.read(deck).survey(), Truth.read(deck));
     }
 
     private static List<Path> decks(Path folder) throws IOException {
@@ -54,7 +55,7 @@ public final class TrialDecks {
         }
     }
 
-    private static String medians(String name, List<DeckScore> scores) {
+    static String medians(String name, List<DeckScore> scores) {
         return String.format(
                 Locale.ROOT,
                 "%-8s %.3f  %.3f  %.3f  volume error %.3f, truth within P10..P90 %.2f, above P90 %.2f",
@@ -67,11 +68,11 @@ public final class TrialDecks {
                 share(scores, s -> s.trueLitres() > s.litres().p90() ? 1 : 0));
     }
 
-    private static double share(List<DeckScore> scores, ToDoubleFunction<DeckScore> of) {
+    static double share(List<DeckScore> scores, ToDoubleFunction<DeckScore> of) {
         return scores.stream().mapToDouble(of).average().orElse(Double.NaN);
     }
 
-    private static double median(List<DeckScore> scores, ToDoubleFunction<DeckScore> of) {
+    static double median(List<DeckScore> scores, ToDoubleFunction<DeckScore> of) {
         double[] sorted = scores.stream()
                 .mapToDouble(of)
                 .filter(v -> !Double.isNaN(v))

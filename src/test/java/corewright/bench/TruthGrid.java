@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.DoubleBinaryOperator;
 
 /** An ESRI ASCII grid: first row at the largest y, -9999 outside the deck. */
 final class TruthGrid {
@@ -38,6 +39,18 @@ final class TruthGrid {
         }
         double cell = header(lines, 4, "cellsize");
         return new TruthGrid(header(lines, 2, "xllcorner"), header(lines, 3, "yllcorner"), cell, rows, columns, values);
+    }
+
+    /** Over a deck of the given extent from the origin, values by place; NaN stands for outside the deck. */
+    static TruthGrid over(double lengthMm, double widthMm, double cell, DoubleBinaryOperator value) {
+        int columns = (int) Math.ceil(lengthMm / cell);
+        int rows = (int) Math.ceil(widthMm / cell);
+        TruthGrid grid = new TruthGrid(0, 0, cell, rows, columns, new double[rows * columns]);
+        for (int i = 0; i < grid.values.length; i++) {
+            double v = value.applyAsDouble(grid.x(i), grid.y(i));
+            grid.values[i] = Double.isNaN(v) ? OUTSIDE : v;
+        }
+        return grid;
     }
 
     private static double header(List<String> lines, int line, String key) throws IOException {

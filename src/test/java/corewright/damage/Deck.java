@@ -37,6 +37,7 @@ import org.locationtech.jts.io.WKTReader;
 final class Deck {
     static final String FACE = "deck";
 
+    Judgements judgements = Judgements.NONE;
     Meter meter = new Meter("A", Meter.Kind.RELATIVE, 100, 10.0, 30.0);
     double coreMm = 12.5;
     private final Polygon outline;
@@ -180,7 +181,7 @@ final class Deck {
                 Settings.defaults(),
                 List.of(),
                 List.of(),
-                Judgements.NONE);
+                judgements);
     }
 
     FaceDamage map() {

@@ -29,6 +29,7 @@ class EvidenceTest {
                 survey.readings(),
                 survey.settings().thresholds(),
                 MeterScale.all(survey),
+                new Judged(survey),
                 findings);
     }
 

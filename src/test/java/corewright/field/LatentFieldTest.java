@@ -132,10 +132,9 @@ class LatentFieldTest {
         Places places = new Places(new double[] {0, 100}, new double[] {0, 0});
         List<Site> values = List.of(new Site.Value(3, 1), new Site.Value(2, 2));
 
-        Model model = Model.of(prior, prior.range().mode(), prior.sill().mode());
-        var sites = new ExpectationPropagation(values, model.mean(places), model.covariance(places));
-        sites.run(20, 1e-9);
-        double evidence = sites.logEvidence();
+        double evidence = new Search(prior, places, values, Blocks.of(places).members(places))
+                .climb()
+                .score();
 
         double c = 4 * 2 * Math.exp(-1);
         double det = 5 * 8 - c * c;

@@ -1,0 +1,51 @@
+package corewright.field;
+
+import java.util.Arrays;
+
+/** Normal stand-ins for observations: the precision of each and, relative to zero, its shift. */
+final class Sites {
+    private final double[] precision;
+    private final double[] shift;
+
+    private Sites(double[] precision, double[] shift) {
+        this.precision = precision;
+        this.shift = shift;
+    }
+
+    /** Of n observations not yet heard. */
+    Sites(int n) {
+        this(new double[n], new double[n]);
+    }
+
+    int size() {
+        return precision.length;
+    }
+
+    double precision(int i) {
+        return precision[i];
+    }
+
+    double shift(int i) {
+        return shift[i];
+    }
+
+    /** Notes the first of another run's sites under these numbers. */
+    void take(ExpectationPropagation run, int[] members) {
+        for (int i = 0; i < members.length; i++) {
+            precision[members[i]] = run.precision(i);
+            shift[members[i]] = run.shift(i);
+        }
+    }
+
+    /** Notes another's site as one's own. */
+    void copy(Sites other, int from, int to) {
+        precision[to] = other.precision[from];
+        shift[to] = other.shift[from];
+    }
+
+    Sites only(int[] which) {
+        return new Sites(
+                Arrays.stream(which).mapToDouble(i -> precision[i]).toArray(),
+                Arrays.stream(which).mapToDouble(i -> shift[i]).toArray());
+    }
+}

@@ -1,0 +1,34 @@
+package corewright.bench;
+
+import java.io.IOException;
+import java.nio.file.Path;
+
+/** What is really under a deck, on one raster: wet and loose 0 or 1, void depth in millimetres. */
+record Truth(TruthGrid wet, TruthGrid loose, TruthGrid depth) {
+    static Truth read(Path folder) throws IOException {
+        return new Truth(
+                TruthGrid.read(folder.resolve("truth-wet.asc")),
+                TruthGrid.read(folder.resolve("truth-delaminated.asc")),
+                TruthGrid.read(folder.resolve("truth-void-depth-mm.asc")));
+    }
+
+    boolean wetAt(int i) {
+        return wet.at(i) > 0.5;
+    }
+
+    boolean looseAt(int i) {
+        return loose.at(i) > 0.5 || emptyAt(i);
+    }
+
+    boolean emptyAt(int i) {
+        return depth.at(i) > 0.5;
+    }
+
+    double litres() {
+        double sum = 0;
+        for (int i = 0; i < depth.size(); i++) {
+            sum += depth.onDeck(i) ? depth.at(i) * depth.cell * depth.cell / 1e6 : 0;
+        }
+        return sum;
+    }
+}
