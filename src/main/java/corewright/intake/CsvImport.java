@@ -181,7 +181,8 @@ public final class CsvImport {
                 "import",
                 choice.face(),
                 choice.meter(),
-                Side.OUTER);
+                Side.OUTER,
+                null);
         List<Moisture> moisture = new ArrayList<>();
         List<Tap> taps = new ArrayList<>();
         List<Probe> probes = new ArrayList<>();

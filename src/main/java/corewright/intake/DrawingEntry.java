@@ -25,7 +25,8 @@ record DrawingEntry(
         double aftDeg,
         double joinMm,
         String laminate) {
-    static final List<String> KEYS = List.of("file", "face", "units", "layers", "origin", "aft_deg", "join_mm", "laminate");
+    static final List<String> KEYS =
+            List.of("file", "face", "units", "layers", "origin", "aft_deg", "join_mm", "laminate");
 
     /** Drawings snap ends together; a millimetre heals what a change of units or a trace has pulled apart. */
     private static final double JOIN_MM = 1;
@@ -80,8 +81,7 @@ record DrawingEntry(
             if (kind.equals("none")) {
                 columns.put("kind", "");
             } else if (Words.pick(PlanReader.Drawn.class, kind) == null) {
-                notes.expected(
-                        value.origin(), value.path(), kind, Words.choices(PlanReader.Drawn.class) + ", or none");
+                notes.expected(value.origin(), value.path(), kind, Words.choices(PlanReader.Drawn.class) + ", or none");
             }
             layers.put(fold(layer), columns);
         });

@@ -170,9 +170,8 @@ final class DrawnPlan {
     }
 
     private Row row(Stroke stroke, Map<String, String> columns) {
-        List<String> cells = new ArrayList<>(CELLS.stream()
-                .map(c -> columns.getOrDefault(c, ""))
-                .toList());
+        List<String> cells = new ArrayList<>(
+                CELLS.stream().map(c -> columns.getOrDefault(c, "")).toList());
         cells.set(0, stroke.name());
         boolean outline = "outline".equalsIgnoreCase(columns.get("kind"));
         if (outline && cells.get(5).isEmpty()) {

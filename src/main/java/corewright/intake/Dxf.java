@@ -138,7 +138,8 @@ final class Dxf {
             }
         }
         points += line.size();
-        boolean own = !entity.type().equals("LINE") && !entity.type().equals("POINT"); // those two have no plane of their own
+        boolean own =
+                !entity.type().equals("LINE") && !entity.type().equals("POINT"); // those two have no plane of their own
         boolean below = own && number(entity, 230, 1) < 0;
         line.replaceAll(p -> new Coordinate(below ? -p.x : p.x, p.y));
         strokes.add(new Stroke(place, "", line, closed));
@@ -271,8 +272,7 @@ final class Dxf {
         }
         String code = lines[at].strip();
         if (!code.matches("-?[0-9]{1,5}")) {
-            throw new NotDxf(
-                    at + 1, "found \"" + Clean.line(code, 60) + "\", expected a group code, a whole number");
+            throw new NotDxf(at + 1, "found \"" + Clean.line(code, 60) + "\", expected a group code, a whole number");
         }
         Group group = new Group(Integer.parseInt(code), lines[at + 1].strip(), at + 2);
         at += 2;

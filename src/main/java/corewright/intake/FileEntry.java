@@ -12,4 +12,10 @@ import org.jspecify.annotations.Nullable;
  * @param drawing of a plan that is a DXF or SVG file, else null
  */
 record FileEntry(
-        Kind kind, YamlValue at, String file, String face, String meter, Side side, @Nullable DrawingEntry drawing) {}
+        Kind kind,
+        YamlValue at,
+        String file,
+        String face,
+        String meter,
+        Side side,
+        @Nullable DrawingEntry drawing) {}

@@ -108,7 +108,8 @@ final class PlanReader {
         features += drawing.size();
         points += drawing.stream().mapToLong(d -> d.geometry().getNumPoints()).sum();
         if (features > MOST_FEATURES || points > MOST_POINTS) {
-            String problem = "expected at most " + MOST_FEATURES + " features and " + MOST_POINTS + " points in the plan";
+            String problem =
+                    "expected at most " + MOST_FEATURES + " features and " + MOST_POINTS + " points in the plan";
             notes.complain(new Origin(entry.file(), 0), "", problem);
             attempted.add("");
             return;

@@ -128,9 +128,8 @@ public final class SurveyFolder {
     /** A file that nothing names may be one whose line in survey.yaml was lost. */
     private void hintAtUnread() throws IOException {
         List<String> named = declared.files().stream().map(FileEntry::file).toList();
-        List<String> others = folder.tables().stream()
-                .filter(name -> !named.contains(name))
-                .toList();
+        List<String> others =
+                folder.tables().stream().filter(name -> !named.contains(name)).toList();
         if (!others.isEmpty()) {
             String message = SurveyYaml.NAME + " does not name " + Words.listed(others) + " under files.";
             notes.hint(new Origin(SurveyYaml.NAME, 0), "unread file", message, "What is in them is not used.");

@@ -64,8 +64,7 @@ final class Svg {
      * @param tolerance of chords, in the drawing's units
      * @param isLayer whether an id names a layer; the element's own id comes first, then its groups', the inner before
      */
-    static @Nullable Drawing parse(
-            String file, String text, double tolerance, Predicate<String> isLayer, Notes notes) {
+    static @Nullable Drawing parse(String file, String text, double tolerance, Predicate<String> isLayer, Notes notes) {
         XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
@@ -74,7 +73,8 @@ final class Svg {
             XMLStreamReader xml = factory.createXMLStreamReader(new StringReader(text));
             return new Svg(file, tolerance, isLayer).drawing(xml, notes);
         } catch (XMLStreamException e) {
-            long line = e.getLocation() == null ? 0 : Math.max(0, e.getLocation().getLineNumber());
+            long line =
+                    e.getLocation() == null ? 0 : Math.max(0, e.getLocation().getLineNumber());
             notes.complain(new Origin(file, line), "", "this is not XML, expected an SVG drawing");
             return null;
         }
@@ -113,7 +113,8 @@ final class Svg {
     private void element(XMLStreamReader xml) throws XMLStreamException {
         String id = Clean.line(text(xml, "id"), 100);
         Place place = place(xml, id);
-        AffineTransformation outer = frames.isEmpty() ? new AffineTransformation() : frames.element().toDrawing();
+        AffineTransformation outer =
+                frames.isEmpty() ? new AffineTransformation() : frames.element().toDrawing();
         String kind = xml.getLocalName();
         String style = text(xml, "style").replace(" ", "");
         if (UNDRAWN.contains(kind) || text(xml, "display").equals("none") || style.contains("display:none")) {

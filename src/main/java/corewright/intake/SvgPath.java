@@ -84,8 +84,8 @@ final class SvgPath {
                 now = start;
             }
             default ->
-                throw new IllegalArgumentException(String.format(Locale.ROOT, "found the path command U+%04X", (int)
-                        command));
+                throw new IllegalArgumentException(
+                        String.format(Locale.ROOT, "found the path command U+%04X", (int) command));
         }
     }
 
@@ -143,8 +143,8 @@ final class SvgPath {
         double grow = Math.max(1, Math.sqrt(lambda));
         rx *= grow;
         ry *= grow;
-        double square = (rx * rx * ry * ry - rx * rx * y1 * y1 - ry * ry * x1 * x1)
-                / (rx * rx * y1 * y1 + ry * ry * x1 * x1);
+        double square =
+                (rx * rx * ry * ry - rx * rx * y1 * y1 - ry * ry * x1 * x1) / (rx * rx * y1 * y1 + ry * ry * x1 * x1);
         double k = (large == sweep ? -1 : 1) * Math.sqrt(Math.max(0, square));
         double cx1 = k * rx * y1 / ry;
         double cy1 = -k * ry * x1 / rx;

@@ -36,8 +36,7 @@ final class SvgTransform {
     private static AffineTransformation single(String kind, List<Double> n) {
         String form = kind.toLowerCase(Locale.ROOT) + n.size();
         return switch (form) {
-            case "matrix6" ->
-                new AffineTransformation(n.get(0), n.get(2), n.get(4), n.get(1), n.get(3), n.get(5));
+            case "matrix6" -> new AffineTransformation(n.get(0), n.get(2), n.get(4), n.get(1), n.get(3), n.get(5));
             case "translate1" -> AffineTransformation.translationInstance(n.get(0), 0);
             case "translate2" -> AffineTransformation.translationInstance(n.get(0), n.get(1));
             case "scale1" -> AffineTransformation.scaleInstance(n.get(0), n.get(0));
@@ -46,8 +45,7 @@ final class SvgTransform {
             case "rotate3" -> AffineTransformation.rotationInstance(Math.toRadians(n.get(0)), n.get(1), n.get(2));
             case "skewx1" -> AffineTransformation.shearInstance(Math.tan(Math.toRadians(n.get(0))), 0);
             case "skewy1" -> AffineTransformation.shearInstance(0, Math.tan(Math.toRadians(n.get(0))));
-            default ->
-                throw new IllegalArgumentException("found a transform " + kind + " of " + n.size() + " numbers");
+            default -> throw new IllegalArgumentException("found a transform " + kind + " of " + n.size() + " numbers");
         };
     }
 
@@ -62,8 +60,7 @@ final class SvgTransform {
     private static Double number(String word) {
         Double number = Decimals.parse(word, 1e9);
         if (number == null) {
-            throw new IllegalArgumentException(
-                    "found \"" + Clean.line(word, 60) + "\", expected a number within 1e9");
+            throw new IllegalArgumentException("found \"" + Clean.line(word, 60) + "\", expected a number within 1e9");
         }
         return number;
     }

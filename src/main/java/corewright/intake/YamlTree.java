@@ -76,7 +76,13 @@ final class YamlTree {
             notes.complain(new Origin(file, 0), "", "this YAML is not accepted: " + firstLine(e));
         } catch (IllegalArgumentException e) { // SnakeYAML reads the digits of an escape without looking at them
             Matcher half = HALF_ESCAPE.matcher(text);
-            long line = half.find() ? 1 + text.substring(0, half.start()).chars().filter(c -> c == '\n').count() : 0;
+            long line = half.find()
+                    ? 1
+                            + text.substring(0, half.start())
+                                    .chars()
+                                    .filter(c -> c == '\n')
+                                    .count()
+                    : 0;
             notes.complain(new Origin(file, line), "", "this is not YAML: an escape such as \\x41 is not whole");
         } catch (TooMuch e) {
             notes.complain(e.origin, "", e.problem);

@@ -71,7 +71,8 @@ final class DxfFile {
     String text() {
         StringBuilder file = new StringBuilder("0\nSECTION\n2\nHEADER\n9\n$ACADVER\n1\nAC1009\n0\nENDSEC\n");
         file.append("0\nSECTION\n2\nTABLES\n");
-        file.append("0\nTABLE\n2\nLTYPE\n70\n1\n0\nLTYPE\n2\nCONTINUOUS\n70\n64\n3\nSolid line\n72\n65\n73\n0\n40\n0\n");
+        file.append(
+                "0\nTABLE\n2\nLTYPE\n70\n1\n0\nLTYPE\n2\nCONTINUOUS\n70\n64\n3\nSolid line\n72\n65\n73\n0\n40\n0\n");
         file.append("0\nENDTAB\n0\nTABLE\n2\nLAYER\n70\n").append(layers.size()).append('\n');
         layers.forEach((name, colour) -> file.append("0\nLAYER\n2\n")
                 .append(name)

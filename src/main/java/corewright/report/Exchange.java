@@ -98,8 +98,9 @@ final class Exchange {
 
     /** regions.csv: figures of each region and its likely extent as well-known text. */
     private Table table() {
-        Table table = new Table("id,face,bay,condition,area_m2,possible_area_m2,p_wet_mean,void_volume_l,mean_void_depth_mm,"
-                + "max_void_depth_mm,label_x,label_y,wkt");
+        Table table =
+                new Table("id,face,bay,condition,area_m2,possible_area_m2,p_wet_mean,void_volume_l,mean_void_depth_mm,"
+                        + "max_void_depth_mm,label_x,label_y,wkt");
         for (Region region : assessment.damage().regions()) {
             table.add(
                     region.id(),

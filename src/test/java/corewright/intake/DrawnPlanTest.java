@@ -107,10 +107,10 @@ class DrawnPlanTest {
 
         Face face = face(folder);
 
-        assertThat(face.outline().getEnvelopeInternal().toString())
-                .isEqualTo("Env[0.0 : 9000.0, -1000.0 : 1000.0]");
+        assertThat(face.outline().getEnvelopeInternal().toString()).isEqualTo("Env[0.0 : 9000.0, -1000.0 : 1000.0]");
         // what lies above the middle line in the picture lies below it once the picture is turned half round
-        assertThat(face.all(Support.class).get(0).geometry().getCoordinates()[0].y).isCloseTo(-400, within(1e-6));
+        assertThat(face.all(Support.class).get(0).geometry().getCoordinates()[0].y)
+                .isCloseTo(-400, within(1e-6));
     }
 
     @ParameterizedTest
@@ -130,19 +130,20 @@ class DrawnPlanTest {
                 "<g transform='matrix(1 0 0.5 1 10 20)'><rect id='opening-2' x='100' y='100' width='100' height='100'/></g>|10000|1e-6",
             })
     void readsEveryShapeOfSvgUnderItsTransforms(String shape, double areaMm2, double tolerance, @TempDir Path dir) {
-        SurveyFolders folder =
-                svg(dir, "", "<rect id='outline' width='900' height='600'/>" + shape);
+        SurveyFolders folder = svg(dir, "", "<rect id='outline' width='900' height='600'/>" + shape);
 
         List<Opening> openings = face(folder).all(Opening.class);
 
-        assertThat(openings).singleElement().satisfies(o -> assertThat(o.geometry().getArea())
-                .isCloseTo(areaMm2, within(tolerance + 1e-2)));
+        assertThat(openings)
+                .singleElement()
+                .satisfies(o -> assertThat(o.geometry().getArea()).isCloseTo(areaMm2, within(tolerance + 1e-2)));
     }
 
     @Test
     void joinsLinesEndToEndButNotWhereThreeMeet(@TempDir Path dir) {
-        String outline = "<g id='outline'><line x1='0' y1='0' x2='900' y2='0.4'/><line x1='900' y1='600' x2='900' y2='0'/>"
-                + "<polyline points='0,0.3 0,600 900,600.5'/></g>";
+        String outline =
+                "<g id='outline'><line x1='0' y1='0' x2='900' y2='0.4'/><line x1='900' y1='600' x2='900' y2='0'/>"
+                        + "<polyline points='0,0.3 0,600 900,600.5'/></g>";
         String dividers = "<g id='divider'><line x1='300' y1='0' x2='300' y2='300'/><line x1='300' y1='300' x2='300'"
                 + " y2='600'/><line x1='300' y1='300' x2='500' y2='300'/></g>";
 

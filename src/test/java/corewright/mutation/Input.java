@@ -29,7 +29,8 @@ record Input(Kind kind, Map<String, byte[]> files) {
             SurveyFolders minimal = SurveyFolders.minimal(Files.createDirectories(scratch.resolve("minimal")));
             inputs.add(of(minimal.path()));
             inputs.add(of(rich(Files.createDirectories(scratch.resolve("rich"))).path()));
-            inputs.add(of(drawn(Files.createDirectories(scratch.resolve("drawn"))).path()));
+            inputs.add(
+                    of(drawn(Files.createDirectories(scratch.resolve("drawn"))).path()));
             inputs.add(single(Kind.PANEL, "panel.yaml", PANEL));
             inputs.add(single(Kind.GRID, "grid.asc", GRID));
             inputs.add(single(Kind.POINTS, "points.csv", "id;x;y;value\n1;0;0;3,5\n2;10;0;4\n3;0;10;-1e2\n"));
@@ -75,8 +76,8 @@ record Input(Kind kind, Map<String, byte[]> files) {
     /** Every kind of file, two faces, a cross-tab, semicolons and decimal commas, overrides of all sections. */
     private static SurveyFolders rich(Path parent) {
         String yaml = SurveyFolders.YAML
-                .replace("faces:\n", "faces:\n  - { name: sole, tilt_deg: 20, uphill_deg: 90 }\n")
-                .replace("plan: plan.csv, moisture: moisture.csv, taps: taps.csv, probes: probes.csv", FILES)
+                        .replace("faces:\n", "faces:\n  - { name: sole, tilt_deg: 20, uphill_deg: 90 }\n")
+                        .replace("plan: plan.csv, moisture: moisture.csv, taps: taps.csv, probes: probes.csv", FILES)
                 + OVERRIDES;
         return SurveyFolders.minimal(parent)
                 .with("survey.yaml", yaml)
@@ -96,7 +97,35 @@ record Input(Kind kind, Map<String, byte[]> files) {
     }
 
     private static final byte[] PNG = {
-        (byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 0, 0, 0, 13, 'I', 'H', 'D', 'R', 0, 0, 0, 9, 0, 0, 0, 9, 8, 2, 0, 0, 0
+        (byte) 0x89,
+        'P',
+        'N',
+        'G',
+        13,
+        10,
+        26,
+        10,
+        0,
+        0,
+        0,
+        13,
+        'I',
+        'H',
+        'D',
+        'R',
+        0,
+        0,
+        0,
+        9,
+        0,
+        0,
+        0,
+        9,
+        8,
+        2,
+        0,
+        0,
+        0
     };
 
     private static final String FILES = """

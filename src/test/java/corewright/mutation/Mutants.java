@@ -77,8 +77,9 @@ public final class Mutants {
     /** Counts and the longest time. */
     @Override
     public String toString() {
-        return counts + ", longest " + String.format(java.util.Locale.ROOT, "%.2f", longestS) + " s of processor time (seed "
-                + longestSeed + ")" + (firstDefect.isEmpty() ? "" : ", first defect: " + firstDefect);
+        return counts + ", longest " + String.format(java.util.Locale.ROOT, "%.2f", longestS)
+                + " s of processor time (seed " + longestSeed + ")"
+                + (firstDefect.isEmpty() ? "" : ", first defect: " + firstDefect);
     }
 
     private Verdict judge(Input.Kind kind, Map<String, byte[]> files) {

@@ -55,8 +55,7 @@ class ExchangeTest {
 
         dxf.text("achteres d\u00E4ck, lang und noch viel l\u00E4nger", 1, 2, 3, "R\u00E4\n0\nLINE");
 
-        assertThat(dxf.text())
-                .contains("8\nACHTERES-D-CK--LANG-UND-NOCH-VI\n", "1\nR\\U+00E4\\U+000A0\\U+000ALINE\n");
+        assertThat(dxf.text()).contains("8\nACHTERES-D-CK--LANG-UND-NOCH-VI\n", "1\nR\\U+00E4\\U+000A0\\U+000ALINE\n");
     }
 
     @Test
