@@ -49,9 +49,11 @@ final class OwnerFirstPage {
         double below = sureHeight() + choicesHeight() + nowHeight();
         String wrong = wrong(y, below);
         y += question(paper, "What is wrong", wrong, y) + GAP;
-        double mapHeight = Math.min(MOST_MAP, Sheet.BODY_END - below - y);
-        map(paper, y, mapHeight);
-        y += mapHeight;
+        double room = Sheet.BODY_END - below - y;
+        if (room >= LEAST_MAP) {
+            map(paper, y, Math.min(MOST_MAP, room));
+            y += Math.min(MOST_MAP, room);
+        }
         y += sure(paper, y);
         y += choices(paper, y);
         question(paper, "What to do now", now, y + GAP);
@@ -66,7 +68,7 @@ final class OwnerFirstPage {
                 return words;
             }
         }
-        return OwnerWords.wrong(assessment, 2);
+        return OwnerWords.wrong(assessment, 3) + " The next page has the map.";
     }
 
     private static double question(Paper paper, String question, String answer, double top) {

@@ -39,7 +39,7 @@ final class OwnerStiffnessPage {
         var heading = assessment.survey().heading();
         Sheet.head(
                 paper,
-                OwnerReport.boat(heading) + " · " + Prose.plain(panel.panel().face()) + " · what repair gives back",
+                OwnerReport.boat(heading) + " · " + Prose.plain(panel.panel().face()) + " · stiffness",
                 OwnerReport.data(heading));
         double y = Sheet.BODY + 2;
         y += Prose.TEXT.paint(paper, words(), Sheet.LEFT, y, Sheet.FULL_WIDTH, Anchor.LEFT) + 5;
@@ -147,7 +147,7 @@ final class OwnerStiffnessPage {
         notes.append(
                 "Ranges come from how far the damage reaches, how deep it is, how soft wet core is and how stiff foam"
                         + " that nobody has tested yet may be; 8 cases of 10 lie inside. Each panel is calculated by itself, held at"
-                        + " its supports, by finite elements; see docs/stiffness.md. ");
+                        + " its supports, by finite elements. ");
         notes.append(Prose.bold(
                 "These figures compare; they do not clear a deck for use. A naval architect or surveyor does."));
         return notes.toString();

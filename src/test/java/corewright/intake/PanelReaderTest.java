@@ -78,8 +78,8 @@ class PanelReaderTest {
     }
 
     private static String message(String text) {
-        return catchThrowableOfType(RefusedException.class, () -> PanelReader.read("p.yaml", text))
-                .getMessage();
+        return String.valueOf(catchThrowableOfType(RefusedException.class, () -> PanelReader.read("p.yaml", text))
+                .getMessage());
     }
 
     @Test

@@ -51,7 +51,7 @@ final class Judge {
             boolean complete = !refusal.complaints().isEmpty()
                     && refusal.complaints().stream().noneMatch(c -> c.problem().isBlank());
             return complete
-                    ? new Verdict(Verdict.Outcome.REFUSED, refusal.getMessage())
+                    ? new Verdict(Verdict.Outcome.REFUSED, String.valueOf(refusal.getMessage()))
                     : new Verdict(Verdict.Outcome.DEFECT, "refused without a complaint");
         } catch (IOException | RuntimeException | StackOverflowError | OutOfMemoryError defect) {
             StackTraceElement[] trace = defect.getStackTrace();

@@ -1,0 +1,182 @@
+package corewright.stiffness;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import corewright.SurveyFolders;
+import corewright.damage.Damage;
+import corewright.damage.DamageMap;
+import corewright.intake.SurveyFolder;
+import corewright.survey.EdgeSupport;
+import corewright.survey.Face;
+import corewright.survey.Finding;
+import corewright.survey.Survey;
+import java.io.IOException;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+@SuppressWarnings("NullAway.Init") // JUnit sets the folder
+class StiffnessTest {
+    private static final String PLAIN =
+            "foredeck,outline,edge,\"POLYGON((0 0,900 0,900 600,0 600,0 0))\",simple-hard\n";
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void supportsAndOpeningsMakePanelsNamedByXThenY() throws IOException {
+        DeckPanels cut = cut("""
+                foredeck,outline,edge,"POLYGON((0 0,2000 0,2000 1000,0 1000,0 0))",clamped
+                foredeck,support,beam,"LINESTRING(1200 10,1200 990)",simple-hard
+                foredeck,support,carlin,"LINESTRING(1200 500,2000 500)",
+                foredeck,opening,hatch,"POLYGON((300 300,700 300,700 700,300 700,300 300))",
+                """);
+
+        assertThat(cut.panels())
+                .extracting(DeckPanel::name)
+                .containsExactly("foredeck-P1", "foredeck-P2", "foredeck-P3");
+        assertThat(cut.panels().get(0).area().getArea()).isCloseTo(1200e3 - 160e3, within(1.0));
+        assertThat(cut.panels().get(1).area().getCentroid().getY()).isCloseTo(250, within(0.1));
+        assertThat(cut.panels().get(2).area().getCentroid().getY()).isCloseTo(750, within(0.1));
+        assertThat(cut.panels().get(0).edges())
+                .containsExactlyInAnyOrder(
+                        EdgeSupport.CLAMPED,
+                        EdgeSupport.CLAMPED,
+                        EdgeSupport.CLAMPED,
+                        EdgeSupport.SIMPLE_HARD, // in two parts: the carlin ends on it
+                        EdgeSupport.SIMPLE_HARD);
+        assertThat(cut.panels().get(0).openings()).isEqualTo(EdgeSupport.FREE);
+        assertThat(cut.findings()).isEmpty();
+    }
+
+    @Test
+    void aSupportThatEndsInTheDeckIsSaidAndLeftOut() throws IOException {
+        DeckPanels cut = cut("""
+                foredeck,outline,edge,"POLYGON((0 0,2000 0,2000 1000,0 1000,0 0))",
+                foredeck,support,knee,"LINESTRING(1200 0,1200 400)",
+                """);
+
+        assertThat(cut.panels()).hasSize(1);
+        assertThat(cut.findings())
+                .singleElement()
+                .extracting(Finding::message)
+                .isEqualTo("The support knee does not reach from edge to edge.");
+    }
+
+    @Test
+    void anOpeningAtTheEdgeBecomesASideOfThePanel() throws IOException {
+        DeckPanels cut = cut("""
+                foredeck,outline,edge,"POLYGON((0 0,2000 0,2000 1000,0 1000,0 0))",
+                foredeck,opening,notch,"POLYGON((800 -10,1200 -10,1200 300,800 300,800 -10))",
+                """);
+
+        DeckPanel panel = cut.panels().get(0);
+        assertThat(panel.area().getNumInteriorRing()).isZero();
+        assertThat(panel.edges()).filteredOn(e -> e == EdgeSupport.FREE).hasSize(3);
+    }
+
+    @Test
+    void asBuiltAgreesWithNaviersSeriesWithinTheSoftEdgesAllowance() throws IOException {
+        Survey survey = survey(PLAIN, false);
+        DamageMap damage = Damage.map(survey);
+
+        StiffnessMap map = Stiffness.of(survey, damage);
+
+        PanelStiffness panel = map.panels().get(0);
+        assertThat(panel.softest().xMm()).isCloseTo(450, within(25.0));
+        assertThat(panel.softest().yMm()).isCloseTo(300, within(25.0));
+        double navier = Navier.deflectionMm(survey.laminate("deck"), survey.materials(), 900, 600, 100, 1000);
+        // thin faces in the series; 25 mm elements read 0.6 % stiff
+        assertThat(panel.in(State.AS_BUILT).deflectionMm()).isCloseTo(navier, within(0.015 * navier));
+    }
+
+    private DeckPanels cut(String plan) throws IOException {
+        Survey survey = survey(plan);
+        Face face = survey.faces().get(0);
+        return DeckPanels.of(survey, face);
+    }
+
+    private Survey survey(String plan) throws IOException {
+        return survey(plan, false);
+    }
+
+    /** A dry deck, tapped every 75 mm; hollow over an empty space in its middle or sound all over. */
+    private Survey survey(String plan, boolean hollow) throws IOException {
+        StringBuilder moisture = new StringBuilder("id,x,y,value,meter\n");
+        StringBuilder taps = new StringBuilder("id,x,y,sound\n");
+        int n = 0;
+        for (int x = 75; x < 900; x += 75) {
+            for (int y = 75; y < 600; y += 75) {
+                n++;
+                boolean inside = hollow && Math.hypot(x - 450, y - 300) < 170;
+                moisture.append("M" + n + "," + x + "," + y + "," + (8 + n % 3) + ",A\n");
+                taps.append("T" + n + "," + x + "," + y + "," + (inside ? "hollow" : "sound") + "\n");
+            }
+        }
+        String probes = hollow
+                ? "id,x,y,void_depth,core_state\nP1,450,300,6,dry\nP2,520,340,5,dry\nP3,400,250,5,dry\nP4,100,100,0,dry\n"
+                : "id,x,y,void_depth,core_state\nP1,450,300,0,dry\n";
+        Path at = SurveyFolders.minimal(folder)
+                .with("plan.csv", "face,kind,name,wkt,edge\n" + plan)
+                .with("moisture.csv", moisture.toString())
+                .with("taps.csv", taps.toString())
+                .with("probes.csv", probes)
+                .path();
+        return SurveyFolder.read(at).survey();
+    }
+
+    /** A. Allen 1969 and S. Timoshenko: simply supported sandwich plate, load on a square patch at its centre. */
+    private static final class Navier {
+        static double deflectionMm(
+                corewright.survey.Laminate laminate,
+                corewright.survey.Materials materials,
+                double a,
+                double b,
+                double patch,
+                double force) {
+            double e = materials.skin(laminate.skin()).modulusMPa();
+            double nu = materials.skin(laminate.skin()).poisson();
+            double t1 = laminate.outerSkinMm();
+            double t2 = laminate.innerSkinMm();
+            double d = laminate.coreMm() + (t1 + t2) / 2;
+            double plate = e / (1 - nu * nu);
+            double bending = plate * t1 * t2 * d * d / (t1 + t2) + plate * (Math.pow(t1, 3) + Math.pow(t2, 3)) / 12;
+            double shear = materials.core(laminate.core()).shearMPa() * d * d / laminate.coreMm();
+            double w = 0;
+            for (int m = 1; m < 400; m += 2) {
+                for (int n = 1; n < 400; n += 2) {
+                    double k = Math.pow(m * Math.PI / a, 2) + Math.pow(n * Math.PI / b, 2);
+                    double q = 16
+                            * force
+                            / (Math.PI * Math.PI * m * n * patch * patch)
+                            * Math.sin(m * Math.PI * patch / 2 / a)
+                            * Math.sin(n * Math.PI * patch / 2 / b);
+                    w += q * (1 / (bending * k * k) + 1 / (shear * k));
+                }
+            }
+            return w;
+        }
+    }
+
+    @Test
+    void lessIsLeftWhereMoreIsDamagedAndRepairGivesItBack() throws IOException {
+        Survey survey = survey(PLAIN, true);
+        DamageMap damage = Damage.map(survey);
+
+        PanelStiffness panel = Stiffness.of(survey, damage).panels().get(0);
+
+        assertThat(panel.damaged()).isTrue();
+        double built = panel.in(State.AS_BUILT).stiffnessNPerMm();
+        double found = panel.in(State.AS_FOUND).stiffnessNPerMm();
+        double injected = panel.in(State.AFTER_INJECTION).stiffnessNPerMm();
+        assertThat(found).isLessThan(0.7 * built);
+        assertThat(injected).isBetween(0.8 * built, 1.001 * built);
+        assertThat(panel.in(State.AFTER_RECORE).stiffnessNPerMm()).isEqualTo(built);
+        for (State state : State.values()) {
+            var ratio = panel.in(state).ofAsBuilt();
+            assertThat(ratio.p50()).isBetween(ratio.p10(), ratio.p90());
+        }
+        assertThat(panel.margins()).isNotEmpty();
+    }
+}
