@@ -39,7 +39,7 @@ class WorkbenchTest {
     void anOpenedFolderIsCalculatedAndItsStepsSayHowItStands(@TempDir Path folder) {
         open(folder);
 
-        assertThat(bench.freshness()).isEqualTo(Freshness.FRESH);
+        assertThat(bench.freshness()).as(bench.message()).isEqualTo(Freshness.FRESH);
         Map<Step, String> words =
                 Steps.of(bench.survey().orElseThrow(), bench.found().orElseThrow(), bench.freshness(), Units.METRIC);
         assertThat(words.get(Step.PLAN)).isEqualTo("0.54 m²");
