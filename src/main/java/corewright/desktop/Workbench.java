@@ -36,6 +36,7 @@ public final class Workbench {
     private static final long IDLE_MS = 1200;
 
     private final Jobs jobs;
+    private final Chain chain;
     private final List<Runnable> listeners = new ArrayList<>();
     private final List<Consumer<Spot>> goers = new ArrayList<>();
     private final Sight sight = new Sight(this::tell);
@@ -63,8 +64,15 @@ public final class Workbench {
         static final Busy NOT = new Busy("", 0);
     }
 
-    public Workbench(Jobs jobs) {
+    /** What concludes from a survey: the whole chain, or less of it in tests. */
+    public interface Chain {
+        /** As {@link Assessor#assess}. */
+        Assessment assess(Survey survey, List<Finding> findings, Progress progress);
+    }
+
+    public Workbench(Jobs jobs, Chain chain) {
         this.jobs = jobs;
+        this.chain = chain;
     }
 
     // --- opening -----------------------------------------------------------------------------------------------------
@@ -158,7 +166,7 @@ public final class Workbench {
                         () -> {
                             Intake intake = SurveyCheck.check(survey, open.importNotes());
                             Progress progress = new Telling(mine, survey, intake);
-                            return Assessor.assess(intake.survey(), intake.findings(), progress);
+                            return chain.assess(intake.survey(), intake.findings(), progress);
                         },
                         a -> calculated(mine, survey, a),
                         e -> notCalculated(mine, e)));

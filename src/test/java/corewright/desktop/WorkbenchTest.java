@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.SurveyFolders;
 import corewright.assessment.Assessment;
+import corewright.assessment.Assessor;
 import corewright.damage.DamageMap;
 import corewright.drawing.ScreenLayer;
 import corewright.survey.Edit;
@@ -17,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class WorkbenchTest {
     private final AtOnce jobs = new AtOnce();
-    private final Workbench bench = new Workbench(jobs);
+    private final Workbench bench = new Workbench(jobs, MapChain::assess);
 
     private void open(Path folder) {
         Path survey = SurveyFolders.minimal(folder).path();
@@ -136,8 +137,11 @@ class WorkbenchTest {
 
     @Test
     void theSlipSaysWhatARegionIsBeforeWhatItIsCalled(@TempDir Path folder) {
-        open(folder);
-        Assessment found = bench.found().orElseThrow();
+        Path survey = SurveyFolders.minimal(folder).path();
+        Workbench whole = new Workbench(jobs, Assessor::assess);
+        whole.open("survey", () -> SurveyOpener.open(survey));
+        Assessment found = whole.found().orElseThrow();
+        assertThat(whole.freshness()).as(whole.message()).isEqualTo(Freshness.FRESH);
         found.damage().regions().forEach(r -> {
             Slip slip = SlipWords.of(found, Units.METRIC, false).region(r);
             assertThat(slip.title()).isEqualTo(r.id() + "  " + r.condition().word());
@@ -152,7 +156,7 @@ class WorkbenchTest {
                     .allSatisfy(m -> assertThat(m.why()).isNotEmpty());
         });
         assertThat(found.damage().regions()).isNotEmpty();
-        bench.close();
+        whole.close();
     }
 
     @Test
