@@ -31,7 +31,7 @@ final class OpenWindow implements AutoCloseable {
     private final Preferences preferences = Preferences.userRoot()
             .node("corewright-test-" + ProcessHandle.current().pid());
 
-    OpenWindow(Workbench.Chain chain, Optional<Path> chosen) {
+    OpenWindow(Chain chain, Optional<Path> chosen) {
         try {
             stage = FxToolkit.registerPrimaryStage();
         } catch (TimeoutException e) {
