@@ -33,6 +33,12 @@ final class Bare {
                 List.of());
     }
 
+    /** The map follows the survey; what rests on it is of before, and the window says so. */
+    static Assessment followed(Assessment before, Survey now, DamageMap map) {
+        return new Assessment(
+                now, map, before.stiffness(), before.options(), before.decision(), before.findings(), before.next());
+    }
+
     private static FaceDamage face(Face face) {
         Coordinate at = face.outline().getCoordinate();
         Raster one = new Raster(at.x, at.y, 25, 1, 1, new double[] {Double.NaN});

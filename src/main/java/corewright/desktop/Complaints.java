@@ -2,7 +2,9 @@ package corewright.desktop;
 
 import corewright.intake.Complaint;
 import corewright.intake.RefusedException;
+import java.io.IOException;
 import java.util.List;
+import java.util.Objects;
 
 /** Why something cannot be used, line by line, as the list beside the plan shows it. */
 public final class Complaints {
@@ -21,5 +23,11 @@ public final class Complaints {
     private static Line line(Complaint c) {
         String column = c.column().isEmpty() ? "" : ": " + c.column();
         return new Line(c.origin() + column, c.problem());
+    }
+
+    /** A failure in a sentence; what is no fault of the files is said to be ours. */
+    static String sentence(Exception e) {
+        String text = Objects.requireNonNullElse(e.getMessage(), e.toString());
+        return e instanceof IOException ? text : "this is a defect of ours, not of your files: " + text;
     }
 }

@@ -1,5 +1,6 @@
 package corewright.desktop;
 
+import corewright.assessment.Assessor;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
@@ -18,7 +19,7 @@ public final class DesktopApp extends Application {
 
     @Override
     public void start(Stage stage) {
-        Workbench bench = new Workbench(jobs);
+        Workbench bench = new Workbench(jobs, Assessor::assess);
         Desk made =
                 new Desk(bench, new SystemChooser(stage), new Recent(Preferences.userNodeForPackage(DesktopApp.class)));
         desk = made;

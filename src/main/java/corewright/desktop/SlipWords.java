@@ -35,7 +35,7 @@ public final class SlipWords {
         this.behind = behind;
     }
 
-    /** @param behind volumes and decisions belong to an earlier state of the readings */
+    /** @param behind decisions belong to an earlier state of the readings, or are not there yet */
     public static SlipWords of(Assessment found, Units units, boolean behind) {
         return new SlipWords(found, units, behind);
     }
@@ -62,7 +62,7 @@ public final class SlipWords {
                 Character.toUpperCase(name.charAt(0)) + name.substring(1),
                 deck > 0 ? units.area(deck) : "",
                 summary(damage, deck),
-                range == null ? "How much" : "How much is missing" + (behind ? ", before the last change" : ""),
+                range == null ? "How much" : "How much is missing",
                 range,
                 facts,
                 new Slip.Work(List.of(), "", open(lines.size(), "open"), lines));
@@ -91,7 +91,7 @@ public final class SlipWords {
                 region.id() + "  " + region.condition().word(),
                 names.over(region.likely()),
                 sentence(region),
-                (empty ? "How much is missing" : "How much") + (behind && empty ? ", before the last change" : ""),
+                empty ? "How much is missing" : "How much",
                 empty ? volume(region.voidMm3()) : null,
                 facts(region, empty),
                 new Slip.Work(methods.keys(region), methods.advice(region), open(lines.size(), "here"), lines));

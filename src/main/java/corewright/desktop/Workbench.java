@@ -4,7 +4,6 @@ import corewright.assessment.Assessment;
 import corewright.assessment.Assessor;
 import corewright.assessment.Progress;
 import corewright.damage.Damage;
-import corewright.damage.DamageMap;
 import corewright.damage.Fitted;
 import corewright.damage.Parameters;
 import corewright.damage.Region;
@@ -36,6 +35,7 @@ public final class Workbench {
     private static final long IDLE_MS = 1200;
 
     private final Jobs jobs;
+    private final Chain chain;
     private final List<Runnable> listeners = new ArrayList<>();
     private final List<Consumer<Spot>> goers = new ArrayList<>();
     private final Sight sight = new Sight(this::tell);
@@ -54,20 +54,10 @@ public final class Workbench {
     private boolean held;
     private Parameters parameters = Parameters.NONE;
 
-    /**
-     * Long work and how far it is.
-     *
-     * @param what empty where nothing is under way
-     */
-    public record Busy(String what, double fraction) {
-        static final Busy NOT = new Busy("", 0);
-    }
-
-    public Workbench(Jobs jobs) {
+    public Workbench(Jobs jobs, Chain chain) {
         this.jobs = jobs;
+        this.chain = chain;
     }
-
-    // --- opening -----------------------------------------------------------------------------------------------------
 
     /** Opens what {@code source} gives; what was open stays where it is refused. */
     public void open(String what, Callable<EditLog> source) {
@@ -107,15 +97,9 @@ public final class Workbench {
             message = what + " cannot be used as it is: " + Steps.counted(complaints.size(), "complaint") + ".";
         } else {
             complaints = List.of();
-            message = what + ": " + sentence(e);
+            message = what + ": " + Complaints.sentence(e);
         }
         tell();
-    }
-
-    private static String sentence(Exception e) {
-        boolean defect = !(e instanceof IOException);
-        String text = Objects.requireNonNullElse(e.getMessage(), e.toString());
-        return defect ? "this is a defect of ours, not of your files: " + text : text;
     }
 
     /** Closes what is open. */
@@ -129,8 +113,6 @@ public final class Workbench {
         freshness = Freshness.NONE;
         tell();
     }
-
-    // --- calculating -------------------------------------------------------------------------------------------------
 
     /** Has everything calculated from the survey as it is. */
     public void calculate() {
@@ -158,7 +140,7 @@ public final class Workbench {
                         () -> {
                             Intake intake = SurveyCheck.check(survey, open.importNotes());
                             Progress progress = new Telling(mine, survey, intake);
-                            return Assessor.assess(intake.survey(), intake.findings(), progress);
+                            return chain.assess(intake.survey(), intake.findings(), progress);
                         },
                         a -> calculated(mine, survey, a),
                         e -> notCalculated(mine, e)));
@@ -233,7 +215,7 @@ public final class Workbench {
             complaints = Complaints.of(refused);
             message = "Nothing can be calculated until this is mended.";
         } else if (!(e instanceof CancellationException)) {
-            message = sentence(e);
+            message = Complaints.sentence(e);
         }
         tell();
     }
@@ -252,8 +234,6 @@ public final class Workbench {
         freshness = found == null ? Freshness.NONE : Freshness.STALE;
         tell();
     }
-
-    // --- editing -----------------------------------------------------------------------------------------------------
 
     /**
      * Makes a change: written down first, then the map follows.
@@ -285,7 +265,7 @@ public final class Workbench {
                         changed("");
                     }
                 },
-                e -> say("Not written: " + sentence(e)));
+                e -> say("Not written: " + Complaints.sentence(e)));
     }
 
     /** Takes the last change back, and says which. */
@@ -330,7 +310,7 @@ public final class Workbench {
                         say("There is nothing to take back or make again.");
                     }
                 },
-                e -> say("Not written: " + sentence(e)));
+                e -> say("Not written: " + Complaints.sentence(e)));
     }
 
     /** While somebody reads point after point nothing is calculated; when that is over, everything is. */
@@ -373,7 +353,7 @@ public final class Workbench {
                 fitted -> {
                     if (mine == generation) {
                         parameters = fitted.parameters();
-                        found = followed(before, now, fitted.map());
+                        found = Bare.followed(before, now, fitted.map());
                         freshness = Freshness.MAP_ONLY;
                         tell();
                     }
@@ -381,14 +361,6 @@ public final class Workbench {
                 e -> tell()); // the whole chain comes in a moment all the same
         pause = replace(pause, jobs.later(IDLE_MS, this::calculate));
     }
-
-    /** The map follows; what rests on volumes is of before, and the window says so. */
-    private static Assessment followed(Assessment before, Survey now, DamageMap map) {
-        return new Assessment(
-                now, map, before.stiffness(), before.options(), before.decision(), before.findings(), before.next());
-    }
-
-    // --- what is touched ---------------------------------------------------------------------------------------------
 
     public void select(String id) {
         region = id;
@@ -432,8 +404,6 @@ public final class Workbench {
         message = sentence;
         tell();
     }
-
-    // --- what there is -----------------------------------------------------------------------------------------------
 
     /** Told after every change. */
     public void listen(Runnable listener) {

@@ -17,8 +17,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
@@ -109,9 +111,17 @@ final class Patches {
                 : OverlayNGRobust.overlay(outlook.extent(region), treatment.area(), OverlayNG.INTERSECTION);
     }
 
+    /** Without the lines at which two areas merely touch: an overlay of both kinds is refused. */
+    private static Geometry areal(Geometry area) {
+        return area.getNumGeometries() == 1
+                ? area
+                : area.getFactory()
+                        .createMultiPolygon(GeometryFactory.toPolygonArray(PolygonExtracter.getPolygons(area)));
+    }
+
     /** Adds a patch; one that is as built takes its area from those before it instead. */
     private void add(List<Patch> patches, Geometry area, Function<Geometry, Patch> patch) {
-        Geometry on = large(OverlayNGRobust.overlay(area, panel.area(), OverlayNG.INTERSECTION));
+        Geometry on = large(OverlayNGRobust.overlay(areal(area), panel.area(), OverlayNG.INTERSECTION));
         if (on.isEmpty()) {
             return;
         }

@@ -2,8 +2,11 @@ package corewright.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import corewright.assessment.Assessor;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 
@@ -17,7 +20,7 @@ class DesktopPicturesTest {
 
     @Test
     void theDemoStandsInTheWindow() {
-        try (OpenWindow window = new OpenWindow(Optional.empty())) {
+        try (OpenWindow window = new OpenWindow(Assessor::assess, Optional.empty())) {
             window.write(TO.resolve("desktop-start.png"));
             OpenWindow.doFx(() -> window.desk.open(Path.of("demo-data/quillwort")));
             window.waitUntilCalculated();
@@ -36,7 +39,10 @@ class DesktopPicturesTest {
                 window.desk.walk();
             });
             window.hand.clickOn("#start-walk");
-            window.hand.clickOn("#key-6").clickOn("#key-8").clickOn("#tap-hollow");
+            for (String value : List.of("15", "16", "18", "15", "37", "49", "80", "15", "15", "12", "19")) {
+                window.hand.write(value).type(KeyCode.ENTER);
+            }
+            window.hand.write("68").type(KeyCode.H);
             window.write(TO.resolve("desktop-walk.png"));
             assertThat(window.picture().getWidth()).isEqualTo(1440);
         }

@@ -31,14 +31,14 @@ final class OpenWindow implements AutoCloseable {
     private final Preferences preferences = Preferences.userRoot()
             .node("corewright-test-" + ProcessHandle.current().pid());
 
-    OpenWindow(Optional<Path> chosen) {
+    OpenWindow(Chain chain, Optional<Path> chosen) {
         try {
             stage = FxToolkit.registerPrimaryStage();
         } catch (TimeoutException e) {
             throw new IllegalStateException(e);
         }
         desk = onFx(() -> {
-            Desk made = new Desk(new Workbench(jobs), new NoChooser(chosen), new Recent(preferences));
+            Desk made = new Desk(new Workbench(jobs, chain), new NoChooser(chosen), new Recent(preferences));
             stage.setScene(made.scene());
             stage.setWidth(1440);
             stage.setHeight(900);

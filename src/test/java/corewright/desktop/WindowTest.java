@@ -25,7 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 @Tag("window")
 class WindowTest {
     private static OpenWindow on(Path folder, Optional<Path> chosen) {
-        OpenWindow window = new OpenWindow(chosen);
+        OpenWindow window = new OpenWindow(MapChain::assess, chosen);
         OpenWindow.doFx(() -> window.desk.open(SurveyFolders.minimal(folder).path()));
         window.waitUntilCalculated();
         return window;

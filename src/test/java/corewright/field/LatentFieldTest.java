@@ -128,15 +128,13 @@ class LatentFieldTest {
     /** By hand for two values: -½ z'C⁻¹z − ½ ln |C| − ln 2π (Rasmussen and Williams, equation 2.30). */
     @Test
     void statesTheEvidenceOfValuesExactly() {
-        LatentPrior prior = prior(1, 0, 100, 4);
-        Places places = new Places(new double[] {0, 100}, new double[] {0, 0});
         List<Site> values = List.of(new Site.Value(3, 1), new Site.Value(2, 2));
-
-        double evidence = new Search(prior, places, values, Blocks.of(places).members(places))
-                .climb()
-                .score();
-
         double c = 4 * 2 * Math.exp(-1);
+
+        var sites = new ExpectationPropagation(values, new double[] {1, 1}, new double[] {4, c, c, 4});
+        sites.run(6, 1e-2);
+        double evidence = sites.logEvidence();
+
         double det = 5 * 8 - c * c;
         double quadratic = (2 * 2 * 8 - 2 * 2 * 1 * c + 1 * 1 * 5) / det;
         assertThat(evidence).isCloseTo(-0.5 * quadratic - 0.5 * Math.log(det) - Math.log(2 * Math.PI), within(1e-9));

@@ -1,0 +1,125 @@
+package corewright.bench;
+
+import corewright.assessment.Assessor;
+import corewright.damage.Damage;
+import corewright.damage.Fitted;
+import corewright.damage.Parameters;
+import corewright.desktop.NewSurvey;
+import corewright.drawing.Box;
+import corewright.drawing.ScreenLayer;
+import corewright.drawing.ScreenLook;
+import corewright.drawing.ScreenMap;
+import corewright.survey.Edit;
+import corewright.survey.Meter;
+import corewright.survey.Moisture;
+import corewright.survey.Origin;
+import corewright.survey.Part;
+import corewright.survey.Side;
+import corewright.survey.Sound;
+import corewright.survey.Spot;
+import corewright.survey.Survey;
+import corewright.survey.Tap;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import org.locationtech.jts.geom.Envelope;
+
+/**
+ * One reading changed among 600 (400 moisture, 200 taps) on a deck of 3.0 x 2.0 m at 25 mm: until the map follows with its
+ * parameters frozen, and until it is painted. Run: {@code mvn -q test-compile exec:java
+ * -Dexec.classpathScope=test -Dexec.mainClass=corewright.bench.LiveMapBenchmark}.
+ */
+public final class LiveMapBenchmark {
+    private static final int RUNS = 25;
+    private static final Origin NOWHERE = new Origin("benchmark", 0);
+
+    private LiveMapBenchmark() {}
+
+    /** Prints medians and the slowest of nine in ten, milliseconds. */
+    public static void main(String[] args) {
+        Random random = new Random(7);
+        Survey survey = survey(random);
+        long from = System.nanoTime();
+        Fitted fitted = Damage.fit(survey, Parameters.NONE);
+        double whole = ms(from);
+        double[] follow = new double[RUNS];
+        double[] paint = new double[RUNS];
+        for (int i = 0; i < RUNS; i++) {
+            Moisture old = survey.readings().moisture().get(random.nextInt(400));
+            survey = Edit.replace(survey, Part.MOISTURE, old, at(old.id(), old.spot(), 10 + random.nextInt(80)))
+                    .apply(survey);
+            from = System.nanoTime();
+            fitted = Damage.fit(survey, fitted.parameters());
+            follow[i] = ms(from);
+            from = System.nanoTime();
+            paint(survey, fitted);
+            paint[i] = ms(from);
+        }
+        print("first fit", new double[] {whole});
+        print("map follows one reading", follow);
+        print("plan laid out and painted, 1044 x 740", paint);
+    }
+
+    private static Survey survey(Random random) {
+        Survey empty = NewSurvey.of("benchmark", "deck", LocalDate.of(2026, 4, 2), new Envelope(0, 3000, -1000, 1000));
+        List<Moisture> moisture = new ArrayList<>();
+        List<Tap> taps = new ArrayList<>();
+        for (int i = 0; i < 25; i++) {
+            for (int j = 0; j < 16; j++) {
+                Spot spot = new Spot("deck", 60 + 120 * i, -937.5 + 125 * j);
+                double wet = Math.exp(-(Math.pow(spot.xMm() - 1200, 2) + Math.pow(spot.yMm() - 200, 2)) / 2e5);
+                moisture.add(at("M" + moisture.size(), spot, Math.rint(10 + 60 * wet + 2 * random.nextGaussian())));
+                if ((i + j) % 2 == 0) {
+                    taps.add(new Tap(
+                            NOWHERE,
+                            "T" + taps.size(),
+                            spot,
+                            wet > 0.5 ? Sound.HOLLOW : Sound.SOUND,
+                            null,
+                            Side.OUTER));
+                }
+            }
+        }
+        Survey metered = Part.METERS.with(empty, List.of(new Meter("A", Meter.Kind.RELATIVE, 100, 10.0, 25.0)));
+        return Part.TAPS.with(Part.MOISTURE.with(metered, moisture), taps);
+    }
+
+    private static Moisture at(String id, Spot spot, double value) {
+        return new Moisture(NOWHERE, id, spot, Math.max(0, value), false, "A", null, null, false, Side.OUTER, "");
+    }
+
+    private static void paint(Survey survey, Fitted fitted) {
+        Box box = new Box(0, 0, 1044 / ScreenMap.PX_PER_MM, 740 / ScreenMap.PX_PER_MM);
+        var layers = EnumSet.complementOf(
+                EnumSet.of(ScreenLayer.MOISTURE, ScreenLayer.STANDARD_ERROR, ScreenLayer.VOID_DEPTH));
+        ScreenMap map = ScreenMap.layOut(
+                Assessor.mapped(survey, List.of(), fitted.map()),
+                new ScreenMap.Seen("deck", box, ScreenMap.fitting(survey.face("deck"), box), layers));
+        BufferedImage image = new BufferedImage(1044, 740, BufferedImage.TYPE_INT_ARGB_PRE);
+        Graphics2D g = image.createGraphics();
+        map.paint(g, ScreenLook.DAY, "");
+        g.dispose();
+    }
+
+    private static double ms(long from) {
+        return (System.nanoTime() - from) / 1e6;
+    }
+
+    private static void print(String what, double[] ms) {
+        double[] sorted = ms.clone();
+        Arrays.sort(sorted);
+        System.out.printf(
+                Locale.ROOT,
+                "%s: median %.0f ms, least %.0f, nine of ten within %.0f%n",
+                what,
+                sorted[sorted.length / 2],
+                sorted[0],
+                sorted[(int) (0.9 * (sorted.length - 1))]);
+    }
+}
