@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
 /** Reads a survey folder. */
 public final class SurveyFolder {
     private static final int MOST_READINGS = Sheet.MOST_ROWS;
-    private static final long LARGEST_BYTES = 2 * Text.LARGEST_BYTES;
+    private static final long LARGEST_BYTES = Text.LARGEST_BYTES + (16L << 20);
 
     private final Folder folder;
     private final Declared declared;

@@ -13,8 +13,8 @@ import org.jspecify.annotations.Nullable;
 
 /** A text file's characters, whatever it was saved as: UTF-8, UTF-16 either way round, or Latin-1. */
 final class Text {
-    /** A million readings fill it; with what is made of them, half a gigabyte of memory is enough. */
-    static final long LARGEST_BYTES = 32L << 20;
+    /** Half a million readings with all their digits; with what is made of them, 512 MB of memory are enough. */
+    static final long LARGEST_BYTES = 64L << 20;
 
     /** More control characters than one in this many are noise, not typing. */
     private static final int NOISE = 50;

@@ -36,7 +36,7 @@ final class Exchange {
         this.assessment = assessment;
         Set<String> taken = new HashSet<>();
         for (FaceDamage face : assessment.damage().faces()) {
-            String name = DxfFile.layer(face.face().name());
+            String name = DxfFile.layer(face.face().name()).replace("-", "");
             String free = name.substring(0, Math.min(PREFIX, name.length()));
             for (int i = 2; !taken.add(free); i++) {
                 String number = Integer.toString(i);

@@ -14,15 +14,10 @@ import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableCell;
 import javafx.scene.input.KeyCode;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/**
- * Real windows without a screen, used by a hand on mouse and keys. Not in the gate: the second window of a run does not come to
- * rest, see docs/desktop.md.
- */
-@Tag("window")
+/** Real windows without a screen, used by a hand on mouse and keys. */
 class WindowTest {
     private static OpenWindow on(Path folder, Optional<Path> chosen) {
         OpenWindow window = new OpenWindow(MapChain::assess, chosen);

@@ -167,11 +167,11 @@ class DialectTest {
     void complainsOfALongCellAndALargeFile(@TempDir Path dir) {
         SurveyFolders folder = SurveyFolders.minimal(dir)
                 .adding("moisture.csv", "M9,1,1,12,A".replace("M9", "M".repeat(100_001)) + "\n")
-                .with("taps.csv", new byte[(32 << 20) + 1]);
+                .with("taps.csv", new byte[(64 << 20) + 1]);
 
         assertThat(Reads.complaints(folder))
                 .containsExactly(
                         "moisture.csv:26: cell 1 has 100001 characters, expected at most 100000",
-                        "taps.csv: the file has 33554433 bytes, expected at most 33554432");
+                        "taps.csv: the file has 67108865 bytes, expected at most 67108864");
     }
 }
