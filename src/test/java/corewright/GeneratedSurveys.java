@@ -172,7 +172,7 @@ public final class GeneratedSurveys {
 
     private Feature feature(int kind) {
         Origin origin = origin("plan.csv");
-        String name = text();
+        String name = name();
         return switch (kind) {
             case 0 -> new Feature.Opening(origin, name, polygon(200, 100), pick(EdgeSupport.values()));
             case 1 -> new Feature.Divider(origin, name, line());
@@ -358,6 +358,11 @@ public final class GeneratedSurveys {
                 "0123",
                 "null",
                 "yes"));
+    }
+
+    /** As {@link #text}, on one line: intake reads a break or tab in a name as a space. */
+    private String name() {
+        return text().replaceAll("\\s+", " ");
     }
 
     private double number(double low, double high) {

@@ -39,6 +39,8 @@ class CheckAcceptsTest {
                 SurveyFolders.minimal(dir)
                         .replacing("survey.yaml", ONLY_MOISTURE, "files: { plan: plan.csv, moisture: moisture.csv }")
                         .with("moisture.csv", "x,y,value\n100,100,12\n"),
+                "+ survey.yaml: survey.yaml does not name probes.csv, taps.csv under files.",
+                "    What is in them is not used.",
                 "? survey.yaml: No tap was made on foredeck.",
                 "    Where the skin is loose cannot be known away from the probes; wet core may hide a loose skin.",
                 "? survey.yaml: No pilot hole was drilled on foredeck.",
@@ -46,7 +48,7 @@ class CheckAcceptsTest {
                         + " pilot holes have shown it.",
                 "? survey.yaml: Only 1 moisture reading was taken on foredeck.",
                 GUESSED,
-                "Test deck: faces 1; readings: moisture 1; findings 3.");
+                "Test deck: faces 1; readings: moisture 1; findings 4.");
     }
 
     @Test
@@ -94,10 +96,12 @@ class CheckAcceptsTest {
     void noProbes(@TempDir Path dir) {
         prints(
                 SurveyFolders.minimal(dir).replacing("survey.yaml", ", probes: probes.csv", ""),
+                "+ survey.yaml: survey.yaml does not name probes.csv under files.",
+                "    What is in them is not used.",
                 "? survey.yaml: No pilot hole was drilled on foredeck.",
                 "    Void depth and volume cannot be known, nor whether the core is dry: no repair by injection before"
                         + " pilot holes have shown it.",
-                "Test deck: faces 1; readings: moisture 24, taps 24; findings 1.");
+                "Test deck: faces 1; readings: moisture 24, taps 24; findings 2.");
     }
 
     @Test

@@ -69,6 +69,7 @@ class RunCommandTest {
                         "exchange/regions.csv",
                         "exchange/regions.dxf",
                         "findings.csv",
+                        "foot-load.csv",
                         "holes.csv",
                         "maps/fore-deck-condition.png",
                         "maps/fore-deck-condition.svg",
@@ -156,7 +157,15 @@ class RunCommandTest {
         assertThat(summary.get("timings_ms").fieldNames())
                 .toIterable()
                 .containsExactly(
-                        "intake", "damage", "repair", "decision", "tables", "maps", "owner's report", "summary");
+                        "intake",
+                        "damage",
+                        "stiffness",
+                        "repair",
+                        "decision",
+                        "tables",
+                        "maps",
+                        "owner's report",
+                        "summary");
     }
 
     @Test

@@ -27,8 +27,9 @@ class InputLimitsTest {
         assertThat(intake.survey().readings().probes().get(0).id()).isEqualTo("\uFFFD[2JP");
         assertThat(intake.survey().heading().name()).isEqualTo("Test\uFFFD \uFFFD\uFFFD");
         assertThat(Reads.findings(folder))
-                .anyMatch(f -> f.equals("probes.csv:2: probes.csv holds characters that cannot be printed, here the first."
-                        + " Each is read as \uFFFD."));
+                .anyMatch(f ->
+                        f.equals("probes.csv:2: probes.csv holds characters that cannot be printed, here the first."
+                                + " Each is read as \uFFFD."));
     }
 
     @Test
@@ -104,8 +105,9 @@ class InputLimitsTest {
         Files.createSymbolicLink(folder.path().resolve("taps.csv"), device);
 
         assertThat(Reads.complaints(folder))
-                .containsExactly("survey.yaml:7: files.taps: \"taps.csv\" leads outside the survey folder, expected a file"
-                        + " inside it");
+                .containsExactly(
+                        "survey.yaml:7: files.taps: \"taps.csv\" leads outside the survey folder, expected a file"
+                                + " inside it");
         Files.delete(folder.path().resolve("taps.csv"));
         assertThat(refusal(() -> AsciiGrid.read(device))).isEqualTo("zero: is not a file but a device or a pipe");
         assertThat(refusal(() -> NumberTable.read(device, List.of("x"))))
@@ -127,7 +129,8 @@ class InputLimitsTest {
                 .isEqualTo("g.asc:3: xllcorner: found \"1e15\", expected a number from -1e9 to 1e9, or as many cells");
         assertThat(refusal(() -> AsciiGrid.parse("g.asc", grid.replace("1e15", "0") + "1e308")))
                 .isEqualTo("g.asc:7: found \"1e308\", expected a number from -1e30 to 1e30, or the nodata_value");
-        assertThat(AsciiGrid.parse("g.asc", grid.replace("1e15", "0") + "-3.4028e38").values())
+        assertThat(AsciiGrid.parse("g.asc", grid.replace("1e15", "0") + "-3.4028e38")
+                        .values())
                 .containsExactly(Double.NaN);
     }
 
@@ -141,6 +144,6 @@ class InputLimitsTest {
     }
 
     private static String refusal(org.assertj.core.api.ThrowableAssert.ThrowingCallable read) {
-        return catchThrowableOfType(RefusedException.class, read).getMessage();
+        return String.valueOf(catchThrowableOfType(RefusedException.class, read).getMessage());
     }
 }

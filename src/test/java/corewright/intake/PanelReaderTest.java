@@ -73,6 +73,8 @@ class PanelReaderTest {
                 .isEqualTo("p.yaml:2: found \"tag:yaml.org,2002:java.net.URL\", expected a value without a type tag");
         assertThat(message(PANEL + "mesh_mm: 50\n")).isEqualTo("p.yaml:13: mesh_mm: the key stands here a second time");
         assertThat(message("edges: simple\noutline: \"000\\x\"\n"))
+                .startsWith("p.yaml:2: this is not YAML: expected escape sequence of 2 hexadecimal numbers");
+        assertThat(message("edges: simple\noutline: \"000\\U99999999\"\n"))
                 .isEqualTo("p.yaml:2: this is not YAML: an escape such as \\x41 is not whole");
         assertThat(message("a: " + "[".repeat(60) + "]".repeat(60))).startsWith("p.yaml");
     }
