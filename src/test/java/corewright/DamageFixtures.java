@@ -233,7 +233,8 @@ public final class DamageFixtures {
                     settings,
                     List.of(),
                     List.of(),
-                    Judgements.NONE);
+                    Judgements.NONE,
+                    List.of());
         }
 
         public DamageMap damage() {

@@ -2,6 +2,7 @@ package corewright;
 
 import corewright.survey.CoreMoisture;
 import corewright.survey.CoreState;
+import corewright.survey.DeckLoad;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Edit;
 import corewright.survey.Face;
@@ -76,7 +77,8 @@ public final class GeneratedSurveys {
                 settings(),
                 some(3, i -> logEntry()),
                 some(3, i -> photo()),
-                new Judgements(some(3, i -> method()), some(3, i -> doubt()), some(3, i -> hole())));
+                new Judgements(some(3, i -> method()), some(3, i -> doubt()), some(3, i -> hole())),
+                some(3, i -> load()));
     }
 
     /** An edit that fits the survey. */
@@ -330,6 +332,20 @@ public final class GeneratedSurveys {
 
     private Origin origin(String file) {
         return new Origin(file, 2 + random.nextInt(1_000_000));
+    }
+
+    private DeckLoad load() {
+        String face = pick(FACES);
+        return random.nextBoolean()
+                ? new DeckLoad(name() + "L", face, line(), number(0, 2000), 0, 0, 0)
+                : new DeckLoad(
+                        name() + "L",
+                        face,
+                        polygon(300, 50),
+                        number(0, 2000),
+                        number(0, 20),
+                        number(-1e6, 1e6),
+                        number(-1e6, 1e6));
     }
 
     private Spot spot() {

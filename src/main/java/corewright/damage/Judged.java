@@ -67,17 +67,7 @@ final class Judged {
                         "judgement",
                         "no reading of that kind, id and place: the judgement " + k.id + " speaks of nothing",
                         "kept in the survey, without effect on the map")));
-        survey = new Survey(
-                all.heading(),
-                all.faces(),
-                all.meters(),
-                all.laminates(),
-                all.materials(),
-                kept,
-                all.settings(),
-                all.log(),
-                all.photos(),
-                all.judgements());
+        survey = all.with(kept);
     }
 
     private <R extends Reading> List<R> kept(List<R> readings) {

@@ -49,6 +49,7 @@ public final class NewSurvey {
                 Settings.defaults(),
                 List.of(),
                 List.of(),
-                Judgements.NONE);
+                Judgements.NONE,
+                List.of());
     }
 }

@@ -70,6 +70,11 @@ final class Notes {
         return complaints.values().stream().anyMatch(ofFile -> !ofFile.isEmpty());
     }
 
+    /** Complaints in the order in which they were made. */
+    List<Complaint> listed() {
+        return complaints.values().stream().flatMap(List::stream).toList();
+    }
+
     List<Finding> findings() {
         return List.copyOf(findings);
     }

@@ -52,17 +52,7 @@ final class Oddities {
         survey.faces().forEach(face -> notePlaces(face, byFace.getOrDefault(face.name(), List.of())));
         Readings clipped = new Readings(
                 r.moisture(), r.taps(), probes(r.probes()), feelers(r.feelers()), r.plugs(), r.temperatures());
-        Survey checked = new Survey(
-                survey.heading(),
-                survey.faces(),
-                survey.meters(),
-                survey.laminates(),
-                survey.materials(),
-                clipped,
-                survey.settings(),
-                survey.log(),
-                survey.photos(),
-                survey.judgements());
+        Survey checked = survey.with(clipped);
         Gaps.note(checked, notes);
         return checked;
     }

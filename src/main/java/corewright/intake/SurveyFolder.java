@@ -1,6 +1,7 @@
 package corewright.intake;
 
 import corewright.intake.YamlValue.Shape;
+import corewright.survey.DeckLoad;
 import corewright.survey.Face;
 import corewright.survey.Feeler;
 import corewright.survey.Moisture;
@@ -66,7 +67,7 @@ public final class SurveyFolder {
             if (top != null) {
                 Declared declared =
                         SurveyYaml.read(top, String.valueOf(folder.root().getFileName()), notes);
-                return new SurveyFolder(folder, declared, notes).survey();
+                return new SurveyFolder(folder, declared, notes).survey(top);
             }
         }
         notes.refuseIfAnyComplaint();
@@ -85,7 +86,7 @@ public final class SurveyFolder {
         return top;
     }
 
-    private Intake survey() throws IOException {
+    private Intake survey(YamlValue top) throws IOException {
         long bytes = 0;
         for (FileEntry entry : declared.files()) {
             long size = folder.size(entry.file());
@@ -107,6 +108,7 @@ public final class SurveyFolder {
         }
         hintAtUnread();
         List<Face> faces = plan.faces();
+        List<DeckLoad> loads = LoadsYaml.read(YamlBlock.of(top, notes), faces, declared, notes);
         complainOfNoReading();
         notes.refuseIfAnyComplaint();
         Readings readings = new Readings(moisture, taps, probes, feelers, plugs, temperatures);
@@ -120,7 +122,8 @@ public final class SurveyFolder {
                 declared.settings(),
                 log,
                 photos,
-                declared.judgements());
+                declared.judgements(),
+                loads);
         Survey checked = Oddities.note(survey, notes);
         return new Intake(checked, notes.findings());
     }

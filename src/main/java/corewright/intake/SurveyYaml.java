@@ -1,7 +1,6 @@
 package corewright.intake;
 
 import corewright.intake.Declared.DeclaredFace;
-import corewright.intake.YamlValue.Shape;
 import corewright.survey.Heading;
 import corewright.survey.Laminate;
 import corewright.survey.Materials;
@@ -71,7 +70,6 @@ final class SurveyYaml {
             top.expected("format", "1");
         }
         hintAtUnknown();
-        checkLoads();
         Heading heading = heading(folder);
         Units units = units();
         List<DeclaredFace> faces = faces();
@@ -98,13 +96,6 @@ final class SurveyYaml {
                 notes.hint(value.origin(), "unknown key", message, "It is ignored.");
             }
         });
-    }
-
-    private void checkLoads() {
-        Shape shape = top.value().at("loads").shape();
-        if (shape == Shape.TEXT || shape == Shape.MAP) {
-            top.expected("loads", "a list");
-        }
     }
 
     private Heading heading(String folder) {

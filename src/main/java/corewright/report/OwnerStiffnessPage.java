@@ -8,6 +8,7 @@ import corewright.drawing.Figures;
 import corewright.drawing.Paper;
 import corewright.drawing.Paper.Anchor;
 import corewright.report.RuledTable.Column;
+import corewright.stiffness.LoadCase;
 import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
 import java.util.ArrayList;
@@ -21,6 +22,8 @@ final class OwnerStiffnessPage {
     private static final List<State> PICTURES = List.of(State.AS_FOUND, State.AFTER_INJECTION);
 
     private final Assessment assessment;
+    private static final int MOST_CASES = 6;
+
     private final PanelStiffness panel;
 
     private OwnerStiffnessPage(Assessment assessment, PanelStiffness panel) {
@@ -55,6 +58,10 @@ final class OwnerStiffnessPage {
         y = pictures(paper, y) + 7;
         RuledTable table = table();
         y += table.paint(paper, Sheet.LEFT, y, 0, table.size()) + 4;
+        if (!panel.cases().isEmpty()) {
+            RuledTable cases = cases();
+            y += cases.paint(paper, Sheet.LEFT, y, 0, cases.size()) + 4;
+        }
         Prose.NOTE.paint(paper, notes(), Sheet.LEFT, y, Sheet.FULL_WIDTH, Anchor.LEFT);
     }
 
@@ -122,6 +129,25 @@ final class OwnerStiffnessPage {
                     Figures.fixed(tidy(panel.in(state).stiffnessNPerMm()), 0),
                     Figures.fixed(100 * share.p50(), 0),
                     sure(state, share)));
+        }
+        return table;
+    }
+
+    private RuledTable cases() {
+        RuledTable table = new RuledTable(List.of(
+                new Column("Under the loads of the survey, mm", 62, Anchor.LEFT),
+                new Column("As built", 20, Anchor.RIGHT),
+                new Column("As found", 20, Anchor.RIGHT),
+                new Column("Filled", 20, Anchor.RIGHT),
+                new Column("Renewed", 20, Anchor.RIGHT)));
+        for (LoadCase each :
+                panel.cases().subList(0, Math.min(MOST_CASES, panel.cases().size()))) {
+            List<String> row = new ArrayList<>();
+            row.add(Prose.plain(each.name()));
+            for (State state : State.values()) {
+                row.add(number(each.in(state).deflectionMm()));
+            }
+            table.row(row);
         }
         return table;
     }

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.sandwich.FootLoadMap;
 import corewright.sandwich.LooseSkin;
 import corewright.sandwich.Margin;
+import corewright.stiffness.LoadCase;
 import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
 
@@ -39,6 +40,8 @@ final class PanelsJson {
         panel.restingMm().ifPresent(mm -> Json.put(node, "as_found_resting_mm", mm));
         ArrayNode margins = node.putArray("margins_as_found");
         panel.margins().forEach(m -> margin(margins.addObject(), m));
+        ArrayNode cases = node.putArray("load_cases");
+        panel.cases().forEach(c -> loadCase(cases.addObject(), c));
         ArrayNode notes = node.putArray("notes");
         panel.notes().forEach(notes::add);
     }
@@ -50,6 +53,18 @@ final class PanelsJson {
                 .put("restrained_mm", loose.restrainedMm())
                 .put("gap_mm", loose.gapMm())
                 .put("linear_overstates", loose.overstated());
+    }
+
+    private static void loadCase(ObjectNode node, LoadCase loadCase) {
+        node.put("name", loadCase.name());
+        for (State state : State.values()) {
+            LoadCase.Answer answer = loadCase.in(state);
+            ObjectNode one = node.putObject(state.word());
+            Json.put(one, "deflection_mm", answer.deflectionMm());
+            one.put("x", answer.at().xMm()).put("y", answer.at().yMm());
+            ArrayNode margins = one.putArray("margins");
+            answer.margins().forEach(m -> margin(margins.addObject(), m));
+        }
     }
 
     private static void margin(ObjectNode node, Margin margin) {

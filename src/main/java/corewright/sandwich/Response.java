@@ -40,6 +40,20 @@ public final class Response {
         });
     }
 
+    /** The node at which the outer skin moves most, either way. */
+    public Deflection largest() {
+        int most = 0;
+        double[] outer = new double[model.mesh.nodes()];
+        double[] inner = new double[model.mesh.nodes()];
+        for (int v = 0; v < outer.length; v++) {
+            double[] q = model.nodes.displacements(v, x, model.matrix.first(v));
+            outer[v] = q[2];
+            inner[v] = q[7];
+            most = Math.abs(outer[v]) > Math.abs(outer[most]) ? v : most;
+        }
+        return new Deflection(model.mesh.x[most], model.mesh.y[most], outer[most], inner[most]);
+    }
+
     private double along(int cell, double[] row, int surface) {
         return Stresses.dot(row, surface, model.surfaces(cell), model.cellDisplacements(cell, x));
     }

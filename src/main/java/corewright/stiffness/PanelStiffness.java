@@ -20,6 +20,7 @@ import java.util.OptionalDouble;
  * @param restingMm what the foot truly sinks as found where a loose skin comes to rest on what is below or pulls like a
  *     membrane, which the linear figures leave out; empty where they leave
  *     nothing out, and for all but the panel that lost most
+ * @param cases the survey's load cases that reach the panel
  * @param notes what a reader must know of the figures, a sentence each
  */
 public record PanelStiffness(
@@ -30,17 +31,20 @@ public record PanelStiffness(
         List<Margin> margins,
         Optional<LooseSkin> looseSkin,
         OptionalDouble restingMm,
+        List<LoadCase> cases,
         List<String> notes) {
     public PanelStiffness {
         states = Map.copyOf(new EnumMap<>(states));
         margins = List.copyOf(margins);
+        cases = List.copyOf(cases);
         notes = List.copyOf(notes);
     }
 
     PanelStiffness resting(double mm, String note) {
         List<String> all = new ArrayList<>(notes);
         all.add(note);
-        return new PanelStiffness(panel, softest, damaged, states, margins, looseSkin, OptionalDouble.of(mm), all);
+        return new PanelStiffness(
+                panel, softest, damaged, states, margins, looseSkin, OptionalDouble.of(mm), cases, all);
     }
 
     /** The figures of a state. */

@@ -24,8 +24,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -57,6 +59,7 @@ final class PanelStudy {
             return size() > MODELS_KEPT;
         }
     };
+    private final Map<PanelSpec, Map<String, LoadCase.Answer>> answers = new HashMap<>();
     private final Map<PanelSpec, Double> stiffnesses = new HashMap<>();
 
     PanelStudy(Survey survey, FaceDamage face, DeckPanel panel) {
@@ -66,8 +69,12 @@ final class PanelStudy {
         patches = new Patches(survey, panel, face.regions());
     }
 
-    /** The four states. */
-    PanelStiffness study() {
+    /**
+     * The four states.
+     *
+     * @param cases the loads on this panel by load case
+     */
+    PanelStiffness study(Map<String, List<Load>> cases) {
         Treatments standard = new Treatments(survey, face, panel);
         PanelSpec found = patches.with(Outlook.MIDDLE, List.of());
         PanelModel model = model(found);
@@ -80,9 +87,14 @@ final class PanelStudy {
         treatments.put(State.AFTER_RECORE, standard.recore());
         double built = stiffness(patches.asBuilt(), softest);
         Map<State, StateStiffness> states = new EnumMap<>(State.class);
+        Map<State, Map<String, LoadCase.Answer>> byState = new EnumMap<>(State.class);
         states.put(State.AS_BUILT, state(patches.asBuilt(), softest, new Quantiles(1, 1, 1)));
-        treatments.forEach((state, how) ->
-                states.put(state, state(patches.with(Outlook.MIDDLE, how), softest, ratios(how, softest, built))));
+        byState.put(State.AS_BUILT, answers(patches.asBuilt(), cases));
+        treatments.forEach((state, how) -> {
+            PanelSpec spec = patches.with(Outlook.MIDDLE, how);
+            states.put(state, state(spec, softest, ratios(how, softest, built)));
+            byState.put(state, answers(spec, cases));
+        });
         Response response = model.solve(foot(softest));
         Optional<LooseSkin> loose = response.looseSkin();
         List<String> notes = new ArrayList<>();
@@ -93,7 +105,41 @@ final class PanelStudy {
         List<Margin> margins = Margins.of(found, response, strengths());
         Spot spot = new Spot(panel.face(), softest.x, softest.y);
         return new PanelStiffness(
-                panel, spot, patches.damaged(), states, margins, loose, OptionalDouble.empty(), notes);
+                panel,
+                spot,
+                patches.damaged(),
+                states,
+                margins,
+                loose,
+                OptionalDouble.empty(),
+                byCase(cases.keySet(), byState),
+                notes);
+    }
+
+    private Map<String, LoadCase.Answer> answers(PanelSpec spec, Map<String, List<Load>> cases) {
+        Map<String, LoadCase.Answer> known = answers.get(spec);
+        if (known != null) {
+            return known;
+        }
+        Map<String, LoadCase.Answer> found = new HashMap<>();
+        cases.forEach((name, loads) -> {
+            Response response = model(spec).solve(loads);
+            Response.Deflection most = response.largest();
+            Spot at = new Spot(panel.face(), most.x(), most.y());
+            found.put(name, new LoadCase.Answer(most.outerMm(), at, Margins.of(spec, response, strengths())));
+        });
+        answers.put(spec, found);
+        return found;
+    }
+
+    private static List<LoadCase> byCase(Set<String> names, Map<State, Map<String, LoadCase.Answer>> answers) {
+        return names.stream()
+                .map(name -> {
+                    Map<State, LoadCase.Answer> states = new EnumMap<>(State.class);
+                    answers.forEach((state, byName) -> states.put(state, Objects.requireNonNull(byName.get(name))));
+                    return new LoadCase(name, states);
+                })
+                .toList();
     }
 
     private static List<Load> foot(Coordinate centre) {

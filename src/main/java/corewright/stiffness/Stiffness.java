@@ -4,6 +4,7 @@ import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
 import corewright.sandwich.UnsupportedPanelException;
+import corewright.survey.DeckLoad;
 import corewright.survey.Finding;
 import corewright.survey.Origin;
 import corewright.survey.Spot;
@@ -23,9 +24,11 @@ public final class Stiffness {
         for (FaceDamage face : damage.faces()) {
             DeckPanels cut = DeckPanels.of(survey, face.face());
             findings.addAll(cut.findings());
+            CaseLoads loads = new CaseLoads(cut.panels(), survey.loads());
+            loads.off().forEach(load -> findings.add(off(load)));
             for (DeckPanel panel : cut.panels()) {
                 try {
-                    panels.add(new PanelStudy(survey, face, panel).study());
+                    panels.add(new PanelStudy(survey, face, panel).study(loads.on(panel)));
                 } catch (UnsupportedPanelException e) {
                     findings.add(cannot(panel, String.valueOf(e.getMessage())));
                 }
@@ -47,6 +50,18 @@ public final class Stiffness {
         Coordinate place = panel.softest().coordinate();
         return new PanelStudy(survey, damage.face(panel.panel().face()), panel.panel())
                 .ratios(treatments, place, panel.in(State.AS_BUILT).stiffnessNPerMm());
+    }
+
+    private static Finding off(DeckLoad load) {
+        Coordinate c = load.area().getInteriorPoint().getCoordinate();
+        return new Finding(
+                Finding.Severity.DOUBT,
+                new Origin("survey.yaml", 0),
+                load.loadCase(),
+                new Spot(load.face(), c.x, c.y),
+                "load",
+                "A load of the case \"" + load.loadCase() + "\" lies on no panel of " + load.face() + ".",
+                "The case is calculated without it.");
     }
 
     private static Finding cannot(DeckPanel panel, String why) {

@@ -61,7 +61,8 @@ final class Contents {
                     settings(),
                     list(Part.LOG),
                     list(Part.PHOTOS),
-                    judgements);
+                    judgements,
+                    list(Part.LOADS));
         } catch (IllegalArgumentException e) {
             throw new StoreException(file, e.getMessage() + "", e);
         }

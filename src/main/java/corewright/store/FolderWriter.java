@@ -114,7 +114,7 @@ public final class FolderWriter {
         return Scalar.word(edge);
     }
 
-    private static String wkt(Geometry geometry) {
+    static String wkt(Geometry geometry) {
         WKTWriter writer = new WKTWriter();
         writer.setPrecisionModel(EVERY_DIGIT);
         return writer.write(geometry);

@@ -2,6 +2,7 @@ package corewright.store;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import corewright.survey.DeckLoad;
 import corewright.survey.Face;
 import corewright.survey.Heading;
 import corewright.survey.Laminate;
@@ -21,6 +22,8 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Lineal;
+import org.locationtech.jts.geom.Polygonal;
 
 /** survey.yaml of a survey. Texts stand in double quotes, which JSON and YAML write alike. */
 final class SurveyYamlText {
@@ -111,6 +114,29 @@ final class SurveyYamlText {
         list("method_overrides", survey.judgements().methods(), SurveyYamlText::method);
         list("reading_overrides", survey.judgements().readings(), SurveyYamlText::doubt);
         list("moved_holes", survey.judgements().holes(), SurveyYamlText::hole);
+        list("loads", survey.loads(), SurveyYamlText::load);
+    }
+
+    private static Map<String, @Nullable Object> load(DeckLoad load) {
+        Map<String, @Nullable Object> fields = fields(
+                "name",
+                load.loadCase(),
+                "face",
+                load.face(),
+                load.area() instanceof Lineal ? "line" : "area",
+                FolderWriter.wkt(load.area()),
+                "force_N",
+                load.forceN());
+        if (load.area() instanceof Polygonal) {
+            fields.putAll(fields(
+                    "pressure_kPa",
+                    load.pressureKPa(),
+                    "moment_x_Nmm",
+                    load.momentXNmm(),
+                    "moment_y_Nmm",
+                    load.momentYNmm()));
+        }
+        return fields;
     }
 
     private static Map<String, @Nullable Object> method(MethodOverride m) {

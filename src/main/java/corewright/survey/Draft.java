@@ -21,6 +21,7 @@ final class Draft {
     List<MethodOverride> methods;
     List<ReadingOverride> doubts;
     List<MovedHole> holes;
+    List<DeckLoad> loads;
 
     Draft(Survey of) {
         heading = of.heading();
@@ -40,6 +41,7 @@ final class Draft {
         methods = of.judgements().methods();
         doubts = of.judgements().readings();
         holes = of.judgements().holes();
+        loads = of.loads();
     }
 
     Survey survey() {
@@ -53,6 +55,7 @@ final class Draft {
                 settings,
                 log,
                 photos,
-                new Judgements(methods, doubts, holes));
+                new Judgements(methods, doubts, holes),
+                loads);
     }
 }

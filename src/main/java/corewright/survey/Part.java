@@ -49,6 +49,8 @@ public final class Part<T> {
             "reading_overrides", ReadingOverride.class, s -> s.judgements().readings(), (d, list) -> d.doubts = list);
     public static final Part<MovedHole> HOLES =
             new Part<>("moved_holes", MovedHole.class, s -> s.judgements().holes(), (d, list) -> d.holes = list);
+    public static final Part<DeckLoad> LOADS =
+            new Part<>("loads", DeckLoad.class, Survey::loads, (d, list) -> d.loads = list);
 
     private static final String FEATURES = "plan_features";
 
@@ -106,7 +108,8 @@ public final class Part<T> {
                 PHOTOS,
                 METHODS,
                 DOUBTS,
-                HOLES);
+                HOLES,
+                LOADS);
     }
 
     /** The part of that name; {@code face} is empty for all but plan features. */

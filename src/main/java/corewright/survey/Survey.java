@@ -13,19 +13,27 @@ public record Survey(
         Settings settings,
         List<WorkEntry> log,
         List<Photo> photos,
-        Judgements judgements) {
+        Judgements judgements,
+        List<DeckLoad> loads) {
     public Survey {
         faces = List.copyOf(faces);
         meters = List.copyOf(meters);
         laminates = List.copyOf(laminates);
         log = List.copyOf(log);
         photos = List.copyOf(photos);
+        loads = List.copyOf(loads);
         if (faces.isEmpty()) {
             throw new IllegalArgumentException("a survey needs a face");
         }
         if (faces.stream().map(Face::name).distinct().count() < faces.size()) {
             throw new IllegalArgumentException("two faces of a survey have the same name");
         }
+    }
+
+    /** The same survey with other readings. */
+    public Survey with(Readings others) {
+        return new Survey(
+                heading, faces, meters, laminates, materials, others, settings, log, photos, judgements, loads);
     }
 
     /** The face of that name. */

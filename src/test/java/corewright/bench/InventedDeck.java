@@ -262,7 +262,8 @@ final class InventedDeck {
                 Settings.defaults(),
                 List.of(),
                 List.of(),
-                Judgements.NONE);
+                Judgements.NONE,
+                List.of());
     }
 
     Truth grids() {

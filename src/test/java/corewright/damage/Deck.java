@@ -181,7 +181,8 @@ final class Deck {
                 Settings.defaults(),
                 List.of(),
                 List.of(),
-                judgements);
+                judgements,
+                List.of());
     }
 
     FaceDamage map() {

@@ -47,7 +47,8 @@ class MetersTest {
                 s.settings(),
                 s.log(),
                 s.photos(),
-                s.judgements());
+                s.judgements(),
+                s.loads());
     }
 
     private MeterScale scale(Meter... meters) {

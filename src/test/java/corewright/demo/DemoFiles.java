@@ -38,6 +38,10 @@ final class DemoFiles {
               - { name: cabin, outer_skin_mm: 2.8, core_mm: 9.5, inner_skin_mm: 2.2, skin: e-glass-polyester, core: balsa-150, measured: yes }
             climate: { temperature_c: 16, humidity_percent: 62 }
             crew: { people: 2 }
+            loads:
+              - { name: "two people at the forestay plate", face: foredeck, area: "POLYGON((900 -150,1300 -150,1300 150,900 150,900 -150))", force_N: 1600 }
+              - { name: "crew landing from the rail", face: foredeck, area: "POLYGON((2565 -740,2715 -740,2715 -640,2565 -640,2565 -740))", force_N: 2400 }
+              - { name: "a wave on the foredeck", face: foredeck, pressure_kPa: 2 }
             costs: { currency: "€", rate_per_hour: 72, resin_per_kg: 31, material_per_m2: 190 }
             """;
 

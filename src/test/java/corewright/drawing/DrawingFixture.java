@@ -262,7 +262,8 @@ final class DrawingFixture {
                 Settings.defaults(),
                 List.of(),
                 List.of(),
-                Judgements.NONE);
+                Judgements.NONE,
+                List.of());
         List<NextReading> next = ronja
                 ? List.of(next(1, 1500, -600), next(2, 1680, -560), next(3, 1575, -455), next(4, 2775, 525))
                 : List.of();

@@ -3,6 +3,7 @@ package corewright.intake;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.SurveyFolders;
+import corewright.survey.DeckLoad;
 import corewright.survey.Heading;
 import corewright.survey.Meter;
 import corewright.survey.Settings;
@@ -45,6 +46,53 @@ class SurveyYamlTest {
     }
 
     @Test
+    void loadsHaveACaseAPlaceAndAmounts(@TempDir Path dir) {
+        SurveyFolders folder = adding(dir, """
+                loads:
+                  - { name: crew, area: "POLYGON((100 100,200 100,200 200,100 200,100 100))", force_N: 800 }
+                  - { name: crew, line: "LINESTRING(100 100,400 100)", force_N: 200 }
+                  - { name: pedestal, fitting: winch, moment_x_Nmm: 2e5 }
+                  - { pressure_kPa: 5 }
+                """)
+                .adding(
+                        "plan.csv",
+                        "foredeck,fitting,winch,\"POLYGON((600 400,650 400,650 450,600 450,600 400))\",yes,yes,60,,\n");
+
+        Survey survey = Reads.read(folder).survey();
+
+        assertThat(survey.loads()).extracting(DeckLoad::loadCase).containsExactly("crew", "crew", "pedestal", "load 4");
+        assertThat(survey.loads().get(2).area().getArea()).isEqualTo(2500);
+        assertThat(survey.loads().get(2).momentXNmm()).isEqualTo(2e5);
+        assertThat(survey.loads().get(3).area()).isEqualTo(survey.faces().get(0).outline());
+    }
+
+    @Test
+    void aLoadThatCannotBeUnderstoodIsLeftOutAndSaid(@TempDir Path dir) {
+        SurveyFolders folder = adding(dir, """
+                loads:
+                  - { anything: here }
+                  - { name: a, fitting: cleat, moment_x_Nmm: 2e5 }
+                  - { name: b, area: "POINT(100 100)", force_N: 9 }
+                  - { name: c, area: "POLYGON((5000 0,5100 0,5100 9,5000 0))", force_N: 9 }
+                  - { name: d, line: "LINESTRING(100 100,400 100)", pressure_kPa: 9 }
+                """);
+
+        assertThat(Reads.read(folder).survey().loads()).isEmpty();
+        assertThat(Reads.findings(folder))
+                .containsExactly(
+                        "survey.yaml:13: loads[1].anything: this key is not known, expected name, face, area, line, fitting,"
+                                + " force_N, pressure_kPa, moment_x_Nmm or moment_y_Nmm. That load is left out.",
+                        "survey.yaml:14: loads[2].fitting: \"cleat\" is drawn as a point, expected a fitting drawn as a"
+                                + " POLYGON, or the base as area. That load is left out.",
+                        "survey.yaml:15: loads[3].area: found \"POINT(100 100)\", expected a POLYGON in well-known text"
+                                + " that lies on the face. That load is left out.",
+                        "survey.yaml:16: loads[4].area: found \"POLYGON((5000 0,5100 0,5100 9,5000 0))\", expected a POLYGON"
+                                + " in well-known text that lies on the face. That load is left out.",
+                        "survey.yaml:17: loads[5].line: a load along a line is a force, expected force_N alone. That load is"
+                                + " left out.");
+    }
+
+    @Test
     void overridesSettingsInTheirOwnUnits(@TempDir Path dir) {
         SurveyFolders folder = adding(dir, """
                 thresholds: { inject_largest_mm2: 250000, likely: 0.6 }
@@ -56,7 +104,6 @@ class SurveyYamlTest {
                 resins:
                   - { name: epoxy-thin, viscosity_pa_s: 0.3 }
                   - { name: house foam, hardener_per_resin: 0.5, structural: no }
-                loads: [ { anything: here } ]
                 """);
 
         Settings settings = Reads.read(folder).survey().settings();

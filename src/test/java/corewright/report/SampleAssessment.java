@@ -189,7 +189,8 @@ final class SampleAssessment {
                 Settings.defaults(),
                 List.of(),
                 List.of(),
-                Judgements.NONE);
+                Judgements.NONE,
+                List.of());
     }
 
     static Region region(String id, Condition condition, String wkt, double marginMm, double pWet) {

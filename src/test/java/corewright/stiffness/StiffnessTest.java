@@ -7,14 +7,24 @@ import corewright.SurveyFolders;
 import corewright.damage.Damage;
 import corewright.damage.DamageMap;
 import corewright.intake.SurveyFolder;
+import corewright.sandwich.Load;
+import corewright.survey.DeckLoad;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
 import corewright.survey.Finding;
+import corewright.survey.Part;
 import corewright.survey.Survey;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
 
 @SuppressWarnings("NullAway.Init") // JUnit sets the folder
 class StiffnessTest {
@@ -89,6 +99,75 @@ class StiffnessTest {
         double navier = Navier.deflectionMm(survey.laminate("deck"), survey.materials(), 900, 600, 100, 1000);
         // thin faces in the series; 25 mm elements read 0.6 % stiff
         assertThat(panel.in(State.AS_BUILT).deflectionMm()).isCloseTo(navier, within(0.015 * navier));
+    }
+
+    /** The same series: a foot at the centre, as a named case. */
+    @Test
+    void aLoadCaseAgreesWithNaviersSeries() throws IOException {
+        Survey survey = withLoads(survey(PLAIN), load("a foot", square(450, 300, 100), 1000, 0));
+        LoadCase.Answer answer = Stiffness.of(survey, Damage.map(survey))
+                .panels()
+                .get(0)
+                .cases()
+                .get(0)
+                .in(State.AS_BUILT);
+
+        double navier = Navier.deflectionMm(survey.laminate("deck"), survey.materials(), 900, 600, 100, 1000);
+        assertThat(answer.deflectionMm()).isCloseTo(navier, within(0.015 * navier));
+        assertThat(answer.at().xMm()).isCloseTo(450, within(15.0));
+        assertThat(answer.margins()).isNotEmpty();
+    }
+
+    @Test
+    void loadsOfOneCaseActTogetherAndEachPanelCarriesItsPart() throws IOException {
+        Survey plain = survey(PLAIN + "foredeck,support,beam,\"LINESTRING(300 0,300 600)\",\n");
+        DeckLoad across = load("crew", square(300, 300, 200), 1000, 0);
+        DeckLoad water = load("water", plain.faces().get(0).outline(), 0, 5);
+        Survey survey = withLoads(plain, across, water, load("crew", square(300, 300, 200), 500, 0));
+        List<DeckPanel> panels = DeckPanels.of(survey, survey.faces().get(0)).panels();
+        CaseLoads loads = new CaseLoads(panels, survey.loads());
+
+        double crew = 0;
+        double pressure = 0;
+        for (DeckPanel panel : panels) {
+            crew += force(loads.on(panel).get("crew"));
+            pressure += force(loads.on(panel).get("water"));
+        }
+        assertThat(panels).hasSize(2);
+        assertThat(crew).isCloseTo(1500, within(1e-6));
+        assertThat(pressure).isCloseTo(0.005 * 900 * 600, within(1e-6));
+        assertThat(force(loads.on(panels.get(0)).get("crew"))).isCloseTo(750, within(1e-6));
+    }
+
+    @Test
+    void aLoadBesideEveryPanelIsSaid() throws IOException {
+        Survey survey = withLoads(
+                survey(PLAIN + "foredeck,opening,hatch,\"POLYGON((300 200,500 200,500 400,300 400,300 200))\",\n"),
+                load("mast", square(400, 300, 50), 1000, 0));
+
+        assertThat(Stiffness.of(survey, Damage.map(survey)).findings())
+                .extracting(Finding::message)
+                .containsExactly("A load of the case \"mast\" lies on no panel of foredeck.");
+    }
+
+    private static double force(@Nullable List<Load> loads) {
+        return Objects.requireNonNull(loads).stream()
+                .mapToDouble(l -> ((Load.Force) l).forceN())
+                .sum();
+    }
+
+    private static Geometry square(double x, double y, double side) {
+        Envelope box = new Envelope(new Coordinate(x, y));
+        box.expandBy(side / 2);
+        return new GeometryFactory().toGeometry(box);
+    }
+
+    private static DeckLoad load(String name, Geometry area, double forceN, double pressureKPa) {
+        return new DeckLoad(name, "foredeck", area, forceN, pressureKPa, 0, 0);
+    }
+
+    private static Survey withLoads(Survey survey, DeckLoad... loads) {
+        return Part.LOADS.with(survey, List.of(loads));
     }
 
     private DeckPanels cut(String plan) throws IOException {

@@ -1,0 +1,88 @@
+package corewright.stiffness;
+
+import corewright.sandwich.Load;
+import corewright.survey.DeckLoad;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Lineal;
+import org.locationtech.jts.geom.util.LineStringExtracter;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+
+/**
+ * The loads of a face shared out among its panels. A force is spread over what of its area or line lies on panels, and
+ * each carries its part; pressure acts where it lies; a moment is carried by the panel with most of its area.
+ */
+final class CaseLoads {
+    private static final double MPA_PER_KPA = 1e-3;
+
+    private final List<DeckPanel> panels;
+    private final List<DeckLoad> loads;
+
+    /** @param panels all of one face */
+    CaseLoads(List<DeckPanel> panels, List<DeckLoad> loads) {
+        this.panels = List.copyOf(panels);
+        this.loads = loads.stream()
+                .filter(l -> panels.stream().anyMatch(p -> p.face().equals(l.face())))
+                .toList();
+    }
+
+    /** Loads by case, those that reach the panel; in the survey's order. */
+    Map<String, List<Load>> on(DeckPanel panel) {
+        Map<String, List<Load>> cases = new LinkedHashMap<>();
+        for (DeckLoad load : loads) {
+            List<Load> shares = shares(load, panel);
+            if (!shares.isEmpty()) {
+                cases.computeIfAbsent(load.loadCase(), name -> new ArrayList<>())
+                        .addAll(shares);
+            }
+        }
+        return cases;
+    }
+
+    /** Loads that no panel carries. */
+    List<DeckLoad> off() {
+        return loads.stream()
+                .filter(l -> panels.stream().allMatch(p -> shares(l, p).isEmpty()))
+                .toList();
+    }
+
+    private List<Load> shares(DeckLoad load, DeckPanel panel) {
+        Geometry part = part(load, panel);
+        double size = size(part);
+        if (!(size > 0)) {
+            return List.of();
+        }
+        double all = panels.stream().mapToDouble(p -> size(part(load, p))).sum();
+        List<Load> shares = new ArrayList<>();
+        if (load.area() instanceof Lineal) {
+            for (Object line : LineStringExtracter.getLines(part)) {
+                LineString piece = (LineString) line;
+                shares.add(new Load.Line(piece, load.forceN() * piece.getLength() / all));
+            }
+            return shares;
+        }
+        double force = load.forceN() * size / all + load.pressureKPa() * MPA_PER_KPA * size;
+        if (force != 0) {
+            shares.add(new Load.Force(part, force));
+        }
+        boolean moment = load.momentXNmm() != 0 || load.momentYNmm() != 0;
+        if (moment && panels.stream().allMatch(p -> size(part(load, p)) <= size)) {
+            shares.add(new Load.Moment(part, load.momentXNmm(), load.momentYNmm()));
+        }
+        return shares;
+    }
+
+    private static Geometry part(DeckLoad load, DeckPanel panel) {
+        return OverlayNGRobust.overlay(load.area(), panel.area(), OverlayNG.INTERSECTION);
+    }
+
+    /** Area in mm², or the length of a line in mm. */
+    private static double size(Geometry part) {
+        return part instanceof Lineal ? part.getLength() : part.getArea();
+    }
+}
