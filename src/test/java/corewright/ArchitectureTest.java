@@ -52,6 +52,7 @@ class ArchitectureTest {
                 "report",
                 List.of(
                         "survey",
+                        "store",
                         "assessment",
                         "contour",
                         "field",

@@ -7,6 +7,7 @@ import corewright.repair.RepairOptions;
 import corewright.survey.Costs;
 import corewright.survey.Survey;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -107,8 +108,12 @@ final class Choices {
     }
 
     private void add(List<String> parts, String verb, Predicate<RegionDecision> which) {
-        List<String> ids =
-                decisions.stream().filter(which).map(RegionDecision::region).toList();
+        List<String> ids = decisions.stream()
+                .filter(which)
+                .map(RegionDecision::region)
+                .sorted(Comparator.comparingInt(String::length)
+                        .thenComparing(Comparator.naturalOrder())) // R2 before R10
+                .toList();
         if (!ids.isEmpty()) {
             parts.add(verb + String.join(", ", ids));
         }

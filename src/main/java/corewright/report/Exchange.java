@@ -5,6 +5,7 @@ import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.repair.Hole;
 import corewright.repair.InjectionPlan;
+import corewright.store.FeatureFile;
 import corewright.survey.Face;
 import corewright.survey.Feature.Opening;
 import corewright.survey.Spot;
@@ -52,6 +53,8 @@ final class Exchange {
         Files.writeString(folder.resolve("regions.dxf"), exchange.regions(), StandardCharsets.US_ASCII);
         Files.writeString(folder.resolve("holes.dxf"), exchange.holes(), StandardCharsets.US_ASCII);
         exchange.table().write(folder.resolve("regions.csv"));
+        FeatureFile.write(
+                folder.resolve("repair.gpkg"), assessment.survey().heading().surveyed(), ExchangeLayers.of(assessment));
     }
 
     private String regions() {

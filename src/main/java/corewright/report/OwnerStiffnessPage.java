@@ -116,11 +116,11 @@ final class OwnerStiffnessPage {
 
     private RuledTable table() {
         RuledTable table = new RuledTable(List.of(
-                new Column("The panel at that place", 62, Anchor.LEFT),
+                new Column("The panel at that place", 52, Anchor.LEFT),
                 new Column("Gives, mm", 23, Anchor.RIGHT),
                 new Column("N per mm", 23, Anchor.RIGHT),
                 new Column("Of 100 as built", 28, Anchor.RIGHT),
-                new Column("How sure", 38, Anchor.LEFT)));
+                new Column("How sure", 48, Anchor.LEFT)));
         for (State state : State.values()) {
             Quantiles share = panel.in(state).ofAsBuilt();
             table.row(List.of(
@@ -135,7 +135,7 @@ final class OwnerStiffnessPage {
 
     private RuledTable cases() {
         RuledTable table = new RuledTable(List.of(
-                new Column("Under the loads of the survey, mm", 62, Anchor.LEFT),
+                new Column("Under the loads of the survey, mm", 94, Anchor.LEFT),
                 new Column("As built", 20, Anchor.RIGHT),
                 new Column("As found", 20, Anchor.RIGHT),
                 new Column("Filled", 20, Anchor.RIGHT),

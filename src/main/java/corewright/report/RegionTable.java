@@ -45,7 +45,8 @@ final class RegionTable {
         String reason = decision.reasons().isEmpty()
                 ? ""
                 : Prose.plain(decision.reasons().get(0));
-        String judge = decision.architect() ? " A naval architect or surveyor decides." : "";
+        boolean said = reason.endsWith("surveyor decides.");
+        String judge = decision.architect() && !said ? " A naval architect or surveyor decides." : "";
         String step = decision.firstStep() == null
                 ? ""
                 : "\n" + Prose.bold("First:") + " " + Prose.plain(decision.firstStep());

@@ -121,6 +121,17 @@ final class Schema {
         }
     }
 
+    /** The tables that the standard wants of every GeoPackage, with the undefined Cartesian reference system. */
+    static void createStandardTables(Connection connection) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            for (String sql : script(0).split(";\\s*\\n")) {
+                if (sql.contains("CREATE TABLE gpkg_") || sql.contains("INSERT INTO gpkg_spatial_ref_sys")) {
+                    statement.executeUpdate(sql);
+                }
+            }
+        }
+    }
+
     private static void run(Connection connection, int version) throws SQLException {
         try (Statement statement = connection.createStatement()) {
             for (String sql : script(version).split(";\\s*\\n")) {

@@ -68,6 +68,7 @@ class RunCommandTest {
                         "exchange/holes.dxf",
                         "exchange/regions.csv",
                         "exchange/regions.dxf",
+                        "exchange/repair.gpkg",
                         "findings.csv",
                         "foot-load.csv",
                         "holes.csv",
