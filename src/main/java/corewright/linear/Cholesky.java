@@ -3,7 +3,10 @@ package corewright.linear;
 import corewright.linear.Dense.Front;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.RecursiveTask;
 
@@ -11,6 +14,9 @@ import java.util.concurrent.RecursiveTask;
 public final class Cholesky {
     /** Subtrees with fewer unknowns than this are not worth a task of their own: about 2 ms of work. */
     private static final int TASK_UNKNOWNS = 2000;
+
+    /** More products than this pay for the parts of the inverse they need. */
+    private static final int FEW = 64;
 
     private final Fronts fronts;
 
@@ -196,37 +202,64 @@ public final class Cholesky {
     }
 
     /**
-     * The products {@code g_k' K⁻¹ f_k} for sparse vectors, by forward substitution alone: (U⁻ᵀ g)·(U⁻ᵀ f). Only the
-     * fronts between the unknowns touched and the root are visited, so vectors that lie close together belong in one call.
+     * The products {@code g_k' K⁻¹ f_k} for sparse vectors that touch unknowns close together. A few go up to the root by
+     * forward substitution alone, as {@code (U⁻ᵀ g)·(U⁻ᵀ f)}; many share a {@link SelectedInverse}.
      *
      * @param f right-hand sides
      * @param g as many vectors, what is asked of each solution
      */
     public double[] products(List<SparseVector> f, List<SparseVector> g) {
+        if (f.size() > FEW) {
+            return SelectedInverse.products(this, fronts, f, g);
+        }
         List<SparseVector> both = new ArrayList<>(f);
         both.addAll(g);
-        boolean[] visited = new boolean[own.length];
-        both.forEach(v -> markPath(v, visited));
-        double[][][] leftOver = new double[own.length][][];
         double[] result = new double[f.size()];
-        for (int front = 0; front < own.length; front++) {
-            if (visited[front]) {
-                passUp(front, both, leftOver, result);
-            }
-        }
+        eliminate(both, fronts.root, result);
         return result;
     }
 
-    private void markPath(SparseVector v, boolean[] visited) {
+    /**
+     * Forward substitution in the subtree under a front and with it.
+     *
+     * @param vectors the f, then the g, that touch nothing outside the subtree
+     * @param products grow by what the subtree adds to each
+     * @return what is left of each vector on the front's boundary
+     */
+    double[][] eliminate(List<SparseVector> vectors, int top, double[] products) {
+        BitSet visited = new BitSet();
+        vectors.forEach(v -> markPath(v, top, visited));
+        Map<Integer, double[][]> leftOver = new HashMap<>();
+        for (int front = visited.nextSetBit(0); front >= 0; front = visited.nextSetBit(front + 1)) {
+            passUp(front, vectors, leftOver, products);
+        }
+        double[][] left = leftOver.get(top);
+        return left == null ? new double[vectors.size()][fronts.rows[top].length - fronts.pivots[top]] : left;
+    }
+
+    double[][] own(int front) {
+        return own[front];
+    }
+
+    double[][] rest(int front) {
+        return rest[front];
+    }
+
+    private void markPath(SparseVector v, int top, BitSet visited) {
         for (int k = 0; k < v.length(); k++) {
-            for (int f = fronts.frontOf[v.index(k)]; f >= 0 && !visited[f]; f = fronts.parent[f]) {
-                visited[f] = true;
+            int f = fronts.frontOf[v.index(k)];
+            while (!visited.get(f)) {
+                visited.set(f);
+                if (f == top) {
+                    break;
+                }
+                f = fronts.parent[f];
             }
         }
     }
 
     /** One front of {@link #products}: gathers, eliminates, adds to the products, leaves the rest to the parent. */
-    private void passUp(int f, List<SparseVector> vectors, double[][][] leftOver, double[] result) {
+    private void passUp(int f, List<SparseVector> vectors, Map<Integer, double[][]> leftOver, double[] result) {
         int n = vectors.size();
         int p = fronts.pivots[f];
         double[][] mine = new double[n][p];
@@ -235,25 +268,25 @@ public final class Cholesky {
             takeOwn(f, vectors.get(r), mine[r]);
         }
         for (int child : fronts.children[f]) {
-            if (leftOver[child] != null) {
+            double[][] from = leftOver.remove(child);
+            if (from != null) {
                 int[] map = fronts.rowInParent[child];
                 for (int r = 0; r < n; r++) {
                     for (int i = 0; i < map.length; i++) {
                         if (map[i] < p) {
-                            mine[r][map[i]] += leftOver[child][r][i];
+                            mine[r][map[i]] += from[r][i];
                         } else {
-                            further[r][map[i] - p] += leftOver[child][r][i];
+                            further[r][map[i] - p] += from[r][i];
                         }
                     }
                 }
-                leftOver[child] = new double[0][];
             }
         }
         Dense.forward(mine, further, own[f], rest[f]);
         for (int k = 0; k < result.length; k++) {
             result[k] += Dense.dot(mine[k], mine[result.length + k], 0);
         }
-        leftOver[f] = further;
+        leftOver.put(f, further);
     }
 
     private void takeOwn(int f, SparseVector v, double[] x) {

@@ -23,9 +23,6 @@ public record FootLoadMap(double sideMm, double forceN, List<Place> places) {
 
     public static final double FORCE_N = 1000;
 
-    /** Places solved together: they should lie close together, so that they share the way to the tree's root. */
-    private static final int BUNDLE = 16;
-
     public FootLoadMap {
         places = List.copyOf(places);
     }
@@ -48,19 +45,13 @@ public record FootLoadMap(double sideMm, double forceN, List<Place> places) {
                 .parallel()
                 .flatMap(c -> Foot.at(model, c).stream())
                 .toList();
-        List<List<Foot>> bundles = bundles(feet);
-        double[][] deflections = bundles.stream()
-                .parallel()
-                .map(b -> model.factor.products(
-                        b.stream().map(Foot::force).toList(),
-                        b.stream().map(Foot::ask).toList()))
-                .toArray(double[][]::new);
+        double[] deflections = model.factor.products(
+                feet.stream().map(Foot::force).toList(),
+                feet.stream().map(Foot::ask).toList());
         List<Place> places = new ArrayList<>();
-        for (int k = 0; k < bundles.size(); k++) {
-            for (int i = 0; i < deflections[k].length; i++) {
-                Coordinate c = bundles.get(k).get(i).centre();
-                places.add(new Place(c.x, c.y, deflections[k][i]));
-            }
+        for (int k = 0; k < deflections.length; k++) {
+            Coordinate c = feet.get(k).centre();
+            places.add(new Place(c.x, c.y, deflections[k]));
         }
         places.sort(Comparator.comparingDouble(Place::y).thenComparingDouble(Place::x));
         return new FootLoadMap(SIDE_MM, FORCE_N, places);
@@ -119,27 +110,5 @@ public record FootLoadMap(double sideMm, double forceN, List<Place> places) {
                 }
             }
         }
-    }
-
-    /** Halves the feet along their longer extent until few are left. */
-    private static List<List<Foot>> bundles(List<Foot> feet) {
-        if (feet.size() <= BUNDLE) {
-            return feet.isEmpty() ? List.of() : List.of(feet);
-        }
-        double width = extent(feet, 0);
-        double height = extent(feet, 1);
-        int axis = width >= height ? 0 : 1;
-        List<Foot> sorted = feet.stream()
-                .sorted(Comparator.comparingDouble((Foot f) -> f.centre().getOrdinate(axis))
-                        .thenComparingDouble(f -> f.centre().getOrdinate(1 - axis)))
-                .toList();
-        List<List<Foot>> all = new ArrayList<>(bundles(sorted.subList(0, sorted.size() / 2)));
-        all.addAll(bundles(sorted.subList(sorted.size() / 2, sorted.size())));
-        return all;
-    }
-
-    private static double extent(List<Foot> feet, int axis) {
-        var range = feet.stream().mapToDouble(f -> f.centre().getOrdinate(axis)).summaryStatistics();
-        return range.getMax() - range.getMin();
     }
 }

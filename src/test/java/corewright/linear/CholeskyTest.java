@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -61,6 +62,31 @@ class CholeskyTest {
             double full = dot(g.get(k), factor.solve(dense(f.get(k), n)));
             assertThat(products[k]).isCloseTo(full, within(ROUNDING * Math.max(1, Math.abs(full))));
         }
+    }
+
+    /** Many pairs take another way than few: through parts of the inverse. Neighbours, far ends, pairs with nothing. */
+    @Test
+    void manyProductsAgreeWithFullSolutions() {
+        RandomGrid grid = RandomGrid.regular(40, 30, 3, 15);
+        Cholesky factor = Cholesky.factor(grid.matrix, grid.x, grid.y);
+        int n = grid.matrix.size();
+        Random random = new Random(4);
+        List<SparseVector> f = new ArrayList<>();
+        List<SparseVector> g = new ArrayList<>();
+        for (int k = 0; k < 300; k++) {
+            int at = random.nextInt(n);
+            int near = Math.min(n - 1, at + random.nextInt(130));
+            f.add(SparseVector.of(k == 7 ? Map.of() : Map.of(at, 1.0, near == at ? 0 : near, -0.5)));
+            g.add(SparseVector.of(k % 50 == 0 ? Map.of(random.nextInt(n), 2.0) : Map.of(at, 1.0)));
+        }
+
+        double[] products = factor.products(f, g);
+
+        for (int k = 0; k < products.length; k++) {
+            double full = dot(g.get(k), factor.solve(dense(f.get(k), n)));
+            assertThat(products[k]).as("%d", k).isCloseTo(full, within(ROUNDING * Math.max(1, Math.abs(full))));
+        }
+        assertThat(factor.products(f, g)).isEqualTo(products);
     }
 
     @Test
