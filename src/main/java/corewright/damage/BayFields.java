@@ -5,7 +5,9 @@ import corewright.field.LatentPrior;
 import corewright.field.Places;
 import corewright.field.Site;
 import corewright.survey.Settings;
+import corewright.survey.Thresholds;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,6 +23,9 @@ final class BayFields {
     private static final double[] WEIGHTS = {
         0.406349206349206, 0.244097502894939, 0.049916406765218, 0.002789141321232, 0.0000223458440077466
     };
+
+    /** A change of a drift term too small to follow: half a hundredth of a unit, where a call by ear scatters by one. */
+    private static final double HARDLY = 0.005;
 
     final Bay bay;
     final int[] cells;
@@ -40,8 +45,14 @@ final class BayFields {
     final LatentField wet;
     final LatentField loose;
     final LatentField empty;
+    private final LatentField.Estimate wetHere;
+    private final LatentField.Estimate wetAtTaps;
+    private final LatentField.Estimate looseHere;
+    private final LatentField.Estimate emptyHere;
 
     private final Frame frame;
+    private final double[] moisture;
+    private final double[] moistureAtTaps;
     private final double[] voidTerm1;
     private final double[] voidTerm2;
 
@@ -68,50 +79,79 @@ final class BayFields {
         }
         int few = settings.numerics().fewReadings();
 
+        Thresholds thresholds = settings.thresholds();
         wet = fit(Priors.WET, few, earlier == null ? null : earlier.wet, wetSeen);
-        LatentField.Estimate z = wet.at(cellPlaces());
-        pWet = new double[cells.length];
+        wetHere = wet.at(cellPlaces(), earlier == null ? null : earlier.wetHere);
+        pWet = above(wetHere, 0);
         index = new double[cells.length];
         indexSd = new double[cells.length];
-        double[] moisture = new double[cells.length];
         for (int i = 0; i < cells.length; i++) {
-            pWet[i] = z.above(i, 0);
-            moisture[i] = Priors.moistureTerm(z.mean(i));
-            setIndex(i, z.mean(i), z.sd(i));
+            setIndex(i, wetHere.mean(i), wetHere.sd(i));
         }
 
-        LatentField.Estimate zAtTaps = wet.at(places(looseSeen));
-        double[] moistureAtTaps = new double[looseSeen.size()];
-        for (int i = 0; i < moistureAtTaps.length; i++) {
-            moistureAtTaps[i] = Priors.moistureTerm(zAtTaps.mean(i));
-        }
-        loose = fit(Priors.LOOSE, few, earlier == null ? null : earlier.loose, looseSeen, moistureAtTaps);
-        LatentField.Estimate f = loose.at(cellPlaces(moisture));
-        pLoose = new double[cells.length];
-        for (int i = 0; i < cells.length; i++) {
-            pLoose[i] = f.above(i, 0);
-        }
+        moisture = kept(means(wetHere, Priors::moistureTerm), earlier == null ? null : earlier.moisture);
+        double[] soaked = insideTerm(pWet, thresholds, Priors::soakedTerm);
+        wetAtTaps = wet.at(places(looseSeen), earlier == null ? null : earlier.wetAtTaps);
+        moistureAtTaps = kept(means(wetAtTaps, Priors::moistureTerm), earlier == null ? null : earlier.moistureAtTaps);
+        loose = fit(
+                Priors.LOOSE,
+                few,
+                earlier == null ? null : earlier.loose,
+                looseSeen,
+                moistureAtTaps,
+                nearest(looseSeen, soaked));
+        looseHere = loose.at(cellPlaces(moisture, soaked), earlier == null ? null : earlier.looseHere);
+        pLoose = above(looseHere, 0);
 
-        double[] insideMm =
-                DistanceInside.of(frame, cells, pLoose, settings.thresholds().likely());
-        voidTerm1 = new double[cells.length];
-        voidTerm2 = new double[cells.length];
-        for (int i = 0; i < cells.length; i++) {
-            voidTerm1[i] = Priors.loosenessTerm(f.mean(i));
-            voidTerm2[i] = Priors.insideTerm(insideMm[i]);
-        }
+        voidTerm1 = kept(means(looseHere, Priors::loosenessTerm), earlier == null ? null : earlier.voidTerm1);
+        voidTerm2 = insideTerm(pLoose, thresholds, Priors::insideTerm);
         empty = fit(
                 Priors.VOID,
                 few,
                 earlier == null ? null : earlier.empty,
                 voidSeen,
-                nearest(voidTerm1),
-                nearest(voidTerm2));
-        LatentField.Estimate u = empty.at(cellPlaces(voidTerm1, voidTerm2));
+                nearest(voidSeen, voidTerm1),
+                nearest(voidSeen, voidTerm2));
+        emptyHere = empty.at(cellPlaces(voidTerm1, voidTerm2), earlier == null ? null : earlier.emptyHere);
         pVoid = new double[cells.length];
         depthMm = new double[cells.length];
         depthSdMm = new double[cells.length];
-        setVoids(u, settings.thresholds().voidDepthMm());
+        setVoids(emptyHere, thresholds.voidDepthMm());
+    }
+
+    /** Terms, but those that hardly moved since as they were, so that what follows from them need not be worked again. */
+    private static double[] kept(double[] terms, double @Nullable [] earlier) {
+        for (int i = 0; earlier != null && earlier.length == terms.length && i < terms.length; i++) {
+            if (Math.abs(terms[i] - earlier[i]) <= HARDLY) {
+                terms[i] = earlier[i];
+            }
+        }
+        return terms;
+    }
+
+    private static double[] above(LatentField.Estimate estimate, double bound) {
+        double[] p = new double[estimate.size()];
+        for (int i = 0; i < p.length; i++) {
+            p[i] = estimate.above(i, bound);
+        }
+        return p;
+    }
+
+    private static double[] means(LatentField.Estimate estimate, DoubleUnaryOperator term) {
+        double[] terms = new double[estimate.size()];
+        for (int i = 0; i < terms.length; i++) {
+            terms[i] = term.applyAsDouble(estimate.mean(i));
+        }
+        return terms;
+    }
+
+    /** A drift term of each cell from its distance inside the outline where a probability is likely. */
+    private double[] insideTerm(double[] p, Thresholds thresholds, DoubleUnaryOperator term) {
+        double[] terms = DistanceInside.of(frame, cells, p, thresholds.likely());
+        for (int i = 0; i < terms.length; i++) {
+            terms[i] = term.applyAsDouble(terms[i]);
+        }
+        return terms;
     }
 
     private static boolean[] insideFlags(Frame frame, Bay bay, int[] cells) {
@@ -133,7 +173,7 @@ final class BayFields {
         Places places = places(seen, terms);
         return earlier != null
                 ? earlier.with(places, sites)
-                : LatentField.fit(seen.size() < few ? prior.held() : prior, places, sites);
+                : LatentField.fitDirected(seen.size() < few ? prior.held() : prior, places, sites);
     }
 
     private static Places places(List<Observation> seen, double[]... terms) {
@@ -152,9 +192,9 @@ final class BayFields {
         return new Places(x, y, terms);
     }
 
-    /** A drift term at the void readings: that of the nearest cell. */
-    private double[] nearest(double[] ofCells) {
-        return voidSeen.stream()
+    /** A drift term at readings: that of the nearest cell. */
+    private double[] nearest(List<Observation> seen, double[] ofCells) {
+        return seen.stream()
                 .mapToDouble(o -> {
                     int cell = frame.cellOf(o.spot().xMm(), o.spot().yMm());
                     return ofCells[slot(cell)];
@@ -194,20 +234,20 @@ final class BayFields {
     }
 
     private void setVoids(LatentField.Estimate u, double thresholdMm) {
+        double most = VoidEvidence.measured(voidSeen) ? 1 : 0.5;
         for (int i = 0; i < cells.length; i++) {
-            setVoid(i, u.above(i, VoidEvidence.latent(thresholdMm, coreMm[i])), u.mean(i), u.sd(i));
+            setVoid(i, u.above(i, VoidEvidence.latent(thresholdMm, coreMm[i])), most * pLoose[i], u);
         }
     }
 
     /** Void implies loose: the share of a void that looseness does not allow is taken away from depth alike. */
-    private void setVoid(int i, double pDeep, double mean, double sd) {
-        double open = voidSeen.isEmpty() || !VoidEvidence.measured(voidSeen) ? 0.5 * pLoose[i] : pLoose[i];
+    private void setVoid(int i, double pDeep, double open, LatentField.Estimate u) {
         pVoid[i] = Math.min(pDeep, open);
         double share = pDeep > 0 ? pVoid[i] / pDeep : 0;
         double sum = 0;
         double squares = 0;
         for (int k = -4; k <= 4; k++) {
-            double d = VoidEvidence.depthMm(mean + Math.signum(k) * NODES[Math.abs(k)] * sd, coreMm[i]);
+            double d = VoidEvidence.depthMm(u.mean(i) + Math.signum(k) * NODES[Math.abs(k)] * u.sd(i), coreMm[i]);
             sum += WEIGHTS[Math.abs(k)] * d;
             squares += WEIGHTS[Math.abs(k)] * d * d;
         }

@@ -8,12 +8,17 @@ import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** One bay from its readings to its regions, with all that went in: the same again gives the same again. */
+/**
+ * One bay from its readings to its regions, with all that went in: the same again gives the same again.
+ *
+ * @param draws the bay's cavities; of an earlier state of its readings where {@code stale}
+ */
 @SuppressWarnings("ArrayRecordComponent")
 record BayWork(
         Input input,
         BayFields fields,
         VoidDraws draws,
+        boolean stale,
         Regions regions,
         List<Undecided> undecided,
         List<Double> totalMm3) {
@@ -25,24 +30,33 @@ record BayWork(
         }
     }
 
-    /** @param earlier work on the same bay, whose ranges, sills and drifts are kept; null to fit them */
-    static BayWork of(Input input, Frame frame, BayFields.Cores cores, @Nullable BayWork earlier) {
-        if (earlier != null && earlier.input.equals(input)) {
+    /**
+     * @param earlier work on the same bay, whose ranges, sills and drifts are kept; null to fit them
+     * @param following whether the earlier cavities will do, as while a person edits
+     */
+    static BayWork of(Input input, Frame frame, BayFields.Cores cores, @Nullable BayWork earlier, boolean following) {
+        if (earlier != null && earlier.input.equals(input) && (following || !earlier.stale)) {
             return earlier;
         }
         Settings settings = input.settings;
         BayFields fields =
                 new BayFields(input.bay, frame, input.seen, settings, cores, earlier == null ? null : earlier.fields);
-        long seed = settings.numerics().seed() + input.bay.name().hashCode();
-        VoidDraws draws = new VoidDraws(fields, frame, settings.numerics().realisations(), seed);
+        boolean stale = following && earlier != null && Arrays.equals(earlier.fields.cells, fields.cells);
+        VoidDraws draws = stale && earlier != null ? earlier.draws : drawn(input, fields, frame);
         return new BayWork(
                 input,
                 fields,
                 draws,
+                stale,
                 new Regions(fields, frame, settings.thresholds(), draws),
                 UndecidedAreas.of(fields, frame, settings.thresholds()),
                 Arrays.stream(draws.volumesMm3(new int[fields.cells.length], 1)[0])
                         .boxed()
                         .toList());
+    }
+
+    private static VoidDraws drawn(Input input, BayFields fields, Frame frame) {
+        long seed = input.settings.numerics().seed() + input.bay.name().hashCode();
+        return new VoidDraws(fields, frame, input.settings.numerics().realisations(), seed);
     }
 }

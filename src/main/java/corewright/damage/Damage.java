@@ -3,6 +3,7 @@ package corewright.damage;
 import corewright.survey.Face;
 import corewright.survey.Survey;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -22,6 +23,21 @@ public final class Damage {
      *     readings do, and bays that did not change are taken over. Fit afresh when the editing is done.
      */
     public static Fitted fit(Survey whole, Parameters frozen) {
+        return fit(whole, frozen, false);
+    }
+
+    /**
+     * The damage map as it follows a person's editing: surfaces, regions and findings are those of the readings as they
+     * stand, but cavities are not drawn anew and places to read next not sought anew. Volumes are those that the cavities
+     * drawn last leave within the new regions, and the result says that it is stale. A new bay is worked in full.
+     *
+     * @param frozen what was fitted before, by this or by {@link #fit}
+     */
+    public static Fitted follow(Survey whole, Parameters frozen) {
+        return fit(whole, frozen, true);
+    }
+
+    private static Fitted fit(Survey whole, Parameters frozen, boolean following) {
         Judged judged = new Judged(whole);
         Survey survey = judged.survey();
         Map<String, MeterScale> scales = MeterScale.all(survey);
@@ -30,16 +46,18 @@ public final class Damage {
         List<FaceWork> works = new ArrayList<>();
         List<RegionDraft> drafts = new ArrayList<>();
         List<BayWork> bays = new ArrayList<>();
+        Map<String, List<NextReading>> next = new HashMap<>();
         for (Face face : survey.faces()) {
-            FaceWork work = new FaceWork(judged, face, scales, taps, frozen);
+            FaceWork work = new FaceWork(judged, face, scales, taps, new FaceWork.Before(frozen, following));
             work.addVoidMm3(voidMm3);
             drafts.addAll(work.drafts());
             bays.addAll(work.bays());
+            next.put(face.name(), work.next());
             works.add(work);
         }
         List<RegionDraft> numbered = RegionDraft.gravestFirst(drafts);
         DamageMap map =
                 new DamageMap(works.stream().map(w -> w.result(numbered)).toList(), Quantiles.of(voidMm3));
-        return new Fitted(map, new Parameters(bays));
+        return new Fitted(map, new Parameters(bays, next), bays.stream().anyMatch(BayWork::stale));
     }
 }

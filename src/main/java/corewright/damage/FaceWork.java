@@ -31,9 +31,17 @@ final class FaceWork {
     private final List<Polygon> sound = new ArrayList<>();
     private final double[] voidMm3;
     private final List<RegionDraft> drafts = new ArrayList<>();
+    private final List<NextReading> next;
 
-    /** @param frozen what was fitted to an earlier state of the survey, by bay */
-    FaceWork(Judged judged, Face face, Map<String, MeterScale> scales, TapScale tapScale, Parameters frozen) {
+    /**
+     * An earlier state of the survey.
+     *
+     * @param frozen what was fitted to it, by bay
+     * @param following whether its cavities and suggested readings will do
+     */
+    record Before(Parameters frozen, boolean following) {}
+
+    FaceWork(Judged judged, Face face, Map<String, MeterScale> scales, TapScale tapScale, Before before) {
         survey = judged.survey();
         this.face = face;
         settings = survey.settings();
@@ -52,13 +60,15 @@ final class FaceWork {
                     judged.heard(WetEvidence.of(face, own, settings.thresholds(), scales, judged, findings)),
                     judged.heard(inside(bay, LooseEvidence.of(own, tapScale, findings))),
                     judged.heard(inside(bay, VoidEvidence.of(survey, own, tapScale))));
-            work(BayWork.Input.of(survey, face, bay, seen), frozen.of(bay));
+            work(BayWork.Input.of(survey, face, bay, seen), before.frozen.of(bay), before.following);
         }
         findings.addAll(Doubts.of(face, settings, bays, judged));
+        List<NextReading> suggested = before.following ? before.frozen.next(face.name()) : null;
+        next = suggested != null ? suggested : NextReadings.of(face, frame, bays, draws, settings.thresholds());
     }
 
-    private void work(BayWork.Input input, @Nullable BayWork earlier) {
-        BayWork work = BayWork.of(input, frame, coreOfCell(), earlier);
+    private void work(BayWork.Input input, @Nullable BayWork earlier, boolean following) {
+        BayWork work = BayWork.of(input, frame, coreOfCell(), earlier, following);
         for (int d = 0; d < voidMm3.length; d++) {
             voidMm3[d] += work.totalMm3().get(d);
         }
@@ -118,6 +128,10 @@ final class FaceWork {
         return works;
     }
 
+    List<NextReading> next() {
+        return next;
+    }
+
     List<RegionDraft> drafts() {
         return drafts;
     }
@@ -148,7 +162,7 @@ final class FaceWork {
                 undecided,
                 damagedMm2(),
                 Quantiles.of(voidMm3),
-                NextReadings.of(face, frame, bays, draws, settings.thresholds()),
+                next,
                 findings,
                 Notes.of(bays));
     }

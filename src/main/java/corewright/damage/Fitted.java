@@ -3,6 +3,7 @@ package corewright.damage;
 /**
  * A damage map and what was fitted on the way.
  *
- * @param parameters to be frozen while a person edits, see {@link Damage#fit(corewright.survey.Survey, Parameters)}
+ * @param parameters to be frozen while a person edits, see {@link Damage#follow}
+ * @param stale whether volumes and suggested readings are those of an earlier state of the readings
  */
-public record Fitted(DamageMap map, Parameters parameters) {}
+public record Fitted(DamageMap map, Parameters parameters, boolean stale) {}

@@ -20,13 +20,23 @@ final class Notes {
     }
 
     private static String note(Bay bay, String what, int count, LatentField field) {
+        double root = Math.sqrt(field.rangeRatio());
+        String direction = root == 1
+                ? ""
+                : String.format(
+                        Locale.ROOT,
+                        " (%.0f mm along %.0f degrees, %.0f mm across)",
+                        field.range() * root,
+                        field.longAxisDegrees(),
+                        field.range() / root);
         return String.format(
                 Locale.ROOT,
-                "%s: %s from %d statements of readings; range %.0f mm, sill %.0f.",
+                "%s: %s from %d statements of readings; range %.0f mm%s, sill %.0f.",
                 bay.name(),
                 what,
                 count,
                 field.range(),
+                direction,
                 field.sill());
     }
 }

@@ -11,12 +11,21 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Parameters {
     /** Nothing fitted yet. */
-    public static final Parameters NONE = new Parameters(List.of());
+    public static final Parameters NONE = new Parameters(List.of(), Map.of());
 
     private final Map<String, BayWork> bays = new HashMap<>();
+    private final Map<String, List<NextReading>> next;
 
-    Parameters(List<BayWork> works) {
+    /** @param next suggested readings by face */
+    Parameters(List<BayWork> works, Map<String, List<NextReading>> next) {
+        this.next = Map.copyOf(next);
         works.forEach(w -> bays.put(w.input().bay().name(), w));
+    }
+
+    /** What was suggested for a face; null where it was not there. */
+    @Nullable
+    List<NextReading> next(String face) {
+        return next.get(face);
     }
 
     @Nullable

@@ -24,18 +24,21 @@ final class Priors {
             new Scale(RANGES_MM, 110, RANGE_LOG_SD),
             new Scale(List.of(2.0, 4.0, 8.0, 16.0), 8, SILL_LOG_SD));
 
-    /** Looseness; term 1 is the moisture latent above dry core, and its coefficient may well be zero. */
+    /**
+     * Looseness; term 1 is the moisture latent above dry core, term 2 the distance inside the wet outline: rot is oldest
+     * where water has stood longest. Either coefficient may well be zero, as it is where skins let go of dry core.
+     */
     static final LatentPrior LOOSE = new LatentPrior(
             Matern.FIVE_HALVES,
-            List.of(new Coefficient(-2.5, 4), new Coefficient(0, 1)),
+            List.of(new Coefficient(-2.5, 4), new Coefficient(0, 1), new Coefficient(0.25, 0.5)),
             new Scale(RANGES_MM, 110, RANGE_LOG_SD),
-            new Scale(List.of(2.0, 4.0, 8.0, 16.0), 8, SILL_LOG_SD));
+            new Scale(List.of(2.0, 4.0, 8.0, 16.0, 32.0), 8, SILL_LOG_SD));
 
     /** u of void depth; term 1 is looseness, term 2 the distance inside the loose outline. */
     static final LatentPrior VOID = new LatentPrior(
-            Matern.THREE_HALVES,
+            Matern.FIVE_HALVES,
             List.of(new Coefficient(0.25, 0.25), new Coefficient(0.25, 0.25), new Coefficient(0.25, 0.25)),
-            new Scale(List.of(60.0, 90.0, 120.0), 120, RANGE_LOG_SD),
+            new Scale(List.of(40.0, 60.0, 90.0, 120.0, 170.0), 120, RANGE_LOG_SD),
             new Scale(List.of(0.25, 0.5, 1.0), 0.5, SILL_LOG_SD));
 
     private Priors() {}
@@ -43,6 +46,11 @@ final class Priors {
     /** The moisture latent as a drift of looseness: 0 over dry core, 3 where it is wet beyond doubt. */
     static double moistureTerm(double logit) {
         return (Math.max(-4, Math.min(4, logit)) + 2.5) / 2;
+    }
+
+    /** Distance inside the wet outline as a drift of looseness: 0 over dry core, 3 well inside. */
+    static double soakedTerm(double insideMm) {
+        return Math.max(0, Math.min(300, insideMm)) / 100;
     }
 
     /** Looseness as a drift of void depth. */

@@ -21,10 +21,16 @@ final class VoidDraws {
     private static final int MOST_NODES = 500;
 
     /**
-     * Departures from the mean are widened by this: range and sill are taken as known once fitted, and the priors are
-     * rough. Chosen on simulated decks so that seven to nine of ten true volumes fall between P10 and P90.
+     * Departures from the mean are widened by this: range and sill are taken as known once fitted. With {@link #TOGETHER}
+     * chosen on simulated decks so that seven to nine of ten true volumes fall between P10 and P90.
      */
-    private static final double WIDEN = 1.6;
+    private static final double WIDEN = 1.5;
+
+    /**
+     * Standard deviations by which a draw is moved as a whole: where the priors of rough means and drifts are wrong, they
+     * are wrong all over a bay, and such an error does not average out over its cavities.
+     */
+    private static final double TOGETHER = 0.5;
 
     private final BayFields fields;
     private final double cellMm2;
@@ -32,7 +38,10 @@ final class VoidDraws {
     private final int[] slots;
 
     private final int[] nodeOf;
-    private final Draws draws;
+    private final int nodes;
+    /** Empty share of the core, draw by node. */
+    private final double[][] share;
+
     private final double[] uniform;
 
     /** @param seed of this bay alone, so that another bay's readings change nothing here */
@@ -41,11 +50,17 @@ final class VoidDraws {
         cellMm2 = frame.cellMm2();
         slots = possible(fields);
         int[] labels = new int[slots.length];
-        int nodes = label(frame, labels);
+        nodes = label(frame, labels);
         nodeOf = labels;
         Random random = new Random(seed);
         uniform = random.doubles(count).toArray();
-        draws = fields.empty.draws(nodes(frame, nodes), count, WIDEN, random);
+        Draws draws = fields.empty.draws(nodes(frame), count, WIDEN, random).together(TOGETHER, random);
+        share = new double[count][nodes];
+        for (int d = 0; d < count; d++) {
+            for (int node = 0; node < nodes; node++) {
+                share[d][node] = VoidEvidence.depthMm(draws.at(d, node), 1);
+            }
+        }
     }
 
     private static int[] possible(BayFields fields) {
@@ -62,7 +77,8 @@ final class VoidDraws {
     /** Gathers cells in squares of a growing side until there are few enough; returns how many squares hold a cell. */
     private int label(Frame frame, int[] labels) {
         int columns = frame.empty().columns();
-        for (int side = 1; ; side++) {
+        int least = (int) Math.max(1, Math.sqrt((double) slots.length / MOST_NODES));
+        for (int side = least; ; side++) {
             Map<Integer, Integer> squares = new LinkedHashMap<>();
             for (int k = 0; k < slots.length; k++) {
                 int cell = fields.cells[slots[k]];
@@ -76,7 +92,7 @@ final class VoidDraws {
     }
 
     /** The middle of each square's cells, with the mean of their drift terms. */
-    private Places nodes(Frame frame, int nodes) {
+    private Places nodes(Frame frame) {
         double[][] sums = new double[4][nodes];
         int[] members = new int[nodes];
         for (int k = 0; k < slots.length; k++) {
@@ -97,7 +113,7 @@ final class VoidDraws {
     }
 
     int count() {
-        return draws.count();
+        return share.length;
     }
 
     /**
@@ -107,13 +123,12 @@ final class VoidDraws {
      * @return cubic millimetres, part by draw
      */
     double[][] volumesMm3(int[] partOf, int parts) {
-        double[][] volumes = new double[parts][draws.count()];
-        for (int d = 0; d < draws.count(); d++) {
+        double[][] volumes = new double[parts][share.length];
+        for (int d = 0; d < share.length; d++) {
             for (int k = 0; k < slots.length; k++) {
                 int slot = slots[k];
-                double u = draws.at(d, nodeOf[k]);
-                if (partOf[slot] >= 0 && u > 0 && fields.pLoose[slot] > uniform[d]) {
-                    volumes[partOf[slot]][d] += VoidEvidence.depthMm(u, fields.coreMm[slot]) * cellMm2;
+                if (partOf[slot] >= 0 && fields.pLoose[slot] > uniform[d]) {
+                    volumes[partOf[slot]][d] += share[d][nodeOf[k]] * fields.coreMm[slot] * cellMm2;
                 }
             }
         }
@@ -136,17 +151,17 @@ final class VoidDraws {
      * and of the volume before the next is chosen.
      */
     List<ProbeGain> probeGains(int most) {
-        int count = draws.count();
+        int count = share.length;
         int[] slotOf = middleSlots();
         double[] volume = new double[count];
-        double[][] depth = new double[draws.nodes()][count];
+        double[][] depth = new double[nodes][count];
         double[][] total = volumesMm3(new int[fields.cells.length], 1);
         System.arraycopy(total[0], 0, volume, 0, count);
         for (int node = 0; node < depth.length; node++) {
             int slot = slotOf[node];
             for (int d = 0; d < count; d++) {
                 boolean loose = fields.pLoose[slot] > uniform[d];
-                depth[node][d] = loose ? VoidEvidence.depthMm(draws.at(d, node), fields.coreMm[slot]) : 0;
+                depth[node][d] = loose ? share[d][node] * fields.coreMm[slot] : 0;
             }
             centre(depth[node]);
         }
@@ -208,7 +223,7 @@ final class VoidDraws {
 
     /** The middle one, in reading order, of each node's cells. */
     private int[] middleSlots() {
-        int[] members = new int[draws.nodes()];
+        int[] members = new int[nodes];
         for (int node : nodeOf) {
             members[node]++;
         }

@@ -86,31 +86,50 @@ final class Blocks {
         collect(p, line.sides.get(1), side(p, members, line.axis, line.at, false), blocks);
     }
 
-    /** The members, then the nearest places outside their bounding box. */
-    static int[] withHalo(Places p, int[] members) {
+    /**
+     * The members, then the nearest places outside their bounding box.
+     *
+     * @param index of all places
+     */
+    static int[] withHalo(Places p, int[] members, NeighbourIndex index) {
         if (members.length == p.size()) {
             return members;
         }
         double[] box = {Double.MAX_VALUE, Double.MAX_VALUE, -Double.MAX_VALUE, -Double.MAX_VALUE};
-        boolean[] own = new boolean[p.size()];
         for (int i : members) {
-            own[i] = true;
             box[0] = Math.min(box[0], p.x(i));
             box[1] = Math.min(box[1], p.y(i));
             box[2] = Math.max(box[2], p.x(i));
             box[3] = Math.max(box[3], p.y(i));
         }
-        record Far(int place, double squared) {}
+        int wanted = members.length == 0 ? 0 : Math.min(HALO, p.size() - members.length);
         List<Far> others = new ArrayList<>();
-        for (int i = 0; i < own.length; i++) {
-            if (!own[i]) {
-                double dx = Math.max(0, Math.max(box[0] - p.x(i), p.x(i) - box[2]));
-                double dy = Math.max(0, Math.max(box[1] - p.y(i), p.y(i) - box[3]));
-                others.add(new Far(i, dx * dx + dy * dy));
-            }
+        double first = Math.max(1, 0.25 * (box[2] - box[0] + box[3] - box[1]));
+        for (double reach = first; others.size() < wanted; reach *= 2) {
+            others = around(p, box, reach, members, index);
         }
         others.sort(Comparator.comparingDouble(Far::squared));
         IntStream halo = others.stream().limit(HALO).mapToInt(Far::place).sorted();
         return IntStream.concat(Arrays.stream(members), halo).toArray();
+    }
+
+    private record Far(int place, double squared) {}
+
+    /** Those no farther from the box than {@code reach}, in order of place. */
+    private static List<Far> around(Places p, double[] box, double reach, int[] members, NeighbourIndex index) {
+        List<Far> found = new ArrayList<>();
+        int next = 0;
+        for (int i : index.within(box[0] - reach, box[1] - reach, box[2] + reach, box[3] + reach)) {
+            while (next < members.length && members[next] < i) {
+                next++;
+            }
+            double dx = Math.max(0, Math.max(box[0] - p.x(i), p.x(i) - box[2]));
+            double dy = Math.max(0, Math.max(box[1] - p.y(i), p.y(i) - box[3]));
+            boolean own = next < members.length && members[next] == i;
+            if (!own && dx * dx + dy * dy <= reach * reach) {
+                found.add(new Far(i, dx * dx + dy * dy));
+            }
+        }
+        return found;
     }
 }

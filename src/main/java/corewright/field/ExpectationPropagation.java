@@ -1,6 +1,5 @@
 package corewright.field;
 
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -14,12 +13,13 @@ import java.util.List;
  * sites are renewed together, with damping.
  */
 final class ExpectationPropagation {
-    /** A site never sharpens the field by less: keeps its root and shift finite. */
-    private static final double LEAST_PRECISION = 1e-10;
+    /**
+     * A site never sharpens the field by less. Its part of the prior variance is then some 1e-8, from which rounding (n
+     * times 1e-16) leaves the marginal variance right to five digits; what it adds to the field is below notice.
+     */
+    private static final double LEAST_PRECISION = 1e-8;
 
     private static final double DAMPING = 0.7;
-    /** Below this part of the prior variance a site's precision is too small to divide by; leaves ten digits. */
-    private static final double CANCELS = 1e-5;
 
     private final List<Site> sites;
     private final double[] mean;
@@ -78,10 +78,7 @@ final class ExpectationPropagation {
         return settled;
     }
 
-    /**
-     * Posterior at the sites from the present precisions and shifts. The variance is (1 − (B⁻¹)_ii) / t_i; where a site's
-     * precision is so small that this cancels, its own column K_ii − |L⁻¹ T½ k_i|² is solved instead.
-     */
+    /** Posterior at the sites from the present precisions and shifts. The variance is (1 − (B⁻¹)_ii) / t_i. */
     private void update() {
         double[] root = new double[n];
         for (int i = 0; i < n; i++) {
@@ -98,24 +95,13 @@ final class ExpectationPropagation {
         double[] inverse = factor.inverseDiagonal();
         weights = weights();
         for (int i = 0; i < n; i++) {
-            boolean cancels = precision[i] * covariance[i * n + i] < CANCELS;
-            marginalVariance[i] = cancels ? covariance[i * n + i] - explained(i) : (1 - inverse[i]) / precision[i];
+            marginalVariance[i] = (1 - inverse[i]) / precision[i];
             double sum = 0;
             for (int j = 0; j < n; j++) {
                 sum += covariance[i * n + j] * weights[j];
             }
             marginalMean[i] = sum;
         }
-    }
-
-    private double explained(int i) {
-        double[] column = Arrays.copyOfRange(covariance, i * n, (i + 1) * n);
-        reduce(column, 1);
-        double sum = 0;
-        for (double e : column) {
-            sum += e * e;
-        }
-        return sum;
     }
 
     /** alpha = v − T½ B⁻¹ T½ K v: the posterior mean anywhere is the prior mean plus k'alpha. */

@@ -24,6 +24,14 @@ import org.jspecify.annotations.Nullable;
 public final class LatentField {
     private static final int FINAL_ROUNDS = 30;
     private static final double SETTLED = 1e-3;
+    /** While a person edits; a probability is then right to some 0.003. */
+    private static final double NEARLY = 3e-3;
+
+    /** Fewer observations cannot tell direction from chance; common practice in fitting directional variograms. */
+    private static final int ENOUGH_FOR_DIRECTION = 60;
+
+    /** A tenth of the least of these: what many sites left where they were add up to. */
+    private static final double MOVED = 1e-4;
 
     /**
      * Observations heard at a place where there are more: ten rows of ten on a square grid. On the trial decks 64, 100 and
@@ -40,58 +48,93 @@ public final class LatentField {
     private final LatentPrior prior;
     private final Places places;
     private final List<Site> observed;
-    private final Blocks layout;
+    private final Plane plane;
     private final Model fitted;
     private final List<Block> blocks;
     private final Sites sites;
     private final double[] doubt;
     private final double[] surprise;
 
-    /** A block's observations, its own first, and what came of them. */
-    private record Block(int own, Places places, List<Site> observed, ExpectationPropagation run, boolean settled) {}
+    /** Observations' places as drawn out for the field's direction, their blocks, and the search among them. */
+    @SuppressWarnings("ArrayRecordComponent")
+    private record Plane(
+            LatentPrior prior, Stretch stretch, Places places, Blocks layout, List<int[]> members, Search search) {
+        static Plane of(LatentPrior prior, Stretch stretch, Places places, Blocks layout, List<Site> observed) {
+            List<int[]> members = layout.members(places);
+            return new Plane(prior, stretch, places, layout, members, new Search(prior, places, observed, members));
+        }
 
-    private LatentField(
-            LatentPrior prior, Places places, List<Site> observed, Blocks layout, @Nullable LatentField earlier) {
-        this.prior = prior;
-        this.places = places;
+        /** The same drawn out, if the observations show a direction. */
+        Plane directed(List<Site> observed) {
+            Stretch found = search.direction();
+            Places drawn = found.of(places);
+            return found.equals(Stretch.NONE) ? this : of(prior, found, drawn, Blocks.of(drawn), observed);
+        }
+    }
+
+    /** A block's observations, its own first, and what came of its own. */
+    private record Block(int own, Places places, List<Site> observed, Outcome outcome) {}
+
+    /** Kept of a block's run, which itself takes room with the square of its members. */
+    @SuppressWarnings("ArrayRecordComponent")
+    private record Outcome(Sites sites, double[] doubt, double[] surprise, boolean settled) {
+        static Outcome of(ExpectationPropagation run, int own, boolean settled) {
+            int[] first = IntStream.range(0, own).toArray();
+            Sites sites = new Sites(own);
+            sites.take(run, first);
+            return new Outcome(
+                    sites,
+                    Arrays.stream(first).mapToDouble(run::doubt).toArray(),
+                    Arrays.stream(first).mapToDouble(run::surprise).toArray(),
+                    settled);
+        }
+    }
+
+    /** @param earlier what this field follows; null where range and sill are to be searched for */
+    private LatentField(Plane plane, List<Site> observed, @Nullable LatentField earlier) {
+        this.plane = plane;
         this.observed = observed;
-        this.layout = layout;
-        List<int[]> members = layout.members(places);
+        prior = plane.prior;
+        places = plane.places;
+        List<int[]> members = plane.members;
         Sites start = earlier == null ? new Sites(places.size()) : earlier.remembered(places, observed);
-        fitted = earlier != null ? earlier.fitted : new Search(prior, places, observed, members).best(start);
+        fitted = earlier != null ? earlier.fitted : plane.search.best(start);
         Model model = members.size() == 1 ? Model.of(prior, fitted.range, fitted.sill) : fitted;
+        NeighbourIndex index = places.index();
         blocks = IntStream.range(0, members.size())
                 .parallel()
-                .mapToObj(b -> solved(model, members.get(b), start, earlier == null ? null : earlier.blocks.get(b)))
+                .mapToObj(b -> solved(
+                        model,
+                        Blocks.withHalo(places, members.get(b), index),
+                        members.get(b).length,
+                        start,
+                        earlier == null ? null : earlier.blocks.get(b)))
                 .toList();
         int n = places.size();
-        sites = new Sites(n);
+        sites = earlier == null ? new Sites(n) : start;
         doubt = new double[n];
         surprise = new double[n];
         for (int b = 0; b < blocks.size(); b++) {
-            ExpectationPropagation run = blocks.get(b).run;
+            Outcome outcome = blocks.get(b).outcome;
             int[] own = members.get(b);
-            sites.take(run, own);
+            sites.takeMoved(outcome.sites, own, earlier == null ? 0 : MOVED);
             for (int i = 0; i < own.length; i++) {
-                doubt[own[i]] = run.doubt(i);
-                surprise[own[i]] = run.surprise(i);
+                doubt[own[i]] = outcome.doubt[i];
+                surprise[own[i]] = outcome.surprise[i];
             }
         }
     }
 
-    private Block solved(Model model, int[] own, Sites start, @Nullable Block earlier) {
-        int[] heard = Blocks.withHalo(places, own);
+    private Block solved(Model model, int[] heard, int own, Sites start, @Nullable Block earlier) {
         Places there = places.only(heard);
         List<Site> said = Arrays.stream(heard).mapToObj(observed::get).toList();
-        if (earlier != null
-                && earlier.own == own.length
-                && earlier.observed.equals(said)
-                && earlier.places.same(there)) {
+        if (earlier != null && earlier.own == own && earlier.observed.equals(said) && earlier.places.same(there)) {
             return earlier;
         }
         var run = new ExpectationPropagation(said, model.mean(there), model.covariance(there));
         run.startFrom(start.only(heard));
-        return new Block(own.length, there, said, run, run.run(FINAL_ROUNDS, SETTLED));
+        boolean settled = run.run(FINAL_ROUNDS, earlier == null ? SETTLED : NEARLY);
+        return new Block(own, there, said, Outcome.of(run, own, settled));
     }
 
     /** Sites of those observations that were there before, at the same place and saying the same. */
@@ -115,24 +158,47 @@ public final class LatentField {
      * @param observed what each says
      */
     public static LatentField fit(LatentPrior prior, Places places, List<Site> observed) {
+        return new LatentField(plane(prior, places, observed), observed, null);
+    }
+
+    /** The same, reaching farther in one direction than across it where enough observations show that it does. */
+    public static LatentField fitDirected(LatentPrior prior, Places places, List<Site> observed) {
+        Plane plane = plane(prior, places, observed);
+        return new LatentField(
+                observed.size() < ENOUGH_FOR_DIRECTION ? plane : plane.directed(observed), observed, null);
+    }
+
+    private static Plane plane(LatentPrior prior, Places places, List<Site> observed) {
         if (places.terms() != prior.drift().size() || observed.size() != places.size()) {
             throw new IllegalArgumentException(observed.size() + " observations at " + places.size() + " places");
         }
-        return new LatentField(prior, places, observed, Blocks.of(places), null);
+        return Plane.of(prior, Stretch.NONE, places, Blocks.of(places), observed);
     }
 
     /**
-     * The field from other observations with this one's range, sill and drift. Blocks whose observations are the same are
-     * taken over as they are and the others start from what is known, which is what makes it quick after a small change;
-     * the result differs from a fresh start by no more than the tolerance at which the rounds stop.
+     * The field from other observations with this one's range, sill, direction and drift. Blocks whose observations are the
+     * same are taken over as they are and the others start from what is known, which is what makes it quick after a small
+     * change; the result differs from a fresh start by no more than the tolerance at which the rounds stop.
      */
     public LatentField with(Places others, List<Site> said) {
         if (others.terms() != prior.drift().size() || said.size() != others.size()) {
             throw new IllegalArgumentException(said.size() + " observations at " + others.size() + " places");
         }
-        return new LatentField(prior, others, said, layout, this);
+        Stretch stretch = plane.stretch;
+        return new LatentField(Plane.of(prior, stretch, stretch.of(others), plane.layout, said), said, this);
     }
 
+    /** Direction of the long range, degrees from +x towards +y, below 180; of no meaning where the ratio is 1. */
+    public double longAxisDegrees() {
+        return (plane.stretch.degrees() + 360) % 180;
+    }
+
+    /** Long range over short range; 1 where the observations show no direction. */
+    public double rangeRatio() {
+        return plane.stretch.ratio();
+    }
+
+    /** Range; the geometric mean of the long and the short one where there is a direction. */
     public double range() {
         return fitted.range;
     }
@@ -148,7 +214,7 @@ public final class LatentField {
 
     /** Whether the approximation stopped moving. */
     public boolean settled() {
-        return blocks.stream().allMatch(Block::settled);
+        return blocks.stream().allMatch(b -> b.outcome.settled);
     }
 
     /** Mean of drift coefficient k, given all observations; 0 is the constant. */
@@ -168,16 +234,42 @@ public final class LatentField {
 
     /** Mean and standard deviation of the field itself, without any reading's noise, at other places. */
     public Estimate at(Places targets) {
+        return at(targets, null);
+    }
+
+    /**
+     * The same, taking over what an earlier state of the field said wherever the observations heard there are the same and
+     * say the same.
+     *
+     * @param asked places in the plane as it is
+     * @param earlier of the field that this one came from by {@link #with}; null for none
+     */
+    public Estimate at(Places asked, @Nullable Estimate earlier) {
+        Places targets = plane.stretch.of(asked);
         double[] mean = new double[targets.size()];
         double[] sd = new double[targets.size()];
         boolean all = places.size() <= NEIGHBOURS;
         NeighbourIndex index = places.index();
         Posterior whole = all ? heard(IntStream.range(0, places.size()).toArray()) : null;
+        Estimate known = earlier == null || !earlier.field.alike(this) ? null : earlier;
+        NeighbourIndex before = known == null ? index : known.field.places.index();
         squares(targets).parallelStream().forEach(square -> {
-            Posterior posterior = whole != null ? whole : heard(nearest(targets, square, index));
-            posterior.estimate(targets, square, mean, sd);
+            int[] near = nearest(targets, square, index);
+            if (known != null && known.holds(targets, square, this, near, before)) {
+                known.copy(square, mean, sd);
+            } else {
+                Posterior posterior = whole != null ? whole : heard(near);
+                posterior.estimate(targets, square, mean, sd);
+            }
         });
-        return new Estimate(mean, sd);
+        return new Estimate(this, targets, mean, sd);
+    }
+
+    /** Whether both hear a place's neighbours under the same model and with the same squares. */
+    private boolean alike(LatentField other) {
+        return fitted == other.fitted
+                && (blocks.size() == 1) == (other.blocks.size() == 1)
+                && places.spacing() == other.places.spacing();
     }
 
     /** Targets gathered by squares. */
@@ -212,9 +304,10 @@ public final class LatentField {
      *
      * @param widen multiplies each draw's departure from the mean
      */
-    public Draws draws(Places targets, int count, double widen, Random random) {
+    public Draws draws(Places asked, int count, double widen, Random random) {
+        Places targets = plane.stretch.of(asked);
         int m = targets.size();
-        double[] mean = at(targets).mean;
+        double[] mean = at(asked).mean;
         double[] covariance = heard(nearestToAny(targets)).covariance(targets);
         double[] e = new double[m * count];
         for (int k = 0; k < e.length; k++) {
@@ -257,12 +350,42 @@ public final class LatentField {
 
     /** The field at some places; arrays in the order of the places, not to be written to. */
     public static final class Estimate {
+        private final LatentField field;
+        private final Places targets;
         private final double[] mean;
         private final double[] sd;
 
-        Estimate(double[] mean, double[] sd) {
+        Estimate(LatentField field, Places targets, double[] mean, double[] sd) {
+            this.field = field;
+            this.targets = targets;
             this.mean = mean;
             this.sd = sd;
+        }
+
+        /** Whether the same targets were estimated from the same neighbours, which now say the same. */
+        private boolean holds(Places now, int[] square, LatentField later, int[] near, NeighbourIndex index) {
+            if (targets.size() != now.size()) {
+                return false;
+            }
+            for (int i : square) {
+                if (!targets.same(i, now, i)) {
+                    return false;
+                }
+            }
+            int[] heard = nearest(targets, square, index);
+            boolean same = heard.length == near.length;
+            for (int k = 0; same && k < near.length; k++) {
+                same = field.places.same(heard[k], later.places, near[k])
+                        && field.sites.same(heard[k], later.sites, near[k]);
+            }
+            return same;
+        }
+
+        private void copy(int[] which, double[] toMean, double[] toSd) {
+            for (int i : which) {
+                toMean[i] = mean[i];
+                toSd[i] = sd[i];
+            }
         }
 
         public int size() {

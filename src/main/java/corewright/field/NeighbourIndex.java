@@ -1,6 +1,7 @@
 package corewright.field;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Nearest samples by a bucket grid: about three samples a bucket, rings of buckets searched outward. Equal distances are
@@ -100,6 +101,22 @@ public final class NeighbourIndex {
             }
         }
         return best;
+    }
+
+    /** The samples of a box, its sides included, ascending. */
+    int[] within(double x0, double y0, double x1, double y1) {
+        IntStream.Builder found = IntStream.builder();
+        for (int r = row(y0); r <= row(y1); r++) {
+            for (int c = column(x0); c <= column(x1); c++) {
+                for (int m = start[r * columns + c]; m < start[r * columns + c + 1]; m++) {
+                    int i = member[m];
+                    if (x[i] >= x0 && x[i] <= x1 && y[i] >= y0 && y[i] <= y1) {
+                        found.add(i);
+                    }
+                }
+            }
+        }
+        return found.build().sorted().toArray();
     }
 
     /** Whether no bucket of this ring or beyond can hold anything as near as {@code squared}. */

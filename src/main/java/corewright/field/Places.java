@@ -40,6 +40,19 @@ public final class Places {
         return new Places(picked(x, which), picked(y, which), some);
     }
 
+    /** Shrunk by a factor along a direction and drawn out by it across, with the same terms. */
+    Places turned(double radians, double factor) {
+        double cos = Math.cos(radians);
+        double sin = Math.sin(radians);
+        double[] along = new double[x.length];
+        double[] across = new double[x.length];
+        for (int i = 0; i < x.length; i++) {
+            along[i] = (cos * x[i] + sin * y[i]) / factor;
+            across[i] = (cos * y[i] - sin * x[i]) * factor;
+        }
+        return new Places(along, across, terms);
+    }
+
     private static double[] picked(double[] values, int[] which) {
         return Arrays.stream(which).mapToDouble(i -> values[i]).toArray();
     }
@@ -60,6 +73,15 @@ public final class Places {
     /** Whether all coordinates and terms are the same, bit for bit. */
     boolean same(Places other) {
         return Arrays.equals(x, other.x) && Arrays.equals(y, other.y) && Arrays.deepEquals(terms, other.terms);
+    }
+
+    /** Whether a place and its terms are the same as one of another's, bit for bit. */
+    boolean same(int i, Places other, int j) {
+        boolean same = x[i] == other.x[j] && y[i] == other.y[j] && terms.length == other.terms.length;
+        for (int k = 0; same && k < terms.length; k++) {
+            same = terms[k][i] == other.terms[k][j];
+        }
+        return same;
     }
 
     double x(int i) {

@@ -25,6 +25,12 @@ final class Search {
 
     private static final int[][] STEPS = {{1, 0}, {-1, 0}, {0, 1}, {0, -1}, {1, 1}, {-1, -1}};
 
+    /**
+     * Evidence in favour, as a natural logarithm, that counts as strong: a factor of 150 (Kass and Raftery, J. Amer.
+     * Statist. Assoc. 90 (1995) 773), times the some ten directions and ratios among which the best is picked.
+     */
+    private static final double SHOWN = 7.5;
+
     private record Part(Places places, List<Site> observed) {}
 
     /** Sites of each part; {@code score} is the logarithm of their probability and the prior's. */
@@ -34,6 +40,7 @@ final class Search {
     private final List<int[]> asked;
     private final List<Part> parts = new ArrayList<>();
     private final Map<List<Integer>, Trial> tried = new HashMap<>();
+    private @Nullable Trial climbed;
 
     Search(LatentPrior prior, Places places, List<Site> observed, List<int[]> blocks) {
         this.prior = prior;
@@ -69,6 +76,11 @@ final class Search {
 
     /** The best trial. */
     Trial climb() {
+        Trial known = climbed;
+        return known != null ? known : climbed();
+    }
+
+    private Trial climbed() {
         Trial best = trial(
                 prior.range().trials().indexOf(prior.range().mode()),
                 prior.sill().trials().indexOf(prior.sill().mode()),
@@ -87,6 +99,7 @@ final class Search {
                 best = trial.score > best.score ? trial : best;
             }
         } while (best != from);
+        climbed = best;
         return best;
     }
 
@@ -105,13 +118,18 @@ final class Search {
     }
 
     private Trial trial(int r, int s, @Nullable Trial from) {
+        return trial(r, s, from, Stretch.NONE);
+    }
+
+    private Trial trial(int r, int s, @Nullable Trial from, Stretch stretch) {
         double range = prior.range().trials().get(r);
         double sill = prior.sill().trials().get(s);
         Model model = Model.of(prior, range, sill);
         double score = prior.range().logPrior(range) + prior.sill().logPrior(sill);
         List<ExpectationPropagation> sites = new ArrayList<>();
         for (Part part : parts) {
-            var own = new ExpectationPropagation(part.observed, model.mean(part.places), model.covariance(part.places));
+            Places there = stretch.of(part.places);
+            var own = new ExpectationPropagation(part.observed, model.mean(there), model.covariance(there));
             if (from != null) {
                 own.startFrom(from.sites.get(sites.size()));
             }
@@ -120,6 +138,33 @@ final class Search {
             sites.add(own);
         }
         return new Trial(r, s, sites, score);
+    }
+
+    /**
+     * The direction in which the field reaches farther, where the observations show one: their evidence is larger by
+     * {@link #SHOWN} than without.
+     */
+    Stretch direction() {
+        Trial none = climb();
+        Directed best = best(none, Stretch.COARSE);
+        if (best.score < none.score) {
+            return Stretch.NONE;
+        }
+        Directed finer = best(none, best.stretch.finer());
+        Directed taken = finer.score > best.score ? finer : best;
+        return taken.score > none.score + SHOWN ? taken.stretch : Stretch.NONE;
+    }
+
+    private record Directed(Stretch stretch, double score) {}
+
+    private Directed best(Trial none, List<Stretch> stretches) {
+        return stretches.stream()
+                .parallel()
+                .map(s -> new Directed(s, trial(none.r, none.s, none, s).score))
+                .toList()
+                .stream()
+                .max(Comparator.comparingDouble(Directed::score))
+                .orElseThrow();
     }
 
     private Model informed(Trial best) {

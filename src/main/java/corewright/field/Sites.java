@@ -29,11 +29,31 @@ final class Sites {
         return shift[i];
     }
 
+    boolean same(int i, Sites other, int j) {
+        return precision[i] == other.precision[j] && shift[i] == other.shift[j];
+    }
+
     /** Notes the first of another run's sites under these numbers. */
     void take(ExpectationPropagation run, int[] members) {
         for (int i = 0; i < members.length; i++) {
             precision[members[i]] = run.precision(i);
             shift[members[i]] = run.shift(i);
+        }
+    }
+
+    /**
+     * Notes another's sites under these numbers, but a site that hardly moved stays, so that what was estimated from it stays too.
+     *
+     * @param tolerance of precision and shift, relative where they exceed one
+     */
+    void takeMoved(Sites run, int[] members, double tolerance) {
+        for (int i = 0; i < members.length; i++) {
+            double t = precision[members[i]];
+            double v = shift[members[i]];
+            if (Math.abs(run.precision(i) - t) > tolerance * (1 + t)
+                    || Math.abs(run.shift(i) - v) > tolerance * (1 + Math.abs(v))) {
+                copy(run, i, members[i]);
+            }
         }
     }
 

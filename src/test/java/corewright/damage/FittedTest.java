@@ -73,4 +73,42 @@ class FittedTest {
             }
         }
     }
+
+    @Test
+    void followingAnEditLeavesVolumesAndSuggestionsForLater() {
+        Survey edited = divided().reads(610, 700, 45).survey();
+        Fitted first = Damage.fit(divided().survey(), Parameters.NONE);
+
+        Fitted followed = Damage.follow(edited, first.parameters());
+        Fitted full = Damage.fit(edited, first.parameters());
+
+        FaceDamage map = followed.map().faces().get(0);
+        assertThat(first.stale()).isFalse();
+        assertThat(followed.stale()).isTrue();
+        assertThat(full.stale()).isFalse();
+        assertThat(map.surfaces()).isEqualTo(full.map().faces().get(0).surfaces());
+        assertThat(map.surfaces()).isNotEqualTo(first.map().faces().get(0).surfaces());
+        assertThat(map.next()).isEqualTo(first.map().faces().get(0).next());
+        assertThat(followed.map().voidMm3()).isEqualTo(first.map().voidMm3());
+        assertThat(full.map().voidMm3()).isNotEqualTo(first.map().voidMm3());
+    }
+
+    @Test
+    void whatWasFollowedIsMadeGoodByTheNextFit() {
+        Survey edited = divided().reads(610, 700, 45).survey();
+        Fitted first = Damage.fit(divided().survey(), Parameters.NONE);
+        Fitted followed = Damage.follow(edited, first.parameters());
+
+        Fitted good = Damage.fit(edited, followed.parameters());
+
+        assertThat(good.stale()).isFalse();
+        assertThat(good.map().voidMm3())
+                .isEqualTo(Damage.fit(edited, first.parameters()).map().voidMm3());
+        assertThat(good.map().faces().get(0).next())
+                .isEqualTo(Damage.fit(edited, first.parameters())
+                        .map()
+                        .faces()
+                        .get(0)
+                        .next());
+    }
 }

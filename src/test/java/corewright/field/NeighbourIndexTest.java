@@ -82,4 +82,18 @@ class NeighbourIndexTest {
                             Math.sin(nodesX[i] / 300) + nodesY[i] / 1000, org.assertj.core.api.Assertions.within(0.05));
         }
     }
+
+    @Test
+    void findsExactlyTheSamplesOfABox() {
+        Random random = new Random(8);
+        double[] x = random.doubles(500, -50, 400).toArray();
+        double[] y = random.doubles(500, 0, 90).toArray();
+
+        int[] found = new NeighbourIndex(x, y).within(10, -20, 130, 45);
+
+        assertThat(found)
+                .isEqualTo(IntStream.range(0, 500)
+                        .filter(i -> x[i] >= 10 && x[i] <= 130 && y[i] <= 45)
+                        .toArray());
+    }
 }
