@@ -53,8 +53,9 @@ public record Insight(Quantity water, Quantity bond, List<Double> voidMm3) {
      * @param low below it in one case of ten, the reading's own scatter counted in
      * @param middle as often below as above
      * @param high above it in one case of ten
+     * @param within foretold that the reading lies between low and high: 0.8, more where they lie at an end
      * @param probability foretold that it comes true
      * @param came whether it did
      */
-    public record Foretold(double seen, double low, double middle, double high, double probability, boolean came) {}
+    public record Foretold(double seen, double low, double middle, double high, double within, double probability, boolean came) {}
 }

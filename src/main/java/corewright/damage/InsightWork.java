@@ -143,11 +143,14 @@ final class InsightWork {
     private static Insight.Foretold foretold(ReadingScore score, Site site, double mean, double sdOfField) {
         double sd = Math.hypot(sdOfField, ReadingScore.scatter(site));
         double doubt = site instanceof Site.Interval i ? i.doubt() : 0;
+        double low = score.of(mean - TENTH * sd);
+        double high = score.of(mean + TENTH * sd);
         return new Insight.Foretold(
                 score.seen(site),
-                score.of(mean - TENTH * sd),
+                low,
                 score.of(mean),
-                score.of(mean + TENTH * sd),
+                high,
+                score.within(mean, sd, low, high),
                 (1 - doubt) * Normal.below((mean - score.bound()) / sd) + doubt * score.byChance(),
                 score.came(site));
     }

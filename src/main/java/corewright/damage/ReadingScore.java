@@ -96,6 +96,20 @@ enum ReadingScore {
         return site instanceof Site.Interval i ? i.noise() : ((Site.Value) site).error();
     }
 
+    /** Probability of a score from low to high, both counted in, of a latent value's mean and standard deviation. */
+    double within(double mean, double sd, double low, double high) {
+        double inside = 0;
+        double all = 0;
+        for (int i = 0; i < NODES; i++) {
+            double b = -4 + i * STEP;
+            double w = Normal.density(b);
+            double s = of(mean + sd * b);
+            inside += s >= low && s <= high ? w : 0;
+            all += w;
+        }
+        return inside / all;
+    }
+
     /**
      * Mean squared half-difference of two readings' scores whose latent values have a mean, a shared variance and each a
      * variance of its own: the variance of the score given what is shared, averaged over that.

@@ -13,6 +13,7 @@ import corewright.survey.Face;
 import corewright.survey.Finding;
 import corewright.survey.Survey;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 
 /** A survey of which nothing is concluded yet, so that plan and readings show while the chain is calculated. */
@@ -31,6 +32,17 @@ final class Bare {
                 new Decision(List.of(), List.of(), List.of(), List.of(), List.of(), List.of()),
                 findings,
                 List.of());
+    }
+
+    /** What is found with the readings as they are; the bare plan where nothing is found or faces were drawn anew since. */
+    static Assessment shown(Survey survey, @Nullable Assessment a, List<Finding> notes) {
+        if (a == null || !a.damage().faces().stream().map(FaceDamage::face).toList().equals(survey.faces())) {
+            return of(survey, notes);
+        }
+        return a.survey() == survey
+                ? a
+                : new Assessment(
+                        survey, a.damage(), a.stiffness(), a.options(), a.decision(), a.findings(), a.next());
     }
 
     /** The map follows the survey; what rests on it is of before, and the window says so. */

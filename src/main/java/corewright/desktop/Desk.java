@@ -1,10 +1,15 @@
 package corewright.desktop;
 
+import corewright.assessment.Assessment;
+import corewright.damage.FaceDamage;
+import corewright.damage.Insight;
+import corewright.damage.Parameters;
 import corewright.desktop.imports.ImportModel;
 import corewright.desktop.imports.ImportView;
 import corewright.desktop.walk.GridWalk;
 import corewright.desktop.walk.WalkStart;
 import corewright.desktop.walk.WalkView;
+import corewright.drawing.ScreenLook;
 import corewright.intake.CsvImport;
 import corewright.survey.Survey;
 import java.io.IOException;
@@ -177,6 +182,30 @@ final class Desk implements MainView.Tasks {
         });
     }
 
+    /** Shows what the map of the face shown rests on; worked out aside, for it takes as long as several fits. */
+    void understand() {
+        Assessment found = bench.found().orElse(null);
+        if (found == null) {
+            return;
+        }
+        FaceDamage face = found.damage().face(bench.face());
+        Parameters fitted = bench.parameters();
+        ScreenLook look = bench.sight().appearance().look();
+        Units units = bench.sight().units();
+        double sharpness = view.sharpness();
+        bench.say("Foretelling every reading from the others.");
+        bench.jobs()
+                .run(
+                        () -> Understanding.of(Insight.of(face, fitted), face.voidMm3(), units).stream()
+                                .map(p -> UnderstandView.painted(p, look, sharpness))
+                                .toList(),
+                        shown -> {
+                            bench.say("");
+                            view.task(new UnderstandView(face.face().name(), shown, this::backToPlan));
+                        },
+                        e -> bench.say("Not shown: " + Complaints.sentence(e)));
+    }
+
     private void backToPlan() {
         view.task(null);
         bench.hold(false);
@@ -199,6 +228,10 @@ final class Desk implements MainView.Tasks {
                 hand != null ? new Node[] {hand.tools()} : new Node[] {key("draw", "Draw the plan", this::draw)};
             case READINGS ->
                 new Node[] {key("walk", "Walk the grid", this::walk), key("import", "Bring in a CSV", this::importCsv)};
+            case DAMAGE ->
+                bench.found().isEmpty()
+                        ? new Node[0]
+                        : new Node[] {key("understand", "How good this map is", this::understand)};
             default -> new Node[0];
         };
     }

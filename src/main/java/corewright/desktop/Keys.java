@@ -104,6 +104,7 @@ final class Keys {
         switch (c) {
             case 'w' -> desk.walk();
             case 'i' -> desk.importCsv();
+            case 'u' -> desk.understand();
             case 'f' -> view.plan().fit();
             case '+', '=' -> view.plan().zoomMiddle(1.25);
             case '-' -> view.plan().zoomMiddle(0.8);

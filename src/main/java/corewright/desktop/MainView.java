@@ -284,6 +284,11 @@ final class MainView extends StackPane {
         show();
     }
 
+    /** Device pixels to one of the window. */
+    double sharpness() {
+        return plan.sharpness();
+    }
+
     boolean inTask() {
         return task != null;
     }

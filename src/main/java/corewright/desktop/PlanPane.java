@@ -201,11 +201,15 @@ final class PlanPane extends Region {
         draw();
         Assessment a = assessment;
         if (a != null && getWidth() >= LEAST_PX && getHeight() >= LEAST_PX) {
-            double sharpness = getScene() == null || getScene().getWindow() == null
-                    ? 1
-                    : getScene().getWindow().getOutputScaleX();
-            painter.paint(new PlanPainter.Wish(a, face, camera, layers, look, held, sharpness));
+            painter.paint(new PlanPainter.Wish(a, face, camera, layers, look, held, sharpness()));
         }
+    }
+
+    /** Device pixels to one of the window. */
+    double sharpness() {
+        return getScene() == null || getScene().getWindow() == null
+                ? 1
+                : getScene().getWindow().getOutputScaleX();
     }
 
     private void painted(PlanPainter.Picture p) {

@@ -35,6 +35,15 @@ public enum Units {
         return this == METRIC ? Figures.atMost(mm, 0) + " mm" : Figures.fixed(mm / MM_PER_INCH, 1) + " in";
     }
 
+    /** A distance on deck as a bare number, in metres or feet. */
+    public double deck(double mm) {
+        return mm / (this == METRIC ? 1000 : 12 * MM_PER_INCH);
+    }
+
+    public String deckUnit() {
+        return this == METRIC ? "m" : "ft";
+    }
+
     /** Millimetres of what a person typed in these units. */
     public double mm(double typed) {
         return this == METRIC ? typed : typed * MM_PER_INCH;

@@ -433,17 +433,7 @@ public final class Workbench {
 
     /** What the plan shows: what is found with the readings as they are, or the bare plan. */
     public Optional<Assessment> shown() {
-        return survey().map(s -> {
-            Assessment a = found;
-            boolean fits = a != null
-                    && a.damage().faces().stream().map(d -> d.face()).toList().equals(s.faces());
-            if (a == null || !fits) {
-                return Bare.of(s, log == null ? List.of() : log.importNotes());
-            }
-            return a.survey() == s
-                    ? a
-                    : new Assessment(s, a.damage(), a.stiffness(), a.options(), a.decision(), a.findings(), a.next());
-        });
+        return survey().map(s -> Bare.shown(s, found, log == null ? List.of() : log.importNotes()));
     }
 
     /** The region held, where there is one of that name. */
@@ -454,6 +444,16 @@ public final class Workbench {
 
     public List<Finding> findings() {
         return found().map(Assessment::findings).orElse(List.of());
+    }
+
+    /** What was fitted last. */
+    Parameters parameters() {
+        return parameters;
+    }
+
+    /** Who works away from the window's thread. */
+    Jobs jobs() {
+        return jobs;
     }
 
     public Freshness freshness() {
