@@ -34,6 +34,7 @@ final class Desk implements MainView.Tasks {
     private final Chooser chooser;
     private final Recent recent;
     private final MainView view;
+    private final PhotoDesk photos;
     private @Nullable SketchHand hand;
 
     Desk(Workbench bench, Chooser chooser, Recent recent) {
@@ -41,6 +42,8 @@ final class Desk implements MainView.Tasks {
         this.chooser = chooser;
         this.recent = recent;
         this.view = new MainView(bench, this);
+        this.photos = new PhotoDesk(bench, view.plan());
+        view.lookAt(photos);
     }
 
     /** The scene of the window, 1440 x 900. */
@@ -166,6 +169,13 @@ final class Desk implements MainView.Tasks {
         view.task(new UnderlayView(image, bench.sight().units(), drawing, () -> view.task(null)));
     }
 
+    /** Pins a photograph to a place of the face shown. */
+    void photograph() {
+        if (bench.survey().isPresent()) {
+            chooser.file("A photograph", "Picture", "*.jpg", "*.jpeg", "*.png").ifPresent(photos::begin);
+        }
+    }
+
     /** Walks the grid of the face shown. */
     void walk() {
         bench.survey().ifPresent(survey -> {
@@ -227,7 +237,11 @@ final class Desk implements MainView.Tasks {
             case PLAN ->
                 hand != null ? new Node[] {hand.tools()} : new Node[] {key("draw", "Draw the plan", this::draw)};
             case READINGS ->
-                new Node[] {key("walk", "Walk the grid", this::walk), key("import", "Bring in a CSV", this::importCsv)};
+                new Node[] {
+                    key("walk", "Walk the grid", this::walk),
+                    key("import", "Bring in a CSV", this::importCsv),
+                    key("photo", "Pin a photograph", this::photograph)
+                };
             case DAMAGE ->
                 bench.found().isEmpty()
                         ? new Node[0]

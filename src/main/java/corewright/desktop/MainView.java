@@ -50,6 +50,7 @@ final class MainView extends StackPane {
     private final HBox busy = new HBox();
     private final ScrollPane slipScroll;
     private @Nullable Node task;
+    private @Nullable PhotoDesk photos;
 
     MainView(Workbench bench, Tasks tasks) {
         this.bench = bench;
@@ -173,9 +174,13 @@ final class MainView extends StackPane {
                 sight.layers(),
                 look,
                 bench.region().map(r -> r.id()).orElse(""));
-        legend.show(sight.layers(), look);
+        legend.show(sight.layers(), look, !survey.photos().isEmpty());
         showFaces(survey);
-        if (bench.complaints().isEmpty()) {
+        PhotoDesk pinned = photos;
+        Optional<Slip> photo = pinned == null ? Optional.empty() : pinned.slip();
+        if (pinned != null && photo.isPresent()) {
+            slip.show(photo.get(), ink(), pinned.nodes());
+        } else if (bench.complaints().isEmpty()) {
             slip.show(StepSlips.of(sight.step(), shown, bench), ink(), tasks.actions(sight.step()));
         } else {
             slip.show(complaints(), ink());
@@ -227,6 +232,9 @@ final class MainView extends StackPane {
     }
 
     private void touch(double xMm, double yMm) {
+        if (photos != null && photos.touch(xMm, yMm)) {
+            return;
+        }
         bench.found()
                 .flatMap(a -> FindingLines.regionAt(a, bench.face(), xMm, yMm))
                 .ifPresentOrElse(r -> bench.select(r.id()), () -> bench.select(""));
@@ -282,6 +290,11 @@ final class MainView extends StackPane {
             node.requestFocus();
         }
         show();
+    }
+
+    /** Touching a photograph's mark shows it in the slip. */
+    void lookAt(PhotoDesk pinned) {
+        photos = pinned;
     }
 
     /** Device pixels to one of the window. */
