@@ -21,7 +21,6 @@ import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
-import javafx.scene.image.Image;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Envelope;
 
@@ -154,19 +153,28 @@ final class Desk implements MainView.Tasks {
         }
     }
 
-    /** A picture under the plan, to the length of the face; its corner and scale can be given by two points. */
+    /** A picture or a page under the plan; where it lies and how large it is is said by two points. */
     private void underlay() {
-        SketchHand drawing = hand;
-        Optional<Path> file = chooser.file("A picture of the plan", "Picture", "*.png", "*.jpg", "*.jpeg");
-        if (drawing == null || file.isEmpty()) {
-            return;
-        }
-        Image image = new Image(file.get().toUri().toString());
-        if (image.isError()) {
-            bench.say(file.get().getFileName() + " is not a picture that can be shown.");
-            return;
-        }
-        view.task(new UnderlayView(image, bench.sight().units(), drawing, () -> view.task(null)));
+        chooser.file("A picture of the plan", "Picture or PDF", "*.png", "*.jpg", "*.jpeg", "*.pdf")
+                .ifPresent(f -> underlay(f, 1));
+    }
+
+    private void underlay(Path file, int page) {
+        bench.jobs()
+                .run(
+                        () -> UnderlayPicture.read(file, page),
+                        picture -> {
+                            SketchHand drawing = hand;
+                            if (drawing != null) {
+                                view.task(new UnderlayView(
+                                        picture,
+                                        bench.sight().units(),
+                                        drawing,
+                                        p -> underlay(file, p),
+                                        () -> view.task(null)));
+                            }
+                        },
+                        e -> bench.say(Complaints.sentence(e)));
     }
 
     /** Pins a photograph to a place of the face shown. */

@@ -4,7 +4,6 @@ import corewright.drawing.PlaceNames;
 import corewright.survey.Photo;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -13,7 +12,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
 import javafx.scene.image.ImageView;
-import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.MouseEvent;
 import org.jspecify.annotations.Nullable;
@@ -120,21 +118,17 @@ final class PhotoDesk implements PlanPane.Hand {
                             if (content == null) {
                                 throw new IOException("The picture " + photo.file() + " is not with the survey.");
                             }
-                            return Photos.small(content, 2 * WIDTH);
+                            return Pixels.of(Photos.small(content, 2 * WIDTH));
                         },
                         small -> show(photo, small),
                         e -> bench.say(Complaints.sentence(e)));
     }
 
-    private void show(Photo photo, BufferedImage small) {
+    private void show(Photo photo, Pixels small) {
         if (!photo.equals(held)) {
             return;
         }
-        int w = small.getWidth();
-        int h = small.getHeight();
-        WritableImage fx = new WritableImage(w, h);
-        fx.getPixelWriter().setPixels(0, 0, w, h, PixelFormat.getIntArgbInstance(), small.getRGB(0, 0, w, h, null, 0, w), 0, w);
-        image = fx;
+        image = small.image();
         bench.say("");
     }
 

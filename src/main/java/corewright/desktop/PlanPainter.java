@@ -6,7 +6,6 @@ import corewright.drawing.ScreenLook;
 import corewright.drawing.ScreenMap;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
-import java.awt.image.DataBufferInt;
 import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -41,19 +40,15 @@ final class PlanPainter implements AutoCloseable {
         }
     }
 
-    /** A picture as premultiplied ARGB, row by row. */
+    /** A picture of what was wished for. */
     static final class Picture {
         final Wish wish;
-        final int width;
-        final int height;
-        final int[] pixels;
+        final Pixels pixels;
         final double paintedMs;
 
         private Picture(Wish wish, BufferedImage image, double paintedMs) {
             this.wish = wish;
-            this.width = image.getWidth();
-            this.height = image.getHeight();
-            this.pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
+            this.pixels = Pixels.of(image);
             this.paintedMs = paintedMs;
         }
     }

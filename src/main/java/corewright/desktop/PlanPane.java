@@ -4,7 +4,6 @@ import corewright.assessment.Assessment;
 import corewright.drawing.ScreenLayer;
 import corewright.drawing.ScreenLook;
 import java.awt.Color;
-import java.nio.IntBuffer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -13,8 +12,6 @@ import javafx.application.Platform;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.image.PixelBuffer;
-import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
@@ -214,9 +211,7 @@ final class PlanPane extends Region {
 
     private void painted(PlanPainter.Picture p) {
         picture = p;
-        PixelBuffer<IntBuffer> buffer =
-                new PixelBuffer<>(p.width, p.height, IntBuffer.wrap(p.pixels), PixelFormat.getIntArgbPreInstance());
-        image = new WritableImage(buffer);
+        image = p.pixels.image();
         draw();
     }
 

@@ -6,20 +6,18 @@ import corewright.drawing.ScreenLook;
 import corewright.drawing.Tone;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
-import java.awt.image.DataBufferInt;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.image.ImageView;
-import javafx.scene.image.PixelFormat;
-import javafx.scene.image.WritableImage;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 
 /** Four pictures of what the map rests on, over the whole window. Made of pictures painted beforehand. */
 final class UnderstandView extends VBox {
@@ -29,7 +27,7 @@ final class UnderstandView extends VBox {
     static final double HEIGHT = 270;
 
     /** A panel with its chart painted, {@code null} where there is none. */
-    record Shown(Understanding.Panel panel, @org.jspecify.annotations.Nullable BufferedImage image) {}
+    record Shown(Understanding.Panel panel, @Nullable Pixels image) {}
 
     UnderstandView(String face, List<Shown> shown, Runnable done) {
         getStyleClass().addAll("understand");
@@ -60,13 +58,9 @@ final class UnderstandView extends VBox {
                 SlipView.text(shown.panel.title(), "head"), SlipView.text(shown.panel.sentence(), "sentence"));
         box.getStyleClass().add("understand-panel");
         box.setPrefWidth(WIDTH);
-        BufferedImage image = shown.image;
+        Pixels image = shown.image;
         if (image != null) {
-            int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
-            int w = image.getWidth();
-            WritableImage fx = new WritableImage(w, image.getHeight());
-            fx.getPixelWriter().setPixels(0, 0, w, image.getHeight(), PixelFormat.getIntArgbPreInstance(), pixels, 0, w);
-            ImageView view = new ImageView(fx);
+            ImageView view = new ImageView(image.image());
             view.setFitWidth(WIDTH);
             view.setFitHeight(HEIGHT);
             view.setAccessibleText(shown.panel.title() + ". " + shown.panel.sentence());
@@ -85,7 +79,7 @@ final class UnderstandView extends VBox {
         return new Shown(panel, chart == null ? null : image(chart, look.tone(), sharpness));
     }
 
-    static BufferedImage image(Chart chart, Tone tone, double sharpness) {
+    private static Pixels image(Chart chart, Tone tone, double sharpness) {
         BufferedImage image = new BufferedImage(
                 (int) Math.ceil(WIDTH * sharpness),
                 (int) Math.ceil(HEIGHT * sharpness),
@@ -94,6 +88,6 @@ final class UnderstandView extends VBox {
         g.scale(sharpness, sharpness);
         ChartPainter.onScreen(g, chart, WIDTH, HEIGHT, tone);
         g.dispose();
-        return image;
+        return Pixels.of(image);
     }
 }
