@@ -92,13 +92,26 @@ final class PlanPainter implements AutoCloseable {
         long from = System.nanoTime();
         ScreenMap placed = map;
         if (placed == null || laidOut == null || !laidOut.liesAs(wish)) {
-            placed = ScreenMap.layOut(
-                    wish.assessment(),
-                    new ScreenMap.Seen(
-                            wish.face(), wish.camera().box(), wish.camera().view(), wish.layers()));
+            placed = layOut(wish);
             map = placed;
             laidOut = wish;
         }
+        BufferedImage image = painted(placed, wish);
+        return new Picture(wish, image, (System.nanoTime() - from) / 1e6);
+    }
+
+    /** Lays out and paints here and now. */
+    static BufferedImage painted(Wish wish) {
+        return painted(layOut(wish), wish);
+    }
+
+    private static ScreenMap layOut(Wish wish) {
+        return ScreenMap.layOut(
+                wish.assessment(),
+                new ScreenMap.Seen(wish.face(), wish.camera().box(), wish.camera().view(), wish.layers()));
+    }
+
+    private static BufferedImage painted(ScreenMap placed, Wish wish) {
         BufferedImage image = new BufferedImage(
                 Math.max(1, (int) Math.ceil(wish.camera().widthPx() * wish.sharpness())),
                 Math.max(1, (int) Math.ceil(wish.camera().heightPx() * wish.sharpness())),
@@ -107,7 +120,7 @@ final class PlanPainter implements AutoCloseable {
         g.scale(wish.sharpness(), wish.sharpness());
         placed.paint(g, wish.look(), wish.held());
         g.dispose();
-        return new Picture(wish, image, (System.nanoTime() - from) / 1e6);
+        return image;
     }
 
     @Override
