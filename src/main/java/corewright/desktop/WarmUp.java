@@ -1,5 +1,6 @@
 package corewright.desktop;
 
+import corewright.assessment.Assessment;
 import corewright.drawing.ScreenLook;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -24,15 +25,18 @@ final class WarmUp {
         try (EditLog log = SurveyOpener.sample()) {
             String face = log.survey().faces().get(0).name();
             PlanCamera camera = PlanCamera.fitting(log.survey().face(face), PX, PX);
+            Assessment bare = Bare.of(log.survey(), List.of());
             BufferedImage painted = PlanPainter.painted(new PlanPainter.Wish(
-                    Bare.of(log.survey(), List.of()),
+                    bare,
                     face,
                     camera,
                     new Sight(() -> {}).layers(),
                     ScreenLook.DAY,
                     "",
                     1));
-            assert painted.getWidth() == PX;
+            int words = Steps.of(log.survey(), null, Freshness.NONE, Units.METRIC).size()
+                    + SlipWords.of(bare, Units.METRIC, true).face(face).facts().size();
+            assert painted.getWidth() + words > 0;
         } catch (IOException | RuntimeException e) {
             // whatever is wrong shows, with its reason, when it is wanted
         }
