@@ -68,6 +68,11 @@ final class Desk implements MainView.Tasks {
     }
 
     @Override
+    public void openFolder() {
+        chooser.folder("Open a survey folder").ifPresent(this::open);
+    }
+
+    @Override
     public void open(Path path) {
         bench.open(String.valueOf(path.getFileName()), () -> {
             EditLog log = SurveyOpener.open(path);
@@ -251,7 +256,7 @@ final class Desk implements MainView.Tasks {
                     key("photo", "Pin a photograph", this::photograph)
                 };
             case DAMAGE ->
-                bench.found().isEmpty()
+                bench.found().isEmpty() || bench.region().isPresent()
                         ? new Node[0]
                         : new Node[] {key("understand", "How good this map is", this::understand)};
             default -> new Node[0];

@@ -48,7 +48,11 @@ final class Keys {
             return true;
         }
         if (e.getCode() == KeyCode.O) {
-            desk.open();
+            if (e.isShiftDown()) {
+                desk.openFolder();
+            } else {
+                desk.open();
+            }
             return true;
         }
         return false;

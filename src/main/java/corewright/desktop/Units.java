@@ -40,6 +40,11 @@ public enum Units {
         return mm / (this == METRIC ? 1000 : 12 * MM_PER_INCH);
     }
 
+    /** How far a place lies from the datum: 2.25 m or 7.38 ft. */
+    public String place(double mm) {
+        return Figures.fixed(deck(mm), 2) + " " + deckUnit();
+    }
+
     public String deckUnit() {
         return this == METRIC ? "m" : "ft";
     }
