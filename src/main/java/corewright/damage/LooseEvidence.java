@@ -18,7 +18,7 @@ import java.util.List;
  */
 final class LooseEvidence {
     /** Half width of the dull band, in units of the scatter of a call; chosen by trial on simulated decks. */
-    private static final double DULL_BAND = 1.5;
+    static final double DULL_BAND = 1.5;
 
     /** Share of calls that have nothing to do with the skin: misheard, written in the wrong row; common practice. */
     private static final double MISHEARD = 0.02;

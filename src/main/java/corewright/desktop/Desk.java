@@ -1,10 +1,15 @@
 package corewright.desktop;
 
+import corewright.assessment.Assessment;
+import corewright.damage.FaceDamage;
+import corewright.damage.Insight;
+import corewright.damage.Parameters;
 import corewright.desktop.imports.ImportModel;
 import corewright.desktop.imports.ImportView;
 import corewright.desktop.walk.GridWalk;
 import corewright.desktop.walk.WalkStart;
 import corewright.desktop.walk.WalkView;
+import corewright.drawing.ScreenLook;
 import corewright.intake.CsvImport;
 import corewright.survey.Survey;
 import java.io.IOException;
@@ -16,7 +21,6 @@ import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
-import javafx.scene.image.Image;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Envelope;
 
@@ -29,6 +33,7 @@ final class Desk implements MainView.Tasks {
     private final Chooser chooser;
     private final Recent recent;
     private final MainView view;
+    private final PhotoDesk photos;
     private @Nullable SketchHand hand;
 
     Desk(Workbench bench, Chooser chooser, Recent recent) {
@@ -36,6 +41,8 @@ final class Desk implements MainView.Tasks {
         this.chooser = chooser;
         this.recent = recent;
         this.view = new MainView(bench, this);
+        this.photos = new PhotoDesk(bench, view.plan());
+        view.lookAt(photos);
     }
 
     /** The scene of the window, 1440 x 900. */
@@ -58,6 +65,11 @@ final class Desk implements MainView.Tasks {
     public void open() {
         Optional<Path> chosen = chooser.file("Open a survey", "Survey file or survey.yaml", "*.gpkg", "survey.yaml");
         chosen.ifPresent(this::open);
+    }
+
+    @Override
+    public void openFolder() {
+        chooser.folder("Open a survey folder").ifPresent(this::open);
     }
 
     @Override
@@ -146,19 +158,35 @@ final class Desk implements MainView.Tasks {
         }
     }
 
-    /** A picture under the plan, to the length of the face; its corner and scale can be given by two points. */
+    /** A picture or a page under the plan; where it lies and how large it is is said by two points. */
     private void underlay() {
-        SketchHand drawing = hand;
-        Optional<Path> file = chooser.file("A picture of the plan", "Picture", "*.png", "*.jpg", "*.jpeg");
-        if (drawing == null || file.isEmpty()) {
-            return;
+        chooser.file("A picture of the plan", "Picture or PDF", "*.png", "*.jpg", "*.jpeg", "*.pdf")
+                .ifPresent(f -> underlay(f, 1));
+    }
+
+    private void underlay(Path file, int page) {
+        bench.jobs()
+                .run(
+                        () -> UnderlayPicture.read(file, page),
+                        picture -> {
+                            SketchHand drawing = hand;
+                            if (drawing != null) {
+                                view.task(new UnderlayView(
+                                        picture,
+                                        bench.sight().units(),
+                                        drawing,
+                                        p -> underlay(file, p),
+                                        () -> view.task(null)));
+                            }
+                        },
+                        e -> bench.say(Complaints.sentence(e)));
+    }
+
+    /** Pins a photograph to a place of the face shown. */
+    void photograph() {
+        if (bench.survey().isPresent()) {
+            chooser.file("A photograph", "Picture", "*.jpg", "*.jpeg", "*.png").ifPresent(photos::begin);
         }
-        Image image = new Image(file.get().toUri().toString());
-        if (image.isError()) {
-            bench.say(file.get().getFileName() + " is not a picture that can be shown.");
-            return;
-        }
-        view.task(new UnderlayView(image, bench.sight().units(), drawing, () -> view.task(null)));
     }
 
     /** Walks the grid of the face shown. */
@@ -175,6 +203,30 @@ final class Desk implements MainView.Tasks {
             GridWalk walk = new GridWalk(survey, face, meter, spacingMm, bench::edit);
             view.task(new WalkView(walk, bench.sight().appearance().look(), this::backToPlan));
         });
+    }
+
+    /** Shows what the map of the face shown rests on; worked out aside, for it takes as long as several fits. */
+    void understand() {
+        Assessment found = bench.found().orElse(null);
+        if (found == null) {
+            return;
+        }
+        FaceDamage face = found.damage().face(bench.face());
+        Parameters fitted = bench.parameters();
+        ScreenLook look = bench.sight().appearance().look();
+        Units units = bench.sight().units();
+        double sharpness = view.sharpness();
+        bench.say("Foretelling every reading from the others.");
+        bench.jobs()
+                .run(
+                        () -> Understanding.of(Insight.of(face, fitted), face.voidMm3(), units).stream()
+                                .map(p -> UnderstandView.painted(p, look, sharpness))
+                                .toList(),
+                        shown -> {
+                            bench.say("");
+                            view.task(new UnderstandView(face.face().name(), shown, this::backToPlan));
+                        },
+                        e -> bench.say("Not shown: " + Complaints.sentence(e)));
     }
 
     private void backToPlan() {
@@ -198,7 +250,15 @@ final class Desk implements MainView.Tasks {
             case PLAN ->
                 hand != null ? new Node[] {hand.tools()} : new Node[] {key("draw", "Draw the plan", this::draw)};
             case READINGS ->
-                new Node[] {key("walk", "Walk the grid", this::walk), key("import", "Bring in a CSV", this::importCsv)};
+                new Node[] {
+                    key("walk", "Walk the grid", this::walk),
+                    key("import", "Bring in a CSV", this::importCsv),
+                    key("photo", "Pin a photograph", this::photograph)
+                };
+            case DAMAGE ->
+                bench.found().isEmpty() || bench.region().isPresent()
+                        ? new Node[0]
+                        : new Node[] {key("understand", "How good this map is", this::understand)};
             default -> new Node[0];
         };
     }

@@ -26,7 +26,7 @@ public final class DesktopApp extends Application {
         stage.setTitle("Corewright");
         stage.setScene(made.scene());
         stage.setMinWidth(900);
-        stage.setMinHeight(600);
+        stage.setMinHeight(520);
         stage.show();
         List<String> files = getParameters().getRaw();
         if (!files.isEmpty()) {

@@ -1,5 +1,6 @@
 package corewright.desktop;
 
+import corewright.store.Pictures;
 import corewright.store.SurveyFile;
 import corewright.survey.Edit;
 import corewright.survey.Finding;
@@ -20,22 +21,30 @@ final class FileLog implements EditLog {
     private final List<Finding> notes;
     private final Path place;
     private final Creation creation;
+    private final Pictures pictures;
     private @Nullable SurveyFile file;
 
-    private FileLog(Survey first, List<Finding> notes, Path place, Creation creation, @Nullable SurveyFile file) {
+    private FileLog(
+            Survey first,
+            List<Finding> notes,
+            Path place,
+            Creation creation,
+            Pictures pictures,
+            @Nullable SurveyFile file) {
         this.first = first;
         this.notes = List.copyOf(notes);
         this.place = place;
         this.creation = creation;
+        this.pictures = pictures;
         this.file = file;
     }
 
     static FileLog of(SurveyFile file) {
-        return new FileLog(file.survey(), file.importNotes(), file.path(), () -> file, file);
+        return new FileLog(file.survey(), file.importNotes(), file.path(), () -> file, Pictures.NONE, file);
     }
 
     static FileLog ofFolder(Path folder, Survey survey, List<Finding> notes, Creation creation) {
-        return new FileLog(survey, notes, folder, creation, null);
+        return new FileLog(survey, notes, folder, creation, Pictures.in(folder), null);
     }
 
     private SurveyFile file() throws IOException {
@@ -102,7 +111,7 @@ final class FileLog implements EditLog {
 
     @Override
     public synchronized byte @Nullable [] picture(String name) throws IOException {
-        return file == null ? null : file.picture(name);
+        return file == null ? pictures.content(name) : file.picture(name);
     }
 
     @Override

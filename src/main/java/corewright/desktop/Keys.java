@@ -48,7 +48,11 @@ final class Keys {
             return true;
         }
         if (e.getCode() == KeyCode.O) {
-            desk.open();
+            if (e.isShiftDown()) {
+                desk.openFolder();
+            } else {
+                desk.open();
+            }
             return true;
         }
         return false;
@@ -104,6 +108,7 @@ final class Keys {
         switch (c) {
             case 'w' -> desk.walk();
             case 'i' -> desk.importCsv();
+            case 'u' -> desk.understand();
             case 'f' -> view.plan().fit();
             case '+', '=' -> view.plan().zoomMiddle(1.25);
             case '-' -> view.plan().zoomMiddle(0.8);

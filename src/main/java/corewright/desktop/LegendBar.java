@@ -39,12 +39,15 @@ final class LegendBar extends FlowPane {
         }
     }
 
-    void show(Set<ScreenLayer> layers, ScreenLook look) {
+    /** @param photographs whether there are any to show */
+    void show(Set<ScreenLayer> layers, ScreenLook look, boolean photographs) {
         boolean other = !look.equals(swatched);
         swatched = look;
         for (ToggleButton entry : entries) {
             ScreenLayer layer = (ScreenLayer) entry.getUserData();
             entry.setSelected(layers.contains(layer));
+            entry.setVisible(photographs || layer != ScreenLayer.PHOTOGRAPHS);
+            entry.setManaged(entry.isVisible());
             if (other) {
                 ImageView sample = new ImageView(swatch(layer, look));
                 sample.setFitWidth(ScreenSwatch.WIDTH);

@@ -29,6 +29,14 @@ import org.jspecify.annotations.Nullable;
 
 /** The window's content: step rule, plan, legend, slip; or the ways to begin; or a task that takes the whole window. */
 final class MainView extends StackPane {
+    private static final double SMALL_HEIGHT = 720;
+    private static final double SMALL_WIDTH = 1180;
+    private static final double SLIP = 396;
+    private static final double SLIP_LEAST = 382;
+
+    /** "Undo: " and some letters. */
+    private static final double DEED_LEAST = 90;
+
     private final Workbench bench;
     private final Tasks tasks;
     private final StepBar steps;
@@ -50,6 +58,7 @@ final class MainView extends StackPane {
     private final HBox busy = new HBox();
     private final ScrollPane slipScroll;
     private @Nullable Node task;
+    private @Nullable PhotoDesk photos;
 
     MainView(Workbench bench, Tasks tasks) {
         this.bench = bench;
@@ -59,14 +68,16 @@ final class MainView extends StackPane {
         legend = new LegendBar(bench.sight());
         slip = new SlipView(this::go, new Help());
         plan = new PlanPane(e -> bench.say("The plan could not be painted: " + e.getMessage()));
-        start = new StartPane(tasks::open, tasks::startNew, tasks::importCsv, tasks::sample, tasks::open);
+        start = new StartPane(tasks);
         slipScroll = new ScrollPane(slip);
         slipScroll.setFitToWidth(true);
         slipScroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         slipScroll.getStyleClass().add("slip-scroll");
-        slipScroll.setPrefWidth(396);
-        slipScroll.setMinWidth(300);
+        slipScroll.setPrefWidth(SLIP);
+        slipScroll.setMinWidth(SLIP_LEAST);
         compose();
+        widthProperty().addListener(o -> fitStyle());
+        heightProperty().addListener(o -> fitStyle());
         plan.onTouch(this::touch);
         plan.onPoint(this::point);
         bench.listen(this::show);
@@ -95,6 +106,7 @@ final class MainView extends StackPane {
         HBox top = new HBox(steps, tools);
         top.getStyleClass().add("top");
         faces.getStyleClass().add("faces");
+        faces.setMinWidth(USE_PREF_SIZE);
         busy.getStyleClass().add("busy");
         Button stop = new Button("Stop");
         stop.setId("stop");
@@ -114,6 +126,8 @@ final class MainView extends StackPane {
         redo.getStyleClass().add("foot-key");
         redo.setId("redo");
         redo.setOnAction(e -> bench.redo());
+        undo.setMinWidth(DEED_LEAST);
+        redo.setMinWidth(DEED_LEAST);
         message.setId("message");
         message.setMinWidth(0);
         HBox.setHgrow(readout, Priority.ALWAYS);
@@ -126,6 +140,19 @@ final class MainView extends StackPane {
         work.setCenter(left);
         work.setRight(slipScroll);
         getChildren().addAll(start, work);
+    }
+
+    /** Smaller type and keys where the window is small, as at 200 % on a common screen of 1920 x 1080. */
+    private void fitStyle() {
+        boolean small = getHeight() < SMALL_HEIGHT || getWidth() < SMALL_WIDTH;
+        if (small != getStyleClass().contains("small")) {
+            if (small) {
+                getStyleClass().add("small");
+            } else {
+                getStyleClass().remove("small");
+            }
+            slipScroll.setPrefWidth(small ? SLIP_LEAST : SLIP);
+        }
     }
 
     /** Everything as the workbench now has it. */
@@ -173,9 +200,13 @@ final class MainView extends StackPane {
                 sight.layers(),
                 look,
                 bench.region().map(r -> r.id()).orElse(""));
-        legend.show(sight.layers(), look);
+        legend.show(sight.layers(), look, !survey.photos().isEmpty());
         showFaces(survey);
-        if (bench.complaints().isEmpty()) {
+        PhotoDesk pinned = photos;
+        Optional<Slip> photo = pinned == null ? Optional.empty() : pinned.slip();
+        if (pinned != null && photo.isPresent()) {
+            slip.show(photo.get(), ink(), pinned.nodes());
+        } else if (bench.complaints().isEmpty()) {
             slip.show(StepSlips.of(sight.step(), shown, bench), ink(), tasks.actions(sight.step()));
         } else {
             slip.show(complaints(), ink());
@@ -205,6 +236,7 @@ final class MainView extends StackPane {
         }
         survey.faces().forEach(f -> {
             Button key = new Button(f.name());
+            key.setMinWidth(USE_PREF_SIZE);
             key.getStyleClass().addAll("face-key", f.name().equals(bench.face()) ? "current" : "other");
             key.setOnAction(e -> bench.show(f.name()));
             faces.getChildren().add(key);
@@ -227,6 +259,9 @@ final class MainView extends StackPane {
     }
 
     private void touch(double xMm, double yMm) {
+        if (photos != null && photos.touch(xMm, yMm)) {
+            return;
+        }
         bench.found()
                 .flatMap(a -> FindingLines.regionAt(a, bench.face(), xMm, yMm))
                 .ifPresentOrElse(r -> bench.select(r.id()), () -> bench.select(""));
@@ -284,6 +319,16 @@ final class MainView extends StackPane {
         show();
     }
 
+    /** Touching a photograph's mark shows it in the slip. */
+    void lookAt(PhotoDesk pinned) {
+        photos = pinned;
+    }
+
+    /** Device pixels to one of the window. */
+    double sharpness() {
+        return plan.sharpness();
+    }
+
     boolean inTask() {
         return task != null;
     }
@@ -316,6 +361,8 @@ final class MainView extends StackPane {
     /** The deeds a window offers beyond looking; in the program they open dialogs, in tests they do not. */
     interface Tasks {
         void open();
+
+        void openFolder();
 
         void open(Path path);
 

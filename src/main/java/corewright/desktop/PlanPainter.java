@@ -6,7 +6,6 @@ import corewright.drawing.ScreenLook;
 import corewright.drawing.ScreenMap;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
-import java.awt.image.DataBufferInt;
 import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -41,19 +40,15 @@ final class PlanPainter implements AutoCloseable {
         }
     }
 
-    /** A picture as premultiplied ARGB, row by row. */
+    /** A picture of what was wished for. */
     static final class Picture {
         final Wish wish;
-        final int width;
-        final int height;
-        final int[] pixels;
+        final Pixels pixels;
         final double paintedMs;
 
         private Picture(Wish wish, BufferedImage image, double paintedMs) {
             this.wish = wish;
-            this.width = image.getWidth();
-            this.height = image.getHeight();
-            this.pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
+            this.pixels = Pixels.of(image);
             this.paintedMs = paintedMs;
         }
     }
@@ -97,13 +92,26 @@ final class PlanPainter implements AutoCloseable {
         long from = System.nanoTime();
         ScreenMap placed = map;
         if (placed == null || laidOut == null || !laidOut.liesAs(wish)) {
-            placed = ScreenMap.layOut(
-                    wish.assessment(),
-                    new ScreenMap.Seen(
-                            wish.face(), wish.camera().box(), wish.camera().view(), wish.layers()));
+            placed = layOut(wish);
             map = placed;
             laidOut = wish;
         }
+        BufferedImage image = painted(placed, wish);
+        return new Picture(wish, image, (System.nanoTime() - from) / 1e6);
+    }
+
+    /** Lays out and paints here and now. */
+    static BufferedImage painted(Wish wish) {
+        return painted(layOut(wish), wish);
+    }
+
+    private static ScreenMap layOut(Wish wish) {
+        return ScreenMap.layOut(
+                wish.assessment(),
+                new ScreenMap.Seen(wish.face(), wish.camera().box(), wish.camera().view(), wish.layers()));
+    }
+
+    private static BufferedImage painted(ScreenMap placed, Wish wish) {
         BufferedImage image = new BufferedImage(
                 Math.max(1, (int) Math.ceil(wish.camera().widthPx() * wish.sharpness())),
                 Math.max(1, (int) Math.ceil(wish.camera().heightPx() * wish.sharpness())),
@@ -112,7 +120,7 @@ final class PlanPainter implements AutoCloseable {
         g.scale(wish.sharpness(), wish.sharpness());
         placed.paint(g, wish.look(), wish.held());
         g.dispose();
-        return new Picture(wish, image, (System.nanoTime() - from) / 1e6);
+        return image;
     }
 
     @Override

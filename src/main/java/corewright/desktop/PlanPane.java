@@ -4,7 +4,6 @@ import corewright.assessment.Assessment;
 import corewright.drawing.ScreenLayer;
 import corewright.drawing.ScreenLook;
 import java.awt.Color;
-import java.nio.IntBuffer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -13,8 +12,6 @@ import javafx.application.Platform;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.image.PixelBuffer;
-import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
@@ -201,18 +198,20 @@ final class PlanPane extends Region {
         draw();
         Assessment a = assessment;
         if (a != null && getWidth() >= LEAST_PX && getHeight() >= LEAST_PX) {
-            double sharpness = getScene() == null || getScene().getWindow() == null
-                    ? 1
-                    : getScene().getWindow().getOutputScaleX();
-            painter.paint(new PlanPainter.Wish(a, face, camera, layers, look, held, sharpness));
+            painter.paint(new PlanPainter.Wish(a, face, camera, layers, look, held, sharpness()));
         }
+    }
+
+    /** Device pixels to one of the window. */
+    double sharpness() {
+        return getScene() == null || getScene().getWindow() == null
+                ? 1
+                : getScene().getWindow().getOutputScaleX();
     }
 
     private void painted(PlanPainter.Picture p) {
         picture = p;
-        PixelBuffer<IntBuffer> buffer =
-                new PixelBuffer<>(p.width, p.height, IntBuffer.wrap(p.pixels), PixelFormat.getIntArgbPreInstance());
-        image = new WritableImage(buffer);
+        image = p.pixels.image();
         draw();
     }
 

@@ -18,7 +18,7 @@ public final class Readout {
         if (name.isEmpty()) {
             return "";
         }
-        String place = name + "   " + names.measured(xMm, yMm);
+        String place = name + "   " + names.measured(xMm, yMm, units::place);
         Surfaces s = damage.surfaces();
         double index = s.moistureIndex().cellAt(xMm, yMm);
         if (Double.isNaN(index)) {

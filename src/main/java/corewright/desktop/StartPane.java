@@ -2,7 +2,6 @@ package corewright.desktop;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -11,10 +10,10 @@ import javafx.scene.layout.VBox;
 /** The empty window: the three ways to begin, what was open lately, and the sample. */
 final class StartPane extends VBox {
     private final VBox lately = new VBox();
-    private final Consumer<Path> open;
+    private final MainView.Tasks tasks;
 
-    StartPane(Runnable openOne, Runnable startNew, Runnable importCsv, Runnable sample, Consumer<Path> open) {
-        this.open = open;
+    StartPane(MainView.Tasks tasks) {
+        this.tasks = tasks;
         getStyleClass().add("start");
         Label title = new Label("Which deck is it?");
         title.getStyleClass().add("start-title");
@@ -24,27 +23,31 @@ final class StartPane extends VBox {
                 way(
                         "start-open",
                         "Open a survey",
-                        "A survey folder or a survey file. It may be dropped on this window too.",
-                        openOne),
+                        "A survey file, or the survey.yaml of a folder. Either may be dropped on this window.",
+                        tasks::open),
                 way(
                         "start-new",
                         "Start a new one",
                         "A name and the face's size; then draw its outline and walk the grid.",
-                        startNew),
+                        tasks::startNew),
                 way(
                         "start-import",
                         "Bring in a CSV",
                         "Readings from a meter or a spreadsheet; their plan can be drawn after.",
-                        importCsv));
+                        tasks::importCsv));
         ways.getStyleClass().add("ways");
         ways.setFillHeight(false);
         ways.setMaxHeight(USE_PREF_SIZE);
         Button trial = new Button("Look at the sample survey");
         trial.setId("start-sample");
         trial.getStyleClass().add("key");
-        trial.setOnAction(e -> sample.run());
+        trial.setOnAction(e -> tasks.sample());
+        Button whole = new Button("Open a survey folder");
+        whole.setId("start-folder");
+        whole.getStyleClass().add("key");
+        whole.setOnAction(e -> tasks.openFolder());
         lately.getStyleClass().add("lately");
-        getChildren().addAll(title, sub, ways, trial, lately);
+        getChildren().addAll(title, sub, ways, new HBox(16, whole, trial), lately);
     }
 
     private static Button way(String id, String name, String about, Runnable deed) {
@@ -69,7 +72,7 @@ final class StartPane extends VBox {
         for (Path path : recent) {
             Button key = new Button(path.getFileName() + "   " + path.getParent());
             key.getStyleClass().add("finding");
-            key.setOnAction(e -> open.accept(path));
+            key.setOnAction(e -> tasks.open(path));
             lately.getChildren().add(key);
         }
     }

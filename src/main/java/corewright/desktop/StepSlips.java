@@ -10,11 +10,14 @@ import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Finding;
 import corewright.survey.Laminate;
+import corewright.survey.Moisture;
 import corewright.survey.Readings;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /** The slip of each step. */
@@ -28,7 +31,7 @@ public final class StepSlips {
         Optional<Region> held = bench.region();
         return switch (step) {
             case PLAN -> plan(shown.survey(), bench.face(), units);
-            case READINGS -> readings(shown, bench.face());
+            case READINGS -> readings(shown, bench.face(), units);
             case DAMAGE ->
                 held.map(r -> SlipWords.of(shown, units, behind).region(r))
                         .orElseGet(() -> SlipWords.of(shown, units, behind).face(bench.face()));
@@ -70,7 +73,7 @@ public final class StepSlips {
         }
     }
 
-    private static Slip readings(Assessment shown, String face) {
+    private static Slip readings(Assessment shown, String face, Units units) {
         Readings r = shown.survey().readings().on(face);
         List<Slip.Fact> facts = new ArrayList<>();
         facts.add(new Slip.Fact("moisture", String.valueOf(r.moisture().size())));
@@ -78,6 +81,16 @@ public final class StepSlips {
         facts.add(new Slip.Fact("probes", String.valueOf(r.probes().size())));
         facts.add(new Slip.Fact("feelers", String.valueOf(r.feelers().size())));
         facts.add(new Slip.Fact("plugs", String.valueOf(r.plugs().size())));
+        DoubleSummaryStatistics celsius = r.moisture().stream()
+                .map(Moisture::temperatureC)
+                .filter(Objects::nonNull)
+                .mapToDouble(Double::doubleValue)
+                .summaryStatistics();
+        if (celsius.getCount() > 0) {
+            facts.add(new Slip.Fact(
+                    "surface, coldest and warmest",
+                    units.temperature(celsius.getMin()) + " and " + units.temperature(celsius.getMax())));
+        }
         List<Slip.FindingLine> lines = FindingLines.of(shown, face);
         return new Slip(
                 "Readings on " + face,

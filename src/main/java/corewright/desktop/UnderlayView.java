@@ -2,6 +2,7 @@ package corewright.desktop;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntConsumer;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Button;
@@ -21,7 +22,9 @@ final class UnderlayView extends VBox {
     private final List<Coordinate> touched = new ArrayList<>();
     private final Label message = SlipView.text("Touch two points of the picture whose distance is known.", "sentence");
 
-    UnderlayView(Image image, Units units, SketchHand drawing, Runnable done) {
+    /** @param turn asks for another page of the same file */
+    UnderlayView(UnderlayPicture picture, Units units, SketchHand drawing, IntConsumer turn, Runnable done) {
+        Image image = picture.pixels().image();
         getStyleClass().add("import");
         setId("underlay-view");
         double shrink = Math.min(WIDTH / image.getWidth(), HEIGHT / image.getHeight());
@@ -54,7 +57,14 @@ final class UnderlayView extends VBox {
         });
         Button no = new Button("Leave it");
         no.setOnAction(e -> done.run());
-        getChildren().addAll(message, canvas, new HBox(8, length, x, y, direction), new HBox(12, go, no));
+        HBox deeds = new HBox(12, go, no);
+        if (picture.page() < picture.pages()) {
+            Button next = new Button("Page " + (picture.page() + 1) + " of " + picture.pages());
+            next.setId("underlay-next");
+            next.setOnAction(e -> turn.accept(picture.page() + 1));
+            deeds.getChildren().add(next);
+        }
+        getChildren().addAll(message, canvas, new HBox(8, length, x, y, direction), deeds);
     }
 
     private static TextField field(String id, String prompt) {

@@ -35,6 +35,20 @@ public enum Units {
         return this == METRIC ? Figures.atMost(mm, 0) + " mm" : Figures.fixed(mm / MM_PER_INCH, 1) + " in";
     }
 
+    /** A distance on deck as a bare number, in metres or feet. */
+    public double deck(double mm) {
+        return mm / (this == METRIC ? 1000 : 12 * MM_PER_INCH);
+    }
+
+    /** How far a place lies from the datum: 2.25 m or 7.38 ft. */
+    public String place(double mm) {
+        return Figures.fixed(deck(mm), 2) + " " + deckUnit();
+    }
+
+    public String deckUnit() {
+        return this == METRIC ? "m" : "ft";
+    }
+
     /** Millimetres of what a person typed in these units. */
     public double mm(double typed) {
         return this == METRIC ? typed : typed * MM_PER_INCH;

@@ -39,7 +39,9 @@ public final class Workbench {
     private final List<Runnable> listeners = new ArrayList<>();
     private final List<Consumer<Spot>> goers = new ArrayList<>();
     private final Sight sight = new Sight(this::tell);
+    private final Bare.Shown shown = new Bare.Shown();
     private Deeds deeds = new Deeds();
+    private @Nullable Survey assessed;
     private @Nullable EditLog log;
     private @Nullable Assessment found;
     private Freshness freshness = Freshness.NONE;
@@ -197,6 +199,7 @@ public final class Workbench {
             return;
         }
         found = assessment;
+        assessed = survey;
         complaints = List.of();
         freshness = survey == log.survey() ? how : Freshness.STALE;
         if (region().isEmpty()) {
@@ -336,6 +339,11 @@ public final class Workbench {
             region = "";
         }
         Assessment before = found;
+        if (freshness == Freshness.FRESH && Bare.onlyPhotographs(assessed, now)) {
+            assessed = now;
+            tell();
+            return;
+        }
         freshness = before == null ? Freshness.NONE : Freshness.STALE;
         if (held) {
             tell();
@@ -433,17 +441,7 @@ public final class Workbench {
 
     /** What the plan shows: what is found with the readings as they are, or the bare plan. */
     public Optional<Assessment> shown() {
-        return survey().map(s -> {
-            Assessment a = found;
-            boolean fits = a != null
-                    && a.damage().faces().stream().map(d -> d.face()).toList().equals(s.faces());
-            if (a == null || !fits) {
-                return Bare.of(s, log == null ? List.of() : log.importNotes());
-            }
-            return a.survey() == s
-                    ? a
-                    : new Assessment(s, a.damage(), a.stiffness(), a.options(), a.decision(), a.findings(), a.next());
-        });
+        return survey().map(s -> shown.of(s, found, log == null ? List.of() : log.importNotes()));
     }
 
     /** The region held, where there is one of that name. */
@@ -454,6 +452,16 @@ public final class Workbench {
 
     public List<Finding> findings() {
         return found().map(Assessment::findings).orElse(List.of());
+    }
+
+    /** What was fitted last. */
+    Parameters parameters() {
+        return parameters;
+    }
+
+    /** Who works away from the window's thread. */
+    Jobs jobs() {
+        return jobs;
     }
 
     public Freshness freshness() {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.DoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.locationtech.jts.geom.Envelope;
@@ -49,13 +50,18 @@ public final class PlaceNames {
 
     /** "2.25 m aft, 0.60 m to starboard". */
     public String measured(double xMm, double yMm) {
-        String along = metres(xMm) + " m " + (xMm < 0 ? "forward" : "aft");
+        return measured(xMm, yMm, mm -> Figures.fixed(mm / 1000, 2) + " m");
+    }
+
+    /** @param length words for a distance in millimetres, 0 or more */
+    public String measured(double xMm, double yMm, DoubleFunction<String> length) {
+        String along = length.apply(Math.abs(xMm)) + " " + (xMm < 0 ? "forward" : "aft");
         String side =
                 grid.steep() ? (yMm < 0 == grid.highIsPlusY() ? "down" : "up") : (yMm < 0 ? "to port" : "to starboard");
         if (Math.abs(yMm) < ON_LINE_MM && !grid.steep()) {
             return along + ", on the centreline";
         }
-        return along + ", " + metres(yMm) + " m " + side;
+        return along + ", " + length.apply(Math.abs(yMm)) + " " + side;
     }
 
     /** The middle of the square somebody calls; nothing where the face has no such square. */
@@ -98,9 +104,5 @@ public final class PlaceNames {
             return first + " to " + names.get(names.size() - 1);
         }
         return String.join(" and ", new TreeSet<>(names));
-    }
-
-    private static String metres(double mm) {
-        return Figures.fixed(Math.abs(mm) / 1000, 2);
     }
 }

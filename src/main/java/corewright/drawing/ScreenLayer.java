@@ -15,6 +15,7 @@ public enum ScreenLayer {
     NEXT("next"),
     STRUCTURE("supports, fittings"),
     LABELS("labels"),
+    PHOTOGRAPHS("photographs"),
     MOISTURE("moisture"),
     STANDARD_ERROR("standard error"),
     VOID_DEPTH("void depth");

@@ -8,6 +8,7 @@ import corewright.damage.Surfaces;
 import corewright.damage.Undecided;
 import corewright.survey.Face;
 import corewright.survey.Feature;
+import corewright.survey.Photo;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -309,6 +310,12 @@ public final class ScreenMap {
         }
         layout.marks().probes().forEach(m -> m.paint(paper));
         layout.marks().tags().forEach(m -> m.paint(paper));
+        if (layers.contains(ScreenLayer.PHOTOGRAPHS)) {
+            layout.spec().assessment().survey().photos().stream()
+                    .map(Photo::spot)
+                    .filter(s -> s.face().equals(damage.face().name()))
+                    .forEach(s -> new PhotoMark(view.x(s.xMm()), view.y(s.yMm())).paint(paper));
+        }
     }
 
     private void labels(Paper paper, Paper crayon, String held) {

@@ -46,6 +46,7 @@ public final class ScreenSwatch {
                 paper.line(Pen.SUPPORT, 0.1, H / 2, W, H / 2);
                 new FittingMark(W / 2, H / 2, true, false).paint(paper);
             }
+            case PHOTOGRAPHS -> new PhotoMark(W / 2, H / 2 + 2.2).paint(paper);
             case LABELS -> paper.text("R1", W / 2, H / 2 + 1, Type.LABEL_BOLD, Paper.Anchor.CENTRE);
             default -> wash(paper, g, look.tone());
         }

@@ -12,7 +12,7 @@ import java.nio.file.Path;
  *
  * <p>PNG: ISO/IEC 15948, chapter 11.2.2 (IHDR comes first). JPEG: ISO/IEC 10918-1, annex B (the frame header holds the size).
  */
-final class Picture {
+public final class Picture {
     /** A camera of 60 million pixels; decoded at four bytes each, 256 MB. */
     private static final long MOST_PIXELS = 64_000_000;
 
@@ -24,7 +24,7 @@ final class Picture {
     private Picture() {}
 
     /** Why a file cannot be shown, to follow its name; empty where it can. */
-    static String problem(Path file) throws IOException {
+    public static String problem(Path file) throws IOException {
         if (Files.size(file) > LARGEST_BYTES) {
             return "has " + Files.size(file) + " bytes, expected at most " + LARGEST_BYTES;
         }

@@ -27,6 +27,10 @@ class DesktopPicturesTest {
             OpenWindow.doFx(() -> window.desk.bench().select("R1"));
             window.waitUntilCalculated();
             window.write(TO.resolve("desktop-damage.png"));
+            OpenWindow.doFx(window.desk::understand);
+            window.waitFor("the pictures of the readings", () -> window.desk.view().inTask());
+            window.write(TO.resolve("desktop-understand.png"));
+            OpenWindow.doFx(() -> window.desk.view().task(null));
             OpenWindow.doFx(() -> {
                 window.desk.bench().sight().appear(Appearance.NIGHT);
                 window.desk.bench().select("R3");

@@ -55,10 +55,10 @@ public final class WalkView extends HBox {
         plan.setPrefWidth(700);
         hand.getStyleClass().add("walk-hand");
         hand.setPrefWidth(738);
-        hand.setMinWidth(560);
+        hand.setMinWidth(500);
         StackPane keys = new StackPane(pad, why);
         keys.setMinHeight(0);
-        keys.setPrefHeight(420);
+        keys.setPrefHeight(190);
         hand.getChildren().addAll(head(leave), where(), taps, keys, again(), question());
         VBox.setVgrow(hand.getChildren().get(3), Priority.ALWAYS);
         fillTaps();
@@ -74,15 +74,18 @@ public final class WalkView extends HBox {
     private HBox head(Runnable leave) {
         Label title = new Label("Walk the grid, ");
         title.getStyleClass().add("walk-title");
+        title.setMinWidth(Region.USE_PREF_SIZE);
         progress.getStyleClass().add("walk-progress");
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
+        left.setMinWidth(Region.USE_PREF_SIZE);
         left.setId("left-hand");
         left.setOnAction(e -> {
             leftHand = !leftHand;
             arrange();
         });
         Button out = new Button("Leave the walk");
+        out.setMinWidth(Region.USE_PREF_SIZE);
         out.setId("leave-walk");
         out.setOnAction(e -> {
             walk.goNear(walk.spot().xMm(), walk.spot().yMm());
@@ -252,7 +255,8 @@ public final class WalkView extends HBox {
         question.setWrapText(true);
         question.setId("walk-question");
         question.getStyleClass().add("walk-question");
-        question.setMinHeight(62);
+        question.setMinHeight(36);
+        question.setMaxWidth(Double.MAX_VALUE);
         return question;
     }
 

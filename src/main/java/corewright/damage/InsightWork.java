@@ -1,0 +1,228 @@
+package corewright.damage;
+
+import corewright.field.Bin;
+import corewright.field.ExperimentalVariogram;
+import corewright.field.LatentField;
+import corewright.field.Matern;
+import corewright.field.Normal;
+import corewright.field.Places;
+import corewright.field.Site;
+import corewright.survey.Spot;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+
+/**
+ * Works out an {@link Insight}.
+ *
+ * <p>Foretelling: the places are shuffled into {@link #FOLDS} parts and each part is foretold from the others with the
+ * fitted range, sill and drift (Hastie, Tibshirani and Friedman, The Elements of Statistical Learning, 2nd ed. 2009,
+ * section 7.10). Readings at one place stay together. Where water is a drift of looseness its estimate from all meter
+ * readings is kept.
+ */
+final class InsightWork {
+    private static final int FOLDS = 10;
+
+    /** Fixed: the same survey gives the same insight. */
+    private static final long SEED = 1;
+
+    /** Distance classes up to the usual cut-off, as gstat has them. */
+    private static final int CLASSES = 15;
+
+    /** Of the standard normal: eight cases in ten lie within. */
+    private static final double TENTH = 1.2815515655446004;
+
+    /** One bay's observations that count, with the drift term at each; {@code term} is empty where there is none. */
+    private record Sample(
+            LatentField field, Matern kernel, List<Observation> seen, List<Double> term, ReadingScore score) {
+        double meanLatent() {
+            double mean = term.stream().mapToDouble(t -> t).average().orElse(0);
+            return field.drift(0) + (term.isEmpty() ? 0 : field.drift(1) * mean);
+        }
+
+        Places places(int[] which) {
+            double[] x = IntStream.of(which)
+                    .mapToDouble(i -> seen.get(i).spot().xMm())
+                    .toArray();
+            double[] y = IntStream.of(which)
+                    .mapToDouble(i -> seen.get(i).spot().yMm())
+                    .toArray();
+            return term.isEmpty()
+                    ? new Places(x, y)
+                    : new Places(
+                            x, y, IntStream.of(which).mapToDouble(term::get).toArray());
+        }
+
+        boolean counts(int i) {
+            Observation o = seen.get(i);
+            return score.counts(o.reading()) && score.tells(o.site());
+        }
+    }
+
+    private InsightWork() {}
+
+    static Insight.Quantity water(FaceDamage face, Parameters fitted) {
+        return quantity(bays(face, fitted).stream()
+                .map(b -> b.fields())
+                .map(f -> new Sample(f.wet, Priors.WET.kernel(), f.wetSeen, List.of(), ReadingScore.INDEX))
+                .toList());
+    }
+
+    static Insight.Quantity bond(FaceDamage face, Parameters fitted) {
+        return quantity(bays(face, fitted).stream()
+                .map(b -> b.fields())
+                .map(f -> new Sample(f.loose, Priors.LOOSE.kernel(), f.looseSeen, moisture(f), ReadingScore.CALL))
+                .toList());
+    }
+
+    private static List<Double> moisture(BayFields f) {
+        double[] x = f.looseSeen.stream().mapToDouble(o -> o.spot().xMm()).toArray();
+        double[] y = f.looseSeen.stream().mapToDouble(o -> o.spot().yMm()).toArray();
+        LatentField.Estimate z = f.wet.at(new Places(x, y));
+        return IntStream.range(0, z.size())
+                .mapToObj(i -> Priors.moistureTerm(z.mean(i)))
+                .toList();
+    }
+
+    /** Draw by draw, over all bays. */
+    static List<Double> voidMm3(FaceDamage face, Parameters fitted) {
+        List<List<Double>> bays =
+                bays(face, fitted).stream().map(BayWork::totalMm3).toList();
+        int draws = bays.isEmpty() ? 0 : bays.get(0).size();
+        return IntStream.range(0, draws)
+                .mapToObj(d -> bays.stream().mapToDouble(b -> b.get(d)).sum())
+                .toList();
+    }
+
+    private static List<BayWork> bays(FaceDamage face, Parameters fitted) {
+        List<BayWork> works = new ArrayList<>();
+        for (Bay bay : face.bays()) {
+            BayWork work = fitted.of(bay);
+            if (work != null) {
+                works.add(work);
+            }
+        }
+        return works;
+    }
+
+    private static Insight.Quantity quantity(List<Sample> samples) {
+        return new Insight.Quantity(
+                lags(samples),
+                samples.stream().flatMap(s -> foretold(s).stream()).toList());
+    }
+
+    private static List<Insight.Foretold> foretold(Sample s) {
+        int[] part = parts(s.seen);
+        List<Insight.Foretold> out = new ArrayList<>();
+        for (int p = 0; p < FOLDS; p++) {
+            int fold = p;
+            int[] own =
+                    IntStream.range(0, part.length).filter(i -> part[i] == fold).toArray();
+            int[] rest =
+                    IntStream.range(0, part.length).filter(i -> part[i] != fold).toArray();
+            if (own.length == 0 || rest.length == 0) {
+                continue;
+            }
+            List<Site> said =
+                    IntStream.of(rest).mapToObj(i -> s.seen.get(i).site()).toList();
+            LatentField.Estimate e = s.field.with(s.places(rest), said).at(s.places(own));
+            for (int k = 0; k < own.length; k++) {
+                if (s.counts(own[k])) {
+                    out.add(foretold(s.score, s.seen.get(own[k]).site(), e.mean(k), e.sd(k)));
+                }
+            }
+        }
+        return out;
+    }
+
+    private static Insight.Foretold foretold(ReadingScore score, Site site, double mean, double sdOfField) {
+        double sd = Math.hypot(sdOfField, ReadingScore.scatter(site));
+        double doubt = site instanceof Site.Interval i ? i.doubt() : 0;
+        double low = score.of(mean - TENTH * sd);
+        double high = score.of(mean + TENTH * sd);
+        return new Insight.Foretold(
+                score.seen(site),
+                low,
+                score.of(mean),
+                high,
+                score.within(mean, sd, low, high),
+                (1 - doubt) * Normal.below((mean - score.bound()) / sd) + doubt * score.byChance(),
+                score.came(site));
+    }
+
+    /** The part of each observation; those at one place are in one part. */
+    private static int[] parts(List<Observation> seen) {
+        List<Spot> spots =
+                new ArrayList<>(seen.stream().map(Observation::spot).distinct().toList());
+        Collections.shuffle(spots, new Random(SEED));
+        Map<Spot, Integer> part = new HashMap<>();
+        for (int i = 0; i < spots.size(); i++) {
+            part.put(spots.get(i), i % FOLDS);
+        }
+        return seen.stream().mapToInt(o -> part.getOrDefault(o.spot(), 0)).toArray();
+    }
+
+    /** Classes common to all bays; the cut-off is a third of the diagonal of the widest of them, as is usual. */
+    private static List<Insight.Lag> lags(List<Sample> samples) {
+        double cutoff = 0;
+        for (Sample s : samples) {
+            double[] x = coordinates(s, true);
+            double[] y = coordinates(s, false);
+            cutoff = Math.max(cutoff, Math.hypot(spread(x), spread(y)) / 3);
+        }
+        Map<Integer, double[]> sums = new TreeMap<>(); // by class: pairs, and times pairs: lag, seen, model
+        for (Sample s : samples) {
+            if (cutoff > 0) {
+                add(sums, s, cutoff);
+            }
+        }
+        return sums.values().stream()
+                .map(v -> new Insight.Lag((int) v[0], v[1] / v[0], v[2] / v[0], v[3] / v[0]))
+                .toList();
+    }
+
+    private static void add(Map<Integer, double[]> sums, Sample s, double cutoff) {
+        int[] own = IntStream.range(0, s.seen.size()).filter(s::counts).toArray();
+        double[] values = IntStream.of(own)
+                .mapToDouble(i -> s.score.seen(s.seen.get(i).site()))
+                .toArray();
+        double scatter = IntStream.of(own)
+                .mapToDouble(i -> ReadingScore.scatter(s.seen.get(i).site()))
+                .map(v -> v * v)
+                .average()
+                .orElse(0);
+        double width = cutoff / CLASSES;
+        for (Bin b : ExperimentalVariogram.omni(coordinates(s, true), coordinates(s, false), values, cutoff, width)) {
+            double shared = s.field.sill() * s.kernel.correlation(b.lag() / s.field.range());
+            double model = s.score.halfSquare(s.meanLatent(), shared, s.field.sill() + scatter - shared);
+            double[] sum = sums.computeIfAbsent((int) Math.floor(b.lag() / width), k -> new double[4]);
+            sum[0] += b.pairs();
+            sum[1] += b.pairs() * b.lag();
+            sum[2] += b.pairs() * b.gamma();
+            sum[3] += b.pairs() * model;
+        }
+    }
+
+    private static double[] coordinates(Sample s, boolean aft) {
+        return IntStream.range(0, s.seen.size())
+                .filter(s::counts)
+                .mapToObj(i -> s.seen.get(i).spot())
+                .mapToDouble(p -> aft ? p.xMm() : p.yMm())
+                .toArray();
+    }
+
+    private static double spread(double[] values) {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (double v : values) {
+            low = Math.min(low, v);
+            high = Math.max(high, v);
+        }
+        return values.length == 0 ? 0 : high - low;
+    }
+}
