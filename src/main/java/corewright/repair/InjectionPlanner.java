@@ -82,7 +82,7 @@ final class InjectionPlanner {
             holeReach[c] = places.allowed[c] ? law.at(gapNear(cavity, c)).mm() : 0;
         }
         Travel travel = new Travel(cavity, cellReach);
-        int[] cells = HolePattern.holes(cavity, places, holeReach, reach.mm(), travel);
+        int[] cells = HolePattern.holes(new HolePattern.Task(cavity, places, holeReach, reach.mm(), travel));
         if (cells.length == 0) {
             return Outcome.refused("No hole may be drilled here: fittings, supports or edges lie too near everywhere.");
         }
