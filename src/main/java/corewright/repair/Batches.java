@@ -18,7 +18,7 @@ final class Batches {
     private static final double USED_SHARE = 0.8;
 
     /** From hole to hole. Practice. */
-    private static final double HOLE_S = 15;
+    static final double HOLE_S = 15;
 
     /** To clear away a cup and set out the next. Practice. */
     private static final double TURNROUND_S = 120;

@@ -23,7 +23,20 @@ final class Cautions {
 
     /** What of a pattern a person has to know. */
     record Facts(
-            double deepestGapMm, double deepestStopMm, double coveredFraction, int narrowHoles, boolean pilotFirst) {}
+            double deepestGapMm,
+            double deepestStopMm,
+            double coveredFraction,
+            int narrowHoles,
+            boolean pilotFirst,
+            Lift lift) {}
+
+    /**
+     * What the rise does to the skin.
+     *
+     * @param vented pressure with the vents open, at one reach from an opening, in the middle gap
+     * @param freeRadiusMm largest circle inside the loose region
+     */
+    record Lift(Restraint.Range vented, double freeRadiusMm) {}
 
     static List<String> of(Facts facts, Resin resin, Drilling drilling, Laminate laminate) {
         List<String> cautions = new ArrayList<>();
@@ -50,6 +63,7 @@ final class Cautions {
                     HOT_GAP_MM));
         }
         lifting(cautions, resin);
+        vented(cautions, facts.lift(), resin, laminate);
         if (facts.coveredFraction() < 0.995) {
             cautions.add(Words.percent(1 - facts.coveredFraction())
                     + " of the empty space lies out of reach of every hole that may be drilled. Tap there after cure.");
@@ -65,6 +79,27 @@ final class Cautions {
         cautions.add("Do not put polyurethane foam in its place: it gives off isocyanate and carries no load.");
         cautions.add(RULES);
         return cautions;
+    }
+
+    /** The range with open vents, what a millimetre of lift takes, and whether weights can hold it. */
+    private static void vented(List<String> cautions, Lift lift, Resin resin, Laminate laminate) {
+        double millimetreKPa = 1 / Restraint.liftMm(1, lift.freeRadiusMm(), laminate.outerSkinMm());
+        double high = lift.vented().highKPa();
+        if (resin.expansion() <= 1 || high <= Math.min(millimetreKPa, 0.1)) {
+            return;
+        }
+        String hold = high > BALLAST_LIMIT_KPA
+                ? "weights cannot hold the most of it: open more vents, fill in lifts or screw a plate on"
+                : String.format(Locale.ROOT, "%.0f kg on a square metre hold the most of it", Restraint.ballastKgM2(high));
+        cautions.add(String.format(
+                Locale.ROOT,
+                "With every vent open it pushes with %.1f to %.1f kPa; %s. Over a free circle of %.0f mm radius, %.1f kPa "
+                        + "lift this skin by 1 mm.",
+                lift.vented().lowKPa(),
+                high,
+                hold,
+                lift.freeRadiusMm(),
+                millimetreKPa));
     }
 
     private static void lifting(List<String> cautions, Resin resin) {

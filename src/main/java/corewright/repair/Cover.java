@@ -70,6 +70,13 @@ final class Cover {
         return numbers(chosen);
     }
 
+    /** Size of the plain greedy cover. */
+    int greedy() {
+        boolean[] chosen = new boolean[candidates()];
+        addGreedily(chosen, new int[cells()], coverable);
+        return numbers(chosen).length;
+    }
+
     private int add(int hole, int[] times) {
         int fresh = 0;
         for (int c : cellsOf[hole]) {

@@ -2,6 +2,8 @@ package corewright.repair;
 
 import corewright.survey.Face;
 import corewright.survey.Feature;
+import java.util.Locale;
+import java.util.regex.Pattern;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -11,7 +13,7 @@ import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 
 /**
  * Where a hole may be drilled: clear of fittings by their keep-out, of supports, dividers and solid areas by the edge
- * clearance, and of the region's edge by the same. Where the region is narrower than two clearances the middle line
+ * clearance, of tanks, cables and pipes known to lie below and of the region's edge by the same. Where the region is narrower than two clearances the middle line
  * stands in for the last rule.
  */
 final class DrillPlaces {
@@ -19,6 +21,9 @@ final class DrillPlaces {
 
     /** Holes are given in whole millimetres; this keeps every clearance whole after rounding. */
     private static final double ROUNDING_MM = 0.75;
+
+    /** What is known to lie below and must not be drilled into; other disturbances only upset meters. */
+    private static final Pattern HIDDEN = Pattern.compile("tank|cable|wire|wiring|pipe|hose|conduit");
 
     /** By flat index of the cavity: a hole may stand at the cell's centre. */
     final boolean[] allowed;
@@ -47,6 +52,9 @@ final class DrillPlaces {
     private static double keepOffMm(Feature feature, double clearanceMm) {
         if (feature instanceof Feature.Fitting fitting) {
             return fitting.keepoutMm();
+        }
+        if (feature instanceof Feature.Disturbance hidden) {
+            return HIDDEN.matcher(hidden.name().toLowerCase(Locale.ROOT)).find() ? clearanceMm : -1;
         }
         boolean bounds = feature instanceof Feature.Support
                 || feature instanceof Feature.Divider

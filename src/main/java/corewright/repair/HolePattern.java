@@ -14,7 +14,7 @@ import java.util.List;
  */
 final class HolePattern {
     /** Share of the cells that may stay uncovered for the sake of fewer holes: leaves 0.995 with a little to spare. */
-    private static final double OPEN_SHARE = 0.004;
+    private static final double OPEN_SHARE = 0.0045;
 
     /** A lattice point moves at most this share of the reach; farther ones are dropped. */
     private static final double SNAP_SHARE = 0.75;
@@ -30,8 +30,17 @@ final class HolePattern {
 
     private final Cover cover;
 
-    private HolePattern(Cavity cavity, int[] candidates, double[] holeReachMm, Travel travel) {
-        this.cavity = cavity;
+    /**
+     * What is to be covered, and from where.
+     *
+     * @param holeReachMm by flat index, the reach of a hole at the cell
+     * @param reachMm at the region's middle gap, for the lattices
+     */
+    @SuppressWarnings("ArrayRecordComponent") // within one computation, never compared
+    record Task(Cavity cavity, DrillPlaces places, double[] holeReachMm, double reachMm, Travel travel) {}
+
+    private HolePattern(Task task, int[] candidates) {
+        cavity = task.cavity;
         this.candidates = candidates;
         candidateAt = new int[cavity.size()];
         Arrays.fill(candidateAt, -1);
@@ -42,7 +51,7 @@ final class HolePattern {
         int[][] cellsOf = new int[candidates.length][];
         for (int h = 0; h < candidates.length; h++) {
             candidateAt[candidates[h]] = h;
-            int[] covered = travel.coveredFrom(candidates[h], holeReachMm[candidates[h]]);
+            int[] covered = task.travel.coveredFrom(candidates[h], task.holeReachMm[candidates[h]]);
             for (int i = 0; i < covered.length; i++) {
                 covered[i] = number[covered[i]];
             }
@@ -54,17 +63,16 @@ final class HolePattern {
     /**
      * Cells for the injection holes, ascending; empty where no hole may stand.
      *
-     * @param holeReachMm by flat index, the reach of a hole at the cell
-     * @param reachMm at the region's middle gap, for the lattices
      */
-    static int[] holes(Cavity cavity, DrillPlaces places, double[] holeReachMm, double reachMm, Travel travel) {
-        int[] candidates = candidates(cavity, places);
+    static int[] holes(Task task) {
+        Cavity cavity = task.cavity;
+        int[] candidates = candidates(cavity, task.places);
         if (candidates.length == 0) {
             return candidates;
         }
-        HolePattern pattern = new HolePattern(cavity, candidates, holeReachMm, travel);
+        HolePattern pattern = new HolePattern(task, candidates);
         int[] best = pattern.cover.complete(new int[0]);
-        for (int[] start : pattern.lattices(reachMm)) {
+        for (int[] start : pattern.lattices(task.reachMm)) {
             int[] whole = pattern.cover.complete(start);
             best = whole.length < best.length ? whole : best;
         }
@@ -73,8 +81,15 @@ final class HolePattern {
         for (int i = 0; i < best.length; i++) {
             cells[i] = candidates[best[i]];
         }
+        int allowedOpen = pattern.cover.allowedOpen + cavity.cells.length - pattern.cover.coverable;
+        cells = Relaxation.improve(task, cells, 0, allowedOpen);
         Arrays.sort(cells);
         return cells;
+    }
+
+    /** How many holes a plain greedy cover of the same cells takes, to compare with. */
+    static int greedy(Task task) {
+        return new HolePattern(task, candidates(task.cavity, task.places)).cover.greedy();
     }
 
     private static int[] candidates(Cavity cavity, DrillPlaces places) {

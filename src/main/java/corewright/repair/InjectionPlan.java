@@ -18,6 +18,7 @@ import java.util.List;
  * @param buyG mixed grams to have at hand, P90 plus waste
  * @param arithmetic the sum written out, a line each
  * @param cautions what can hurt or spoil
+ * @param fill where the mix gets to
  */
 public record InjectionPlan(
         String region,
@@ -34,12 +35,49 @@ public record InjectionPlan(
         double hardenerG,
         double buyG,
         List<String> arithmetic,
-        List<String> cautions) {
+        List<String> cautions,
+        Fill fill) {
     public InjectionPlan {
         holes = List.copyOf(holes);
         batches = List.copyOf(batches);
         arithmetic = List.copyOf(arithmetic);
         cautions = List.copyOf(cautions);
+    }
+
+    /** Without a simulation. */
+    public InjectionPlan(
+            String region,
+            String resin,
+            Quantiles cavityMm3,
+            double reachMm,
+            String reachGovernedBy,
+            List<Hole> holes,
+            double coveredFraction,
+            int holeLowerBound,
+            double holeHexEstimate,
+            List<Batch> batches,
+            double resinG,
+            double hardenerG,
+            double buyG,
+            List<String> arithmetic,
+            List<String> cautions) {
+        this(
+                region,
+                resin,
+                cavityMm3,
+                reachMm,
+                reachGovernedBy,
+                holes,
+                coveredFraction,
+                holeLowerBound,
+                holeHexEstimate,
+                batches,
+                resinG,
+                hardenerG,
+                buyG,
+                arithmetic,
+                cautions,
+                Fill.NONE);
     }
 
     /** How many holes of one kind. */
@@ -64,6 +102,7 @@ public record InjectionPlan(
                 hardenerG,
                 buyG,
                 arithmetic,
-                cautions);
+                cautions,
+                fill);
     }
 }

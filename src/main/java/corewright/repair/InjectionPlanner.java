@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
 
 /** Plans the injection of one loose region. */
@@ -82,7 +83,7 @@ final class InjectionPlanner {
             holeReach[c] = places.allowed[c] ? law.at(gapNear(cavity, c)).mm() : 0;
         }
         Travel travel = new Travel(cavity, cellReach);
-        int[] cells = HolePattern.holes(cavity, places, holeReach, reach.mm(), travel);
+        int[] cells = HolePattern.holes(new HolePattern.Task(cavity, places, holeReach, reach.mm(), travel));
         if (cells.length == 0) {
             return Outcome.refused("No hole may be drilled here: fittings, supports or edges lie too near everywhere.");
         }
@@ -125,12 +126,23 @@ final class InjectionPlanner {
 
     private InjectionPlan finish(Resin resin, Reach reach, Pattern pattern) {
         Quantiles cavityMm3 = cavityMm3();
-        List<Hole> holes = holes(pattern, reach, cavityMm3.p50());
-        List<Hole> injections =
-                holes.stream().filter(h -> h.kind() == Hole.Kind.INJECTION).toList();
+        List<Integer> cells = Arrays.stream(pattern.cells).boxed().toList();
+        List<Integer> firstVents = Vents.cells(
+                pattern.cavity, pattern.places, cells, pattern.field, Slope.of(damage.face()), reach.mm());
+        List<Hole> injections = injections(pattern, firstVents, reach, cavityMm3.p50());
         Drilling drilling = settings.drilling();
         Mix mix = Mix.of(cavityMm3.p50(), resin, drilling.wasteFraction());
+        List<Batch> batches = Batches.of(region.id(), injections, mix, resin, settings);
         double area = region.likely().getArea();
+        FillPlanning.Outcome filled = new FillPlanning(
+                        damage.face(),
+                        cavity(FillPlanning.cellMm(area)),
+                        pattern.cavity,
+                        pattern.places,
+                        resin,
+                        settings)
+                .of(injections, batches, firstVents);
+        List<Hole> holes = withVents(injections, pattern.cavity, filled.vents());
         return new InjectionPlan(
                 region.id(),
                 resin.name(),
@@ -141,15 +153,16 @@ final class InjectionPlanner {
                 pattern.coveredFraction(),
                 (int) Math.ceil(area / (Math.PI * reach.mm() * reach.mm())),
                 2 * area / (3 * Math.sqrt(3) * reach.mm() * reach.mm()),
-                Batches.of(region.id(), injections, mix, resin, settings),
+                batches,
                 mix.partAG(),
                 mix.partBG(),
                 Mix.of(cavityMm3.p90(), resin, drilling.wasteFraction()).grossG(),
                 Mix.arithmetic(cavityMm3, resin, drilling.wasteFraction()),
-                cautions(pattern, holes, resin));
+                cautions(pattern, holes, resin, reach),
+                filled.fill());
     }
 
-    private List<String> cautions(Pattern pattern, List<Hole> holes, Resin resin) {
+    private List<String> cautions(Pattern pattern, List<Hole> holes, Resin resin, Reach reach) {
         Cavity cavity = pattern.cavity;
         Cautions.Facts facts = new Cautions.Facts(
                 Arrays.stream(cavity.cells)
@@ -161,7 +174,11 @@ final class InjectionPlanner {
                 (int) Arrays.stream(pattern.cells)
                         .filter(c -> pattern.places.narrow[c])
                         .count(),
-                holes.stream().anyMatch(h -> !survey.laminateAt(h.spot()).measured()));
+                holes.stream().anyMatch(h -> !survey.laminateAt(h.spot()).measured()),
+                new Cautions.Lift(
+                        Restraint.range(resin, settings.climate().temperatureC(), reach.mm(), middleGapMm(cavity)),
+                        MaximumInscribedCircle.getRadiusLine(region.likely(), cavity.cell)
+                                .getLength()));
         Laminate thinnest = holes.stream()
                 .map(h -> survey.laminateAt(h.spot()))
                 .min((a, b) -> Double.compare(a.outerSkinMm() + a.coreMm(), b.outerSkinMm() + b.coreMm()))
@@ -169,20 +186,23 @@ final class InjectionPlanner {
         return Cautions.of(facts, resin, settings.drilling(), thinnest);
     }
 
-    private List<Hole> holes(Pattern pattern, Reach reach, double cavityMm3) {
+    private List<Hole> injections(Pattern pattern, List<Integer> vents, Reach reach, double cavityMm3) {
         Cavity cavity = pattern.cavity;
-        List<Integer> cells = Arrays.stream(pattern.cells).boxed().toList();
-        Slope slope = Slope.of(damage.face());
-        List<Integer> vents = Vents.cells(cavity, pattern.places, cells, pattern.field, slope, reach.mm());
-        List<Coordinate> centres = cells.stream().map(cavity::centre).toList();
+        List<Coordinate> centres =
+                Arrays.stream(pattern.cells).mapToObj(cavity::centre).toList();
         Coordinate mainVent = vents.isEmpty() ? null : cavity.centre(vents.get(0));
         double[] served = served(pattern, cavityMm3);
         List<Hole> holes = new ArrayList<>();
-        for (int i : WorkingOrder.of(centres, slope, mainVent, reach.mm())) {
+        for (int i : WorkingOrder.of(centres, Slope.of(damage.face()), mainVent, reach.mm())) {
             int order = holes.size() + 1;
-            double reachMm = pattern.holeReachMm[cells.get(i)];
+            double reachMm = pattern.holeReachMm[pattern.cells[i]];
             holes.add(hole(Hole.Kind.INJECTION, "-" + order, order, centres.get(i), reachMm, served[i]));
         }
+        return holes;
+    }
+
+    private List<Hole> withVents(List<Hole> injections, Cavity cavity, List<Integer> vents) {
+        List<Hole> holes = new ArrayList<>(injections);
         for (int v = 0; v < vents.size(); v++) {
             Coordinate at = cavity.centre(vents.get(v));
             holes.add(hole(Hole.Kind.VENT, "-V" + (v + 1), holes.size() + 1, at, 0, 0));

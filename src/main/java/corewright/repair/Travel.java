@@ -7,12 +7,22 @@ import java.util.Arrays;
  *
  * <p>A step of length s costs {@code s max(1/R_hole, mean of 1/R over the step's ends)}: most pressure is lost close to
  * the hole, so the gap at the hole limits the whole way, and a thin place on the way limits it further. A cell is covered
- * where the cost is at most 1. Errors are on the safe side.
+ * where the cost is at most 1.
+ *
+ * <p>The 16 steps make a straight way up to 2.7 per cent too long. Where a way is no longer than the shortest in the open,
+ * nothing stood in it, and its cost is put right by straight length over stepped length; ways round corners keep theirs,
+ * so errors are on the safe side.
  */
 final class Travel {
     private final Cavity cavity;
     private final double[] slowness;
+    /** Longest stepped over straight length in the open. */
+    private static final double WORST_STEPPING = 1.0275;
+
     private final double[] cost;
+    /** Length of the way, millimetres. */
+    private final double[] way;
+
     private final int[] owner;
     private final double[] stepMm = new double[Cavity.STEPS.length];
     private final int[] offset = new int[Cavity.STEPS.length];
@@ -33,6 +43,7 @@ final class Travel {
             slowness[c] = 1 / reachMm[c];
         }
         cost = new double[cavity.size()];
+        way = new double[cavity.size()];
         owner = new int[cavity.size()];
         touched = new int[cavity.size()];
         Arrays.fill(cost, Double.POSITIVE_INFINITY);
@@ -45,6 +56,17 @@ final class Travel {
 
     /** The cells within one reach of a source, in the order they are reached. */
     int[] coveredFrom(int source, double reachMm) {
+        int[] settled = settle(source, reachMm);
+        int n = 0;
+        for (int cell : settled) {
+            if (straightened(source, cell) <= 1 + 1e-12) {
+                settled[n++] = cell;
+            }
+        }
+        return Arrays.copyOf(settled, n);
+    }
+
+    private int[] settle(int source, double reachMm) {
         clear();
         start(source, 0);
         double[] inverse = {1 / reachMm};
@@ -60,9 +82,25 @@ final class Travel {
                 settled = Arrays.copyOf(settled, 2 * n);
             }
             settled[n++] = cell;
-            relax(cell, inverse, 1 + 1e-12);
+            relax(cell, inverse, WORST_STEPPING);
         }
         return Arrays.copyOf(settled, n);
+    }
+
+    /** Cost of a cell that the last run reached from this source. */
+    private double straightened(int source, int cell) {
+        int rows = Math.abs(cell / cavity.columns - source / cavity.columns);
+        int columns = Math.abs(cell % cavity.columns - source % cavity.columns);
+        double stepped = cavity.cell * stepped(Math.max(rows, columns), Math.min(rows, columns));
+        boolean open = stepped > 0 && way[cell] <= stepped * (1 + 1e-9);
+        return open ? cost[cell] * cavity.cell * Math.hypot(rows, columns) / stepped : cost[cell];
+    }
+
+    /** Shortest stepped length in the open, cells: rook and knight, or knight and bishop steps. */
+    private static double stepped(int longer, int shorter) {
+        return 2 * shorter <= longer
+                ? shorter * Math.sqrt(5) + (longer - 2 * shorter)
+                : (longer - shorter) * Math.sqrt(5) + (2 * shorter - longer) * Math.sqrt(2);
     }
 
     /** Distance of every cell from the nearest source, and which source that is; infinite and -1 where none leads. */
@@ -80,7 +118,17 @@ final class Travel {
                 relax(cell, inverse, Double.POSITIVE_INFINITY);
             }
         }
-        return new Field(cost.clone(), owner.clone());
+        Field field = new Field(cost.clone(), owner.clone());
+        for (int s = 0; s < sources.length; s++) {
+            for (int cell : settle(sources[s], reachMm[s])) {
+                double straight = straightened(sources[s], cell);
+                if (straight < field.cost[cell]) {
+                    field.cost[cell] = straight;
+                    field.owner[cell] = s;
+                }
+            }
+        }
+        return field;
     }
 
     /** What {@link #from} found, by flat index. */
@@ -105,15 +153,16 @@ final class Travel {
 
     private void start(int source, int number) {
         if (cost[source] > 0) {
-            reach(source, 0, number);
+            reach(source, 0, 0, number);
         }
     }
 
-    private void reach(int cell, double at, int by) {
+    private void reach(int cell, double at, double lengthMm, int by) {
         if (owner[cell] < 0) {
             touched[touchedCount++] = cell;
         }
         cost[cell] = at;
+        way[cell] = lengthMm;
         owner[cell] = by;
         push(at, cell);
     }
@@ -121,6 +170,7 @@ final class Travel {
     private void relax(int cell, double[] inverse, double limit) {
         int steps = cavity.open[cell];
         double here = cost[cell];
+        double gone = way[cell];
         double slow = slowness[cell];
         int by = owner[cell];
         double hole = inverse[by];
@@ -130,7 +180,7 @@ final class Travel {
             int next = cell + offset[k];
             double there = here + stepMm[k] * Math.max(hole, 0.5 * (slow + slowness[next]));
             if (there <= limit && there < cost[next] - 1e-12) {
-                reach(next, there, by);
+                reach(next, there, gone + stepMm[k], by);
             }
         }
     }

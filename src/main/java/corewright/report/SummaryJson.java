@@ -9,6 +9,7 @@ import corewright.damage.Region;
 import corewright.decision.Method;
 import corewright.decision.RegionDecision;
 import corewright.repair.Batch;
+import corewright.repair.Fill;
 import corewright.repair.Hole;
 import corewright.repair.InjectionPlan;
 import corewright.repair.WeightChange;
@@ -120,6 +121,9 @@ final class SummaryJson {
         node.put("injection_holes", plan.map(p -> p.count(Hole.Kind.INJECTION)).orElse(0));
         node.put("vent_holes", plan.map(p -> p.count(Hole.Kind.VENT)).orElse(0));
         node.put("covered_fraction", plan.map(InjectionPlan::coveredFraction).orElse(null));
+        Optional<Fill> fill = plan.map(InjectionPlan::fill).filter(Fill::simulated);
+        node.put("empty_after_rise", fill.map(Fill::emptyShare).orElse(null));
+        node.put("air_pockets", fill.map(f -> f.pockets().size()).orElse(null));
         node.put("hole_lower_bound", plan.map(InjectionPlan::holeLowerBound).orElse(null));
         node.put("hole_hex_estimate", plan.map(InjectionPlan::holeHexEstimate).orElse(null));
         node.put("resin_g", plan.map(p -> grams(p, Batch::partAG)).orElse(BigDecimal.ZERO));

@@ -73,6 +73,22 @@ public record Resin(
                         36000,
                         25,
                         true,
-                        "low-viscosity epoxy, common practice"));
+                        "low-viscosity epoxy, common practice"),
+                new Resin(
+                        "polyurethane-pour",
+                        1,
+                        1100,
+                        27,
+                        1,
+                        0.5,
+                        45,
+                        45,
+                        300,
+                        300,
+                        1200,
+                        25,
+                        false,
+                        "32 kg/m3 pour foam, suppliers' guides: rises 25 to 30 times, cream 45 s, rise 5 min; listed to be "
+                                + "refused: it carries no shear"));
     }
 }

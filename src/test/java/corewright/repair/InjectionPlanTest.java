@@ -369,7 +369,7 @@ class InjectionPlanTest {
         return RepairPlanner.plan(deck.survey(), deck.damage()).injections().get(0);
     }
 
-    private static Settings capped(double reachMm) {
+    static Settings capped(double reachMm) {
         Settings d = Settings.defaults();
         Drilling w = d.drilling();
         Drilling capped = new Drilling(

@@ -1,0 +1,32 @@
+package corewright.repair;
+
+import corewright.contour.Raster;
+import corewright.survey.Spot;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Where the mix of a plan gets to, by simulation of a tight cavity.
+ *
+ * @param arrivalS when the mix comes to each cell, on the region's own clock from the first cup; NaN where it does not.
+ *     The front at any instant is the line of that value; empty where nothing was simulated
+ * @param liquidShare share of the cavity filled before the rise
+ * @param emptyShare share of the cavity that stays empty after the rise
+ * @param pockets where air stays enclosed, largest first
+ */
+public record Fill(Optional<Raster> arrivalS, double liquidShare, double emptyShare, List<Pocket> pockets) {
+    /** Nothing simulated. */
+    public static final Fill NONE = new Fill(Optional.empty(), 0, 0, List.of());
+
+    public Fill {
+        pockets = List.copyOf(pockets);
+    }
+
+    /** Whether a simulation was run. */
+    public boolean simulated() {
+        return arrivalS.isPresent();
+    }
+
+    /** Enclosed air, at its highest gap. */
+    public record Pocket(Spot spot, double mm3) {}
+}
