@@ -58,8 +58,8 @@ public final class FillCheck {
             Optional<Double> at = arrival.flatMap(r -> valueAt(r, reading));
             double gap = valueAt(gapMm, reading).orElse(0.0);
             Verdict verdict = verdict(reading, at, gap, soundC, resin.timeFactor(deckC));
-            boolean surprise = verdict == Verdict.ARRIVED && at.isEmpty()
-                    || verdict == Verdict.NOT_ARRIVED && at.isPresent();
+            boolean surprise =
+                    verdict == Verdict.ARRIVED && at.isEmpty() || verdict == Verdict.NOT_ARRIVED && at.isPresent();
             places.add(new Place(reading, verdict, at.isPresent(), surprise));
         }
         return places;
@@ -68,7 +68,8 @@ public final class FillCheck {
     private static Verdict verdict(
             SurfaceTemperature reading, Optional<Double> arrivalS, double gapMm, double soundC, double factor) {
         double ageS = reading.afterS() - arrivalS.orElse(0.0);
-        boolean warm = reading.valueC() != null ? reading.valueC() - soundC >= ARRIVED_C : reading.warm() == Boolean.TRUE;
+        boolean warm =
+                reading.valueC() != null ? reading.valueC() - soundC >= ARRIVED_C : reading.warm() == Boolean.TRUE;
         if (warm) {
             return Verdict.ARRIVED;
         }

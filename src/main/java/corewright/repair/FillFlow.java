@@ -131,7 +131,10 @@ final class FillFlow {
             return Step.BLOCKED;
         }
         double mu = tool.viscosityPaS;
-        double well = 6 * mu / Math.PI / Math.pow(cavity.gapMm[hole], 3)
+        double well = 6
+                * mu
+                / Math.PI
+                / Math.pow(cavity.gapMm[hole], 3)
                 * Math.log(PEACEMAN * cavity.cell / tool.holeRadiusMm);
         double rate = tool.rateMm3S;
         if (Double.isFinite(rate)) {
