@@ -57,5 +57,6 @@ public record Insight(Quantity water, Quantity bond, List<Double> voidMm3) {
      * @param probability foretold that it comes true
      * @param came whether it did
      */
-    public record Foretold(double seen, double low, double middle, double high, double within, double probability, boolean came) {}
+    public record Foretold(
+            double seen, double low, double middle, double high, double within, double probability, boolean came) {}
 }

@@ -61,8 +61,7 @@ final class Bare {
         }
         return a.survey() == survey
                 ? a
-                : new Assessment(
-                        survey, a.damage(), a.stiffness(), a.options(), a.decision(), a.findings(), a.next());
+                : new Assessment(survey, a.damage(), a.stiffness(), a.options(), a.decision(), a.findings(), a.next());
     }
 
     /** Whether two surveys differ in nothing that anything is concluded from. */

@@ -31,6 +31,8 @@ final class PhotoDesk implements PlanPane.Hand {
     private double pressX;
     private double pressY;
 
+    /** The bytes are handed on as they came and never compared. */
+    @SuppressWarnings("ArrayRecordComponent")
     private record Pinning(Path file, byte[] content, TextField caption, TextField place) {}
 
     PhotoDesk(Workbench bench, PlanPane plan) {
@@ -40,7 +42,8 @@ final class PhotoDesk implements PlanPane.Hand {
 
     /** Reads a file away from the window and then asks for its place. */
     void begin(Path file) {
-        bench.jobs().run(() -> Photos.read(file), content -> begin(file, content), e -> bench.say(Complaints.sentence(e)));
+        bench.jobs()
+                .run(() -> Photos.read(file), content -> begin(file, content), e -> bench.say(Complaints.sentence(e)));
     }
 
     private void begin(Path file, byte[] content) {
@@ -62,9 +65,10 @@ final class PhotoDesk implements PlanPane.Hand {
     }
 
     private void typed(String words) {
-        Optional<Spot> spot = bench.survey()
-                .flatMap(s -> PlaceNames.of(s.face(bench.face())).find(words));
-        spot.ifPresentOrElse(this::pin, () -> bench.say("There is no place \"" + words + "\" on " + bench.face() + "."));
+        Optional<Spot> spot =
+                bench.survey().flatMap(s -> PlaceNames.of(s.face(bench.face())).find(words));
+        spot.ifPresentOrElse(
+                this::pin, () -> bench.say("There is no place \"" + words + "\" on " + bench.face() + "."));
     }
 
     private void pin(Spot spot) {
@@ -98,7 +102,12 @@ final class PhotoDesk implements PlanPane.Hand {
         double aloft = 11 * plan.camera().mmPerPx();
         Optional<Photo> there = survey == null
                 ? Optional.empty()
-                : Photos.near(survey, bench.face(), xMm, yMm - aloft, 18 * plan.camera().mmPerPx());
+                : Photos.near(
+                        survey,
+                        bench.face(),
+                        xMm,
+                        yMm - aloft,
+                        18 * plan.camera().mmPerPx());
         letGo();
         there.ifPresent(this::hold);
         return there.isPresent();
@@ -136,7 +145,8 @@ final class PhotoDesk implements PlanPane.Hand {
     Optional<Slip> slip() {
         Pinning now = pinning;
         if (now != null) {
-            return Optional.of(words("Photograph", String.valueOf(now.file.getFileName()), "Touch its place on the plan."));
+            return Optional.of(
+                    words("Photograph", String.valueOf(now.file.getFileName()), "Touch its place on the plan."));
         }
         Photo photo = held;
         Survey survey = bench.survey().orElse(null);
@@ -152,8 +162,7 @@ final class PhotoDesk implements PlanPane.Hand {
     }
 
     private static Slip words(String title, String aside, String sentence) {
-        return new Slip(
-                title, aside, sentence, "", null, List.of(), new Slip.Work(List.of(), "", "", List.of()));
+        return new Slip(title, aside, sentence, "", null, List.of(), new Slip.Work(List.of(), "", "", List.of()));
     }
 
     Node[] nodes() {

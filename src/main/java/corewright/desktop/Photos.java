@@ -37,7 +37,8 @@ public final class Photos {
     }
 
     /** Keeps the bytes with the survey and pins them to a place; a name already in use gets a number. */
-    public static Function<Survey, @Nullable Edit> pin(EditLog log, Path file, byte[] content, Spot spot, String caption) {
+    public static Function<Survey, @Nullable Edit> pin(
+            EditLog log, Path file, byte[] content, Spot spot, String caption) {
         return survey -> {
             String name = freeName(survey, String.valueOf(file.getFileName()));
             try {

@@ -24,8 +24,7 @@ final class Pixels {
         if (image.getType() == BufferedImage.TYPE_INT_ARGB_PRE) {
             return new Pixels(image);
         }
-        BufferedImage copy =
-                new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_INT_ARGB_PRE);
+        BufferedImage copy = new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_INT_ARGB_PRE);
         Graphics2D g = copy.createGraphics();
         g.drawImage(image, 0, 0, null);
         g.dispose();

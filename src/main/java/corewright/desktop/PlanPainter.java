@@ -108,7 +108,8 @@ final class PlanPainter implements AutoCloseable {
     private static ScreenMap layOut(Wish wish) {
         return ScreenMap.layOut(
                 wish.assessment(),
-                new ScreenMap.Seen(wish.face(), wish.camera().box(), wish.camera().view(), wish.layers()));
+                new ScreenMap.Seen(
+                        wish.face(), wish.camera().box(), wish.camera().view(), wish.layers()));
     }
 
     private static BufferedImage painted(ScreenMap placed, Wish wish) {

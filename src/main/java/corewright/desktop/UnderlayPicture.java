@@ -18,8 +18,7 @@ record UnderlayPicture(Pixels pixels, int page, int pages) {
     /** Reads a file; for a thread that may take its time. */
     static UnderlayPicture read(Path file, int page) throws IOException {
         if (String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(".pdf")) {
-            return new UnderlayPicture(
-                    Pixels.of(PdfPage.picture(file, page, LONGER_SIDE)), page, PdfPage.count(file));
+            return new UnderlayPicture(Pixels.of(PdfPage.picture(file, page, LONGER_SIDE)), page, PdfPage.count(file));
         }
         return new UnderlayPicture(Pixels.of(Photos.small(Photos.read(file), LONGER_SIDE)), 1, 1);
     }

@@ -54,8 +54,8 @@ final class UnderstandView extends VBox {
     }
 
     private static Node panel(Shown shown) {
-        VBox box = new VBox(
-                SlipView.text(shown.panel.title(), "head"), SlipView.text(shown.panel.sentence(), "sentence"));
+        VBox box =
+                new VBox(SlipView.text(shown.panel.title(), "head"), SlipView.text(shown.panel.sentence(), "sentence"));
         box.getStyleClass().add("understand-panel");
         box.setPrefWidth(WIDTH);
         Pixels image = shown.image;

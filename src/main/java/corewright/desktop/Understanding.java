@@ -45,7 +45,8 @@ public final class Understanding {
      *
      * @param chart null where there is nothing to show; the sentence says why
      */
-    public record Panel(String title, String sentence, @Nullable Chart chart) {}
+    public record Panel(
+            String title, String sentence, @Nullable Chart chart) {}
 
     /** @param voidMm3 as the map states it for the face */
     public static List<Panel> of(Insight insight, Quantiles voidMm3, Units units) {
@@ -73,7 +74,9 @@ public final class Understanding {
         double furthest = across.applyAsDouble(lags.get(lags.size() - 1));
         Chart chart = new Chart(
                 Axis.upTo(furthest, "distance, " + units.deckUnit()),
-                Axis.upTo(highest, "half the mean squared difference of the index; discs: as read, rings: few pairs, line: as fitted"),
+                Axis.upTo(
+                        highest,
+                        "half the mean squared difference of the index; discs: as read, rings: few pairs, line: as fitted"),
                 List.of(
                         new Chart.Line(model, false),
                         new Chart.Marks(many, Sign.DISC),
@@ -82,10 +85,8 @@ public final class Understanding {
     }
 
     private String variogramWords(List<Insight.Lag> lags) {
-        Insight.Lag near = lags.stream()
-                .filter(l -> l.pairs() >= ENOUGH_PAIRS)
-                .findFirst()
-                .orElse(lags.get(0));
+        Insight.Lag near =
+                lags.stream().filter(l -> l.pairs() >= ENOUGH_PAIRS).findFirst().orElse(lags.get(0));
         double level = lags.stream().mapToDouble(Insight.Lag::model).max().orElse(0);
         String reach = lags.stream()
                 .filter(l -> l.model() >= 0.95 * level)
@@ -135,7 +136,10 @@ public final class Understanding {
         long dryAndSo = dots.stream().filter(dry::equals).count();
         Chart chart = new Chart(
                 new Axis("moisture index as foretold", 200, 4),
-                new Axis("as read; wet from 100; " + dryAndSo + " readings lie on one another at 20, dry as foretold", 200, 4),
+                new Axis(
+                        "as read; wet from 100; " + dryAndSo + " readings lie on one another at 20, dry as foretold",
+                        200,
+                        4),
                 List.of(
                         new Chart.Line(List.of(new At(0, 0), new At(200, 200)), true),
                         new Chart.Marks(dots, Sign.DOT)));

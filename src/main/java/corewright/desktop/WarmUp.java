@@ -26,15 +26,10 @@ final class WarmUp {
             String face = log.survey().faces().get(0).name();
             PlanCamera camera = PlanCamera.fitting(log.survey().face(face), PX, PX);
             Assessment bare = Bare.of(log.survey(), List.of());
-            BufferedImage painted = PlanPainter.painted(new PlanPainter.Wish(
-                    bare,
-                    face,
-                    camera,
-                    new Sight(() -> {}).layers(),
-                    ScreenLook.DAY,
-                    "",
-                    1));
-            int words = Steps.of(log.survey(), null, Freshness.NONE, Units.METRIC).size()
+            BufferedImage painted = PlanPainter.painted(
+                    new PlanPainter.Wish(bare, face, camera, new Sight(() -> {}).layers(), ScreenLook.DAY, "", 1));
+            int words = Steps.of(log.survey(), null, Freshness.NONE, Units.METRIC)
+                            .size()
                     + SlipWords.of(bare, Units.METRIC, true).face(face).facts().size();
             assert painted.getWidth() + words > 0;
         } catch (IOException | RuntimeException e) {

@@ -79,8 +79,7 @@ public final class ChartPainter {
         for (int i = 0; i <= up.parts(); i++) {
             double figure = up.end() * i / up.parts();
             paper.line(Pen.MARK, field.getX() - TICK, y(figure), field.getX(), y(figure));
-            paper.text(
-                    Figures.atMost(figure, 3), field.getX() - 2, y(figure) + 1.2, FIGURE, Paper.Anchor.RIGHT);
+            paper.text(Figures.atMost(figure, 3), field.getX() - 2, y(figure) + 1.2, FIGURE, Paper.Anchor.RIGHT);
         }
         paper.text(up.title(), 0, 4, TITLE, Paper.Anchor.LEFT, Paper.QUIET);
     }
@@ -109,8 +108,8 @@ public final class ChartPainter {
             double left = x(i * bars.width());
             double top = y(bars.heights().get(i));
             if (top < field.getMaxY() - 0.01) {
-                Rectangle2D bar = new Rectangle2D.Double(
-                        left, top, x(bars.width()) - field.getX(), field.getMaxY() - top);
+                Rectangle2D bar =
+                        new Rectangle2D.Double(left, top, x(bars.width()) - field.getX(), field.getMaxY() - top);
                 hatch(bar);
                 paper.draw(bar, Pen.MARK);
             }

@@ -15,8 +15,28 @@ record PhotoMark(double x, double y) implements Mark {
         double foot = y - FOOT;
         double top = foot - TALL;
         return Paper.closed(
-                x, y, x - 0.7, foot, left, foot, left, top, x - 0.9, top, x - 0.6, top - HUMP, x + 0.6, top - HUMP,
-                x + 0.9, top, right, top, right, foot, x + 0.7, foot);
+                x,
+                y,
+                x - 0.7,
+                foot,
+                left,
+                foot,
+                left,
+                top,
+                x - 0.9,
+                top,
+                x - 0.6,
+                top - HUMP,
+                x + 0.6,
+                top - HUMP,
+                x + 0.9,
+                top,
+                right,
+                top,
+                right,
+                foot,
+                x + 0.7,
+                foot);
     }
 
     @Override

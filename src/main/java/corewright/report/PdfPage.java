@@ -33,7 +33,8 @@ public final class PdfPage {
     public static BufferedImage picture(Path file, int page, int longerSide) throws IOException {
         try (PDDocument document = open(file)) {
             if (page < 1 || page > document.getNumberOfPages()) {
-                throw new IOException(file.getFileName() + " has " + document.getNumberOfPages() + " pages, no page " + page);
+                throw new IOException(
+                        file.getFileName() + " has " + document.getNumberOfPages() + " pages, no page " + page);
             }
             PDRectangle box = document.getPage(page - 1).getCropBox();
             double longer = Math.max(box.getWidth(), box.getHeight());

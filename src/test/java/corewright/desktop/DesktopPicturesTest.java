@@ -28,7 +28,8 @@ class DesktopPicturesTest {
             window.waitUntilCalculated();
             window.write(TO.resolve("desktop-damage.png"));
             OpenWindow.doFx(window.desk::understand);
-            window.waitFor("the pictures of the readings", () -> window.desk.view().inTask());
+            window.waitFor(
+                    "the pictures of the readings", () -> window.desk.view().inTask());
             window.write(TO.resolve("desktop-understand.png"));
             OpenWindow.doFx(() -> window.desk.view().task(null));
             OpenWindow.doFx(() -> {

@@ -18,10 +18,14 @@ class UnderstandingTest {
     /** Of a hundred readings so many lie inside their range; one in two is wet, foretold as such by {@code p}. */
     private static Quantity water(int inside, double p) {
         List<Foretold> foretold = IntStream.range(0, 100)
-                .mapToObj(i -> new Foretold(i < inside ? 90 : 170, 60, 95, 130, 0.8, i % 2 == 0 ? p : 1 - p, i % 2 == 0))
+                .mapToObj(
+                        i -> new Foretold(i < inside ? 90 : 170, 60, 95, 130, 0.8, i % 2 == 0 ? p : 1 - p, i % 2 == 0))
                 .toList();
         List<Lag> lags = List.of(
-                new Lag(4, 60, 900, 40), new Lag(50, 150, 50, 60), new Lag(90, 400, 195, 200), new Lag(90, 800, 205, 201));
+                new Lag(4, 60, 900, 40),
+                new Lag(50, 150, 50, 60),
+                new Lag(90, 400, 195, 200),
+                new Lag(90, 800, 205, 201));
         return new Quantity(lags, foretold);
     }
 
@@ -36,8 +40,9 @@ class UnderstandingTest {
     void theVariogramIsReadOffInMetresFromClassesWithEnoughPairs() {
         // the root of twice 50 is 10; 200 is the first within a twentieth of the highest
         assertThat(panels(water(80, 0.9)).get(0).sentence())
-                .isEqualTo("Two readings 0.15 m apart differ by some 10 of the index; beyond 0.40 m one reading tells next"
-                        + " to nothing of another. The fitted line keeps to what was read.");
+                .isEqualTo(
+                        "Two readings 0.15 m apart differ by some 10 of the index; beyond 0.40 m one reading tells next"
+                                + " to nothing of another. The fitted line keeps to what was read.");
     }
 
     @Test
@@ -53,9 +58,12 @@ class UnderstandingTest {
     @Test
     void probabilitiesAreComparedWithWhatCameTrue() {
         assertThat(panels(water(80, 0.95)).get(2).sentence())
-                .isEqualTo("What was foretold and what came true differ on the mean by 0.5 in 10 for wet; they can be taken"
-                        + " at their word.");
-        assertThat(panels(water(80, 0.6)).get(2).sentence()).contains("4.0 in 10").endsWith("not as figures.");
+                .isEqualTo(
+                        "What was foretold and what came true differ on the mean by 0.5 in 10 for wet; they can be taken"
+                                + " at their word.");
+        assertThat(panels(water(80, 0.6)).get(2).sentence())
+                .contains("4.0 in 10")
+                .endsWith("not as figures.");
     }
 
     @Test

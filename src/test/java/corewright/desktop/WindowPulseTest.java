@@ -50,12 +50,12 @@ class WindowPulseTest {
             beats.join();
         }
         longest.forEach((what, ms) -> System.out.printf("%s | %.0f ms%n", what, ms));
-        assertThat(longest)
-                .allSatisfy((what, ms) -> assertThat(ms)
-                        .as(what)
-                        .isLessThan(what.startsWith("first time: open") ? 10 * WANTED_MS : 2 * WANTED_MS));
+        assertThat(longest).allSatisfy((what, ms) -> assertThat(ms)
+                .as(what)
+                .isLessThan(what.startsWith("first time: open") ? 10 * WANTED_MS : 2 * WANTED_MS));
         assertThat(longest.entrySet())
-                .filteredOn(e -> !e.getKey().startsWith("first time") && !e.getKey().equals("start"))
+                .filteredOn(
+                        e -> !e.getKey().startsWith("first time") && !e.getKey().equals("start"))
                 .allSatisfy(e -> assertThat(e.getValue()).as(e.getKey()).isLessThan(WANTED_MS));
     }
 
