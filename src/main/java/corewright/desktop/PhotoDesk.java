@@ -31,6 +31,8 @@ final class PhotoDesk implements PlanPane.Hand {
     private double pressX;
     private double pressY;
 
+    /** The bytes are handed on as they came and never compared. */
+    @SuppressWarnings("ArrayRecordComponent")
     private record Pinning(Path file, byte[] content, TextField caption, TextField place) {}
 
     PhotoDesk(Workbench bench, PlanPane plan) {

@@ -3,12 +3,16 @@ package corewright.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.assessment.Assessor;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Pictures of the window on the demo for the documents, written to {@code docs/pictures} with {@code
@@ -19,10 +23,15 @@ class DesktopPicturesTest {
     private static final Path TO = Path.of("docs/pictures");
 
     @Test
-    void theDemoStandsInTheWindow() {
+    void theDemoStandsInTheWindow(@TempDir Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("demo-data/quillwort"))) {
+            for (Path file : files.toList()) {
+                Files.copy(file, folder.resolve(file.getFileName()));
+            }
+        }
         try (OpenWindow window = new OpenWindow(Assessor::assess, Optional.empty())) {
             window.write(TO.resolve("desktop-start.png"));
-            OpenWindow.doFx(() -> window.desk.open(Path.of("demo-data/quillwort")));
+            OpenWindow.doFx(() -> window.desk.open(folder));
             window.waitUntilCalculated();
             OpenWindow.doFx(() -> window.desk.bench().select("R1"));
             window.waitUntilCalculated();

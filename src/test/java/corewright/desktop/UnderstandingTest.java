@@ -9,6 +9,7 @@ import corewright.damage.Insight.Quantity;
 import corewright.damage.Quantiles;
 import corewright.drawing.Chart;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -71,8 +72,8 @@ class UnderstandingTest {
         Understanding.Panel volume = panels(water(80, 0.9)).get(3);
 
         assertThat(volume.sentence()).isEqualTo("Most likely 0.50 litres; in 8 cases of 10 between 0.10 and 0.90.");
-        assertThat(volume.chart()).isNotNull();
-        Chart.Bars bars = (Chart.Bars) volume.chart().elements().get(0);
+        Chart.Bars bars =
+                (Chart.Bars) Objects.requireNonNull(volume.chart()).elements().get(0);
         assertThat(bars.heights().stream().mapToDouble(h -> h).sum()).isEqualTo(100);
     }
 
