@@ -90,7 +90,8 @@ final class Cautions {
         }
         String hold = high > BALLAST_LIMIT_KPA
                 ? "weights cannot hold the most of it: open more vents, fill in lifts or screw a plate on"
-                : String.format(Locale.ROOT, "%.0f kg on a square metre hold the most of it", Restraint.ballastKgM2(high));
+                : String.format(
+                        Locale.ROOT, "%.0f kg on a square metre hold the most of it", Restraint.ballastKgM2(high));
         cautions.add(String.format(
                 Locale.ROOT,
                 "With every vent open it pushes with %.1f to %.1f kPa; %s. Over a free circle of %.0f mm radius, %.1f kPa "

@@ -5,6 +5,7 @@ import corewright.survey.Resin;
 import corewright.survey.SurfaceTemperature;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -58,8 +59,8 @@ public final class FillCheck {
             Optional<Double> at = arrival.flatMap(r -> valueAt(r, reading));
             double gap = valueAt(gapMm, reading).orElse(0.0);
             Verdict verdict = verdict(reading, at, gap, soundC, resin.timeFactor(deckC));
-            boolean surprise = verdict == Verdict.ARRIVED && at.isEmpty()
-                    || verdict == Verdict.NOT_ARRIVED && at.isPresent();
+            boolean surprise =
+                    verdict == Verdict.ARRIVED && at.isEmpty() || verdict == Verdict.NOT_ARRIVED && at.isPresent();
             places.add(new Place(reading, verdict, at.isPresent(), surprise));
         }
         return places;
@@ -68,7 +69,9 @@ public final class FillCheck {
     private static Verdict verdict(
             SurfaceTemperature reading, Optional<Double> arrivalS, double gapMm, double soundC, double factor) {
         double ageS = reading.afterS() - arrivalS.orElse(0.0);
-        boolean warm = reading.valueC() != null ? reading.valueC() - soundC >= ARRIVED_C : reading.warm() == Boolean.TRUE;
+        boolean warm = reading.valueC() != null
+                ? reading.valueC() - soundC >= ARRIVED_C
+                : Objects.requireNonNullElse(reading.warm(), false);
         if (warm) {
             return Verdict.ARRIVED;
         }

@@ -86,7 +86,8 @@ final class FillPlanning {
     }
 
     private double wholeMm3() {
-        double gap = Arrays.stream(cavity.cells).mapToDouble(c -> cavity.gapMm[c]).sum();
+        double gap =
+                Arrays.stream(cavity.cells).mapToDouble(c -> cavity.gapMm[c]).sum();
         return gap * cavity.cell * cavity.cell;
     }
 
@@ -165,8 +166,7 @@ final class FillPlanning {
             arrival[c] = result.arrivalS()[c];
         }
         return new Fill(
-                Optional.of(
-                        new Raster(cavity.x0, cavity.y0, cavity.cell, cavity.rows, cavity.columns, arrival)),
+                Optional.of(new Raster(cavity.x0, cavity.y0, cavity.cell, cavity.rows, cavity.columns, arrival)),
                 liquid / whole,
                 result.emptyShare(),
                 pockets.stream()
@@ -183,7 +183,9 @@ final class FillPlanning {
         int best = -1;
         double least = Double.POSITIVE_INFINITY;
         for (int c : cavity.cells) {
-            double d = cavity.open[c] == 0 ? Double.POSITIVE_INFINITY : cavity.centre(c).distance(at);
+            double d = cavity.open[c] == 0
+                    ? Double.POSITIVE_INFINITY
+                    : cavity.centre(c).distance(at);
             if (d < least) {
                 least = d;
                 best = c;

@@ -62,7 +62,8 @@ final class FillSimulation {
      * @param heightMm by flat index
      */
     @SuppressWarnings("ArrayRecordComponent")
-    record Setting(Cavity cavity, double[] heightMm, int[] outlets, Resin resin, Drilling drilling, double temperatureC) {
+    record Setting(
+            Cavity cavity, double[] heightMm, int[] outlets, Resin resin, Drilling drilling, double temperatureC) {
         /** Height of every cell above the survey's datum. */
         static double[] heights(Cavity cavity, Slope slope, double tiltDeg) {
             double[] height = new double[cavity.size()];

@@ -127,8 +127,8 @@ final class InjectionPlanner {
     private InjectionPlan finish(Resin resin, Reach reach, Pattern pattern) {
         Quantiles cavityMm3 = cavityMm3();
         List<Integer> cells = Arrays.stream(pattern.cells).boxed().toList();
-        List<Integer> firstVents = Vents.cells(
-                pattern.cavity, pattern.places, cells, pattern.field, Slope.of(damage.face()), reach.mm());
+        List<Integer> firstVents =
+                Vents.cells(pattern.cavity, pattern.places, cells, pattern.field, Slope.of(damage.face()), reach.mm());
         List<Hole> injections = injections(pattern, firstVents, reach, cavityMm3.p50());
         Drilling drilling = settings.drilling();
         Mix mix = Mix.of(cavityMm3.p50(), resin, drilling.wasteFraction());

@@ -53,8 +53,7 @@ public record Schedule(List<Bar> bars) {
         }
         if (!batches.isEmpty()) {
             double first = batches.get(0).mixAtS();
-            double hard =
-                    batches.stream().mapToDouble(Batch::hardAtS).max().orElse(first);
+            double hard = batches.stream().mapToDouble(Batch::hardAtS).max().orElse(first);
             double rise = factor * resin.firstRiseS();
             if (resin.expansion() > 1) { // down before the first cup rises, off when the last is hard
                 bars.add(new Bar(first + 0.8 * rise, hard + WEIGHTS_AFTER_S, 0, 0, "", What.WEIGHTS));

@@ -71,7 +71,12 @@ class SurveyYamlTest {
         assertThat(settings.numerics().seed()).isEqualTo(7);
         assertThat(settings.resins())
                 .extracting(r -> r.name() + " " + r.viscosityPaS())
-                .containsExactly("epoxy-thin 0.3", "house foam 3.0", "epoxy-foam-240 3.0", "epoxy-foam-300 3.0", "polyurethane-pour 0.5");
+                .containsExactly(
+                        "epoxy-thin 0.3",
+                        "house foam 3.0",
+                        "epoxy-foam-240 3.0",
+                        "epoxy-foam-300 3.0",
+                        "polyurethane-pour 0.5");
         assertThat(settings.resin("house foam").structural()).isFalse();
         assertThat(Reads.findings(folder))
                 .containsExactly("survey.yaml:20: Resin house foam does not give density_kg_m3, expansion, pack,"

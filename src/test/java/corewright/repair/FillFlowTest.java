@@ -40,7 +40,8 @@ class FillFlowTest {
             boolean inside = i % columns > 0 && i % columns < columns - 1;
             for (int step : new int[] {1, columns, -1, -columns}) {
                 int j = i + step;
-                boolean there = j / columns > 0 && j / columns < rows - 1 && j % columns > 0 && j % columns < columns - 1;
+                boolean there =
+                        j / columns > 0 && j / columns < rows - 1 && j % columns > 0 && j % columns < columns - 1;
                 if (!inside || !there || !free[i]) {
                     continue;
                 }
@@ -105,19 +106,16 @@ class FillFlowTest {
                 cells[(r - 1) * n + c - 1] = i;
                 double h = Math.cbrt(12 * k.applyAsDouble(x, y));
                 if (c < n) {
-                    field.east[i] =
-                            PressureField.conductance(h, Math.cbrt(12 * k.applyAsDouble(x + a, y)));
+                    field.east[i] = PressureField.conductance(h, Math.cbrt(12 * k.applyAsDouble(x + a, y)));
                 }
                 if (r < n) {
-                    field.north[i] =
-                            PressureField.conductance(h, Math.cbrt(12 * k.applyAsDouble(x, y + a)));
+                    field.north[i] = PressureField.conductance(h, Math.cbrt(12 * k.applyAsDouble(x, y + a)));
                 }
                 double p = exact.applyAsDouble(x, y);
                 double px = -Math.PI * Math.sin(Math.PI * x) * Math.cos(Math.PI * y);
                 double py = -Math.PI * Math.cos(Math.PI * x) * Math.sin(Math.PI * y);
-                double divergence = -2 * Math.PI * Math.PI * p * k.applyAsDouble(x, y)
-                        + px * Math.cos(x) * y
-                        + py * Math.sin(x);
+                double divergence =
+                        -2 * Math.PI * Math.PI * p * k.applyAsDouble(x, y) + px * Math.cos(x) * y + py * Math.sin(x);
                 extra[i] = a * a;
                 source[i] = a * a * (p - divergence);
             }
@@ -185,9 +183,7 @@ class FillFlowTest {
     void aChannelFillsWithTheSquareOfItsLength(double gapMm, double length, double pa, double mu, double fillS) {
         Cavity cavity = cavity(length + 40, 9.9, gapMm, 5);
         FillFlow flow = new FillFlow(cavity, new double[cavity.size()], 0, 0.3);
-        int[] ends = IntStream.of(cavity.cells)
-                .filter(c -> cavity.x(c) < 1005)
-                .toArray();
+        int[] ends = IntStream.of(cavity.cells).filter(c -> cavity.x(c) < 1005).toArray();
         int far = cell(cavity, length - 2.5, 2.5);
         flow.outlet[cell(cavity, length + 37, 2.5)] = true;
         for (int end : ends) {
@@ -215,7 +211,8 @@ class FillFlowTest {
         flow.outlet[cell(cavity, 20, 20)] = true;
         double left = flow.begin(hole, 100_000, 0);
         while (left > 1) {
-            left -= flow.inject(hole, new FillFlow.Tool(1e9, 3000, 3, 3.2), left, 1e9).intoMm3();
+            left -= flow.inject(hole, new FillFlow.Tool(1e9, 3000, 3, 3.2), left, 1e9)
+                    .intoMm3();
         }
         for (int i = 1; i <= 60; i++) {
             flow.rise(1 + 3.83 * i / 60, 10, 10);
@@ -227,7 +224,8 @@ class FillFlowTest {
             risen += flow.filled(c) * flow.volume[c];
         }
         assertThat(held).isCloseTo(100_000, Percentage.withPercentage(0.01));
-        assertThat(risen).isCloseTo(483_000, Percentage.withPercentage(2)); // what still waits in full cells is left out
+        assertThat(risen)
+                .isCloseTo(483_000, Percentage.withPercentage(2)); // what still waits in full cells is left out
         double radius = Math.sqrt(483_000 / (Math.PI * 4));
         assertThat(reached(cavity, flow, hole, 1)).isCloseTo(radius, within(2 * cavity.cell));
         assertThat(reached(cavity, flow, hole, 1 + cavity.columns) * Math.sqrt(2))

@@ -42,7 +42,8 @@ class HolePatternTest {
         for (int seed : new int[] {1, 4, 7}) {
             PlanBenchmark.Problem p = PlanBenchmark.Problem.of(PlanBenchmark.raggedDeck(seed, 75), 75);
             int[] holes = p.holes();
-            assertThat((double) holes.length).isLessThanOrEqualTo(1.25 * 2 * p.area.getArea() / (3 * Math.sqrt(3) * 75 * 75));
+            assertThat((double) holes.length)
+                    .isLessThanOrEqualTo(1.25 * 2 * p.area.getArea() / (3 * Math.sqrt(3) * 75 * 75));
             assertThat(p.covered(holes)).isGreaterThanOrEqualTo(0.995);
             greedy += HolePattern.greedy(p.task());
             sum += holes.length;

@@ -15,10 +15,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.jspecify.annotations.Nullable;
 
 class WorkTest {
     private static final Origin HERE = new Origin("log.csv", 2);
@@ -56,8 +56,7 @@ class WorkTest {
         plan.put("R1-3", 50.0);
         WorkLog log = WorkLog.of(plan, List.of(entry(1, 52, "R1-3"), entry(2, 3, null), entry(3, 3, null)));
         assertThat(log.holes().stream().map(WorkLog.Filled::took).toList())
-                .containsExactly(
-                        WorkLog.Took.AS_PLANNED, WorkLog.Took.FAR_LESS, WorkLog.Took.FILLED_BY_NEIGHBOUR);
+                .containsExactly(WorkLog.Took.AS_PLANNED, WorkLog.Took.FAR_LESS, WorkLog.Took.FILLED_BY_NEIGHBOUR);
         assertThat(log.leftG()).isZero();
     }
 
@@ -162,7 +161,15 @@ class WorkTest {
 
     private static Hole hole(int number) {
         return new Hole(
-                "R1-" + number, "R1", Hole.Kind.INJECTION, number, new Spot("f", 100 * number, 0), 6.4, 6, 150, 1e6 / 3);
+                "R1-" + number,
+                "R1",
+                Hole.Kind.INJECTION,
+                number,
+                new Spot("f", 100 * number, 0),
+                6.4,
+                6,
+                150,
+                1e6 / 3);
     }
 
     /** 195.0 g at 2.5 : 1: resin to 139.3, hardener to 195.0 (139.2 from the rounded sum 557.0 / 4). */
