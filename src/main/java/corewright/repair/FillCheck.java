@@ -5,6 +5,7 @@ import corewright.survey.Resin;
 import corewright.survey.SurfaceTemperature;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -68,8 +69,9 @@ public final class FillCheck {
     private static Verdict verdict(
             SurfaceTemperature reading, Optional<Double> arrivalS, double gapMm, double soundC, double factor) {
         double ageS = reading.afterS() - arrivalS.orElse(0.0);
-        boolean warm =
-                reading.valueC() != null ? reading.valueC() - soundC >= ARRIVED_C : reading.warm() == Boolean.TRUE;
+        boolean warm = reading.valueC() != null
+                ? reading.valueC() - soundC >= ARRIVED_C
+                : Objects.requireNonNullElse(reading.warm(), false);
         if (warm) {
             return Verdict.ARRIVED;
         }

@@ -13,87 +13,31 @@ import java.util.Deque;
  * passed on at once to neighbours with room. Cells do not run dry again except by what flows on from them. A hole in a cell is
  * tied to the cell's pressure by the radial law from 0.2 cells (Peaceman, SPE J. 18 (1978) 183).
  */
-final class FillFlow {
-    private static final double GRAVITY = 9.81;
+final class FillFlow extends FillCells {
     private static final double TOLERANCE = 1e-4;
     private static final double PEACEMAN = 0.2;
 
     /** A full cell that holds less than this share is no longer full. */
     private static final double RUN_DRY = 0.98;
 
-    private final Cavity cavity;
-    private final PressureField field;
-    private final double weightPaPerMm;
-    private final double[] heightMm;
     /** Share of the front's cells that fill in a step. */
     private final double frontShare;
 
-    /** By flat index. */
-    final double[] volume;
-
-    /** Liquid in each cell, before any rise, cubic millimetres. */
-    final double[] liquid;
-
-    final boolean[] full;
-    final int[] owner;
-    final boolean[] outlet;
-    final GasPockets gas;
-    private final double[] air;
     private final double[] pressure;
     private final double[] extra;
     private final double[] source;
     private final double[] flow;
     private final boolean[] member;
-    private double pocketLimitPa = Double.POSITIVE_INFINITY;
-    double expansion = 1;
 
-    /**
-     * @param heightMm by flat index, above any level
-     * @param densityKgM3 of the liquid
-     */
     FillFlow(Cavity cavity, double[] heightMm, double densityKgM3, double frontShare) {
-        this.cavity = cavity;
-        this.heightMm = heightMm;
+        super(cavity, heightMm, densityKgM3);
         this.frontShare = frontShare;
-        weightPaPerMm = densityKgM3 * GRAVITY / 1000;
-        field = field(cavity);
         int size = cavity.size();
-        volume = new double[size];
-        for (int c : cavity.cells) {
-            volume[c] = cavity.gapMm[c] * cavity.cell * cavity.cell;
-        }
-        liquid = new double[size];
-        full = new boolean[size];
-        owner = new int[size];
-        Arrays.fill(owner, -1);
-        outlet = new boolean[size];
-        gas = new GasPockets(cavity, volume);
-        air = new double[size];
         pressure = new double[size];
         extra = new double[size];
         source = new double[size];
         flow = new double[size];
         member = new boolean[size];
-    }
-
-    static PressureField field(Cavity cavity) {
-        PressureField field = PressureField.closed(cavity.rows, cavity.columns);
-        for (int c : cavity.cells) {
-            boolean right = (cavity.open[c] & 1) == 1 && cavity.open[c + 1] != 0; // a wall's cells have no open step
-            boolean up = (cavity.open[c] >> 1 & 1) == 1 && cavity.open[c + cavity.columns] != 0;
-            field.east[c] = right ? PressureField.conductance(cavity.gapMm[c], cavity.gapMm[c + 1]) : 0;
-            field.north[c] = up ? PressureField.conductance(cavity.gapMm[c], cavity.gapMm[c + cavity.columns]) : 0;
-        }
-        return field;
-    }
-
-    /** Enclosed air at this gauge pressure takes no more mix. */
-    void limitPockets(double pa) {
-        pocketLimitPa = pa;
-    }
-
-    double filled(int cell) {
-        return Math.min(1, liquid[cell] * expansion / volume[cell]);
     }
 
     /**
@@ -199,18 +143,6 @@ final class FillFlow {
         }
     }
 
-    private void air() {
-        for (int c : cavity.cells) {
-            air[c] = full[c] ? 0 : volume[c] - Math.min(volume[c], liquid[c] * expansion);
-        }
-        gas.label(air, full, outlet);
-    }
-
-    private void fill(int cell) {
-        full[cell] = true;
-        gas.leave(cell, full);
-    }
-
     /** The full cells joined to one, ascending. */
     private int[] patch(int start) {
         int[] queue = new int[cavity.cells.length];
@@ -269,24 +201,6 @@ final class FillFlow {
         }
     }
 
-    /** Conductance of the face in direction k (east, north, west, south). */
-    private double between(int cell, int k) {
-        return switch (k) {
-            case 0 -> field.east[cell];
-            case 1 -> field.north[cell];
-            case 2 -> field.east[cell - 1];
-            default -> field.north[cell - cavity.columns];
-        };
-    }
-
-    private boolean takes(int cell) {
-        return !full[cell] && (gas.pocket[cell] < 0 || gas.pressurePa[cell] < pocketLimitPa);
-    }
-
-    private double toFront(int cell, int k, int next) {
-        return between(cell, k) / (0.5 + Math.min(1, liquid[next] * expansion / volume[next]));
-    }
-
     private double front(int cell) {
         double sum = 0;
         for (int k = 0; k < 4; k++) {
@@ -318,10 +232,6 @@ final class FillFlow {
             }
         }
         return mu > 0 ? whole : 0;
-    }
-
-    private double lift(int from, int to) {
-        return weightPaPerMm / expansion * (heightMm[to] - heightMm[from]);
     }
 
     private double frontTime(int[] patch, double mu) {
@@ -387,39 +297,5 @@ final class FillFlow {
             }
         }
         passOn(over);
-    }
-
-    /** What is too much for a cell goes on to its neighbours with room. */
-    private void passOn(Deque<Integer> over) {
-        while (!over.isEmpty()) {
-            int c = over.poll();
-            double surplus = liquid[c] - volume[c] / expansion;
-            double ways = 0;
-            int room = 0;
-            for (int k = 0; k < 4; k++) {
-                if (between(c, k) > 0 && takes(c + cavity.stepOffset(k))) {
-                    ways += between(c, k);
-                    room |= 1 << k;
-                }
-            }
-            if (surplus <= 0 || room == 0) {
-                continue;
-            }
-            liquid[c] -= surplus;
-            for (int k = 0; k < 4; k++) {
-                if ((room >> k & 1) == 1) {
-                    receive(c + cavity.stepOffset(k), surplus * between(c, k) / ways, c, over);
-                }
-            }
-        }
-    }
-
-    private void receive(int cell, double mm3, int from, Deque<Integer> over) {
-        liquid[cell] += mm3;
-        owner[cell] = owner[cell] < 0 ? owner[from] : owner[cell];
-        if (!full[cell] && liquid[cell] * expansion >= volume[cell]) {
-            fill(cell);
-            over.add(cell);
-        }
     }
 }
