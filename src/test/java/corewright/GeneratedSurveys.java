@@ -145,6 +145,7 @@ public final class GeneratedSurveys {
             case "method_overrides" -> method();
             case "reading_overrides" -> doubt();
             case "moved_holes" -> hole();
+            case "loads" -> load();
             default -> feature(random.nextInt(8));
         };
     }

@@ -42,6 +42,9 @@ final class BayFields {
     final List<Observation> wetSeen;
     final List<Observation> looseSeen;
     final List<Observation> voidSeen;
+    /** Where looseness was read, with its drift terms there. */
+    final Places looseAt;
+
     final LatentField wet;
     final LatentField loose;
     final LatentField empty;
@@ -80,7 +83,7 @@ final class BayFields {
         int few = settings.numerics().fewReadings();
 
         Thresholds thresholds = settings.thresholds();
-        wet = fit(Priors.WET, few, earlier == null ? null : earlier.wet, wetSeen);
+        wet = fit(Priors.WET, few, earlier == null ? null : earlier.wet, wetSeen, places(wetSeen));
         wetHere = wet.at(cellPlaces(), earlier == null ? null : earlier.wetHere);
         pWet = above(wetHere, 0);
         index = new double[cells.length];
@@ -93,13 +96,8 @@ final class BayFields {
         double[] soaked = insideTerm(pWet, thresholds, Priors::soakedTerm);
         wetAtTaps = wet.at(places(looseSeen), earlier == null ? null : earlier.wetAtTaps);
         moistureAtTaps = kept(means(wetAtTaps, Priors::moistureTerm), earlier == null ? null : earlier.moistureAtTaps);
-        loose = fit(
-                Priors.LOOSE,
-                few,
-                earlier == null ? null : earlier.loose,
-                looseSeen,
-                moistureAtTaps,
-                nearest(looseSeen, soaked));
+        looseAt = places(looseSeen, moistureAtTaps, nearest(looseSeen, soaked));
+        loose = fit(Priors.LOOSE, few, earlier == null ? null : earlier.loose, looseSeen, looseAt);
         looseHere = loose.at(cellPlaces(moisture, soaked), earlier == null ? null : earlier.looseHere);
         pLoose = above(looseHere, 0);
 
@@ -110,8 +108,7 @@ final class BayFields {
                 few,
                 earlier == null ? null : earlier.empty,
                 voidSeen,
-                nearest(voidSeen, voidTerm1),
-                nearest(voidSeen, voidTerm2));
+                places(voidSeen, nearest(voidSeen, voidTerm1), nearest(voidSeen, voidTerm2)));
         emptyHere = empty.at(cellPlaces(voidTerm1, voidTerm2), earlier == null ? null : earlier.emptyHere);
         pVoid = new double[cells.length];
         depthMm = new double[cells.length];
@@ -168,9 +165,8 @@ final class BayFields {
     }
 
     private static LatentField fit(
-            LatentPrior prior, int few, @Nullable LatentField earlier, List<Observation> seen, double[]... terms) {
+            LatentPrior prior, int few, @Nullable LatentField earlier, List<Observation> seen, Places places) {
         List<Site> sites = seen.stream().map(Observation::site).toList();
-        Places places = places(seen, terms);
         return earlier != null
                 ? earlier.with(places, sites)
                 : LatentField.fitDirected(seen.size() < few ? prior.held() : prior, places, sites);

@@ -37,25 +37,19 @@ final class InsightWork {
     /** Of the standard normal: eight cases in ten lie within. */
     private static final double TENTH = 1.2815515655446004;
 
-    /** One bay's observations that count, with the drift term at each; {@code term} is empty where there is none. */
-    private record Sample(
-            LatentField field, Matern kernel, List<Observation> seen, List<Double> term, ReadingScore score) {
+    /** One bay's observations that count, and where they were made, with the drift terms there. */
+    private record Sample(LatentField field, Matern kernel, List<Observation> seen, Places at, ReadingScore score) {
         double meanLatent() {
-            double mean = term.stream().mapToDouble(t -> t).average().orElse(0);
-            return field.drift(0) + (term.isEmpty() ? 0 : field.drift(1) * mean);
-        }
-
-        Places places(int[] which) {
-            double[] x = IntStream.of(which)
-                    .mapToDouble(i -> seen.get(i).spot().xMm())
-                    .toArray();
-            double[] y = IntStream.of(which)
-                    .mapToDouble(i -> seen.get(i).spot().yMm())
-                    .toArray();
-            return term.isEmpty()
-                    ? new Places(x, y)
-                    : new Places(
-                            x, y, IntStream.of(which).mapToDouble(term::get).toArray());
+            double latent = 0;
+            for (int term = 0; term < at.terms(); term++) {
+                int t = term;
+                latent += field.drift(t)
+                        * IntStream.range(0, at.size())
+                                .mapToDouble(i -> at.term(t, i))
+                                .average()
+                                .orElse(0);
+            }
+            return latent;
         }
 
         boolean counts(int i) {
@@ -69,24 +63,21 @@ final class InsightWork {
     static Insight.Quantity water(FaceDamage face, Parameters fitted) {
         return quantity(bays(face, fitted).stream()
                 .map(b -> b.fields())
-                .map(f -> new Sample(f.wet, Priors.WET.kernel(), f.wetSeen, List.of(), ReadingScore.INDEX))
+                .map(f -> new Sample(f.wet, Priors.WET.kernel(), f.wetSeen, places(f.wetSeen), ReadingScore.INDEX))
                 .toList());
     }
 
     static Insight.Quantity bond(FaceDamage face, Parameters fitted) {
         return quantity(bays(face, fitted).stream()
                 .map(b -> b.fields())
-                .map(f -> new Sample(f.loose, Priors.LOOSE.kernel(), f.looseSeen, moisture(f), ReadingScore.CALL))
+                .map(f -> new Sample(f.loose, Priors.LOOSE.kernel(), f.looseSeen, f.looseAt, ReadingScore.CALL))
                 .toList());
     }
 
-    private static List<Double> moisture(BayFields f) {
-        double[] x = f.looseSeen.stream().mapToDouble(o -> o.spot().xMm()).toArray();
-        double[] y = f.looseSeen.stream().mapToDouble(o -> o.spot().yMm()).toArray();
-        LatentField.Estimate z = f.wet.at(new Places(x, y));
-        return IntStream.range(0, z.size())
-                .mapToObj(i -> Priors.moistureTerm(z.mean(i)))
-                .toList();
+    private static Places places(List<Observation> seen) {
+        return new Places(
+                seen.stream().mapToDouble(o -> o.spot().xMm()).toArray(),
+                seen.stream().mapToDouble(o -> o.spot().yMm()).toArray());
     }
 
     /** Draw by draw, over all bays. */
@@ -130,7 +121,7 @@ final class InsightWork {
             }
             List<Site> said =
                     IntStream.of(rest).mapToObj(i -> s.seen.get(i).site()).toList();
-            LatentField.Estimate e = s.field.with(s.places(rest), said).at(s.places(own));
+            LatentField.Estimate e = s.field.with(s.at.only(rest), said).at(s.at.only(own));
             for (int k = 0; k < own.length; k++) {
                 if (s.counts(own[k])) {
                     out.add(foretold(s.score, s.seen.get(own[k]).site(), e.mean(k), e.sd(k)));

@@ -32,7 +32,7 @@ public final class Places {
     }
 
     /** Some of them, in the order asked for. */
-    Places only(int[] which) {
+    public Places only(int[] which) {
         double[][] some = new double[terms.length][];
         for (int k = 0; k < some.length; k++) {
             some[k] = picked(terms[k], which);
@@ -93,12 +93,12 @@ public final class Places {
     }
 
     /** Number of drift terms, the constant included. */
-    int terms() {
+    public int terms() {
         return terms.length + 1;
     }
 
     /** Drift term at a place; term 0 is the constant. */
-    double term(int j, int i) {
+    public double term(int j, int i) {
         return j == 0 ? 1 : terms[j - 1][i];
     }
 }

@@ -34,6 +34,7 @@ class OutputsTest {
                         "exchange/holes.dxf",
                         "exchange/regions.csv",
                         "exchange/regions.dxf",
+                        "exchange/repair.gpkg",
                         "findings.csv",
                         "foot-load.csv",
                         "holes.csv",
