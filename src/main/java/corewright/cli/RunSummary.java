@@ -13,6 +13,7 @@ import corewright.repair.InjectionPlan;
 import corewright.survey.Finding;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -64,6 +65,7 @@ final class RunSummary {
             List<String> ids = assessment.damage().regions().stream()
                     .map(Region::id)
                     .filter(id -> assessment.decision().on(id).method() == method)
+                    .sorted(Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder()))
                     .map(id -> marked(assessment.decision().on(id)))
                     .toList();
             if (!ids.isEmpty()) {
