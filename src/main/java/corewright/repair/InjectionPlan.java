@@ -44,42 +44,6 @@ public record InjectionPlan(
         cautions = List.copyOf(cautions);
     }
 
-    /** Without a simulation. */
-    public InjectionPlan(
-            String region,
-            String resin,
-            Quantiles cavityMm3,
-            double reachMm,
-            String reachGovernedBy,
-            List<Hole> holes,
-            double coveredFraction,
-            int holeLowerBound,
-            double holeHexEstimate,
-            List<Batch> batches,
-            double resinG,
-            double hardenerG,
-            double buyG,
-            List<String> arithmetic,
-            List<String> cautions) {
-        this(
-                region,
-                resin,
-                cavityMm3,
-                reachMm,
-                reachGovernedBy,
-                holes,
-                coveredFraction,
-                holeLowerBound,
-                holeHexEstimate,
-                batches,
-                resinG,
-                hardenerG,
-                buyG,
-                arithmetic,
-                cautions,
-                Fill.NONE);
-    }
-
     /** How many holes of one kind. */
     public int count(Hole.Kind kind) {
         return (int) holes.stream().filter(h -> h.kind() == kind).count();

@@ -14,6 +14,7 @@ import corewright.damage.Undecided;
 import corewright.decision.Decision;
 import corewright.decision.Method;
 import corewright.decision.RegionDecision;
+import corewright.repair.Fill;
 import corewright.repair.Hole;
 import corewright.repair.InjectionPlan;
 import corewright.repair.RecorePlan;
@@ -354,7 +355,8 @@ final class DrawingFixture {
                 74,
                 360,
                 List.of(),
-                List.of());
+                List.of(),
+                Fill.NONE);
     }
 
     private static Hole hole(Region r, String id, Hole.Kind kind, int order, Coordinate at) {

@@ -17,6 +17,7 @@ import corewright.decision.Decision;
 import corewright.decision.Method;
 import corewright.decision.RegionDecision;
 import corewright.repair.Batch;
+import corewright.repair.Fill;
 import corewright.repair.Hole;
 import corewright.repair.InjectionPlan;
 import corewright.repair.RepairOptions;
@@ -245,7 +246,8 @@ final class SampleAssessment {
                 67.375,
                 340,
                 List.of(),
-                List.of("Never drill past the depth stop."));
+                List.of("Never drill past the depth stop."),
+                Fill.NONE);
     }
 
     private static Hole hole(Region region, String suffix, Hole.Kind kind, int order, double x, double y) {
