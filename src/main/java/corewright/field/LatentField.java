@@ -72,24 +72,6 @@ public final class LatentField {
         }
     }
 
-    /** A block's observations, its own first, and what came of its own. */
-    private record Block(int own, Places places, List<Site> observed, Outcome outcome) {}
-
-    /** Kept of a block's run, which itself takes room with the square of its members. */
-    @SuppressWarnings("ArrayRecordComponent")
-    private record Outcome(Sites sites, double[] doubt, double[] surprise, boolean settled) {
-        static Outcome of(ExpectationPropagation run, int own, boolean settled) {
-            int[] first = IntStream.range(0, own).toArray();
-            Sites sites = new Sites(own);
-            sites.take(run, first);
-            return new Outcome(
-                    sites,
-                    Arrays.stream(first).mapToDouble(run::doubt).toArray(),
-                    Arrays.stream(first).mapToDouble(run::surprise).toArray(),
-                    settled);
-        }
-    }
-
     /** @param earlier what this field follows; null where range and sill are to be searched for */
     private LatentField(Plane plane, List<Site> observed, @Nullable LatentField earlier) {
         this.plane = plane;
@@ -115,12 +97,12 @@ public final class LatentField {
         doubt = new double[n];
         surprise = new double[n];
         for (int b = 0; b < blocks.size(); b++) {
-            Outcome outcome = blocks.get(b).outcome;
+            Block block = blocks.get(b);
             int[] own = members.get(b);
-            sites.takeMoved(outcome.sites, own, earlier == null ? 0 : MOVED);
+            sites.takeMoved(block.sites(), own, earlier == null ? 0 : MOVED);
             for (int i = 0; i < own.length; i++) {
-                doubt[own[i]] = outcome.doubt[i];
-                surprise[own[i]] = outcome.surprise[i];
+                doubt[own[i]] = block.doubt()[i];
+                surprise[own[i]] = block.surprise()[i];
             }
         }
     }
@@ -128,13 +110,13 @@ public final class LatentField {
     private Block solved(Model model, int[] heard, int own, Sites start, @Nullable Block earlier) {
         Places there = places.only(heard);
         List<Site> said = Arrays.stream(heard).mapToObj(observed::get).toList();
-        if (earlier != null && earlier.own == own && earlier.observed.equals(said) && earlier.places.same(there)) {
+        if (earlier != null && earlier.same(own, there, said)) {
             return earlier;
         }
         var run = new ExpectationPropagation(said, model.mean(there), model.covariance(there));
         run.startFrom(start.only(heard));
         boolean settled = run.run(FINAL_ROUNDS, earlier == null ? SETTLED : NEARLY);
-        return new Block(own, there, said, Outcome.of(run, own, settled));
+        return Block.of(own, there, said, run, settled);
     }
 
     /** Sites of those observations that were there before, at the same place and saying the same. */
@@ -214,7 +196,7 @@ public final class LatentField {
 
     /** Whether the approximation stopped moving. */
     public boolean settled() {
-        return blocks.stream().allMatch(b -> b.outcome.settled);
+        return blocks.stream().allMatch(Block::settled);
     }
 
     /** Mean of drift coefficient k, given all observations; 0 is the constant. */
