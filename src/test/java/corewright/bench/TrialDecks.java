@@ -1,5 +1,7 @@
 package corewright.bench;
 
+import corewright.damage.Damage;
+import corewright.damage.DamageMap;
 import corewright.intake.SurveyFolder;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -29,11 +31,22 @@ public final class TrialDecks {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         out.println(DeckScore.head());
         List<DeckScore> scores = new ArrayList<>();
+        Calibration wet = new Calibration();
+        Calibration loose = new Calibration();
         for (Path deck : decks(Path.of(arguments[0]))) {
-            DeckScore score = score(deck);
+            long start = System.nanoTime();
+            DamageMap map = Damage.map(SurveyFolder.read(deck).survey());
+            double millis = (System.nanoTime() - start) / 1e6;
+            Truth truth = Truth.read(deck);
+            DeckScore score = DeckScore.of(String.valueOf(deck.getFileName()), map, truth, millis);
             scores.add(score);
+            var surfaces = map.faces().get(0).surfaces();
+            wet.add(surfaces.pWet(), truth.wet(), truth::wetAt);
+            loose.add(surfaces.pLoose(), truth.loose(), truth::looseAt);
             out.println(score.line());
         }
+        out.printf(
+                Locale.ROOT, "stated and observed frequency differ by %.3f wet, %.3f loose%n", wet.gap(), loose.gap());
         out.println(medians("all", scores));
         // decks 00 to 11 are wet wherever they are loose; the later ones are loose over dry core
         out.println(medians("00-11", scores.subList(0, Math.min(12, scores.size()))));
