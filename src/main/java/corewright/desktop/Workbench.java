@@ -357,7 +357,7 @@ public final class Workbench {
         tell();
         Parameters frozen = parameters;
         calculation = jobs.run(
-                () -> Damage.fit(now, frozen),
+                () -> Damage.follow(now, frozen),
                 fitted -> {
                     if (mine == generation) {
                         parameters = fitted.parameters();
