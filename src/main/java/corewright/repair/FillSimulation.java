@@ -11,7 +11,8 @@ import java.util.List;
  *
  * <p>(1) A hole takes the liquid of its share, {@code pack / X} of the cavity it serves, while its cup's work time lasts;
  * one clock a cup. Later holes and vents let air out until mix stands in them. (2) The rise of all cups together, its
- * growth linear from first rise to its end, while the mix thickens up to gel. Enclosed air is squeezed up to the pressure
+ * growth linear from first rise to its end, while the mix thickens up to gel. Enclosed air is squeezed up to the tool's
+ * pressure, in the rise up to that
  * of the sealed cavity.
  */
 final class FillSimulation {
@@ -89,7 +90,7 @@ final class FillSimulation {
         Run(Setting s) {
             this.s = s;
             flow = new FillFlow(s.cavity, s.heightMm, s.resin.densityKgM3(), FRONT_SHARE);
-            flow.limitPockets(1000 * Restraint.sealedKPa(s.resin));
+            flow.limitPockets(1000 * s.drilling.pressureKPa()); // until the rise takes the tool's place
             factor = s.resin.timeFactor(s.temperatureC);
             tauS = factor * s.resin.gelS() / Math.log(GEL_THICKENING);
             arrivalS = new double[s.cavity.size()];
@@ -124,7 +125,11 @@ final class FillSimulation {
             double workS = factor * s.resin.workS();
             double endS = Math.max(workS, clock[0]);
             mark(shot.mixAtS + clock[0]);
-            while (left > 1e-6 * shot.liquidMm3 && clock[0] < endS - 1e-9 && flow.full[shot.cell]) {
+            while (left > 1e-6 * shot.liquidMm3 && clock[0] < endS - 1e-9) {
+                if (!flow.full[shot.cell]) { // ran dry down the slope
+                    left = flow.begin(shot.cell, left, number);
+                    continue;
+                }
                 FillFlow.Tool tool = new FillFlow.Tool(
                         1000 * s.drilling.pressureKPa(),
                         1000 * s.drilling.rateMlPerS(),
@@ -152,6 +157,7 @@ final class FillSimulation {
             if (x <= 1 || lastS <= firstS) {
                 return;
             }
+            flow.limitPockets(1000 * Restraint.sealedKPa(s.resin));
             double step = (lastS - firstS) / RISE_STEPS;
             for (int i = 1; i <= RISE_STEPS; i++) {
                 double ageS = firstS + i * step;
