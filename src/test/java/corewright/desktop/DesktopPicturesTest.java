@@ -52,7 +52,7 @@ class DesktopPicturesTest {
                 window.desk.bench().select("");
                 window.desk.walk();
             });
-            window.hand.clickOn("#start-walk");
+            window.click("#start-walk");
             for (String value : List.of("15", "16", "18", "15", "37", "49", "80", "15", "15", "12", "19")) {
                 window.hand.write(value).type(KeyCode.ENTER);
             }

@@ -5,19 +5,26 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
 import java.util.prefs.Preferences;
 import javafx.application.Platform;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import org.testfx.api.FxRobot;
+import org.testfx.api.FxRobotInterface;
 import org.testfx.api.FxToolkit;
 
 /** A real window without a screen, and hands to use it. */
@@ -79,6 +86,38 @@ final class OpenWindow implements AutoCloseable {
                 throw new IllegalStateException(e);
             }
         }
+    }
+
+    /** The first node of this kind that is shown, waited for; looked up by the thread that makes and moves nodes. */
+    <T extends Node> T shown(String selector, Class<T> kind, Predicate<T> right) {
+        List<T> found = new ArrayList<>();
+        waitFor(selector, () -> {
+            Parent root = stage.getScene().getRoot();
+            root.applyCss();
+            root.layout();
+            for (Node node : root.lookupAll(selector)) {
+                if (kind.isInstance(node) && isShown(node) && right.test(kind.cast(node))) {
+                    found.add(kind.cast(node));
+                }
+            }
+            return !found.isEmpty();
+        });
+        return found.get(0);
+    }
+
+    private static boolean isShown(Node node) {
+        for (Node n = node; n != null; n = n.getParent()) {
+            if (!n.isVisible()) {
+                return false;
+            }
+        }
+        Bounds bounds = node.localToScene(node.getBoundsInLocal());
+        return !node.isDisabled() && bounds.getWidth() > 0 && bounds.getHeight() > 0;
+    }
+
+    /** A click on the control of this name, once it is there to be seen. */
+    FxRobotInterface click(String selector) {
+        return hand.clickOn(shown(selector, Node.class, n -> true));
     }
 
     /** Until everything is calculated and the plan is painted. */

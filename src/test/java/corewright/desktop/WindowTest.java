@@ -11,8 +11,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableCell;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,11 +30,19 @@ class WindowTest {
     }
 
     private static Survey survey(OpenWindow window) {
-        return OpenWindow.onFx(() -> window.desk.bench().survey().orElseThrow());
+        return window.desk.bench().survey().orElseThrow();
     }
 
     private static List<Moisture> moisture(OpenWindow window) {
         return survey(window).readings().moisture();
+    }
+
+    private static void waitForReadings(OpenWindow window, int number) {
+        window.waitFor(number + " readings", () -> moisture(window).size() == number);
+    }
+
+    private static double area(OpenWindow window) {
+        return survey(window).face("foredeck").outline().getArea();
     }
 
     @Test
@@ -40,40 +51,20 @@ class WindowTest {
                 folder.resolve("meter.csv"), "aft;stbd;reading\n100;150;12,5\n200;150;4l,5\n300;150;14\n");
         try (OpenWindow window = on(folder, Optional.of(csv))) {
             int before = moisture(window).size();
-            window.hand.clickOn("#step-readings").clickOn("#import");
-            window.waitFor("the table", () -> !window.hand
-                    .lookup("#import-table .table-row-cell")
-                    .queryAll()
-                    .isEmpty());
-            assertThat(window.hand.lookup("#import-effect").queryAs(Label.class).getText())
+            window.click("#step-readings");
+            window.click("#import");
+            assertThat(window.shown("#import-effect", Label.class, l -> true).getText())
                     .isEqualTo(
                             "2 moisture readings from 0.10 to 0.30 m aft and 0.15 to 0.15 m to starboard, values 12.5"
                                     + " to 14. 1 row cannot be read and can be mended here.");
 
-            TableCell<?, ?> wrong = window.hand.lookup("#import-table .table-cell").<TableCell<?, ?>>queryAll().stream()
-                    .filter(c -> "4l,5".equals(c.getText()))
-                    .findFirst()
-                    .orElseThrow();
-            window.hand
-                    .doubleClickOn(wrong)
-                    .type(KeyCode.DIGIT4, KeyCode.DIGIT1)
-                    .type(KeyCode.ENTER);
-            window.waitFor("the row", () -> window.hand
-                    .lookup("#import-take")
-                    .queryButton()
-                    .getText()
-                    .equals("Take all 3 rows"));
-            window.hand.clickOn("#import-take");
-            window.waitFor(
-                    "the readings",
-                    () -> window.desk
-                                    .bench()
-                                    .survey()
-                                    .orElseThrow()
-                                    .readings()
-                                    .moisture()
-                                    .size()
-                            == before + 3);
+            window.hand.doubleClickOn(
+                    window.shown("#import-table .table-cell", TableCell.class, c -> "4l,5".equals(c.getText())));
+            window.shown("#import-table .text-field", TextField.class, TextField::isFocused);
+            window.hand.type(KeyCode.DIGIT4, KeyCode.DIGIT1).type(KeyCode.ENTER);
+            window.hand.clickOn(
+                    window.shown("#import-take", Button.class, b -> b.getText().equals("Take all 3 rows")));
+            waitForReadings(window, before + 3);
 
             assertThat(moisture(window).subList(before, before + 3))
                     .extracting(Moisture::value)
@@ -86,52 +77,27 @@ class WindowTest {
     void tenPointsAreWalkedTakenBackAndMadeAgain(@TempDir Path folder) {
         try (OpenWindow window = on(folder, Optional.empty())) {
             Readings before = survey(window).readings();
-            window.hand.clickOn("#step-readings").clickOn("#walk");
-            window.hand.doubleClickOn("#spacing").write("140").clickOn("#start-walk");
+            window.click("#step-readings");
+            window.click("#walk");
+            window.hand
+                    .doubleClickOn(window.shown("#spacing", TextField.class, t -> true))
+                    .write("140");
+            window.click("#start-walk");
             for (int i = 0; i < 10; i++) {
                 window.hand.type(KeyCode.DIGIT1, KeyCode.DIGIT2).type(KeyCode.S).type(KeyCode.ENTER);
             }
-            window.waitFor(
-                    "ten readings",
-                    () -> window.desk
-                                    .bench()
-                                    .survey()
-                                    .orElseThrow()
-                                    .readings()
-                                    .moisture()
-                                    .size()
-                            == before.moisture().size() + 10);
+            waitForReadings(window, before.moisture().size() + 10);
             assertThat(survey(window).readings().taps()).hasSize(before.taps().size() + 10);
 
-            window.hand
-                    .clickOn("#leave-walk")
-                    .press(KeyCode.CONTROL)
-                    .type(KeyCode.Z)
-                    .release(KeyCode.CONTROL);
+            window.click("#leave-walk");
+            window.hand.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+            waitForReadings(window, before.moisture().size() + 9);
             window.waitFor(
-                    "undo",
-                    () -> window.desk
-                                    .bench()
-                                    .survey()
-                                    .orElseThrow()
-                                    .readings()
-                                    .moisture()
-                                    .size()
-                            == before.moisture().size() + 9);
-            assertThat(OpenWindow.onFx(() -> window.desk.bench().message())).startsWith("Taken back: reading at ");
-            assertThat(window.hand.lookup("#redo").queryButton().getText()).startsWith("Redo: reading at ");
+                    "what was taken back", () -> window.desk.bench().message().startsWith("Taken back: reading at "));
+            window.shown("#redo", Button.class, b -> b.getText().startsWith("Redo: reading at "));
 
-            window.hand.clickOn("#redo");
-            window.waitFor(
-                    "redo",
-                    () -> window.desk
-                                    .bench()
-                                    .survey()
-                                    .orElseThrow()
-                                    .readings()
-                                    .moisture()
-                                    .size()
-                            == before.moisture().size() + 10);
+            window.click("#redo");
+            waitForReadings(window, before.moisture().size() + 10);
             assertThat(Files.exists(folder.resolve("survey.gpkg")))
                     .as("the folder became a file beside it at the first edit")
                     .isTrue();
@@ -142,42 +108,22 @@ class WindowTest {
     @Test
     void anOutlineIsDrawnAndTakenBack(@TempDir Path folder) {
         try (OpenWindow window = on(folder, Optional.empty())) {
-            double before = survey(window).face("foredeck").outline().getArea();
-            window.hand.clickOn("#step-plan").clickOn("#draw");
-            OpenWindow.doFx(() -> window.hand
-                    .lookup("#sketch-tool")
-                    .queryComboBox()
-                    .getSelectionModel()
-                    .select(Sketch.Tool.OUTLINE.ordinal()));
+            double before = area(window);
+            window.click("#step-plan");
+            window.click("#draw");
+            ComboBox<?> tool = window.shown("#sketch-tool", ComboBox.class, c -> true);
+            OpenWindow.doFx(() -> tool.getSelectionModel().select(Sketch.Tool.OUTLINE.ordinal()));
             for (String point : List.of("0, 0", "1000, -50", "1000, 700", "0, 600")) {
-                window.hand.clickOn("#sketch-point").write(point).type(KeyCode.ENTER);
+                window.click("#sketch-point").write(point).type(KeyCode.ENTER);
             }
-            window.hand.clickOn("#sketch-finish");
-            window.waitFor(
-                    "the outline",
-                    () -> window.desk
-                                    .bench()
-                                    .survey()
-                                    .orElseThrow()
-                                    .face("foredeck")
-                                    .outline()
-                                    .getArea()
-                            != before);
+            window.click("#sketch-finish");
+            window.waitFor("the outline", () -> area(window) != before);
             // half the sum of the parallel sides, 600 and 750, times 1000
-            assertThat(survey(window).face("foredeck").outline().getArea()).isEqualTo(675_000);
+            assertThat(area(window)).isEqualTo(675_000);
 
-            window.hand.clickOn("#undo");
-            window.waitFor(
-                    "undo",
-                    () -> window.desk
-                                    .bench()
-                                    .survey()
-                                    .orElseThrow()
-                                    .face("foredeck")
-                                    .outline()
-                                    .getArea()
-                            == before);
-            window.hand.clickOn("#sketch-done");
+            window.click("#undo");
+            window.waitFor("undo", () -> area(window) == before);
+            window.click("#sketch-done");
             window.waitUntilCalculated();
         }
     }
@@ -185,7 +131,9 @@ class WindowTest {
     @Test
     void everyControlHasAName(@TempDir Path folder) {
         try (OpenWindow window = on(folder, Optional.empty())) {
-            List<String> nameless = window.hand.lookup(".button").queryAllAs(javafx.scene.control.Button.class).stream()
+            List<String> nameless = OpenWindow.onFx(() -> window.desk.view().lookupAll(".button")).stream()
+                    .filter(Button.class::isInstance)
+                    .map(Button.class::cast)
                     .filter(b -> (b.getText() == null || b.getText().isEmpty())
                             && (b.getAccessibleText() == null
                                     || b.getAccessibleText().isEmpty()))
