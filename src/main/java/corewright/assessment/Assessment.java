@@ -4,6 +4,7 @@ import corewright.damage.DamageMap;
 import corewright.damage.NextReading;
 import corewright.decision.Decision;
 import corewright.repair.RepairOptions;
+import corewright.repair.WorkProgress;
 import corewright.stiffness.StiffnessMap;
 import corewright.survey.Finding;
 import corewright.survey.Survey;
@@ -26,6 +27,11 @@ public record Assessment(
     public Assessment {
         findings = List.copyOf(findings);
         next = List.copyOf(next);
+    }
+
+    /** How far the work has come, by its log and the skin's warmth; empty before any work. */
+    public List<WorkProgress> work() {
+        return WorkProgress.of(survey, damage, decision.injections());
     }
 
     /** The same with other places to be read next. */

@@ -10,10 +10,12 @@ import corewright.decision.Decider;
 import corewright.decision.Decision;
 import corewright.repair.RepairOptions;
 import corewright.repair.RepairPlanner;
+import corewright.repair.WorkProgress;
 import corewright.stiffness.Stiffness;
 import corewright.stiffness.StiffnessMap;
 import corewright.survey.Finding;
 import corewright.survey.Survey;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -39,7 +41,9 @@ public final class Assessor {
         RepairOptions options = RepairPlanner.plan(survey, damage);
         progress.begin("decision", 0.58);
         Decision decision = Decider.decide(survey, damage, stiffness, options);
-        List<Finding> findings = gravestFirst(intakeFindings, damage, stiffness, decision);
+        List<Finding> found = new ArrayList<>(intakeFindings);
+        found.addAll(WorkProgress.findings(survey, damage, decision.injections()));
+        List<Finding> findings = gravestFirst(found, damage, stiffness, decision);
         List<List<NextReading>> next =
                 damage.faces().stream().map(FaceDamage::next).toList();
         return new Assessment(survey, damage, stiffness, options, decision, findings, NextOverall.ranked(next));
