@@ -7,11 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Splits the mix of a region into equal cups and puts them on the clock.
+ * Splits the mix of a region into cups and puts them on the clock.
  *
  * <p>A cup holds at most the exotherm limit, and at most what the tool delivers in 0.8 of the work time less the time of
- * mixing. Times of the mix are for the planned temperature. One person mixes, pours and clears away before the next cup;
- * a second mixes while the first pours.
+ * mixing. Holes share a cup in working order as long as it holds their grams; a hole that needs more gets equal cups of its
+ * own, one straight after the other. Any other cup waits until the cups before it have risen whose served areas touch its own.
+ * Times of the mix are for the planned temperature. One person mixes, pours and clears away before the next cup; a second
+ * mixes while the first pours.
  */
 final class Batches {
     /** Share of the work time that is planned for. Practice. */
@@ -23,8 +25,20 @@ final class Batches {
     /** To clear away a cup and set out the next. Practice. */
     private static final double TURNROUND_S = 120;
 
-    /** A hole gets less than this only from a cup that is its own. */
-    private static final double LEAST_SHARE_G = 0.5;
+    /**
+     * One pot.
+     *
+     * @param goesOn into the hole of the cup before it
+     */
+    private record Cup(List<Hole> holes, double grossG, boolean goesOn) {
+        boolean touches(Cup other) {
+            return holes.stream().anyMatch(h -> other.holes.stream().anyMatch(o -> touch(h, o)));
+        }
+
+        private static boolean touch(Hole a, Hole b) {
+            return a.spot().coordinate().distance(b.spot().coordinate()) <= a.reachMm() + b.reachMm();
+        }
+    }
 
     private Batches() {}
 
@@ -43,25 +57,59 @@ final class Batches {
         double temperatureC = settings.climate().temperatureC();
         double factor = resin.timeFactor(temperatureC);
         double cupLimitG = largestCupG(resin, settings.drilling(), temperatureC);
-        int cups = (int) Math.max(1, Math.ceil(mix.grossG() / cupLimitG - 1e-9));
-        double cupG = mix.grossG() / cups;
-        double startS = 0;
+        List<Cup> cups = cups(holes, mix.grossG(), cupLimitG);
+        double riseS = resin.expansion() > 1 ? factor * resin.riseEndS() : 0;
         List<Batch> batches = new ArrayList<>();
-        for (int cup = 0; cup < cups; cup++) {
-            List<String> into = holesOf(holes, mix.grossG(), cup * cupG, (cup + 1) * cupG);
+        double startS = 0;
+        for (int i = 0; i < cups.size(); i++) {
+            Cup cup = cups.get(i);
+            for (int before = 0; before < i && !cup.goesOn; before++) {
+                if (cup.touches(cups.get(before))) {
+                    startS = Math.max(startS, batches.get(before).mixAtS() + riseS);
+                }
+            }
+            double share = cup.grossG / mix.grossG();
             batches.add(new Batch(
-                    cup + 1,
+                    i + 1,
                     region,
-                    into,
-                    mix.partAG() / cups,
-                    mix.partBG() / cups,
+                    cup.holes.stream().map(Hole::id).toList(),
+                    mix.partAG() * share,
+                    mix.partBG() * share,
                     startS,
                     startS + factor * resin.workS(),
                     startS + factor * resin.firstRiseS(),
                     startS + factor * resin.hardS()));
-            startS += cycleS(cupG, into.size(), resin, settings);
+            startS += cycleS(cup.grossG, cup.holes.size(), resin, settings);
         }
         return batches;
+    }
+
+    private static List<Cup> cups(List<Hole> holes, double grossG, double limitG) {
+        double cavity = holes.stream().mapToDouble(Hole::servedMm3).sum();
+        List<Cup> cups = new ArrayList<>();
+        List<Hole> open = new ArrayList<>();
+        double openG = 0;
+        for (Hole hole : holes) {
+            double g = grossG * hole.servedMm3() / cavity;
+            if (!open.isEmpty() && openG + g > limitG * (1 + 1e-9)) {
+                cups.add(new Cup(List.copyOf(open), openG, false));
+                open.clear();
+                openG = 0;
+            }
+            int own = (int) Math.ceil(g / limitG - 1e-9);
+            if (own > 1) {
+                for (int i = 0; i < own; i++) {
+                    cups.add(new Cup(List.of(hole), g / own, i > 0));
+                }
+            } else {
+                open.add(hole);
+                openG += g;
+            }
+        }
+        if (!open.isEmpty()) {
+            cups.add(new Cup(List.copyOf(open), openG, false));
+        }
+        return cups;
     }
 
     private static double cycleS(double cupG, int holes, Resin resin, Settings settings) {
@@ -69,22 +117,5 @@ final class Batches {
         double liquidMl = cupG * (1 - drilling.wasteFraction()) / ReachLaw.densityGPerMm3(resin) / 1000;
         double placingS = liquidMl / drilling.rateMlPerS() + HOLE_S * holes + TURNROUND_S;
         return settings.crew().people() > 1 ? Math.max(drilling.mixingS(), placingS) : drilling.mixingS() + placingS;
-    }
-
-    /** The holes that a stretch of the whole mix goes into, when it is poured hole after hole. */
-    private static List<String> holesOf(List<Hole> holes, double grossG, double fromG, double toG) {
-        double cavity = holes.stream().mapToDouble(Hole::servedMm3).sum();
-        List<String> ids = new ArrayList<>();
-        double begin = 0;
-        for (Hole hole : holes) {
-            double end = begin + grossG * hole.servedMm3() / cavity;
-            double overlap = Math.min(end, toG) - Math.max(begin, fromG);
-            double least = Math.min(LEAST_SHARE_G, Math.min(end - begin, toG - fromG) / 2);
-            if (overlap >= least * (1 - 1e-9) && overlap > 0) {
-                ids.add(hole.id());
-            }
-            begin = end;
-        }
-        return ids;
     }
 }

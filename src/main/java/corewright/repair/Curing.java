@@ -38,6 +38,11 @@ record Curing(
                 : 1;
     }
 
+    /** Gelled: it flows no more. */
+    boolean set(double ageS) {
+        return ageS >= tauS * Math.log(GEL_THICKENING);
+    }
+
     boolean rises() {
         return expansion > 1 && riseEndS > firstRiseS;
     }

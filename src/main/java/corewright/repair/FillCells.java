@@ -115,6 +115,11 @@ class FillCells {
         viscosityPaS[cell] = curing.viscosity(nowS - bornS[cell]);
     }
 
+    /** What fills this cell has gelled and stands still for good. */
+    boolean set(int cell) {
+        return full[cell] && curing.set(nowS - bornS[cell]);
+    }
+
     /** Growth of what stands in a cell until then. */
     double growth(int cell, double atS) {
         return liquid[cell] > 0 ? liquid[cell] * (curing.expansion(atS - bornS[cell]) - grown[cell]) : 0;
@@ -232,7 +237,7 @@ class FillCells {
                 }
                 seen[next] = true;
                 if (full[next]) {
-                    queue[n++] = next;
+                    n = set(next) ? n : put(queue, n, next);
                 } else if (takes(next)) {
                     double part = Math.min(surplus, Math.max(0, room(next)));
                     liquid[start] -= part;
@@ -246,6 +251,11 @@ class FillCells {
                 }
             }
         }
+    }
+
+    private static int put(int[] queue, int n, int cell) {
+        queue[n] = cell;
+        return n + 1;
     }
 
     private void receive(int cell, double mm3, int from, Deque<Integer> over) {

@@ -87,6 +87,9 @@ final class FillFlow extends FillCells {
 
     /** Pushes mix through a hole: one step, at the tool's rate or its pressure, whichever is less; the clock goes on. */
     Step inject(int hole, Tool tool, double mostMm3, double mostS) {
+        if (set(hole)) {
+            return Step.BLOCKED;
+        }
         begin();
         int[] patch = patch(hole);
         double rate = 0;
@@ -187,6 +190,9 @@ final class FillFlow extends FillCells {
     }
 
     private boolean stirs(int c, double untilS) {
+        if (set(c)) {
+            return false;
+        }
         double more = growth(c, untilS) + (full[c] ? Math.max(0, -room(c)) : 0);
         return more > SMALL * volume[c];
     }
@@ -205,7 +211,7 @@ final class FillFlow extends FillCells {
         int[] queue = new int[cavity.cells.length];
         int n = 0;
         for (int c : cavity.cells) {
-            if (full[c] && !member[c]) {
+            if (full[c] && !member[c] && !set(c)) {
                 int to = grow(c, queue, n);
                 boolean way = false;
                 for (int i = n; i < to && !way; i++) {
@@ -232,7 +238,7 @@ final class FillFlow extends FillCells {
         for (int i = from; i < n; i++) {
             for (int k = 0; k < 4; k++) {
                 int next = queue[i] + cavity.stepOffset(k);
-                if (full[next] && !member[next] && between(queue[i], k) > 0) {
+                if (full[next] && !member[next] && between(queue[i], k) > 0 && !set(next)) {
                     member[next] = true;
                     queue[n++] = next;
                 }

@@ -74,16 +74,20 @@ final class FillPlanning {
         List<Integer> vents = new ArrayList<>(firstVents);
         List<FillSimulation.Shot> shots = shots(injections, batches);
         double worthMm3 = Math.max(Math.min(POCKET_MM3, THIN_SHARE * wholeMm3()), POCKET_SHARE * wholeMm3());
+        Outcome best = null;
         for (int round = 0; ; round++) {
             FillSimulation.Setting setting = setting(vents);
             FillSimulation.Result result = FillSimulation.run(setting, shots);
             List<FillSimulation.Pocket> pockets = FillSimulation.pockets(setting, result);
+            if (best == null || result.emptyShare() < best.fill.emptyShare()) { // a vent can also lead mix astray
+                best = new Outcome(vents, fill(result, pockets));
+            }
             boolean added = false;
             for (FillSimulation.Pocket pocket : pockets) {
                 added |= round < ROUNDS && pocket.mm3() > worthMm3 && vent(pocket, injections, vents);
             }
             if (!added) {
-                return new Outcome(vents, fill(result, pockets));
+                return best;
             }
         }
     }
@@ -115,23 +119,21 @@ final class FillPlanning {
                 settings.climate().temperatureC());
     }
 
-    /** The liquid of each hole's share, cut where a cup ends. */
+    /** The liquid of each hole's share, in equal parts where it has several cups. */
     private List<FillSimulation.Shot> shots(List<Hole> injections, List<Batch> batches) {
         double liquid = wholeMm3() * resin.pack() / resin.expansion();
         double whole = injections.stream().mapToDouble(Hole::servedMm3).sum();
-        double cup = liquid / batches.size();
         List<FillSimulation.Shot> shots = new ArrayList<>();
-        double begin = 0;
-        for (Hole hole : injections) {
-            double end = begin + liquid * hole.servedMm3() / whole;
-            int cell = cellAt(hole.spot().coordinate());
-            for (int b = 0; b < batches.size(); b++) {
-                double part = Math.min(end, (b + 1) * cup) - Math.max(begin, b * cup);
-                if (part > 1e-6 * cup) {
-                    shots.add(new FillSimulation.Shot(cell, part, batches.get(b).mixAtS()));
+        for (Batch batch : batches) {
+            for (Hole hole : injections) {
+                if (batch.holes().contains(hole.id())) {
+                    long cups = batches.stream()
+                            .filter(b -> b.holes().contains(hole.id()))
+                            .count();
+                    double part = liquid * hole.servedMm3() / whole / cups;
+                    shots.add(new FillSimulation.Shot(cellAt(hole.spot().coordinate()), part, batch.mixAtS()));
                 }
             }
-            begin = end;
         }
         return shots;
     }

@@ -19,7 +19,7 @@ final class FillSimulation {
     /** Share of the front's cells that fill in one step; half of it changes the arrival by about a hundredth. */
     private static final double FRONT_SHARE = 0.6;
 
-    private static final int RISE_STEPS = 60;
+    private static final int RISE_STEPS = 30;
 
     private FillSimulation() {}
 

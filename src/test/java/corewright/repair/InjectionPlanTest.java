@@ -105,7 +105,7 @@ class InjectionPlanTest {
         assertThat(plan.fill().liquidShare())
                 .as("no more mix in the cavity than was put in")
                 .isBetween(0.01, resin.pack() / resin.expansion() * (1 + 1e-6));
-        assertThat(plan.fill().emptyShare()).isLessThan(0.08); // 0.063 at most when written
+        assertThat(plan.fill().emptyShare()).isLessThan(0.09); // 0.069 at most when written
         if (seed <= 3) {
             assertThat(plan(deck)).isEqualTo(plan);
         }
