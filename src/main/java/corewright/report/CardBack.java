@@ -87,10 +87,8 @@ final class CardBack {
                         new CardBars.Part(card, cups, bars),
                         new Box(CardSheet.LEFT, DAY_TOP, CardSheet.FULL_WIDTH, dayHeight))
                 .paint();
-        String legend = "Open: mix. Solid: a hole. Line: work time. "
-                + (card.resin().expansion() > 1 ? "Wedge: it rises. " : "")
-                + Prose.bold("A cup may be mixed while another rises only where their served areas do not touch.");
-        CardSheet.TEXT.paint(paper, legend, CardSheet.LEFT, bottomTop - 6, CardSheet.FULL_WIDTH, Anchor.LEFT);
+        CardSheet.TEXT.paint(
+                paper, underBars(), CardSheet.LEFT, bottomTop - 6, CardSheet.FULL_WIDTH, Anchor.LEFT);
         double y = stops(paper);
         mixing(paper, y);
         y = warmth(paper);
@@ -105,6 +103,26 @@ final class CardBack {
                 + " wall. Never more than "
                 + Figures.atMost(card.settings().drilling().largestBatchG(), 0)
                 + " g in one cup.";
+    }
+
+    /** How to read the bars; where the clock breaks the rule on rising cups, which ones to look at instead. */
+    private String underBars() {
+        String rule = Prose.bold("A cup may be mixed while another rises only where their served areas do not touch.");
+        List<String> early = cups.stream()
+                .filter(this::mixedWhileOneRises)
+                .map(c -> String.valueOf(card.cup(c)))
+                .toList();
+        if (!early.isEmpty()) {
+            return rule + " Check " + (early.size() == 1 ? "cup " : "cups ") + Wording.list(early) + ".";
+        }
+        String rises = card.resin().expansion() > 1 ? "Wedge: it rises. " : "";
+        return "Open: mix. Solid: a hole. Line: work time. " + rises + rule;
+    }
+
+    private boolean mixedWhileOneRises(Batch cup) {
+        return bars.stream()
+                .filter(b -> b.what() == Schedule.What.RISE && b.batch() != cup.number())
+                .anyMatch(b -> b.startS() <= cup.mixAtS() && cup.mixAtS() < b.endS());
     }
 
     private double stops(Paper paper) {

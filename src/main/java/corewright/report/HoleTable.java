@@ -30,7 +30,7 @@ final class HoleTable {
     private static final Pen CUP_RULE = Pen.EDGE;
     private static final Pen COLLAR = new Pen(0.9, List.of());
 
-    /** Columns: middle of each from the left, as shares of the width would only blur. */
+    /** Middle of each column from the left. */
     private static final double HOLE = 5.5;
 
     private static final double AFT = 19;
@@ -39,6 +39,7 @@ final class HoleTable {
     private static final double DRILLED = 60;
     private static final double FELT = 73.5;
     private static final double CUPS = 86;
+    private static final double CUP_WIDTH = 8.5;
     private static final double GRAMS = 97;
     private static final double WENT = 113;
     private static final double WIDE = 15;
@@ -132,8 +133,9 @@ final class HoleTable {
         if (hole.kind() == Hole.Kind.VENT) {
             vent(paper, hole, left, y, row);
         } else {
-            double cup = CardSheet.level(CUP, y, row);
-            paper.text(card.cups(hole), left + CUPS, cup, CUP, Anchor.CENTRE);
+            String cups = card.cups(hole);
+            Type type = CUP.width(cups) <= CUP_WIDTH ? CUP : SMALL;
+            paper.text(cups, left + CUPS, CardSheet.level(type, y, row), type, Anchor.CENTRE);
             String mix = Objects.requireNonNull(grams.ofHole().get(hole.id())).toPlainString();
             paper.text(mix, left + GRAMS, base, TOOL, Anchor.CENTRE);
             CardSheet.box(paper, left + WENT - WIDE / 2, box, WIDE);

@@ -55,14 +55,13 @@ record InjectionCard(Assessment assessment, InjectionPlan plan) {
         return plan.batches().indexOf(batch) + 1;
     }
 
-    /** The cups a hole is filled from: {@code 1}, {@code 1, 2}. */
+    /** The cups a hole is filled from, one after another: {@code 1}, {@code 1, 2}, {@code 1 to 4}. */
     String cups(Hole hole) {
-        return String.join(
-                ", ",
-                plan.batches().stream()
-                        .filter(b -> b.holes().contains(hole.id()))
-                        .map(b -> String.valueOf(cup(b)))
-                        .toList());
+        List<String> cups = plan.batches().stream()
+                .filter(b -> b.holes().contains(hole.id()))
+                .map(b -> String.valueOf(cup(b)))
+                .toList();
+        return cups.size() > 2 ? cups.get(0) + " to " + cups.get(cups.size() - 1) : String.join(", ", cups);
     }
 
     /** {@code hole 1}, {@code holes 1 and 2}. */
