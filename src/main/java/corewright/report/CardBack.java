@@ -87,8 +87,7 @@ final class CardBack {
                         new CardBars.Part(card, cups, bars),
                         new Box(CardSheet.LEFT, DAY_TOP, CardSheet.FULL_WIDTH, dayHeight))
                 .paint();
-        CardSheet.TEXT.paint(
-                paper, underBars(), CardSheet.LEFT, bottomTop - 6, CardSheet.FULL_WIDTH, Anchor.LEFT);
+        CardSheet.TEXT.paint(paper, underBars(), CardSheet.LEFT, bottomTop - 6, CardSheet.FULL_WIDTH, Anchor.LEFT);
         double y = stops(paper);
         mixing(paper, y);
         y = warmth(paper);

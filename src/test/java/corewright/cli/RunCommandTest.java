@@ -169,6 +169,7 @@ class RunCommandTest {
                         "tables",
                         "maps",
                         "owner's report",
+                        "work cards",
                         "summary");
     }
 

@@ -191,7 +191,9 @@ class WorkCardsTest {
         "12, 1, 8",
         "14, 3, 9",
         "25, 5, 10",
-        "40, 9, 12", "1, 4, 14", "2, 30, 16"
+        "40, 9, 12",
+        "1, 4, 14",
+        "2, 30, 16"
     })
     void noWordsStandOnOthersOrOutsideTheMargins(int holes, int cups, long seed) {
         for (Recorder page : pages(CardSamples.injecting(holes, cups, seed))) {
@@ -269,8 +271,7 @@ class WorkCardsTest {
             for (PDPage page : pdf.getPages()) {
                 PDFTextStripperByArea stripper = new PDFTextStripperByArea();
                 stripper.setSortByPosition(true);
-                stripper.addRegion(
-                        "table", new Rectangle2D.Double(163 * point, 35 * point, 125 * point, 160 * point));
+                stripper.addRegion("table", new Rectangle2D.Double(163 * point, 35 * point, 125 * point, 160 * point));
                 stripper.extractRegions(page);
                 pages.add(plain(stripper.getTextForRegion("table")));
             }
