@@ -56,6 +56,11 @@ public final class Figures {
         return fixed(litres, litres < 9.995 ? 2 : 1);
     }
 
+    /** A hole's number within its region: 3 of R1-3, V2 of R1-V2. */
+    public static String holeNumber(String id) {
+        return id.substring(id.indexOf('-') + 1);
+    }
+
     /** 14 April 2026. */
     public static String date(LocalDate date) {
         return date.getDayOfMonth()

@@ -16,7 +16,8 @@ final class HoleLabels {
         Obstacles all = taken.copy();
         List<HoleLabel> labels = new ArrayList<>();
         for (int i = 0; i < marks.holes().size(); i++) {
-            HoleLabel number = best(marks, i, number(marks.holePlans().get(i)), false, all);
+            HoleLabel number =
+                    best(marks, i, Figures.holeNumber(marks.holePlans().get(i).id()), false, all);
             if (number != null) {
                 labels.add(number);
                 all.add(number.box());
@@ -34,11 +35,6 @@ final class HoleLabels {
             }
         }
         return labels;
-    }
-
-    /** The number within its region: 3, V2. */
-    private static String number(Hole hole) {
-        return hole.id().substring(hole.id().indexOf('-') + 1);
     }
 
     /** The first that touches least; a depth stop must touch nothing and stand nearest to its own hole. */

@@ -1,9 +1,7 @@
 package corewright.drawing;
 
-import corewright.survey.Face;
 import corewright.survey.Heading;
 import corewright.survey.Readings;
-import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,7 +16,6 @@ final class Sheet {
     private static final Type SIDE = new Type(Typeface.TEXT, 8);
     private static final Type FIELD = new Type(Typeface.CONDENSED, 6.5);
     private static final Type VALUE = new Type(Typeface.CONDENSED_SEMIBOLD, 8);
-    private static final Type RULE_FIGURE = new Type(Typeface.CONDENSED, 6.5);
     private static final double LEAST_VALUE_POINTS = 6.5;
 
     private record Field(String name, String value) {}
@@ -43,7 +40,7 @@ final class Sheet {
         title();
         strip();
         caution();
-        printCheck();
+        PrintRule.paint(paper, LEFT, 202);
         if (layout.sheetMarks().isEmpty()) {
             SheetMarks.at(spec, layout.view(), 191, 205).forEach(m -> m.paint(paper));
         }
@@ -58,7 +55,7 @@ final class Sheet {
     }
 
     private void title() {
-        String side = orientation();
+        String side = Orientation.of(spec.damage().face());
         double room = RIGHT - LEFT - SIDE.width(side) - 8;
         Type type = TITLE;
         while (type.width(plate.title()) > room && type.points() > 9) {
@@ -67,23 +64,6 @@ final class Sheet {
         paper.text(type.fit(plate.title(), room), LEFT, 14, type, Paper.Anchor.LEFT);
         paper.text(side, RIGHT, 14, SIDE, Paper.Anchor.RIGHT);
         paper.line(Pen.EDGE, LEFT, 17, RIGHT, 17);
-    }
-
-    /** From where one looks, and what lies where. */
-    private String orientation() {
-        Face face = spec.damage().face();
-        VoiceGrid grid = layout.grid();
-        if (face.tiltDeg() < 45) {
-            return "seen from above, bow to the left, starboard at the top";
-        }
-        if (face.tiltDeg() > 135) {
-            return "seen from below, bow to the left, starboard at the top";
-        }
-        if (grid.steep()) {
-            return "seen square on, bow to the left, high side at the " + (grid.highIsPlusY() ? "top" : "foot");
-        }
-        boolean left = Math.cos(Math.toRadians(face.uphillDeg())) < 0;
-        return "seen square on, bow to the left, high side to the " + (left ? "left" : "right");
     }
 
     private List<Field> fields() {
@@ -181,23 +161,5 @@ final class Sheet {
                 : "Never drill past the depth stop. Before anything is cut, filled or loaded, have the structure judged by"
                         + " a naval architect or surveyor; local rules come first.";
         paper.text(words, LEFT, 191.8, Type.NOTE, Paper.Anchor.LEFT);
-    }
-
-    /** 100 mm with a tick every millimetre, to prove the print's scale. */
-    private void printCheck() {
-        double y = 202;
-        Path2D ticks = new Path2D.Double();
-        for (int mm = 0; mm <= 100; mm++) {
-            double tall = mm % 10 == 0 ? 2 : mm % 5 == 0 ? 1.5 : 1;
-            ticks.append(Paper.path(LEFT + mm, y, LEFT + mm, y - tall), false);
-            if (mm % 10 == 0) {
-                paper.text(String.valueOf(mm), LEFT + mm, y - 2.9, RULE_FIGURE, Paper.Anchor.CENTRE);
-            }
-        }
-        paper.draw(ticks, Pen.FAINT);
-        paper.line(Pen.LEADER, LEFT, y, LEFT + 100, y);
-        paper.text(
-                "Print check: this rule is 100 mm long. If it is not, print again at 100 %.",
-                115, y - 0.2, new Type(Typeface.TEXT, 6.5), Paper.Anchor.LEFT);
     }
 }

@@ -11,6 +11,10 @@
  * readings, fittings, probes, holes, tags, leaders, words; (4) the sheet round it: title, how to read the map, areas, title
  * strip, caution, print check.
  *
+ * <p><b>The plan of a work card</b> ({@link corewright.drawing.CardPlan}) is one region at the largest scale: (1) discs as
+ * large as the holes' distances allow, arrows, depth stops where there is room; (2) names and the minutes of arrival clear
+ * of them; (3) paint.
+ *
  * <p><b>Units.</b> Paper millimetres with y down; {@link corewright.drawing.PlanView} turns survey millimetres (x aft, y to
  * starboard) into them with the bow to the left and starboard at the top. Type sizes are points (1/72 inch).
  *

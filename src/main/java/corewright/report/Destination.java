@@ -30,6 +30,8 @@ final class Destination implements AutoCloseable {
             "holes.csv",
             "batches.csv",
             "buying-list.csv",
+            "cups.csv",
+            "schedule.csv",
             "findings.csv",
             "next-readings.csv",
             "exchange",

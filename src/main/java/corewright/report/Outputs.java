@@ -43,6 +43,8 @@ public final class Outputs {
             PlateFiles.write(assessment, Files.createDirectory(work.resolve("maps")));
             progress.begin("owner's report", 0.90);
             OwnerReport.write(assessment, work.resolve("owner-report.pdf"));
+            progress.begin("work cards", 0.95);
+            WorkCards.write(assessment, work.resolve("work-cards.pdf"));
             progress.begin("summary", 0.99);
             String summary = SummaryJson.text(assessment, timingsMs.get());
             text(work.resolve(Destination.MARKER), summary);
@@ -55,6 +57,8 @@ public final class Outputs {
         text(work.resolve("regions.geojson"), RegionsGeoJson.text(assessment));
         HolesCsv.of(assessment).write(work.resolve("holes.csv"));
         BatchesCsv.of(assessment).write(work.resolve("batches.csv"));
+        CupsCsv.of(assessment).write(work.resolve("cups.csv"));
+        ScheduleCsv.of(assessment).write(work.resolve("schedule.csv"));
         BuyingListCsv.of(assessment).write(work.resolve("buying-list.csv"));
         FindingsCsv.of(assessment).write(work.resolve("findings.csv"));
         FootLoadCsv.of(assessment).write(work.resolve("foot-load.csv"));

@@ -65,6 +65,7 @@ class RunCommandTest {
                 .containsExactly(
                         "batches.csv",
                         "buying-list.csv",
+                        "cups.csv",
                         "exchange/holes.dxf",
                         "exchange/regions.csv",
                         "exchange/regions.dxf",
@@ -79,12 +80,14 @@ class RunCommandTest {
                         "next-readings.csv",
                         "owner-report.pdf",
                         "regions.geojson",
+                        "schedule.csv",
                         "summary.json",
                         "surfaces/fore-deck-moisture.asc",
                         "surfaces/fore-deck-p_delaminated.asc",
                         "surfaces/fore-deck-p_wet.asc",
                         "surfaces/fore-deck-void_depth_mm.asc",
-                        "surfaces/fore-deck-void_depth_sd_mm.asc");
+                        "surfaces/fore-deck-void_depth_sd_mm.asc",
+                        "work-cards.pdf");
         assertThat(files).allSatisfy(f -> assertThat(out().resolve(f)).isNotEmptyFile());
         try (Stream<Path> beside = Files.list(place)) {
             assertThat(beside.filter(p -> p.getFileName().toString().startsWith(".")))
@@ -166,6 +169,7 @@ class RunCommandTest {
                         "tables",
                         "maps",
                         "owner's report",
+                        "work cards",
                         "summary");
     }
 

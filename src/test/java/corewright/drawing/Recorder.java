@@ -23,13 +23,13 @@ import org.apache.batik.ext.awt.g2d.AbstractGraphics2D;
 import org.apache.batik.ext.awt.g2d.GraphicContext;
 
 /** A Graphics2D that notes every call: words with their boxes, and everything as one line of text. */
-final class Recorder extends AbstractGraphics2D {
+public final class Recorder extends AbstractGraphics2D {
     /** Words as drawn, their box on the page in millimetres. */
-    record Words(String text, String font, double size, Rectangle2D box) {}
+    public record Words(String text, String font, double size, Rectangle2D box) {}
 
-    final List<Words> words = new ArrayList<>();
-    final List<String> calls = new ArrayList<>();
-    final List<Rectangle2D> ink = new ArrayList<>();
+    public final List<Words> words = new ArrayList<>();
+    public final List<String> calls = new ArrayList<>();
+    public final List<Rectangle2D> ink = new ArrayList<>();
 
     Recorder() {
         super(false);
@@ -148,7 +148,7 @@ final class Recorder extends AbstractGraphics2D {
     @Override
     public void dispose() {}
 
-    static Recorder of(java.util.function.Consumer<Graphics2D> painter) {
+    public static Recorder of(java.util.function.Consumer<Graphics2D> painter) {
         Recorder recorder = new Recorder();
         painter.accept(recorder);
         return recorder;

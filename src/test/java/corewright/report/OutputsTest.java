@@ -31,6 +31,7 @@ class OutputsTest {
                 .containsExactly(
                         "batches.csv",
                         "buying-list.csv",
+                        "cups.csv",
                         "exchange/holes.dxf",
                         "exchange/regions.csv",
                         "exchange/regions.dxf",
@@ -45,12 +46,14 @@ class OutputsTest {
                         "next-readings.csv",
                         "owner-report.pdf",
                         "regions.geojson",
+                        "schedule.csv",
                         "summary.json",
                         "surfaces/foredeck-moisture.asc",
                         "surfaces/foredeck-p_delaminated.asc",
                         "surfaces/foredeck-p_wet.asc",
                         "surfaces/foredeck-void_depth_mm.asc",
-                        "surfaces/foredeck-void_depth_sd_mm.asc");
+                        "surfaces/foredeck-void_depth_sd_mm.asc",
+                        "work-cards.pdf");
         for (String file : files(first)) {
             assertThat(first.resolve(file)).as(file).isNotEmptyFile().hasSameBinaryContentAs(second.resolve(file));
         }

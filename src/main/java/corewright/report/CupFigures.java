@@ -1,0 +1,24 @@
+package corewright.report;
+
+import corewright.repair.Batch;
+import corewright.repair.CupTarget;
+import java.math.BigDecimal;
+
+/**
+ * What the scale shows for a cup after zeroing, in tenths of a gram as batches.csv has its parts: the parts on a card and
+ * in the files add up to what the scale shows.
+ *
+ * @param firstG resin to here
+ * @param secondG hardener on top of it to here
+ */
+record CupFigures(BigDecimal firstG, BigDecimal secondG) {
+    static CupFigures of(Batch batch) {
+
+        BigDecimal first = Numbers.grams(CupTarget.of(batch).firstToG());
+        return new CupFigures(first, first.add(Numbers.grams(batch.partBG())));
+    }
+
+    BigDecimal hardenerG() {
+        return secondG.subtract(firstG);
+    }
+}
