@@ -10,7 +10,7 @@ import java.util.Optional;
  *
  * @param arrivalS when the mix comes to each cell, on the region's own clock from the first cup; NaN where it does not.
  *     The front at any instant is the line of that value; empty where nothing was simulated
- * @param liquidShare share of the cavity filled before the rise
+ * @param liquidShare liquid in the cavity, before any rise, over the volume of the cavity
  * @param emptyShare share of the cavity that stays empty after the rise
  * @param pockets where air stays enclosed, largest first
  */

@@ -8,7 +8,8 @@ import java.util.Deque;
  * Quasi-static filling of a cavity on its raster: full cells carry the pressure field, the front moves with the flow
  * through its faces, air follows {@link GasPockets}.
  *
- * <p>Each step: (1) areas of air and their pressures; (2) pressure in the full cells joined to the source, with gravity;
+ * <p>Each step: (1) areas of air and their pressures; (2) pressure in the full cells joined to the source, with gravity and the viscosity of each
+ * cell's mix;
  * (3) the time in which a share of the front's cells would fill; (4) volumes by the flows, what is too much for a cell
  * passed on at once to neighbours with room. Cells do not run dry again except by what flows on from them. A hole in a cell is
  * tied to the cell's pressure by the radial law from 0.2 cells (Peaceman, SPE J. 18 (1978) 183).
@@ -20,6 +21,21 @@ final class FillFlow extends FillCells {
     /** A full cell that holds less than this share is no longer full. */
     private static final double RUN_DRY = 0.98;
 
+    /** Share of a mix that is gas however young. */
+    private static final double LEAST_GAS = 0.002;
+
+    /** No step is shorter, seconds: what is too much for the front passes on. */
+    private static final double SHORTEST_S = 1e-3;
+
+    /** Less of a cell is rounding. */
+    private static final double SMALL = 1e-6;
+
+    /** Rounds in which faces of the front are shut; more change nothing that shows. */
+    private static final int SHUTTINGS = 8;
+
+    private final Curing curing;
+    private double risenUntilS;
+
     /** Share of the front's cells that fill in a step. */
     private final double frontShare;
 
@@ -29,8 +45,12 @@ final class FillFlow extends FillCells {
     private final double[] flow;
     private final boolean[] member;
 
-    FillFlow(Cavity cavity, double[] heightMm, double densityKgM3, double frontShare) {
-        super(cavity, heightMm, densityKgM3);
+    /** Faces of a cell's four that are shut in this step, a bit each. */
+    private final int[] shut;
+
+    FillFlow(Cavity cavity, double[] heightMm, Curing curing, double frontShare) {
+        super(cavity, heightMm, curing);
+        this.curing = curing;
         this.frontShare = frontShare;
         int size = cavity.size();
         pressure = new double[size];
@@ -38,15 +58,15 @@ final class FillFlow extends FillCells {
         source = new double[size];
         flow = new double[size];
         member = new boolean[size];
+        shut = new int[size];
     }
 
     /**
-     * What a tool can do and the mix's state.
+     * What a tool can do, and when its mix was mixed.
      *
-     * @param viscosityPaS now
      * @param holeRadiusMm of the hole
      */
-    record Tool(double pressurePa, double rateMm3S, double viscosityPaS, double holeRadiusMm) {}
+    record Tool(double pressurePa, double rateMm3S, double holeRadiusMm, double mixedAtS) {}
 
     /** A step of time and what went in. */
     record Step(double seconds, double intoMm3) {
@@ -54,10 +74,10 @@ final class FillFlow extends FillCells {
     }
 
     /** Fills the hole's own cell at once; what of it is then left to place. */
-    double begin(int cell, double liquidMm3, int number) {
-        double room = Math.max(0, volume[cell] / expansion - liquid[cell]);
+    double begin(int cell, double liquidMm3, int number, double mixedAtS) {
+        double room = Math.max(0, room(cell));
         double taken = Math.min(room, liquidMm3);
-        liquid[cell] += taken;
+        add(cell, taken, mixedAtS);
         owner[cell] = owner[cell] < 0 ? number : owner[cell];
         if (taken == room) {
             fill(cell);
@@ -65,43 +85,57 @@ final class FillFlow extends FillCells {
         return liquidMm3 - taken;
     }
 
-    /** Pushes mix through a hole: one step, at the tool's rate or its pressure, whichever is less. */
+    /** Pushes mix through a hole: one step, at the tool's rate or its pressure, whichever is less; the clock goes on. */
     Step inject(int hole, Tool tool, double mostMm3, double mostS) {
-        air();
+        begin();
         int[] patch = patch(hole);
-        double share = viscous(tool.viscosityPaS, patch);
-        if (share == 0) {
-            release(patch);
-            return Step.BLOCKED;
-        }
-        double mu = tool.viscosityPaS;
-        double well = 6
-                * mu
-                / Math.PI
-                / Math.pow(cavity.gapMm[hole], 3)
-                * Math.log(PEACEMAN * cavity.cell / tool.holeRadiusMm);
-        double rate = tool.rateMm3S;
-        if (Double.isFinite(rate)) {
-            source[hole] += rate * mu;
-            field.solve(patch, extra, source, pressure, TOLERANCE);
-        }
-        if (!Double.isFinite(rate) || pressure[hole] + well * rate > tool.pressurePa) {
-            source[hole] -= Double.isFinite(rate) ? rate * mu : 0;
-            rate = atPressure(hole, patch, mu, well, tool.pressurePa);
+        double rate = 0;
+        for (int round = 0; round == 0 || round < SHUTTINGS && shutBackward(patch); round++) {
+            reset(patch);
+            if (viscous(patch) == 0) {
+                release(patch);
+                return Step.BLOCKED;
+            }
+            rate = rate(hole, patch, tool);
         }
         Step step = Step.BLOCKED;
         if (rate > 0) {
-            double dt = Math.min(mostS, Math.min(mostMm3 / rate, frontTime(patch, mu)));
-            liquid[hole] += rate * dt / expansion;
-            move(patch, mu, dt);
+            double dt = Math.min(Math.min(mostS, mostMm3 / rate), Math.max(SHORTEST_S, frontTime(patch)));
+            add(hole, rate * dt, tool.mixedAtS);
+            move(patch, dt);
+            until(nowS + dt);
             step = new Step(dt, rate * dt);
         }
         release(patch);
         return step;
     }
 
+    private void begin() {
+        air();
+        conduct();
+    }
+
+    /** What goes in at the tool's rate, or at its pressure where that is less; the field then holds that state. */
+    private double rate(int hole, int[] patch, Tool tool) {
+        double well = 6
+                * curing.viscosity(nowS - tool.mixedAtS)
+                / Math.PI
+                / Math.pow(cavity.gapMm[hole], 3)
+                * Math.log(PEACEMAN * cavity.cell / tool.holeRadiusMm);
+        double rate = tool.rateMm3S;
+        if (Double.isFinite(rate)) {
+            source[hole] += rate;
+            field.solve(patch, extra, source, pressure, TOLERANCE);
+        }
+        if (!Double.isFinite(rate) || pressure[hole] + well * rate > tool.pressurePa) {
+            source[hole] -= Double.isFinite(rate) ? rate : 0;
+            rate = atPressure(hole, patch, well, tool.pressurePa);
+        }
+        return rate;
+    }
+
     /** The rate at which the hole's pressure is the tool's; the field then holds that state. */
-    private double atPressure(int hole, int[] patch, double mu, double well, double toolPa) {
+    private double atPressure(int hole, int[] patch, double well, double toolPa) {
         double unit = 1000; // mm3/s, any
         for (int c : patch) {
             pressure[c] = 0;
@@ -112,7 +146,7 @@ final class FillFlow extends FillCells {
         for (int i = 0; i < patch.length; i++) {
             base[i] = pressure[patch[i]];
         }
-        source[hole] += unit * mu;
+        source[hole] += unit;
         field.solve(patch, extra, source, pressure, TOLERANCE);
         double perUnit = pressure[hole] - still + well * unit;
         double factor = Math.max(0, (toolPa - still) / perUnit);
@@ -122,25 +156,39 @@ final class FillFlow extends FillCells {
         return factor * unit;
     }
 
-    /** One step of the rise: the mix everywhere grows from one expansion to the next in {@code seconds}. */
-    void rise(double next, double seconds, double viscosityPaS) {
-        double growth = (next - expansion) / seconds;
-        air();
+    /** The time until which all growth has found its room. */
+    double risenUntilS() {
+        return risenUntilS;
+    }
+
+    /** The clock goes on; what has grown since the last rise finds its room, in one step. */
+    void rise(double untilS) {
+        double seconds = Math.max(1e-3, untilS - risenUntilS);
+        risenUntilS = untilS;
+        if (Arrays.stream(cavity.cells).noneMatch(c -> stirs(c, untilS))) {
+            until(untilS);
+            return;
+        }
+        begin();
         int[] patch = patches();
-        viscous(viscosityPaS, patch);
-        for (int c : patch) {
-            double surplus = Math.max(0, liquid[c] * expansion - volume[c]) / seconds;
-            source[c] += (liquid[c] * growth + surplus) * viscosityPaS;
-        }
-        field.solve(patch, extra, source, pressure, TOLERANCE);
-        expansion = next;
-        move(patch, viscosityPaS, seconds);
-        release(patch);
-        for (int c : cavity.cells) {
-            if (!full[c] && liquid[c] * expansion >= volume[c]) {
-                fill(c);
+        for (int round = 0; round == 0 || round < SHUTTINGS && shutBackward(patch); round++) {
+            reset(patch);
+            viscous(patch);
+            for (int c : patch) {
+                source[c] += (growth(c, untilS) + Math.max(0, -room(c) * grown[c])) / seconds;
+                double gas = Math.max(LEAST_GAS, 1 - 1 / grown[c]); // what cannot go on is squeezed in the bubbles
+                extra[c] += volume[c] * gas / (GasPockets.ATMOSPHERE_PA * seconds);
             }
+            field.solve(patch, extra, source, pressure, TOLERANCE);
         }
+        until(untilS);
+        move(patch, seconds);
+        release(patch);
+    }
+
+    private boolean stirs(int c, double untilS) {
+        double more = growth(c, untilS) + (full[c] ? Math.max(0, -room(c)) : 0);
+        return more > SMALL * volume[c];
     }
 
     /** The full cells joined to one, ascending. */
@@ -193,12 +241,38 @@ final class FillFlow extends FillCells {
         return n;
     }
 
-    private void release(int[] patch) {
+    private void reset(int[] patch) {
         for (int c : patch) {
-            member[c] = false;
             extra[c] = 0;
             source[c] = 0;
         }
+    }
+
+    private void release(int[] patch) {
+        reset(patch);
+        for (int c : patch) {
+            member[c] = false;
+            shut[c] = 0;
+        }
+    }
+
+    /**
+     * Shuts the front's faces at which squeezed air would push the mix back: the front stands there, and what the patch
+     * gains goes elsewhere. Whether any was open.
+     */
+    private boolean shutBackward(int[] patch) {
+        boolean any = false;
+        for (int c : patch) {
+            for (int k = 0; k < 4; k++) {
+                int next = c + cavity.stepOffset(k);
+                boolean open = between(c, k) > 0 && !member[next] && takes(next) && (shut[c] >> k & 1) == 0;
+                if (open && pressure[c] - gas.pressurePa[next] - lift(c, next) < 0) {
+                    shut[c] |= 1 << k;
+                    any = true;
+                }
+            }
+        }
+        return any;
     }
 
     private double front(int cell) {
@@ -211,7 +285,7 @@ final class FillFlow extends FillCells {
     }
 
     /** Front and gravity into the equations; the sum of the front's conductances. */
-    private double viscous(double mu, int[] patch) {
+    private double viscous(int[] patch) {
         double whole = 0;
         for (int c : patch) {
             for (int k = 0; k < 4; k++) {
@@ -223,7 +297,7 @@ final class FillFlow extends FillCells {
                 double lift = lift(c, next);
                 if (member[next]) {
                     source[c] += t * lift;
-                } else if (takes(next)) {
+                } else if (takes(next) && (shut[c] >> k & 1) == 0) {
                     double f = toFront(c, k, next);
                     extra[c] += f;
                     source[c] += f * (gas.pressurePa[next] + lift);
@@ -231,10 +305,10 @@ final class FillFlow extends FillCells {
                 }
             }
         }
-        return mu > 0 ? whole : 0;
+        return whole;
     }
 
-    private double frontTime(int[] patch, double mu) {
+    private double frontTime(int[] patch) {
         Arrays.fill(flow, 0);
         double[] times = new double[4 * patch.length];
         int n = 0;
@@ -242,60 +316,91 @@ final class FillFlow extends FillCells {
         for (int c : patch) {
             for (int k = 0; k < 4; k++) {
                 int next = c + cavity.stepOffset(k);
-                double into = outflow(c, k, next, mu);
-                if (into > 0 && !member[next]) {
+                double out = outflow(c, k, next);
+                if (out > 0 && !member[next]) {
                     if (flow[next] == 0) {
                         cells[n++] = next;
                     }
-                    flow[next] += into;
+                    flow[next] += out;
                 }
             }
         }
         for (int i = 0; i < n; i++) {
-            times[i] = (volume[cells[i]] - liquid[cells[i]] * expansion) / flow[cells[i]];
+            times[i] = room(cells[i]) * grown[cells[i]] / flow[cells[i]];
         }
         Arrays.sort(times, 0, n);
-        return n == 0 ? Double.POSITIVE_INFINITY : Math.max(1e-6, times[(int) (frontShare * (n - 1))]);
+        return n == 0 ? Double.POSITIVE_INFINITY : times[(int) (frontShare * (n - 1))];
     }
 
-    private double outflow(int c, int k, int next, double mu) {
+    private double outflow(int c, int k, int next) {
         double t = between(c, k);
         if (t == 0) {
             return 0;
         }
         if (member[next]) {
-            return t * (pressure[c] - pressure[next] - lift(c, next)) / mu;
+            return t * (pressure[c] - pressure[next] - lift(c, next));
         }
-        return takes(next)
-                ? Math.max(0, toFront(c, k, next) * (pressure[c] - gas.pressurePa[next] - lift(c, next)) / mu)
+        return takes(next) && (shut[c] >> k & 1) == 0
+                ? Math.max(0, toFront(c, k, next) * (pressure[c] - gas.pressurePa[next] - lift(c, next)))
                 : 0;
     }
 
-    private void move(int[] patch, double mu, double seconds) {
+    /**
+     * Mix moves on downstream, cell after cell: what is in a full cell mixes with what comes, and of what is more than the
+     * cell holds as much goes on as its faces let through. So nothing is lost however long the step.
+     */
+    private void move(int[] patch, double seconds) {
         Arrays.fill(flow, 0);
+        int[] upstream = new int[flow.length];
         for (int c : patch) {
             for (int k = 0; k < 4; k++) {
                 int next = c + cavity.stepOffset(k);
-                double out = outflow(c, k, next, mu) * seconds / expansion;
-                flow[c] -= out;
-                if (!member[next] && out > 0) {
-                    flow[next] += out;
-                    owner[next] = owner[next] < 0 ? owner[c] : owner[next];
-                }
+                upstream[next] += outflow(c, k, next) > 0 ? 1 : 0;
             }
         }
-        Deque<Integer> over = new ArrayDeque<>();
-        for (int c : cavity.cells) {
-            if (flow[c] == 0) {
-                continue;
+        Deque<Integer> ready = new ArrayDeque<>();
+        for (int c : patch) {
+            if (upstream[c] == 0) {
+                ready.add(c);
             }
-            liquid[c] = Math.max(0, liquid[c] + flow[c]);
-            full[c] &= liquid[c] * expansion >= RUN_DRY * volume[c];
-            if (!full[c] && liquid[c] * expansion >= volume[c] * (1 - 1e-6)) {
-                fill(c);
-                over.add(c);
+        }
+        boolean[] done = new boolean[flow.length];
+        Deque<Integer> over = new ArrayDeque<>();
+        for (int i = 0; i < patch.length || !ready.isEmpty(); ) {
+            int c = ready.isEmpty()
+                    ? patch[i++]
+                    : ready.poll(); // the former where mixes of unlike weight turn in a circle
+            if (!done[c]) {
+                done[c] = true;
+                passDown(c, seconds, upstream, ready, over);
             }
         }
         passOn(over);
+    }
+
+    private void passDown(int c, double seconds, int[] upstream, Deque<Integer> ready, Deque<Integer> over) {
+        double[] out = new double[4];
+        double sum = 0;
+        for (int k = 0; k < 4; k++) {
+            out[k] = Math.max(0, outflow(c, k, c + cavity.stepOffset(k)));
+            sum += out[k];
+        }
+        double surplus = Math.min(Math.max(0, -room(c)), sum * seconds / grown[c]);
+        full[c] &= liquid[c] * grown[c] >= RUN_DRY * volume[c];
+        liquid[c] -= sum > 0 ? surplus : 0;
+        for (int k = 0; k < 4; k++) {
+            int next = c + cavity.stepOffset(k);
+            if (out[k] > 0) {
+                add(next, surplus * out[k] / sum, bornS(c));
+                owner[next] = owner[next] < 0 ? owner[c] : owner[next];
+                if (!full[next] && liquid[next] * grown[next] >= volume[next] * (1 - 1e-6)) {
+                    fill(next);
+                    over.add(next);
+                }
+                if (member[next] && --upstream[next] == 0) {
+                    ready.add(next);
+                }
+            }
+        }
     }
 }

@@ -26,6 +26,9 @@ final class FillPlanning {
 
     private static final double POCKET_SHARE = 0.0015;
 
+    /** In a thin cavity a small pocket is a large area: this share is worth a hole whatever its volume. Practice. */
+    private static final double THIN_SHARE = 0.02;
+
     /** No vent nearer to another hole. Practice. */
     private static final double APART_MM = 20;
 
@@ -70,7 +73,7 @@ final class FillPlanning {
         }
         List<Integer> vents = new ArrayList<>(firstVents);
         List<FillSimulation.Shot> shots = shots(injections, batches);
-        double worthMm3 = Math.max(POCKET_MM3, POCKET_SHARE * wholeMm3());
+        double worthMm3 = Math.max(Math.min(POCKET_MM3, THIN_SHARE * wholeMm3()), POCKET_SHARE * wholeMm3());
         for (int round = 0; ; round++) {
             FillSimulation.Setting setting = setting(vents);
             FillSimulation.Result result = FillSimulation.run(setting, shots);
@@ -156,18 +159,14 @@ final class FillPlanning {
     }
 
     private Fill fill(FillSimulation.Result result, List<FillSimulation.Pocket> pockets) {
-        double liquid = 0;
-        double whole = 0;
         double[] arrival = new double[cavity.size()];
         Arrays.fill(arrival, Double.NaN);
         for (int c : cavity.cells) {
-            liquid += cavity.gapMm[c] * result.liquidShare()[c];
-            whole += cavity.gapMm[c];
             arrival[c] = result.arrivalS()[c];
         }
         return new Fill(
                 Optional.of(new Raster(cavity.x0, cavity.y0, cavity.cell, cavity.rows, cavity.columns, arrival)),
-                liquid / whole,
+                result.liquidMm3() / wholeMm3(),
                 result.emptyShare(),
                 pockets.stream()
                         .map(p -> new Fill.Pocket(spot(cavity.centre(p.cell())), p.mm3()))

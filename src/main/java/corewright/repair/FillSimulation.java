@@ -7,22 +7,19 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Where the mix of a plan gets to: every shot pushed in, in working order, then the rise.
+ * Where the mix of a plan gets to: every shot pushed in, in working order, while the earlier ones rise.
  *
  * <p>(1) A hole takes the liquid of its share, {@code pack / X} of the cavity it serves, while its cup's work time lasts;
- * one clock a cup. Later holes and vents let air out until mix stands in them. (2) The rise of all cups together, its
- * growth linear from first rise to its end, while the mix thickens up to gel. Enclosed air is squeezed up to the tool's
- * pressure, in the rise up to that
- * of the sealed cavity.
+ * one clock a cup; what it does not take goes into the next hole of the cup. Holes and vents let air out until mix stands
+ * in them. (2) Meanwhile what already stands in the cavity thickens and rises, each cup at its own age: the cups of a day
+ * rise one after another, and drive the air before them. Enclosed air is squeezed up to the tool's pressure, by the rise
+ * up to that of the sealed cavity.
  */
 final class FillSimulation {
     /** Share of the front's cells that fill in one step; half of it changes the arrival by about a hundredth. */
     private static final double FRONT_SHARE = 0.6;
 
     private static final int RISE_STEPS = 60;
-
-    /** Gel is taken where the mix is so many times as thick; see {@link ReachLaw}. */
-    private static final double GEL_THICKENING = 100;
 
     private FillSimulation() {}
 
@@ -40,7 +37,6 @@ final class FillSimulation {
      *
      * @param arrivalS on the day's clock, NaN where the mix does not get to
      * @param owner number of the shot that filled the cell, -1 where none
-     * @param liquidShare filled by the liquid
      * @param filled filled after the rise
      * @param pocket number of the enclosed air at the end, -1 elsewhere
      * @param placedMm3 liquid that each shot could place
@@ -49,7 +45,6 @@ final class FillSimulation {
     record Result(
             double[] arrivalS,
             int[] owner,
-            double[] liquidShare,
             double[] filled,
             int[] pocket,
             double[] placedMm3,
@@ -83,16 +78,19 @@ final class FillSimulation {
     private static final class Run {
         final Setting s;
         final FillFlow flow;
-        final double factor;
-        final double tauS;
+        final Curing curing;
+        final double workS;
+        final double riseStepS;
+        final double toolPa;
         final double[] arrivalS;
 
         Run(Setting s) {
             this.s = s;
-            flow = new FillFlow(s.cavity, s.heightMm, s.resin.densityKgM3(), FRONT_SHARE);
-            flow.limitPockets(1000 * s.drilling.pressureKPa()); // until the rise takes the tool's place
-            factor = s.resin.timeFactor(s.temperatureC);
-            tauS = factor * s.resin.gelS() / Math.log(GEL_THICKENING);
+            curing = Curing.of(s.resin, s.temperatureC);
+            flow = new FillFlow(s.cavity, s.heightMm, curing, FRONT_SHARE);
+            workS = s.resin.timeFactor(s.temperatureC) * s.resin.workS();
+            riseStepS = curing.rises() ? (curing.riseEndS() - curing.firstRiseS()) / RISE_STEPS : workS;
+            toolPa = 1000 * s.drilling.pressureKPa();
             arrivalS = new double[s.cavity.size()];
             Arrays.fill(arrivalS, Double.NaN);
         }
@@ -106,75 +104,67 @@ final class FillSimulation {
             }
             double[] placed = new double[shots.size()];
             double mixAtS = Double.NaN;
-            double ageS = 0;
+            double over = 0;
             for (int i = 0; i < placed.length; i++) {
                 Shot shot = shots.get(i);
-                ageS = shot.mixAtS == mixAtS ? ageS + Batches.HOLE_S : s.drilling.mixingS();
+                boolean sameCup = shot.mixAtS == mixAtS;
+                over = sameCup ? over : 0;
                 mixAtS = shot.mixAtS;
-                double[] clock = {ageS};
-                placed[i] = push(shot, i, clock);
-                ageS = clock[0];
+                rise(sameCup ? flow.nowS + Batches.HOLE_S : mixAtS + s.drilling.mixingS());
+                Shot whole = new Shot(shot.cell, shot.liquidMm3 + over, mixAtS);
+                placed[i] = push(whole, i);
+                over = whole.liquidMm3 - placed[i];
             }
-            double[] liquidShare = filled();
-            rise(shots);
-            return result(placed, liquidShare);
+            double last = shots.stream().mapToDouble(Shot::mixAtS).max().orElse(0);
+            rise(last + curing.riseEndS());
+            rise(flow.nowS + riseStepS); // what waits in full cells goes on
+            return result(placed);
         }
 
-        private double push(Shot shot, int number, double[] clock) {
-            double left = flow.begin(shot.cell, shot.liquidMm3, number);
-            double workS = factor * s.resin.workS();
-            double endS = Math.max(workS, clock[0]);
-            mark(shot.mixAtS + clock[0]);
-            while (left > 1e-6 * shot.liquidMm3 && clock[0] < endS - 1e-9) {
+        private double push(Shot shot, int number) {
+            double left = flow.begin(shot.cell, shot.liquidMm3, number, shot.mixAtS);
+            double endS = Math.max(shot.mixAtS + workS, flow.nowS);
+            FillFlow.Tool tool = new FillFlow.Tool(
+                    toolPa, 1000 * s.drilling.rateMlPerS(), s.drilling.holeDiameterMm() / 2, shot.mixAtS);
+            mark();
+            while (left > 1e-6 * shot.liquidMm3 && flow.nowS < endS - 1e-9) {
                 if (!flow.full[shot.cell]) { // ran dry down the slope
-                    left = flow.begin(shot.cell, left, number);
+                    left = flow.begin(shot.cell, left, number, shot.mixAtS);
                     continue;
                 }
-                FillFlow.Tool tool = new FillFlow.Tool(
-                        1000 * s.drilling.pressureKPa(),
-                        1000 * s.drilling.rateMlPerS(),
-                        viscosity(clock[0]),
-                        s.drilling.holeDiameterMm() / 2);
-                FillFlow.Step step = flow.inject(shot.cell, tool, left, endS - clock[0]);
+                flow.limitPockets(toolPa);
+                FillFlow.Step step = flow.inject(shot.cell, tool, left, Math.min(riseStepS, endS - flow.nowS));
                 if (step.intoMm3() <= 0) {
                     break;
                 }
                 left -= step.intoMm3();
-                clock[0] += step.seconds();
-                mark(shot.mixAtS + clock[0]);
+                if (flow.nowS >= flow.risenUntilS() + riseStepS) {
+                    riseNow();
+                }
+                mark();
             }
             return shot.liquidMm3 - Math.max(0, left);
         }
 
-        private double viscosity(double ageS) {
-            return factor * s.resin.viscosityPaS() * Math.min(GEL_THICKENING, Math.exp(ageS / tauS));
+        /** What stands in the cavity thickens and grows until then. */
+        private void rise(double untilS) {
+            while (flow.nowS < untilS - 1e-9) {
+                flow.limitPockets(1000 * Restraint.sealedKPa(s.resin));
+                flow.rise(Math.min(untilS, flow.nowS + riseStepS));
+                mark();
+            }
         }
 
-        private void rise(List<Shot> shots) {
-            double x = s.resin.expansion();
-            double firstS = factor * s.resin.firstRiseS();
-            double lastS = factor * s.resin.riseEndS();
-            if (x <= 1 || lastS <= firstS) {
-                return;
-            }
+        private void riseNow() {
             flow.limitPockets(1000 * Restraint.sealedKPa(s.resin));
-            double step = (lastS - firstS) / RISE_STEPS;
-            for (int i = 1; i <= RISE_STEPS; i++) {
-                double ageS = firstS + i * step;
-                flow.rise(1 + (x - 1) * i / RISE_STEPS, step, viscosity(ageS));
-                for (int c : s.cavity.cells) {
-                    if (Double.isNaN(arrivalS[c]) && flow.filled(c) >= 0.5 && flow.owner[c] >= 0) {
-                        arrivalS[c] = shots.get(flow.owner[c]).mixAtS + ageS;
-                    }
-                }
-            }
+            flow.rise(flow.nowS);
         }
 
         /** A front stands at the cell's middle. */
-        private void mark(double atS) {
+        private void mark() {
             for (int c : s.cavity.cells) {
                 if (Double.isNaN(arrivalS[c]) && flow.filled(c) >= 0.5) {
-                    arrivalS[c] = atS;
+                    arrivalS[c] = flow.nowS;
                 }
             }
         }
@@ -187,7 +177,7 @@ final class FillSimulation {
             return share;
         }
 
-        private Result result(double[] placed, double[] liquidShare) {
+        private Result result(double[] placed) {
             double empty = 0;
             double whole = 0;
             double liquid = 0;
@@ -199,14 +189,7 @@ final class FillSimulation {
                 }
             }
             return new Result(
-                    arrivalS,
-                    flow.owner,
-                    liquidShare,
-                    filled(),
-                    flow.gas.pocket,
-                    placed,
-                    whole > 0 ? empty / whole : 0,
-                    liquid);
+                    arrivalS, flow.owner, filled(), flow.gas.pocket, placed, whole > 0 ? empty / whole : 0, liquid);
         }
     }
 

@@ -145,16 +145,15 @@ class FillFlowTest {
     void aHoleInAPlainFillsACircle(
             double gapMm, double r0, double pa, double mu, double tau, double atS, double radiusMm) {
         Cavity cavity = cavity(1500, 1500, gapMm, 12.5);
-        FillFlow flow = new FillFlow(cavity, new double[cavity.size()], 0, 0.3);
+        FillFlow flow = new FillFlow(cavity, new double[cavity.size()], liquid(0, mu, tau), 0.3);
         int hole = cell(cavity, 750, 750);
         flow.outlet[cell(cavity, 20, 20)] = true;
-        flow.begin(hole, Double.MAX_VALUE, 0);
+        flow.begin(hole, 1e99, 0, 0);
         double t = 0;
         double into = flow.volume[hole];
         while (t < atS - 1e-9) {
-            double now = tau > 0 ? mu * Math.exp(t / tau) : mu;
             FillFlow.Step step = flow.inject(
-                    hole, new FillFlow.Tool(pa, Double.POSITIVE_INFINITY, now, r0), Double.MAX_VALUE, atS - t);
+                    hole, new FillFlow.Tool(pa, Double.POSITIVE_INFINITY, r0, 0), Double.MAX_VALUE, atS - t);
             t += step.seconds();
             into += step.intoMm3();
         }
@@ -182,19 +181,19 @@ class FillFlowTest {
     @CsvSource({"3, 500, 30000, 0.4, 2.2222222", "1.5, 300, 50000, 0.6, 2.88"})
     void aChannelFillsWithTheSquareOfItsLength(double gapMm, double length, double pa, double mu, double fillS) {
         Cavity cavity = cavity(length + 40, 9.9, gapMm, 5);
-        FillFlow flow = new FillFlow(cavity, new double[cavity.size()], 0, 0.3);
+        FillFlow flow = new FillFlow(cavity, new double[cavity.size()], liquid(0, mu, 0), 0.3);
         int[] ends = IntStream.of(cavity.cells).filter(c -> cavity.x(c) < 1005).toArray();
         int far = cell(cavity, length - 2.5, 2.5);
         flow.outlet[cell(cavity, length + 37, 2.5)] = true;
         for (int end : ends) {
-            flow.begin(end, Double.MAX_VALUE, 0);
+            flow.begin(end, 1e99, 0, 0);
         }
         // r0 at 0.2 cells: the cell itself stands at the tool's pressure; one end cell feeds both
         double t = 0;
         while (!flow.full[far]) {
             t += flow.inject(
                             ends[0],
-                            new FillFlow.Tool(pa, Double.POSITIVE_INFINITY, mu, 0.2 * cavity.cell),
+                            new FillFlow.Tool(pa, Double.POSITIVE_INFINITY, 0.2 * cavity.cell, 0),
                             Double.MAX_VALUE,
                             1e9)
                     .seconds();
@@ -206,16 +205,17 @@ class FillFlowTest {
     @Test
     void theRiseKeepsTheMassAndTheCircle() {
         Cavity cavity = cavity(1000, 1000, 4, 12.5);
-        FillFlow flow = new FillFlow(cavity, new double[cavity.size()], 1160, 0.6);
+        FillFlow flow = new FillFlow(
+                cavity, new double[cavity.size()], new Curing(1160, 10, Double.POSITIVE_INFINITY, 100, 700, 4.83), 0.6);
         int hole = cell(cavity, 500, 500);
         flow.outlet[cell(cavity, 20, 20)] = true;
-        double left = flow.begin(hole, 100_000, 0);
+        double left = flow.begin(hole, 100_000, 0, 0);
         while (left > 1) {
-            left -= flow.inject(hole, new FillFlow.Tool(1e9, 3000, 3, 3.2), left, 1e9)
+            left -= flow.inject(hole, new FillFlow.Tool(1e9, 3000, 3.2, 0), left, 1e9)
                     .intoMm3();
         }
-        for (int i = 1; i <= 60; i++) {
-            flow.rise(1 + 3.83 * i / 60, 10, 10);
+        for (int i = 0; i <= 60; i++) {
+            flow.rise(100 + 10 * i);
         }
         double held = 0;
         double risen = 0;
@@ -240,12 +240,12 @@ class FillFlowTest {
         for (int c : cavity.cells) {
             height[c] = cavity.y(c);
         }
-        FillFlow flow = new FillFlow(cavity, height, 1160, 0.6);
+        FillFlow flow = new FillFlow(cavity, height, liquid(1160, 0.4, 0), 0.6);
         int hole = cell(cavity, 50, 5);
         flow.outlet[cell(cavity, 50, 595)] = true;
-        flow.begin(hole, 1e9, 0);
+        flow.begin(hole, 1e9, 0, 0);
         for (int i = 0; i < 2000; i++) {
-            flow.inject(hole, new FillFlow.Tool(2000, Double.POSITIVE_INFINITY, 0.4, 3.2), 1e9, 60);
+            flow.inject(hole, new FillFlow.Tool(2000, Double.POSITIVE_INFINITY, 3.2, 0), 1e9, 60);
         }
         assertThat(reached(cavity, flow, hole, cavity.columns)).isCloseTo(2000 / 1.16 / 9.81, within(20.0));
     }
@@ -254,18 +254,23 @@ class FillFlowTest {
     @Test
     void enclosedAirIsSqueezedNotLost() {
         Cavity cavity = cavity(400, 9.9, 4, 5);
-        FillFlow flow = new FillFlow(cavity, new double[cavity.size()], 0, 0.3);
+        FillFlow flow = new FillFlow(cavity, new double[cavity.size()], liquid(0, 0.4, 0), 0.3);
         int hole = cell(cavity, 2, 2);
         flow.outlet[hole] = true;
-        flow.begin(hole, 1e9, 0);
+        flow.begin(hole, 1e9, 0, 0);
         for (int i = 0; i < 500; i++) {
-            flow.inject(hole, new FillFlow.Tool(40_000, Double.POSITIVE_INFINITY, 0.4, 1), 1e9, 60);
+            flow.inject(hole, new FillFlow.Tool(40_000, Double.POSITIVE_INFINITY, 1, 0), 1e9, 60);
         }
         double filled = 0;
         for (int c : cavity.cells) {
             filled += flow.filled(c) / cavity.cells.length;
         }
         assertThat(filled).isCloseTo(1 - 101.325 / 141.325, within(0.03));
+    }
+
+    /** A mix that does not rise; {@code tau} 0 does not thicken. */
+    private static Curing liquid(double densityKgM3, double mu, double tau) {
+        return new Curing(densityKgM3, mu, tau > 0 ? tau : Double.POSITIVE_INFINITY, 1, 1, 1);
     }
 
     private static Cavity cavity(double length, double width, double gapMm, double cellMm) {
