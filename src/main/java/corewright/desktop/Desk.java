@@ -6,6 +6,8 @@ import corewright.damage.Insight;
 import corewright.damage.Parameters;
 import corewright.desktop.imports.ImportModel;
 import corewright.desktop.imports.ImportView;
+import corewright.desktop.setup.SetupModel;
+import corewright.desktop.setup.SetupView;
 import corewright.desktop.walk.GridWalk;
 import corewright.desktop.walk.WalkStart;
 import corewright.desktop.walk.WalkView;
@@ -18,6 +20,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
@@ -35,6 +38,8 @@ final class Desk implements MainView.Tasks {
     private final MainView view;
     private final PhotoDesk photos;
     private @Nullable SketchHand hand;
+    private @Nullable SetupView setup;
+    private List<Path> lately = List.of();
 
     Desk(Workbench bench, Chooser chooser, Recent recent) {
         this.bench = bench;
@@ -43,6 +48,12 @@ final class Desk implements MainView.Tasks {
         this.view = new MainView(bench, this);
         this.photos = new PhotoDesk(bench, view.plan());
         view.lookAt(photos);
+        bench.listen(() -> {
+            SetupView open = setup;
+            if (open != null) {
+                open.show();
+            }
+        });
     }
 
     /** The scene of the window, 1440 x 900. */
@@ -74,11 +85,22 @@ final class Desk implements MainView.Tasks {
 
     @Override
     public void open(Path path) {
+        open(path, () -> SurveyOpener.open(path));
+    }
+
+    /** @param source what gives the survey at that path */
+    void open(Path path, Callable<EditLog> source) {
         bench.open(String.valueOf(path.getFileName()), () -> {
-            EditLog log = SurveyOpener.open(path);
-            recent.opened(path);
+            EditLog log = source.call();
+            opened(path);
             return log;
         });
+    }
+
+    private void opened(Path path) {
+        recent.opened(path);
+        List<Path> now = recent.list();
+        bench.jobs().onWindow(() -> lately(now));
     }
 
     @Override
@@ -97,7 +119,7 @@ final class Desk implements MainView.Tasks {
             backToPlan();
             bench.open(String.valueOf(file.getFileName()), () -> {
                 EditLog log = SurveyOpener.create(file, survey);
-                recent.opened(file);
+                opened(file);
                 return log;
             });
         });
@@ -111,7 +133,7 @@ final class Desk implements MainView.Tasks {
     private void importCsv(Path file) {
         Survey into = bench.survey().orElseGet(() -> NewSurvey.of("", "deck", today(), new Envelope(0, 1, 0, 1)));
         try {
-            ImportModel model = ImportModel.of(file, into);
+            ImportModel model = ImportModel.of(file, into, bench.sight().units());
             bench.hold(true);
             view.task(new ImportView(model, into, () -> take(model), this::backToPlan));
         } catch (IOException e) {
@@ -200,7 +222,8 @@ final class Desk implements MainView.Tasks {
 
     private void walk(String face, String meter, double spacingMm) {
         bench.survey().ifPresent(survey -> {
-            GridWalk walk = new GridWalk(survey, face, meter, spacingMm, bench::edit);
+            GridWalk walk =
+                    new GridWalk(survey, face, meter, spacingMm, bench.sight().units(), bench::edit);
             view.task(new WalkView(walk, bench.sight().appearance().look(), this::backToPlan));
         });
     }
@@ -215,11 +238,12 @@ final class Desk implements MainView.Tasks {
         Parameters fitted = bench.parameters();
         ScreenLook look = bench.sight().appearance().look();
         Units units = bench.sight().units();
+        boolean old = bench.behind().volumes();
         double sharpness = view.sharpness();
         bench.say("Foretelling every reading from the others.");
         bench.jobs()
                 .run(
-                        () -> Understanding.of(Insight.of(face, fitted), face.voidMm3(), units).stream()
+                        () -> Understanding.of(Insight.of(face, fitted), face.voidMm3(), units, old).stream()
                                 .map(p -> UnderstandView.painted(p, look, sharpness))
                                 .toList(),
                         shown -> {
@@ -230,8 +254,20 @@ final class Desk implements MainView.Tasks {
     }
 
     private void backToPlan() {
+        setup = null;
         view.task(null);
         bench.hold(false);
+    }
+
+    /** Meters and lay-ups of the survey that is open. */
+    void setUp() {
+        bench.survey().ifPresent(opened -> {
+            bench.hold(true);
+            SetupModel model = new SetupModel(
+                    () -> bench.survey().orElse(opened), bench.sight().units(), bench::edit);
+            setup = new SetupView(model, this::backToPlan);
+            view.task(setup);
+        });
     }
 
     @Override
@@ -241,19 +277,34 @@ final class Desk implements MainView.Tasks {
 
     @Override
     public List<Path> recent() {
-        return recent.list();
+        return lately;
+    }
+
+    /** Has the list read aside. */
+    void listRecent() {
+        bench.jobs().run(recent::list, this::lately, e -> lately(List.of()));
+    }
+
+    private void lately(List<Path> list) {
+        lately = list;
+        view.refresh();
     }
 
     @Override
     public Node[] actions(Step step) {
         return switch (step) {
             case PLAN ->
-                hand != null ? new Node[] {hand.tools()} : new Node[] {key("draw", "Draw the plan", this::draw)};
+                hand != null
+                        ? new Node[] {hand.tools()}
+                        : new Node[] {
+                            key("draw", "Draw the plan", this::draw), key("setup", "Meters and lay-ups", this::setUp)
+                        };
             case READINGS ->
                 new Node[] {
                     key("walk", "Walk the grid", this::walk),
                     key("import", "Bring in a CSV", this::importCsv),
-                    key("photo", "Pin a photograph", this::photograph)
+                    key("photo", "Pin a photograph", this::photograph),
+                    key("setup", "Meters and lay-ups", this::setUp)
                 };
             case DAMAGE ->
                 bench.found().isEmpty() || bench.region().isPresent()

@@ -22,7 +22,7 @@ public final class Desktop {
         if (os.contains("linux") && blank(System.getenv("DISPLAY"))) {
             throw new IOException(noDisplay());
         }
-        WarmUp.begin();
+        WarmUp.begin(file);
         try {
             Application.launch(DesktopApp.class, file == null ? new String[0] : new String[] {file.toString()});
         } catch (RuntimeException | LinkageError e) {

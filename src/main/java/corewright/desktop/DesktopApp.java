@@ -20,18 +20,21 @@ public final class DesktopApp extends Application {
     @Override
     public void start(Stage stage) {
         Workbench bench = new Workbench(jobs, Assessor::assess);
-        Desk made =
-                new Desk(bench, new SystemChooser(stage), new Recent(Preferences.userNodeForPackage(DesktopApp.class)));
+        Desk made = new Desk(
+                bench, new SystemChooser(stage), new Recent(() -> Preferences.userNodeForPackage(DesktopApp.class)));
         desk = made;
         stage.setTitle("Corewright");
         stage.setScene(made.scene());
         stage.setMinWidth(900);
         stage.setMinHeight(520);
-        stage.show();
         List<String> files = getParameters().getRaw();
-        if (!files.isEmpty()) {
-            made.open(Path.of(files.get(0)));
+        if (files.isEmpty()) {
+            made.listRecent();
+        } else {
+            Path survey = Path.of(files.get(0));
+            made.open(survey, WarmUp.opening(survey));
         }
+        stage.show();
     }
 
     @Override

@@ -3,7 +3,6 @@ package corewright.desktop;
 import corewright.assessment.Assessment;
 import corewright.damage.NextReading;
 import corewright.damage.Region;
-import corewright.drawing.Figures;
 import corewright.drawing.PlaceNames;
 import corewright.survey.Finding;
 import java.util.ArrayList;
@@ -17,6 +16,8 @@ import org.locationtech.jts.geom.GeometryFactory;
 /** Findings as lines of the slip: several of one kind become one line that says how many. */
 final class FindingLines {
     private static final int NEXT_SHOWN = 2;
+    private static final double MM3_PER_LITRE = 1e6;
+    private static final double MM2_PER_M2 = 1e6;
     private static final GeometryFactory POINTS = new GeometryFactory();
 
     private record Kind(Finding.Severity severity, String subject) {}
@@ -24,7 +25,7 @@ final class FindingLines {
     private FindingLines() {}
 
     /** Of a face; also those that belong to no face. */
-    static List<Slip.FindingLine> of(Assessment found, String face) {
+    static List<Slip.FindingLine> of(Assessment found, String face, Units units) {
         List<Finding> own = found.findings().stream()
                 .filter(f -> f.spot() == null || f.spot().face().equals(face))
                 .toList();
@@ -33,7 +34,7 @@ final class FindingLines {
         found.next().stream()
                 .filter(n -> n.spot().face().equals(face))
                 .limit(NEXT_SHOWN)
-                .forEach(n -> lines.add(next(n, names)));
+                .forEach(n -> lines.add(next(n, names, units)));
         return lines;
     }
 
@@ -87,7 +88,7 @@ final class FindingLines {
         return new Slip.FindingLine(f.severity(), fact, consequence, f.spot(), region ? f.id() : "");
     }
 
-    private static Slip.FindingLine next(NextReading n, PlaceNames names) {
+    private static Slip.FindingLine next(NextReading n, PlaceNames names, Units units) {
         String deed =
                 switch (n.kind()) {
                     case MOISTURE -> "Read place " + n.rank() + " next";
@@ -95,8 +96,8 @@ final class FindingLines {
                     case PROBE -> "Probe place " + n.rank() + ", with the owner's consent";
                 };
         String gain = n.unit() == NextReading.Unit.LITRE
-                ? "it settles " + Figures.fixed(n.gain() * 1000, 0) + " ml of doubt."
-                : "it settles " + Figures.fixed(n.gain() * 1e4, 0) + " cm² of doubt.";
+                ? "it settles " + units.dash(n.gain() * MM3_PER_LITRE) + " of doubt."
+                : "it settles " + units.patch(n.gain() * MM2_PER_M2) + " of doubt.";
         String place = names.at(n.spot().xMm(), n.spot().yMm());
         return new Slip.FindingLine(Finding.Severity.HINT, deed + " (" + place + "):", gain, n.spot(), "");
     }

@@ -109,6 +109,7 @@ final class Keys {
             case 'w' -> desk.walk();
             case 'i' -> desk.importCsv();
             case 'u' -> desk.understand();
+            case 'm' -> desk.setUp();
             case 'f' -> view.plan().fit();
             case '+', '=' -> view.plan().zoomMiddle(1.25);
             case '-' -> view.plan().zoomMiddle(0.8);

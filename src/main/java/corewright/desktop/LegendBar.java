@@ -1,18 +1,18 @@
 package corewright.desktop;
 
+import corewright.drawing.Measure;
 import corewright.drawing.ScreenLayer;
 import corewright.drawing.ScreenLook;
 import corewright.drawing.ScreenSwatch;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
-import javafx.scene.image.PixelFormat;
-import javafx.scene.image.WritableImage;
 import javafx.scene.layout.FlowPane;
 import org.jspecify.annotations.Nullable;
 
@@ -20,10 +20,15 @@ import org.jspecify.annotations.Nullable;
 final class LegendBar extends FlowPane {
     private static final int SHARP = 2;
 
+    private final Jobs jobs;
     private final List<ToggleButton> entries = new ArrayList<>();
     private @Nullable ScreenLook swatched;
+    private Measure measured = Measure.METRIC;
+    private Jobs.Job painting = () -> {};
+    private boolean settled;
 
-    LegendBar(Sight sight) {
+    LegendBar(Sight sight, Jobs jobs) {
+        this.jobs = jobs;
         getStyleClass().add("legend");
         setAccessibleText("Legend; each entry shows or hides what it stands for");
         int number = 1;
@@ -40,16 +45,33 @@ final class LegendBar extends FlowPane {
     }
 
     /** @param photographs whether there are any to show */
-    void show(Set<ScreenLayer> layers, ScreenLook look, boolean photographs) {
-        boolean other = !look.equals(swatched);
-        swatched = look;
+    void show(Set<ScreenLayer> layers, ScreenLook look, Measure measure, boolean photographs) {
         for (ToggleButton entry : entries) {
             ScreenLayer layer = (ScreenLayer) entry.getUserData();
             entry.setSelected(layers.contains(layer));
             entry.setVisible(photographs || layer != ScreenLayer.PHOTOGRAPHS);
             entry.setManaged(entry.isVisible());
-            if (other) {
-                ImageView sample = new ImageView(swatch(layer, look));
+        }
+        if (!look.equals(swatched) || measure != measured) {
+            swatched = look;
+            measured = measure;
+            settled = false;
+            painting.cancel();
+            painting = jobs.run(() -> swatches(look, measure), this::swatch, e -> settled = true);
+        }
+    }
+
+    /** Whether every sample is that of the appearance shown. */
+    boolean settled() {
+        return settled;
+    }
+
+    private void swatch(Map<ScreenLayer, Pixels> samples) {
+        settled = true;
+        for (ToggleButton entry : entries) {
+            Pixels pixels = samples.get((ScreenLayer) entry.getUserData());
+            if (pixels != null) {
+                ImageView sample = new ImageView(pixels.image());
                 sample.setFitWidth(ScreenSwatch.WIDTH);
                 sample.setFitHeight(ScreenSwatch.HEIGHT);
                 entry.setGraphic(sample);
@@ -64,18 +86,19 @@ final class LegendBar extends FlowPane {
         }
     }
 
-    private static Image swatch(ScreenLayer layer, ScreenLook look) {
-        int w = ScreenSwatch.WIDTH * SHARP;
-        int h = ScreenSwatch.HEIGHT * SHARP;
-        BufferedImage image = new BufferedImage(w, h, BufferedImage.TYPE_INT_ARGB_PRE);
-        Graphics2D g = image.createGraphics();
-        g.scale(SHARP, SHARP);
-        g.setRenderingHint(java.awt.RenderingHints.KEY_ANTIALIASING, java.awt.RenderingHints.VALUE_ANTIALIAS_ON);
-        ScreenSwatch.paint(g, layer, look);
-        g.dispose();
-        WritableImage fx = new WritableImage(w, h);
-        int[] pixels = ((java.awt.image.DataBufferInt) image.getRaster().getDataBuffer()).getData();
-        fx.getPixelWriter().setPixels(0, 0, w, h, PixelFormat.getIntArgbPreInstance(), pixels, 0, w);
-        return fx;
+    /** Away from the window's thread. */
+    private static Map<ScreenLayer, Pixels> swatches(ScreenLook look, Measure measure) {
+        Map<ScreenLayer, Pixels> samples = new EnumMap<>(ScreenLayer.class);
+        for (ScreenLayer layer : ScreenLayer.values()) {
+            BufferedImage image = new BufferedImage(
+                    ScreenSwatch.WIDTH * SHARP, ScreenSwatch.HEIGHT * SHARP, BufferedImage.TYPE_INT_ARGB_PRE);
+            Graphics2D g = image.createGraphics();
+            g.scale(SHARP, SHARP);
+            g.setRenderingHint(java.awt.RenderingHints.KEY_ANTIALIASING, java.awt.RenderingHints.VALUE_ANTIALIAS_ON);
+            ScreenSwatch.paint(g, layer, look, measure);
+            g.dispose();
+            samples.put(layer, Pixels.of(image));
+        }
+        return samples;
     }
 }

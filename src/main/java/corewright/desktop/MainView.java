@@ -2,6 +2,7 @@ package corewright.desktop;
 
 import corewright.assessment.Assessment;
 import corewright.drawing.Figures;
+import corewright.drawing.Lettering;
 import corewright.drawing.PlaceNames;
 import corewright.drawing.ScreenLook;
 import corewright.survey.Heading;
@@ -59,14 +60,16 @@ final class MainView extends StackPane {
     private final ScrollPane slipScroll;
     private @Nullable Node task;
     private @Nullable PhotoDesk photos;
+    private double pointedX = Double.NaN;
+    private double pointedY = Double.NaN;
 
     MainView(Workbench bench, Tasks tasks) {
         this.bench = bench;
         this.tasks = tasks;
         getStyleClass().addAll("window", "day");
         steps = new StepBar(bench.sight());
-        legend = new LegendBar(bench.sight());
-        slip = new SlipView(this::go, new Help());
+        legend = new LegendBar(bench.sight(), bench.jobs());
+        slip = new SlipView(this::go, new Help(() -> bench.sight().units()));
         plan = new PlanPane(e -> bench.say("The plan could not be painted: " + e.getMessage()));
         start = new StartPane(tasks);
         slipScroll = new ScrollPane(slip);
@@ -116,6 +119,7 @@ final class MainView extends StackPane {
         busy.setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
         StackPane middle = new StackPane(plan, busy);
         StackPane.setAlignment(busy, javafx.geometry.Pos.BOTTOM_CENTER);
+        readout.setId("readout");
         readout.getStyleClass().add("readout");
         readout.setMinWidth(0);
         readout.setMaxWidth(Double.MAX_VALUE);
@@ -164,7 +168,9 @@ final class MainView extends StackPane {
         work.setVisible(
                 (open || !bench.complaints().isEmpty() || !bench.busy().what().isEmpty()) && task == null);
         start.setVisible(!work.isVisible() && task == null);
-        start.show(tasks.recent());
+        if (start.isVisible()) {
+            start.show(tasks.recent());
+        }
         appearance.setText(sight.appearance().word());
         appearance.setAccessibleText("Appearance: " + sight.appearance().word());
         units.setText(sight.units() == Units.METRIC ? "mm" : "inch");
@@ -191,16 +197,26 @@ final class MainView extends StackPane {
         steps.show(
                 h.vessel().isEmpty() ? h.name() : h.vessel().split(",", -1)[0],
                 bench.face() + ", survey of " + Figures.date(h.surveyed()),
-                Steps.of(survey, bench.found().orElse(null), bench.freshness(), sight.units()),
+                Steps.of(
+                        survey,
+                        bench.found().orElse(null),
+                        bench.freshness() == Freshness.WORKING,
+                        bench.behind(),
+                        sight.units()),
                 sight.step());
         ScreenLook look = look();
         plan.show(
                 shown,
                 bench.face(),
-                sight.layers(),
-                look,
-                bench.region().map(r -> r.id()).orElse(""));
-        legend.show(sight.layers(), look, !survey.photos().isEmpty());
+                new PlanPainter.Showing(
+                        sight.layers(),
+                        look,
+                        Lettering.onScreen(
+                                sight.units().measure(), bench.behind().volumes()),
+                        bench.region().map(r -> r.id()).orElse("")));
+        legend.show(
+                sight.layers(), look, sight.units().measure(), !survey.photos().isEmpty());
+        point(pointedX, pointedY);
         showFaces(survey);
         PhotoDesk pinned = photos;
         Optional<Slip> photo = pinned == null ? Optional.empty() : pinned.slip();
@@ -268,8 +284,10 @@ final class MainView extends StackPane {
     }
 
     private void point(double xMm, double yMm) {
+        pointedX = xMm;
+        pointedY = yMm;
         readout.setText(bench.shown()
-                .map(a -> Readout.at(a, bench.face(), xMm, yMm, bench.sight().units()))
+                .map(a -> Readout.at(a, bench.face(), xMm, yMm, bench.sight().units(), bench.behind()))
                 .orElse(""));
     }
 
@@ -304,6 +322,11 @@ final class MainView extends StackPane {
     void focusFind() {
         find.requestFocus();
         find.selectAll();
+    }
+
+    /** Shows everything anew. */
+    void refresh() {
+        show();
     }
 
     /** Gives the whole window to a task, or back to the plan. */

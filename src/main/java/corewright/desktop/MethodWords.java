@@ -81,7 +81,7 @@ final class MethodWords {
 
     String advice(Region region) {
         if (behind) {
-            return "The advice is behind the readings; it follows in a moment.";
+            return "Advice follows when the calculation is through.";
         }
         return decision(region)
                 .map(d -> {

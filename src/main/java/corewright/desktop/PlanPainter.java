@@ -1,6 +1,8 @@
 package corewright.desktop;
 
 import corewright.assessment.Assessment;
+import corewright.drawing.Lettering;
+import corewright.drawing.Measure;
 import corewright.drawing.ScreenLayer;
 import corewright.drawing.ScreenLook;
 import corewright.drawing.ScreenMap;
@@ -19,24 +21,31 @@ import org.jspecify.annotations.Nullable;
  */
 final class PlanPainter implements AutoCloseable {
     /**
-     * What is to be painted.
+     * What of a plan is shown, and how.
      *
      * @param held id of the region held, empty for none
+     */
+    record Showing(Set<ScreenLayer> layers, ScreenLook look, Lettering lettering, String held) {
+        static final Showing NOTHING =
+                new Showing(Set.of(), ScreenLook.DAY, Lettering.onScreen(Measure.METRIC, false), "");
+
+        Showing {
+            layers = Set.copyOf(layers);
+        }
+    }
+
+    /**
+     * What is to be painted.
+     *
      * @param sharpness device pixels to one of the window
      */
-    record Wish(
-            Assessment assessment,
-            String face,
-            PlanCamera camera,
-            Set<ScreenLayer> layers,
-            ScreenLook look,
-            String held,
-            double sharpness) {
+    record Wish(Assessment assessment, String face, PlanCamera camera, Showing showing, double sharpness) {
         boolean liesAs(Wish other) {
             return assessment == other.assessment
                     && face.equals(other.face)
                     && camera.equals(other.camera)
-                    && layers.equals(other.layers);
+                    && showing.layers().equals(other.showing.layers())
+                    && showing.lettering().equals(other.showing.lettering());
         }
     }
 
@@ -109,7 +118,11 @@ final class PlanPainter implements AutoCloseable {
         return ScreenMap.layOut(
                 wish.assessment(),
                 new ScreenMap.Seen(
-                        wish.face(), wish.camera().box(), wish.camera().view(), wish.layers()));
+                        wish.face(),
+                        wish.camera().box(),
+                        wish.camera().view(),
+                        wish.showing().layers(),
+                        wish.showing().lettering()));
     }
 
     private static BufferedImage painted(ScreenMap placed, Wish wish) {
@@ -119,7 +132,7 @@ final class PlanPainter implements AutoCloseable {
                 BufferedImage.TYPE_INT_ARGB_PRE);
         Graphics2D g = image.createGraphics();
         g.scale(wish.sharpness(), wish.sharpness());
-        placed.paint(g, wish.look(), wish.held());
+        placed.paint(g, wish.showing().look(), wish.showing().held());
         g.dispose();
         return image;
     }

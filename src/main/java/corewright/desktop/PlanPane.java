@@ -1,12 +1,9 @@
 package corewright.desktop;
 
 import corewright.assessment.Assessment;
-import corewright.drawing.ScreenLayer;
-import corewright.drawing.ScreenLook;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.scene.AccessibleRole;
@@ -53,9 +50,7 @@ final class PlanPane extends Region {
     private @Nullable Hand hand;
     private @Nullable Assessment assessment;
     private String face = "";
-    private Set<ScreenLayer> layers = Set.of();
-    private ScreenLook look = ScreenLook.DAY;
-    private String held = "";
+    private PlanPainter.Showing showing = PlanPainter.Showing.NOTHING;
     private PlanCamera camera = new PlanCamera(new corewright.drawing.PlanView(20, 0, 0), 1, 1);
     private boolean fitted = true;
     private PlanPainter.@Nullable Picture picture;
@@ -92,13 +87,11 @@ final class PlanPane extends Region {
     }
 
     /** Shows this from now on; the plan keeps its place unless it is another face. */
-    void show(Assessment a, String faceName, Set<ScreenLayer> shown, ScreenLook inLook, String heldRegion) {
+    void show(Assessment a, String faceName, PlanPainter.Showing how) {
         boolean other = assessment == null || !faceName.equals(face) || !outlineAs(a, faceName);
         assessment = a;
         face = faceName;
-        layers = shown;
-        look = inLook;
-        held = heldRegion;
+        showing = how;
         setAccessibleText("Plan of " + faceName);
         if (other) {
             fit();
@@ -184,9 +177,7 @@ final class PlanPane extends Region {
         return picture != null
                 && picture.wish.camera().equals(camera)
                 && picture.wish.assessment() == assessment
-                && picture.wish.held().equals(held)
-                && picture.wish.layers().equals(layers)
-                && picture.wish.look().equals(look);
+                && picture.wish.showing().equals(showing);
     }
 
     /** How long the last picture took, milliseconds. */
@@ -198,7 +189,7 @@ final class PlanPane extends Region {
         draw();
         Assessment a = assessment;
         if (a != null && getWidth() >= LEAST_PX && getHeight() >= LEAST_PX) {
-            painter.paint(new PlanPainter.Wish(a, face, camera, layers, look, held, sharpness()));
+            painter.paint(new PlanPainter.Wish(a, face, camera, showing, sharpness()));
         }
     }
 
@@ -217,7 +208,7 @@ final class PlanPane extends Region {
 
     private void draw() {
         GraphicsContext g = canvas.getGraphicsContext2D();
-        g.setFill(fx(look.tone().ground()));
+        g.setFill(fx(showing.look().tone().ground()));
         g.fillRect(0, 0, canvas.getWidth(), canvas.getHeight());
         PlanPainter.Picture p = picture;
         if (p != null && image != null && p.wish.face().equals(face)) {

@@ -10,8 +10,20 @@ import corewright.drawing.PlaceNames;
 public final class Readout {
     private Readout() {}
 
-    /** One line for the foot of the plan; the place alone where nothing is known of it. */
-    public static String at(Assessment assessment, String face, double xMm, double yMm, Units units) {
+    /**
+     * One line for the foot of the plan; the place alone where nothing is known of it.
+     *
+     * @param behind whether the figures are those of before the last change, which the line then says
+     */
+    public static String at(Assessment assessment, String face, double xMm, double yMm, Units units, Behind behind) {
+        String line = at(assessment, face, xMm, yMm, units);
+        if (!behind.map()) {
+            return line;
+        }
+        return line.isEmpty() ? "The map is " + Behind.WORDS : line + "   (" + Behind.WORDS + ")";
+    }
+
+    private static String at(Assessment assessment, String face, double xMm, double yMm, Units units) {
         FaceDamage damage = assessment.damage().face(face);
         PlaceNames names = PlaceNames.of(damage.face());
         String name = names.at(xMm, yMm);

@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.prefs.BackingStoreException;
 import java.util.prefs.Preferences;
 
@@ -12,14 +13,16 @@ public final class Recent {
     private static final int KEPT = 6;
     private static final String KEY = "recent-";
 
-    private final Preferences store;
+    private final Supplier<Preferences> where;
 
-    public Recent(Preferences store) {
-        this.store = store;
+    /** @param where asked at the first use, for preferences are slow to set up */
+    public Recent(Supplier<Preferences> where) {
+        this.where = where;
     }
 
-    /** Those that are still there. */
-    public List<Path> list() {
+    /** Those that are still there; away from the window's thread, as it reads the disk. */
+    public synchronized List<Path> list() {
+        Preferences store = where.get();
         List<Path> paths = new ArrayList<>();
         for (int i = 0; i < KEPT; i++) {
             String path = store.get(KEY + i, "");
@@ -30,7 +33,8 @@ public final class Recent {
         return paths;
     }
 
-    public void opened(Path path) {
+    public synchronized void opened(Path path) {
+        Preferences store = where.get();
         List<Path> paths = new ArrayList<>(list());
         paths.remove(path.toAbsolutePath());
         paths.add(0, path.toAbsolutePath());

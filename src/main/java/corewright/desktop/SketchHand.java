@@ -59,7 +59,8 @@ final class SketchHand implements PlanPane.Hand, PlanPane.Overlay {
         name.setId("sketch-name");
         name.textProperty().addListener((o, before, now) -> sketch.name(now));
         TextField typed = new TextField();
-        typed.setPromptText("a point: aft, starboard");
+        typed.setPromptText(
+                "a point: aft, starboard, in " + bench.sight().units().depthUnit());
         typed.setId("sketch-point");
         typed.setOnAction(e -> {
             sketch.type(typed.getText(), bench.sight().units());

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param aside where it is, quiet, beside the title
  * @param sentence what it is
  * @param rangeTitle over the range and the facts
+ * @param before what of it is older than the last change, as a sentence; empty where nothing is
  * @param range null where there is none
  * @param methods empty where nothing is to be decided
  * @param advice one sentence or two, with the reasons
@@ -22,17 +23,36 @@ public record Slip(
         String rangeTitle,
         @Nullable Range range,
         List<Fact> facts,
-        Work work) {
+        Work work,
+        String before) {
     public Slip {
         facts = List.copyOf(facts);
+    }
+
+    /** All of it belongs to the survey as it is. */
+    public Slip(
+            String title,
+            String aside,
+            String sentence,
+            String rangeTitle,
+            @Nullable Range range,
+            List<Fact> facts,
+            Work work) {
+        this(title, aside, sentence, rangeTitle, range, facts, work, "");
+    }
+
+    /** The same with its age said. */
+    Slip dated(String sentenceOfAge) {
+        return new Slip(title, aside, sentence, rangeTitle, range, facts, work, sentenceOfAge);
     }
 
     /**
      * A figure with its range, on an axis from zero.
      *
      * @param unit of all three
+     * @param before it is of before the last change
      */
-    public record Range(double low, double middle, double high, String unit) {
+    public record Range(double low, double middle, double high, String unit, boolean before) {
         /** The axis ends on a round figure beyond the range. */
         public double axisEnd() {
             double target = Math.max(high * 1.15, 1e-6);
@@ -46,8 +66,16 @@ public record Slip(
         }
     }
 
-    /** A name and its figure. */
-    public record Fact(String name, String value) {}
+    /**
+     * A name and its figure.
+     *
+     * @param before it is of before the last change
+     */
+    public record Fact(String name, String value, boolean before) {
+        public Fact(String name, String value) {
+            this(name, value, false);
+        }
+    }
 
     /** How a method stands for a region. */
     public enum Standing {

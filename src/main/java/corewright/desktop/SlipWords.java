@@ -23,20 +23,20 @@ public final class SlipWords {
     private static final GeometryFactory POINTS = new GeometryFactory();
 
     /** A reading this near an edge still bears on the region: half a common grid of 75 to 150 mm. */
-    private static final double NEAR_MM = 50;
+    static final double NEAR_MM = 50;
 
     private final Assessment found;
     private final Units units;
-    private final boolean behind;
+    private final Behind behind;
 
-    private SlipWords(Assessment found, Units units, boolean behind) {
+    private SlipWords(Assessment found, Units units, Behind behind) {
         this.found = found;
         this.units = units;
         this.behind = behind;
     }
 
-    /** @param behind decisions belong to an earlier state of the readings, or are not there yet */
-    public static SlipWords of(Assessment found, Units units, boolean behind) {
+    /** @param behind which figures belong to an earlier state of the survey */
+    public static SlipWords of(Assessment found, Units units, Behind behind) {
         return new SlipWords(found, units, behind);
     }
 
@@ -48,24 +48,34 @@ public final class SlipWords {
         for (Condition c : List.of(Condition.WET, Condition.DELAMINATED, Condition.WET_DELAMINATED, Condition.VOID)) {
             double area = damage.areaMm2(c);
             if (area > 0) {
-                facts.add(new Slip.Fact(c.word(), units.area(area)));
+                facts.add(new Slip.Fact(c.word(), units.area(area), behind.map()));
             }
         }
         if (deck > 0) {
-            facts.add(new Slip.Fact("sound", units.area(damage.areaMm2(Condition.SOUND))));
+            facts.add(new Slip.Fact("sound", units.area(damage.areaMm2(Condition.SOUND)), behind.map()));
         }
         Readings own = found.survey().readings().on(name);
         facts.add(new Slip.Fact("rests on", restsOn(own)));
-        List<Slip.FindingLine> lines = FindingLines.of(found, name);
+        List<Slip.FindingLine> lines = FindingLines.of(found, name, units);
         Slip.Range range = damage.voidMm3().p90() > 0 ? volume(damage.voidMm3()) : null;
         return new Slip(
                 Character.toUpperCase(name.charAt(0)) + name.substring(1),
                 deck > 0 ? units.area(deck) : "",
                 summary(damage, deck),
-                range == null ? "How much" : "How much is missing",
+                range == null ? "How much" : missing(),
                 range,
                 facts,
-                new Slip.Work(List.of(), "", open(lines.size(), "open"), lines));
+                new Slip.Work(List.of(), "", open(lines.size(), "open"), lines),
+                age(range != null));
+    }
+
+    /** Which figures of a slip are older than the survey, and when new ones come. */
+    private String age(boolean litres) {
+        String volumes = units == Units.METRIC ? "Litres" : "Quarts";
+        String what = behind.map()
+                ? "Every figure here is"
+                : !behind.oldLater() ? "" : litres && behind.volumes() ? volumes + " and findings are" : "Findings are";
+        return what.isEmpty() ? "" : what + " " + Behind.WORDS + "; new ones follow when the calculation is through.";
     }
 
     private String summary(FaceDamage damage, double deck) {
@@ -86,24 +96,34 @@ public final class SlipWords {
         PlaceNames names = PlaceNames.of(found.survey().face(region.face()));
         boolean empty = region.voidMm3().p90() > 0 && region.condition().loose();
         List<Slip.FindingLine> lines = FindingLines.of(found, region);
-        MethodWords methods = new MethodWords(found, behind);
+        MethodWords methods = new MethodWords(found, !behind.whole());
         return new Slip(
                 region.id() + "  " + region.condition().word(),
                 names.over(region.likely()),
                 sentence(region),
-                empty ? "How much is missing" : "How much",
+                empty ? missing() : "How much",
                 empty ? volume(region.voidMm3()) : null,
                 facts(region, empty),
-                new Slip.Work(methods.keys(region), methods.advice(region), open(lines.size(), "here"), lines));
+                new Slip.Work(methods.keys(region), methods.advice(region), open(lines.size(), "here"), lines),
+                age(empty));
     }
 
-    private static String open(int n, String where) {
-        return n == 0 ? "Findings, none " + where : "Findings, " + n + " " + where;
+    private String missing() {
+        return "How much is missing" + (behind.volumes() ? ", " + Behind.WORDS : "");
+    }
+
+    private String open(int n, String where) {
+        String count = n == 0 ? "Findings, none " + where : "Findings, " + n + " " + where;
+        return behind.oldLater() ? count + ", old" : count;
     }
 
     private Slip.Range volume(Quantiles mm3) {
         return new Slip.Range(
-                units.volume(mm3.p10()), units.volume(mm3.p50()), units.volume(mm3.p90()), units.volumeUnit());
+                units.volume(mm3.p10()),
+                units.volume(mm3.p50()),
+                units.volume(mm3.p90()),
+                units.volumeUnit(),
+                behind.volumes());
     }
 
     /** What it is, before what it is called. */
@@ -139,13 +159,14 @@ public final class SlipWords {
 
     private List<Slip.Fact> facts(Region region, boolean empty) {
         List<Slip.Fact> facts = new ArrayList<>();
-        facts.add(new Slip.Fact("area, likely", units.area(region.likely().getArea())));
-        facts.add(new Slip.Fact("area, possible", units.area(region.possible().getArea())));
+        facts.add(new Slip.Fact("area, likely", units.area(region.likely().getArea()), behind.map()));
+        facts.add(new Slip.Fact("area, possible", units.area(region.possible().getArea()), behind.map()));
         Readings near = near(region);
         if (empty) {
             facts.add(new Slip.Fact(
                     "depth, mean and most",
-                    units.depthFigure(region.meanVoidDepthMm()) + " and " + units.depth(region.maxVoidDepthMm())));
+                    units.depthFigure(region.meanVoidDepthMm()) + " and " + units.depth(region.maxVoidDepthMm()),
+                    behind.map()));
         } else {
             OptionalDouble most =
                     near.moisture().stream().mapToDouble(Moisture::value).max();

@@ -26,18 +26,18 @@ public final class StepSlips {
 
     /** @param shown what the plan shows; @param held the region held, where the step speaks of regions */
     public static Slip of(Step step, Assessment shown, Workbench bench) {
-        boolean behind = bench.freshness() != Freshness.FRESH;
+        Behind behind = bench.behind();
         Units units = bench.sight().units();
         Optional<Region> held = bench.region();
         return switch (step) {
             case PLAN -> plan(shown.survey(), bench.face(), units);
-            case READINGS -> readings(shown, bench.face(), units);
+            case READINGS -> readings(shown, bench.face(), units, behind);
             case DAMAGE ->
                 held.map(r -> SlipWords.of(shown, units, behind).region(r))
                         .orElseGet(() -> SlipWords.of(shown, units, behind).face(bench.face()));
             case REPAIR ->
                 held.map(r -> SlipWords.of(shown, units, behind).region(r)).orElseGet(() -> repair(shown, behind));
-            case STIFFNESS -> stiffness(shown, bench.face(), behind);
+            case STIFFNESS -> stiffness(shown, bench.face(), units, behind);
             case PAPERS -> papers();
         };
     }
@@ -73,7 +73,7 @@ public final class StepSlips {
         }
     }
 
-    private static Slip readings(Assessment shown, String face, Units units) {
+    private static Slip readings(Assessment shown, String face, Units units, Behind behind) {
         Readings r = shown.survey().readings().on(face);
         List<Slip.Fact> facts = new ArrayList<>();
         facts.add(new Slip.Fact("moisture", String.valueOf(r.moisture().size())));
@@ -91,7 +91,7 @@ public final class StepSlips {
                     "surface, coldest and warmest",
                     units.temperature(celsius.getMin()) + " and " + units.temperature(celsius.getMax())));
         }
-        List<Slip.FindingLine> lines = FindingLines.of(shown, face);
+        List<Slip.FindingLine> lines = FindingLines.of(shown, face, units);
         return new Slip(
                 "Readings on " + face,
                 "",
@@ -99,12 +99,13 @@ public final class StepSlips {
                 "How many",
                 null,
                 facts,
-                new Slip.Work(List.of(), "", "Findings, " + lines.size() + " open", lines));
+                new Slip.Work(List.of(), "", "Findings, " + lines.size() + " open", lines),
+                behind.oldLater() ? "Findings are " + Behind.WORDS + "." : "");
     }
 
-    private static Slip repair(Assessment shown, boolean behind) {
+    private static Slip repair(Assessment shown, Behind behind) {
         List<Slip.FindingLine> lines = new ArrayList<>();
-        if (!behind) {
+        if (behind.whole()) {
             for (RegionDecision d : shown.decision().regions()) {
                 lines.add(decision(shown, d));
             }
@@ -112,8 +113,8 @@ public final class StepSlips {
         return new Slip(
                 "Repair",
                 "",
-                behind
-                        ? "The advice is behind the readings; it follows when the calculation is through."
+                !behind.whole()
+                        ? "Advice follows when the calculation is through."
                         : "What is advised for every region. It advises; an owner, a surveyor or a naval architect"
                                 + " decides.",
                 "",
@@ -139,23 +140,28 @@ public final class StepSlips {
                 d.region());
     }
 
-    private static Slip stiffness(Assessment shown, String face, boolean behind) {
+    private static Slip stiffness(Assessment shown, String face, Units units, Behind behind) {
         List<Slip.Fact> facts = new ArrayList<>();
         for (PanelStiffness p : shown.stiffness().of(face)) {
             facts.add(new Slip.Fact(
                     p.panel().name(),
-                    Figures.fixed(100 * p.in(State.AS_FOUND).ofAsBuilt().p50(), 0) + " of 100 as found"));
+                    Figures.fixed(100 * p.in(State.AS_FOUND).ofAsBuilt().p50(), 0) + " of 100 as found",
+                    behind.oldLater()));
         }
         return new Slip(
                 "Stiffness",
                 face,
-                (behind ? "These figures are behind the readings. " : "")
-                        + "One foot, 1 kN on 100 x 100 mm, at the softest place of each panel; 100 is the deck as built."
+                "One foot, " + units.foot() + ", at the softest place of each panel; 100 is the deck as built."
                         + " Whether that is enough is for a naval architect or surveyor.",
-                facts.isEmpty() ? "No panel is calculated." : "Panels",
+                !facts.isEmpty()
+                        ? "Panels"
+                        : behind.whole() ? "No panel is calculated." : "Panels follow when the calculation is through.",
                 null,
                 facts,
-                new Slip.Work(List.of(), "", "", List.of()));
+                new Slip.Work(List.of(), "", "", List.of()),
+                behind.oldLater() && !facts.isEmpty()
+                        ? "These figures are " + Behind.WORDS + "; new ones follow when the calculation is through."
+                        : "");
     }
 
     private static Slip papers() {

@@ -18,34 +18,40 @@ import org.locationtech.jts.geom.Geometry;
 public final class Steps {
     private Steps() {}
 
+    /** As it stands after a state; the slip says the whole of it, {@link Behind#WORDS}. */
+    private static final String BEFORE = ", old";
+
     /**
      * @param found null while nothing is calculated
-     * @param freshness whether what is found belongs to the survey as it stands
+     * @param working whether it is being calculated then
+     * @param behind which states are those of before the last change
      */
-    public static Map<Step, String> of(Survey survey, @Nullable Assessment found, Freshness freshness, Units units) {
+    public static Map<Step, String> of(
+            Survey survey, @Nullable Assessment found, boolean working, Behind behind, Units units) {
         Map<Step, String> words = new EnumMap<>(Step.class);
         words.put(Step.PLAN, plan(survey, units));
-        words.put(Step.READINGS, readings(survey, found));
-        if (found == null || freshness == Freshness.NONE) {
-            String wait = freshness == Freshness.WORKING ? "working" : missing(survey);
+        words.put(Step.READINGS, readings(survey, found, behind));
+        if (found == null) {
+            String wait = working ? "working" : missing(survey);
             words.put(Step.DAMAGE, wait);
             words.put(Step.REPAIR, wait);
             words.put(Step.STIFFNESS, wait);
         } else {
-            words.put(
-                    Step.DAMAGE,
-                    counted(found.damage().regions().size(), "region")
-                            + (freshness == Freshness.STALE ? ", behind" : ""));
-            String behind = freshness == Freshness.FRESH
-                    ? ""
-                    : freshness == Freshness.MAP_ONLY ? "to follow" : "behind the readings";
-            words.put(Step.REPAIR, behind.isEmpty() ? repair(found) : behind);
-            words.put(
-                    Step.STIFFNESS,
-                    behind.isEmpty() ? counted(found.stiffness().panels().size(), "panel") : behind);
+            String regions = counted(found.damage().regions().size(), "region");
+            words.put(Step.DAMAGE, regions + (behind.map() ? BEFORE : ""));
+            words.put(Step.REPAIR, later(repair(found, behind), behind));
+            words.put(Step.STIFFNESS, later(counted(found.stiffness().panels().size(), "panel"), behind));
         }
         words.put(Step.PAPERS, "not printed");
         return words;
+    }
+
+    private static String later(String state, Behind behind) {
+        return switch (behind.later()) {
+            case FRESH -> state;
+            case OF_BEFORE -> state + BEFORE;
+            case AWAITED -> "to follow";
+        };
     }
 
     private static String plan(Survey survey, Units units) {
@@ -60,12 +66,12 @@ public final class Steps {
         return (survey.faces().size() > 1 ? survey.faces().size() + " faces, " : "") + units.area(mm2);
     }
 
-    private static String readings(Survey survey, @Nullable Assessment found) {
+    private static String readings(Survey survey, @Nullable Assessment found, Behind behind) {
         int count = count(survey.readings());
         if (count == 0) {
             return "none yet";
         }
-        long doubted = found == null ? 0 : doubted(found);
+        long doubted = found == null || behind.oldLater() ? 0 : doubted(found);
         return Figures.fixed(count, 0) + (doubted > 0 ? ", " + doubted + " doubted" : "");
     }
 
@@ -84,12 +90,12 @@ public final class Steps {
                 .sum();
     }
 
-    private static String repair(Assessment found) {
+    private static String repair(Assessment found, Behind behind) {
         long open = found.decision().regions().stream()
                 .filter(d -> d.architect() || d.firstStep() != null)
                 .count();
         if (open > 0) {
-            return counted(open, "decision") + " open";
+            return behind.oldLater() ? open + " open" : counted(open, "decision") + " open";
         }
         return found.decision().regions().isEmpty() ? "nothing to do" : "decided";
     }

@@ -1,6 +1,6 @@
 package corewright.desktop;
 
-import corewright.drawing.Typeface;
+import corewright.drawing.FontFiles;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -13,8 +13,8 @@ final class Theme {
     private Theme() {}
 
     static void dress(Scene scene) {
-        for (Typeface face : Typeface.values()) {
-            try (InputStream in = face.stream()) {
+        for (String file : FontFiles.ALL) {
+            try (InputStream in = FontFiles.open(file)) {
                 Font.loadFont(in, 12);
             } catch (IOException e) {
                 throw new UncheckedIOException(e);

@@ -33,11 +33,13 @@ public final class Understanding {
     private final Insight insight;
     private final Quantiles voidMm3;
     private final Units units;
+    private final boolean oldVolumes;
 
-    private Understanding(Insight insight, Quantiles voidMm3, Units units) {
+    private Understanding(Insight insight, Quantiles voidMm3, Units units, boolean oldVolumes) {
         this.insight = insight;
         this.voidMm3 = voidMm3;
         this.units = units;
+        this.oldVolumes = oldVolumes;
     }
 
     /**
@@ -48,9 +50,12 @@ public final class Understanding {
     public record Panel(
             String title, String sentence, @Nullable Chart chart) {}
 
-    /** @param voidMm3 as the map states it for the face */
-    public static List<Panel> of(Insight insight, Quantiles voidMm3, Units units) {
-        Understanding u = new Understanding(insight, voidMm3, units);
+    /**
+     * @param voidMm3 as the map states it for the face
+     * @param oldVolumes volumes are those of before the last change
+     */
+    public static List<Panel> of(Insight insight, Quantiles voidMm3, Units units, boolean oldVolumes) {
+        Understanding u = new Understanding(insight, voidMm3, units, oldVolumes);
         return List.of(u.variogram(), u.foretold(), u.reliability(), u.volume());
     }
 
@@ -201,7 +206,7 @@ public final class Understanding {
     }
 
     private Panel volume() {
-        String title = "How much empty space";
+        String title = "How much empty space" + (oldVolumes ? ", " + Behind.WORDS : "");
         List<Double> draws = insight.voidMm3().stream()
                 .map(units::volume)
                 .sorted(Comparator.naturalOrder())
@@ -211,7 +216,8 @@ public final class Understanding {
                 units.volume(voidMm3.p10()),
                 units.volume(voidMm3.p50()),
                 units.volume(voidMm3.p90()),
-                units.volumeUnit());
+                units.volumeUnit(),
+                false);
         if (count == 0 || range.high() < 0.005) {
             return new Panel(title, "No empty space worth naming is likely under this face.", null);
         }

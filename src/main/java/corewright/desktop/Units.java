@@ -1,19 +1,29 @@
 package corewright.desktop;
 
 import corewright.drawing.Figures;
+import corewright.drawing.Measure;
 
-/** How quantities are shown; what is stored does not change. Factors: NIST SP 811 (2008), appendix B.8. */
+/** How quantities are shown; what is stored does not change. */
 public enum Units {
-    METRIC,
-    US;
+    METRIC(Measure.METRIC),
+    US(Measure.US);
 
-    private static final double MM_PER_INCH = 25.4;
-    private static final double MM2_PER_FOOT2 = 92_903.04;
-    private static final double MM3_PER_QUART = 946_352.946;
+    private static final int FLUID_OUNCES_PER_QUART = 32;
+
+    private final Measure measure;
+
+    Units(Measure measure) {
+        this.measure = measure;
+    }
+
+    /** As the plan's own words use them. */
+    public Measure measure() {
+        return measure;
+    }
 
     /** An area, 0.17 m² or 1.8 ft². */
     public String area(double mm2) {
-        return this == METRIC ? Figures.area(mm2) : Figures.fixed(mm2 / MM2_PER_FOOT2, 1) + " ft²";
+        return measure.area(mm2);
     }
 
     /** A depth or thickness, 5.2 mm or 0.20 in. */
@@ -23,21 +33,21 @@ public enum Units {
 
     /** The figure of {@link #depth} alone. */
     public String depthFigure(double mm) {
-        return this == METRIC ? Figures.fixed(mm, 1) : Figures.fixed(mm / MM_PER_INCH, 2);
+        return measure.depthFigure(mm);
     }
 
     public String depthUnit() {
-        return this == METRIC ? "mm" : "in";
+        return measure.depthUnit();
     }
 
     /** A length on deck, 300 mm or 11.8 in. */
     public String length(double mm) {
-        return this == METRIC ? Figures.atMost(mm, 0) + " mm" : Figures.fixed(mm / MM_PER_INCH, 1) + " in";
+        return this == METRIC ? Figures.atMost(mm, 0) + " mm" : Figures.fixed(mm / Measure.MM_PER_INCH, 1) + " in";
     }
 
     /** A distance on deck as a bare number, in metres or feet. */
     public double deck(double mm) {
-        return mm / (this == METRIC ? 1000 : 12 * MM_PER_INCH);
+        return mm / (this == METRIC ? 1000 : 12 * Measure.MM_PER_INCH);
     }
 
     /** How far a place lies from the datum: 2.25 m or 7.38 ft. */
@@ -51,21 +61,40 @@ public enum Units {
 
     /** Millimetres of what a person typed in these units. */
     public double mm(double typed) {
-        return this == METRIC ? typed : typed * MM_PER_INCH;
+        return this == METRIC ? typed : typed * Measure.MM_PER_INCH;
     }
 
     /** What a person would type for millimetres. */
     public double typed(double mm) {
-        return this == METRIC ? mm : mm / MM_PER_INCH;
+        return this == METRIC ? mm : mm / Measure.MM_PER_INCH;
     }
 
     /** An empty space, in litres or US quarts, as a bare number. */
     public double volume(double mm3) {
-        return mm3 / (this == METRIC ? 1e6 : MM3_PER_QUART);
+        return measure.volume(mm3);
     }
 
     public String volumeUnit() {
         return this == METRIC ? "litres" : "US quarts";
+    }
+
+    /** A little volume, 30 ml or 1.0 fl oz. */
+    public String dash(double mm3) {
+        return this == METRIC
+                ? Figures.fixed(mm3 / 1000, 0) + " ml"
+                : Figures.fixed(measure.volume(mm3) * FLUID_OUNCES_PER_QUART, 1) + " fl oz";
+    }
+
+    /** A little area, 120 cm² or 19 in². */
+    public String patch(double mm2) {
+        return this == METRIC
+                ? Figures.fixed(mm2 / 100, 0) + " cm²"
+                : Figures.fixed(mm2 / (Measure.MM_PER_INCH * Measure.MM_PER_INCH), 0) + " in²";
+    }
+
+    /** The load of one foot; 1 kN is 224.8 lbf (NIST SP 811, appendix B.8), 100 mm are 3.94 in. */
+    public String foot() {
+        return this == METRIC ? "1 kN on 100 x 100 mm" : "225 lbf on 3.9 x 3.9 in";
     }
 
     public String temperature(double celsius) {

@@ -1,15 +1,9 @@
 package corewright.desktop;
 
 import corewright.assessment.Assessment;
-import corewright.assessment.Assessor;
-import corewright.assessment.Progress;
-import corewright.damage.Damage;
-import corewright.damage.Fitted;
 import corewright.damage.Parameters;
 import corewright.damage.Region;
-import corewright.intake.Intake;
 import corewright.intake.RefusedException;
-import corewright.intake.SurveyCheck;
 import corewright.survey.Edit;
 import corewright.survey.Finding;
 import corewright.survey.Spot;
@@ -20,7 +14,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -31,48 +24,53 @@ import org.jspecify.annotations.Nullable;
  * thread may call it.
  */
 public final class Workbench {
-    /** Nobody has typed for this long: the chain is calculated anew. */
-    private static final long IDLE_MS = 1200;
-
     private final Jobs jobs;
-    private final Chain chain;
+    private final Conclusions conclusions;
     private final List<Runnable> listeners = new ArrayList<>();
     private final List<Consumer<Spot>> goers = new ArrayList<>();
     private final Sight sight = new Sight(this::tell);
     private final Bare.Shown shown = new Bare.Shown();
     private Deeds deeds = new Deeds();
-    private @Nullable Survey assessed;
     private @Nullable EditLog log;
-    private @Nullable Assessment found;
-    private Freshness freshness = Freshness.NONE;
     private List<Complaints.Line> complaints = List.of();
     private String face = "";
     private String region = "";
     private String message = "";
-    private Busy busy = Busy.NOT;
-    private Jobs.@Nullable Job calculation;
-    private Jobs.@Nullable Job pause;
-    private volatile int generation;
-    private boolean held;
-    private Parameters parameters = Parameters.NONE;
+    private Busy opening = Busy.NOT;
+    private Jobs.Job reading = () -> {};
 
     public Workbench(Jobs jobs, Chain chain) {
         this.jobs = jobs;
-        this.chain = chain;
+        this.conclusions = new Conclusions(jobs, chain, new Told());
+    }
+
+    /** Hears what is concluded. */
+    private final class Told implements Conclusions.Told {
+        @Override
+        public void changed() {
+            if (region().isEmpty()) {
+                region = "";
+            }
+            tell();
+        }
+
+        @Override
+        public void complain(List<Complaints.Line> lines) {
+            complaints = lines;
+        }
+
+        @Override
+        public void say(String sentence) {
+            message = sentence;
+        }
     }
 
     /** Opens what {@code source} gives; what was open stays where it is refused. */
     public void open(String what, Callable<EditLog> source) {
-        busy = new Busy("Reading " + what, 0.01);
+        reading.cancel();
+        opening = new Busy("Reading " + what, 0.01);
         tell();
-        calculation = replace(calculation, jobs.run(source, this::opened, e -> refused(what, e)));
-    }
-
-    private static Jobs.Job replace(Jobs.@Nullable Job before, Jobs.Job now) {
-        if (before != null) {
-            before.cancel();
-        }
-        return now;
+        reading = jobs.run(source, this::opened, e -> refused(what, e));
     }
 
     private void opened(EditLog opened) {
@@ -81,19 +79,17 @@ public final class Workbench {
         }
         log = opened;
         deeds = new Deeds();
-        found = null;
-        parameters = Parameters.NONE;
         complaints = List.of();
         region = "";
         face = opened.survey().faces().get(0).name();
         message = opened.whyReadOnly();
-        busy = Busy.NOT;
+        opening = Busy.NOT;
+        conclusions.startOver(opened);
         sight.go(Steps.count(opened.survey().readings()) == 0 ? Step.PLAN : Step.DAMAGE);
-        calculate();
     }
 
     private void refused(String what, Exception e) {
-        busy = Busy.NOT;
+        opening = Busy.NOT;
         if (e instanceof RefusedException refused) {
             complaints = Complaints.of(refused);
             message = what + " cannot be used as it is: " + Steps.counted(complaints.size(), "complaint") + ".";
@@ -111,131 +107,20 @@ public final class Workbench {
             log.close();
         }
         log = null;
-        found = null;
-        freshness = Freshness.NONE;
-        tell();
+        conclusions.startOver(null);
     }
 
     /** Has everything calculated from the survey as it is. */
     public void calculate() {
-        EditLog open = log;
-        if (open == null) {
-            return;
-        }
-        Survey survey = open.survey();
-        int mine = ++generation;
-        if (found == null) {
-            freshness = Freshness.WORKING;
-        }
-        if (Steps.count(survey.readings()) == 0) {
-            freshness = Freshness.NONE;
-            found = null;
-            busy = Busy.NOT;
-            tell();
-            return;
-        }
-        busy = new Busy("Calculating", 0.01);
-        tell();
-        calculation = replace(
-                calculation,
-                jobs.run(
-                        () -> {
-                            Intake intake = SurveyCheck.check(survey, open.importNotes());
-                            Progress progress = new Telling(mine, survey, intake);
-                            return chain.assess(intake.survey(), intake.findings(), progress);
-                        },
-                        a -> calculated(mine, survey, a),
-                        e -> notCalculated(mine, e)));
+        conclusions.calculate();
     }
 
-    /** Tells the window how far the chain is, and stops it when nobody waits for it any more. */
-    private final class Telling implements Progress {
-        private final int mine;
-        private final Survey survey;
-        private final Intake intake;
-
-        Telling(int mine, Survey survey, Intake intake) {
-            this.mine = mine;
-            this.survey = survey;
-            this.intake = intake;
-        }
-
-        @Override
-        public void begin(String stage, double fraction) {
-            if (mine != generation || Thread.currentThread().isInterrupted()) {
-                throw new CancellationException();
-            }
-            jobs.onWindow(() -> progress(mine, stage, fraction));
-        }
-
-        @Override
-        public void mapped(Fitted fitted) {
-            Assessment early = Assessor.mapped(intake.survey(), intake.findings(), fitted.map());
-            jobs.onWindow(() -> {
-                if (mine == generation) {
-                    parameters = fitted.parameters();
-                }
-                calculated(mine, survey, early, Freshness.MAP_ONLY);
-            });
-        }
-    }
-
-    private void progress(int of, String stage, double fraction) {
-        if (of == generation && !busy.what().isEmpty()) {
-            busy = new Busy("Calculating " + stage, fraction);
-            tell();
-        }
-    }
-
-    private void calculated(int of, Survey survey, Assessment assessment) {
-        if (of == generation) {
-            busy = Busy.NOT;
-            calculated(of, survey, assessment, Freshness.FRESH);
-        }
-    }
-
-    private void calculated(int of, Survey survey, Assessment assessment, Freshness how) {
-        if (of != generation || log == null) {
-            return;
-        }
-        found = assessment;
-        assessed = survey;
-        complaints = List.of();
-        freshness = survey == log.survey() ? how : Freshness.STALE;
-        if (region().isEmpty()) {
-            region = "";
-        }
-        tell();
-    }
-
-    private void notCalculated(int of, Exception e) {
-        if (of != generation) {
-            return;
-        }
-        busy = Busy.NOT;
-        freshness = found == null ? Freshness.NONE : Freshness.STALE;
-        if (e instanceof RefusedException refused) {
-            complaints = Complaints.of(refused);
-            message = "Nothing can be calculated until this is mended.";
-        } else if (!(e instanceof CancellationException)) {
-            message = Complaints.sentence(e);
-        }
-        tell();
-    }
-
-    /** Stops what is being calculated; what was found before stays. */
+    /** Stops what is being read or calculated; what was found before stays. */
     public void stop() {
-        generation++;
-        if (calculation != null) {
-            calculation.cancel();
-        }
-        if (pause != null) {
-            pause.cancel();
-        }
-        calculation = null;
-        busy = Busy.NOT;
-        freshness = found == null ? Freshness.NONE : Freshness.STALE;
-        tell();
+        reading.cancel();
+        reading = () -> {};
+        opening = Busy.NOT;
+        conclusions.stop();
     }
 
     /**
@@ -318,56 +203,18 @@ public final class Workbench {
 
     /** While somebody reads point after point nothing is calculated; when that is over, everything is. */
     public void hold(boolean on) {
-        held = on;
-        if (!on && freshness != Freshness.FRESH) {
-            calculate();
-        }
+        conclusions.hold(on);
     }
 
     /** The survey is another one: the map follows, the rest when nobody has typed for a while. */
     private void changed(String words) {
         message = words;
-        generation++;
-        if (calculation != null) {
-            calculation.cancel();
-        }
-        busy = Busy.NOT;
-        EditLog open = Objects.requireNonNull(log);
-        Survey now = open.survey();
+        Survey now = Objects.requireNonNull(log).survey();
         if (now.faces().stream().noneMatch(f -> f.name().equals(face))) {
             face = now.faces().get(0).name();
             region = "";
         }
-        Assessment before = found;
-        if (freshness == Freshness.FRESH && Bare.onlyPhotographs(assessed, now)) {
-            assessed = now;
-            tell();
-            return;
-        }
-        freshness = before == null ? Freshness.NONE : Freshness.STALE;
-        if (held) {
-            tell();
-            return;
-        }
-        if (before == null) {
-            calculate();
-            return;
-        }
-        int mine = generation;
-        tell();
-        Parameters frozen = parameters;
-        calculation = jobs.run(
-                () -> Damage.follow(now, frozen),
-                fitted -> {
-                    if (mine == generation) {
-                        parameters = fitted.parameters();
-                        found = Bare.followed(before, now, fitted.map());
-                        freshness = Freshness.MAP_ONLY;
-                        tell();
-                    }
-                },
-                e -> tell()); // the whole chain comes in a moment all the same
-        pause = replace(pause, jobs.later(IDLE_MS, this::calculate));
+        conclusions.changed();
     }
 
     public void select(String id) {
@@ -378,7 +225,7 @@ public final class Workbench {
 
     /** The next region in order, or the one before. */
     public void selectNext(int by) {
-        Assessment a = found;
+        Assessment a = found().orElse(null);
         if (a == null || a.damage().regions().isEmpty()) {
             return;
         }
@@ -436,12 +283,12 @@ public final class Workbench {
     }
 
     public Optional<Assessment> found() {
-        return Optional.ofNullable(found);
+        return conclusions.found();
     }
 
     /** What the plan shows: what is found with the readings as they are, or the bare plan. */
     public Optional<Assessment> shown() {
-        return survey().map(s -> shown.of(s, found, log == null ? List.of() : log.importNotes()));
+        return survey().map(s -> shown.of(s, found().orElse(null), log == null ? List.of() : log.importNotes()));
     }
 
     /** The region held, where there is one of that name. */
@@ -456,7 +303,7 @@ public final class Workbench {
 
     /** What was fitted last. */
     Parameters parameters() {
-        return parameters;
+        return conclusions.parameters();
     }
 
     /** Who works away from the window's thread. */
@@ -465,7 +312,12 @@ public final class Workbench {
     }
 
     public Freshness freshness() {
-        return freshness;
+        return conclusions.freshness();
+    }
+
+    /** Which figures are those of before the last change. */
+    public Behind behind() {
+        return conclusions.behind();
     }
 
     public List<Complaints.Line> complaints() {
@@ -481,7 +333,7 @@ public final class Workbench {
     }
 
     public Busy busy() {
-        return busy;
+        return opening.what().isEmpty() ? conclusions.busy() : opening;
     }
 
     /** How it is looked at. */

@@ -11,7 +11,8 @@ import java.util.Set;
  * @param box paper that map and labels may use, millimetres
  * @param scale survey millimetres to one of paper; {@link #LARGEST} takes the largest standard scale that fits
  */
-public record MapSpec(Assessment assessment, String face, Box box, double scale, Set<Layer> layers, Wording wording) {
+public record MapSpec(
+        Assessment assessment, String face, Box box, double scale, Set<Layer> layers, Lettering lettering) {
     /** Let the painter choose among 1 : 5, 10, 20, 25, 50 and 100. */
     public static final double LARGEST = 0;
 
@@ -27,6 +28,19 @@ public record MapSpec(Assessment assessment, String face, Box box, double scale,
         layers = Set.copyOf(layers);
     }
 
+    /** On paper. */
+    public MapSpec(Assessment assessment, String face, Box box, double scale, Set<Layer> layers, Wording wording) {
+        this(assessment, face, box, scale, layers, Lettering.onPaper(wording));
+    }
+
+    public Wording wording() {
+        return lettering.wording();
+    }
+
+    Measure measure() {
+        return lettering.measure();
+    }
+
     boolean shows(Layer layer) {
         return layers.contains(layer);
     }
@@ -36,6 +50,6 @@ public record MapSpec(Assessment assessment, String face, Box box, double scale,
     }
 
     MapSpec at(double otherScale) {
-        return new MapSpec(assessment, face, box, otherScale, layers, wording);
+        return new MapSpec(assessment, face, box, otherScale, layers, lettering);
     }
 }

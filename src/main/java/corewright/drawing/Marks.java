@@ -66,7 +66,7 @@ record Marks(List<Mark> fittings, List<Mark> probes, List<HoleMark> holes, List<
         }
         for (Probe p : readings.probes()) {
             Point2D at = view.at(p.spot());
-            marks.add(new ProbeMark(at.getX(), at.getY(), Figures.fixed(p.voidDepthMm(), 1)));
+            marks.add(new ProbeMark(at.getX(), at.getY(), spec.measure().depthFigure(p.voidDepthMm())));
         }
         for (Plug p : readings.plugs()) {
             Point2D at = view.at(p.spot());

@@ -2,6 +2,7 @@ package corewright.drawing;
 
 import corewright.damage.Condition;
 import corewright.damage.FaceDamage;
+import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import corewright.decision.Decision;
 import corewright.decision.Method;
@@ -46,7 +47,7 @@ final class RegionWords {
 
     /** What must be said where paper is short: the head, and the area or what comes before any work. */
     List<String> brief(Region region) {
-        String area = Figures.area(region.likely().getArea());
+        String area = spec.measure().area(region.likely().getArea());
         String head = full(region).get(0);
         if (!spec.shows(Layer.METHODS)) {
             return List.of(head, area);
@@ -59,26 +60,26 @@ final class RegionWords {
     }
 
     private List<String> trade(Region region) {
-        String area = Figures.area(region.likely().getArea());
+        Measure in = spec.measure();
+        String area = in.area(region.likely().getArea());
         if (region.condition() == Condition.VOID) {
             double possible = region.possible().getArea();
-            String more =
-                    possible > 1.05 * region.likely().getArea() ? ", possibly " + Figures.fixed(possible / 1e6, 2) : "";
-            String litres = Figures.litres(region.voidMm3().p50())
-                    + " L ("
-                    + Figures.litres(region.voidMm3().p10())
-                    + " to "
-                    + Figures.litres(region.voidMm3().p90())
-                    + ")";
-            String depth = "depth "
-                    + Figures.fixed(region.meanVoidDepthMm(), 1)
-                    + " mm on average, "
-                    + Figures.fixed(region.maxVoidDepthMm(), 1)
-                    + " at most";
-            return List.of(head(region), area + more + " · " + litres, depth);
+            String more = possible > 1.05 * region.likely().getArea() ? ", possibly " + in.areaFigure(possible) : "";
+            String depth = "depth " + in.depthFigure(region.meanVoidDepthMm()) + " " + in.depthUnit() + " on average, "
+                    + in.depthFigure(region.maxVoidDepthMm()) + " at most";
+            return List.of(head(region), area + more + " · " + volume(region.voidMm3()), depth);
         }
         String address = address(region);
         return List.of(head(region), address.isEmpty() ? area : area + ", " + address);
+    }
+
+    /** "0.88 L (0.65 to 1.15)". */
+    private String volume(Quantiles mm3) {
+        Measure in = spec.measure();
+        String middle = in.volumeFigure(mm3.p50()) + " " + in.volumeSign();
+        return spec.lettering().oldVolumes()
+                ? middle + ", old"
+                : middle + " (" + in.volumeFigure(mm3.p10()) + " to " + in.volumeFigure(mm3.p90()) + ")";
     }
 
     private String head(Region region) {

@@ -55,7 +55,7 @@ public final class ScreenMap {
      * @param box the window's plan in paper millimetres
      * @param view where the plan lies in it
      */
-    public record Seen(String face, Box box, PlanView view, Set<ScreenLayer> layers) {
+    public record Seen(String face, Box box, PlanView view, Set<ScreenLayer> layers, Lettering lettering) {
         public Seen {
             layers = Set.copyOf(layers);
         }
@@ -98,7 +98,7 @@ public final class ScreenMap {
                 seen.box(),
                 seen.view().scale(),
                 paper,
-                MapSpec.Wording.TRADE);
+                seen.lettering());
         return new ScreenMap(MapLayout.seen(spec, seen.view()), seen);
     }
 

@@ -20,7 +20,7 @@ public final class ScreenSwatch {
     private ScreenSwatch() {}
 
     /** Paints on a graphics whose unit is one pixel. */
-    public static void paint(Graphics2D pixels, ScreenLayer layer, ScreenLook look) {
+    public static void paint(Graphics2D pixels, ScreenLayer layer, ScreenLook look, Measure measure) {
         Graphics2D g = (Graphics2D) pixels.create();
         g.scale(K, K);
         Paper paper = new Paper(g, look.tone());
@@ -40,7 +40,7 @@ public final class ScreenSwatch {
                 new ReadingMark(W / 4, H / 2, "", false, 1, ReadingMark.Trust.TAKEN).paint(paper);
                 new ReadingMark(3 * W / 4, H / 2, "", false, 2, ReadingMark.Trust.TAKEN).paint(paper);
             }
-            case PROBES -> new ProbeMark(1.5, H / 2 + 0.6, "7.4").paint(paper);
+            case PROBES -> new ProbeMark(1.5, H / 2 + 0.6, measure == Measure.METRIC ? "7.4" : "0.3").paint(paper);
             case NEXT -> new TagMark(0.6, H / 2, "?1", true).paint(paper);
             case STRUCTURE -> {
                 paper.line(Pen.SUPPORT, 0.1, H / 2, W, H / 2);

@@ -31,7 +31,7 @@ final class SheetMarks {
     static List<Mark> at(MapSpec spec, PlanView view, double x, double y) {
         var face = spec.damage().face();
         RampMark ramp = new RampMark(x, y, face.tiltDeg(), face.uphillDeg());
-        ScaleBar bar = new ScaleBar(ramp.box().right() + GAP, y - 3.2, view.scale());
+        ScaleBar bar = new ScaleBar(ramp.box().right() + GAP, y - 3.2, view.scale(), spec.measure());
         return List.of(ramp, bar);
     }
 }

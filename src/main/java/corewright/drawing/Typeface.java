@@ -41,7 +41,7 @@ public enum Typeface {
 
     /** The TrueType file, for embedding; the caller closes it. */
     public InputStream stream() {
-        return open(file);
+        return FontFiles.open(file);
     }
 
     /** File name of the resource, beside this class under {@code fonts}. */
@@ -73,14 +73,6 @@ public enum Typeface {
         return measure;
     }
 
-    private static InputStream open(String file) {
-        InputStream in = Typeface.class.getResourceAsStream("fonts/" + file);
-        if (in == null) {
-            throw new IllegalStateException("bundled font is missing: " + file);
-        }
-        return in;
-    }
-
     /**
      * The weight attribute selects nothing (the file is the weight) but makes SVG writers name it; the glyphs drawn are the
      * same, pixel for pixel.
@@ -92,7 +84,7 @@ public enum Typeface {
                     case 700 -> TextAttribute.WEIGHT_BOLD;
                     default -> TextAttribute.WEIGHT_REGULAR;
                 };
-        try (InputStream in = open(file)) {
+        try (InputStream in = FontFiles.open(file)) {
             return Font.createFont(Font.TRUETYPE_FONT, in).deriveFont(Map.of(TextAttribute.WEIGHT, awtWeight));
         } catch (IOException e) {
             throw new UncheckedIOException("bundled font cannot be read: " + file, e);

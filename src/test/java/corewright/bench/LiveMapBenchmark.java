@@ -7,6 +7,8 @@ import corewright.damage.Fitted;
 import corewright.damage.Parameters;
 import corewright.desktop.NewSurvey;
 import corewright.drawing.Box;
+import corewright.drawing.Lettering;
+import corewright.drawing.Measure;
 import corewright.drawing.ScreenLayer;
 import corewright.drawing.ScreenLook;
 import corewright.drawing.ScreenMap;
@@ -106,7 +108,12 @@ public final class LiveMapBenchmark {
                 EnumSet.of(ScreenLayer.MOISTURE, ScreenLayer.STANDARD_ERROR, ScreenLayer.VOID_DEPTH));
         ScreenMap map = ScreenMap.layOut(
                 Assessor.mapped(survey, List.of(), fitted.map()),
-                new ScreenMap.Seen("deck", box, ScreenMap.fitting(survey.face("deck"), box), layers));
+                new ScreenMap.Seen(
+                        "deck",
+                        box,
+                        ScreenMap.fitting(survey.face("deck"), box),
+                        layers,
+                        Lettering.onScreen(Measure.METRIC, false)));
         BufferedImage image = new BufferedImage(1044, 740, BufferedImage.TYPE_INT_ARGB_PRE);
         Graphics2D g = image.createGraphics();
         map.paint(g, ScreenLook.DAY, "");

@@ -41,6 +41,11 @@ class DesktopPicturesTest {
                     "the pictures of the readings", () -> window.desk.view().inTask());
             window.write(TO.resolve("desktop-understand.png"));
             OpenWindow.doFx(() -> window.desk.view().task(null));
+            OpenWindow.doFx(window.desk::setUp);
+            window.shown("#setup-notes", javafx.scene.control.TextArea.class, a -> true);
+            window.write(TO.resolve("desktop-setup.png"));
+            OpenWindow.doFx(() -> window.desk.view().task(null));
+            OpenWindow.doFx(() -> window.desk.bench().hold(false));
             OpenWindow.doFx(() -> {
                 window.desk.bench().sight().appear(Appearance.NIGHT);
                 window.desk.bench().select("R3");

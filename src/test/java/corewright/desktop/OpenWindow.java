@@ -45,7 +45,7 @@ final class OpenWindow implements AutoCloseable {
             throw new IllegalStateException(e);
         }
         desk = onFx(() -> {
-            Desk made = new Desk(new Workbench(jobs, chain), new NoChooser(chosen), new Recent(preferences));
+            Desk made = new Desk(new Workbench(jobs, chain), new NoChooser(chosen), new Recent(() -> preferences));
             stage.setScene(made.scene());
             stage.setWidth(1440);
             stage.setHeight(900);
@@ -123,7 +123,9 @@ final class OpenWindow implements AutoCloseable {
     /** Until everything is calculated and the plan is painted. */
     void waitUntilCalculated() {
         waitFor("the calculation", () -> desk.bench().freshness() == Freshness.FRESH);
-        waitFor("the plan", () -> desk.view().plan().settled());
+        waitFor(
+                "the plan and its legend",
+                () -> desk.view().plan().settled() && desk.view().legend().settled());
     }
 
     BufferedImage picture() {

@@ -34,7 +34,7 @@ class UnderstandingTest {
         List<Double> draws =
                 IntStream.rangeClosed(1, 100).mapToObj(i -> i * 10_000.0).toList();
         return Understanding.of(
-                new Insight(water, NONE, draws), new Quantiles(100_000, 500_000, 900_000), Units.METRIC);
+                new Insight(water, NONE, draws), new Quantiles(100_000, 500_000, 900_000), Units.METRIC, false);
     }
 
     @Test
@@ -80,7 +80,7 @@ class UnderstandingTest {
     @Test
     void tooFewReadingsSaySo() {
         List<Understanding.Panel> panels =
-                Understanding.of(new Insight(NONE, NONE, List.of()), Quantiles.ZERO, Units.METRIC);
+                Understanding.of(new Insight(NONE, NONE, List.of()), Quantiles.ZERO, Units.METRIC, false);
 
         assertThat(panels).hasSize(4).allSatisfy(p -> {
             assertThat(p.chart()).isNull();

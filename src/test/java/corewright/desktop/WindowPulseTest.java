@@ -41,7 +41,7 @@ class WindowPulseTest {
                 Files.copy(file, folder.resolve(file.getFileName()));
             }
         }
-        WarmUp.begin(); // as the program does
+        WarmUp.begin(null); // as the program does
         try (OpenWindow window = new OpenWindow(MapChain::assess, Optional.empty())) {
             Thread beats = beats();
             work(window, folder, "first time: ");

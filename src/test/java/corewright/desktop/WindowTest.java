@@ -3,13 +3,16 @@ package corewright.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.SurveyFolders;
+import corewright.survey.Edit;
 import corewright.survey.Moisture;
+import corewright.survey.Part;
 import corewright.survey.Readings;
 import corewright.survey.Survey;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -17,13 +20,23 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TableCell;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Real windows without a screen, used by a hand on mouse and keys. */
 class WindowTest {
     private static OpenWindow on(Path folder, Optional<Path> chosen) {
-        OpenWindow window = new OpenWindow(MapChain::assess, chosen);
+        return on(folder, chosen, MapChain::assess);
+    }
+
+    /** Nothing is calculated: for what a window does without it, in no time. */
+    private static OpenWindow bare(Path folder) {
+        return on(folder, Optional.empty(), (survey, findings, progress) -> Bare.of(survey, findings));
+    }
+
+    private static OpenWindow on(Path folder, Optional<Path> chosen, Chain chain) {
+        OpenWindow window = new OpenWindow(chain, chosen);
         OpenWindow.doFx(() -> window.desk.open(SurveyFolders.minimal(folder).path()));
         window.waitUntilCalculated();
         return window;
@@ -128,9 +141,79 @@ class WindowTest {
         }
     }
 
+    private static void overwrite(OpenWindow window, String field, String text) {
+        window.hand.doubleClickOn(window.shown(field, TextField.class, f -> true));
+        window.shown(field, TextField.class, TextField::isFocused);
+        window.hand.write(text).type(KeyCode.ENTER);
+    }
+
+    private static @Nullable Double dry(OpenWindow window) {
+        return survey(window).meters().get(0).dry();
+    }
+
+    @Test
+    void aMeterIsSetAndABadValueIsSaid(@TempDir Path folder) {
+        try (OpenWindow window = bare(folder)) {
+            double before = Objects.requireNonNull(dry(window));
+            window.click("#step-readings");
+            window.click("#setup");
+            overwrite(window, "#meter-0-dry", "99");
+            window.shown("#setup-problem", Label.class, l -> l.getText().startsWith("Dry is below wet: 99 "));
+            assertThat(dry(window)).isEqualTo(before);
+
+            overwrite(window, "#meter-0-dry", "9");
+            window.waitFor("the dry reading", () -> Double.valueOf(9).equals(dry(window)));
+            window.waitFor("no complaint", () -> ((Label) window.desk.view().lookup("#setup-problem"))
+                    .getText()
+                    .isEmpty());
+            window.hand.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+            window.waitFor("undo", () -> Double.valueOf(before).equals(dry(window)));
+            window.shown("#meter-0-dry", TextField.class, f -> Double.parseDouble(f.getText()) == before);
+
+            window.click("#setup-leave");
+            window.waitUntilCalculated();
+        }
+    }
+
+    @Test
+    void afterAChangeTheSlipSaysWhatIsOfBeforeUntilItIsFresh(@TempDir Path folder) {
+        try (OpenWindow window = bare(folder)) {
+            OpenWindow.doFx(() -> window.desk.bench().hold(true));
+            OpenWindow.doFx(() -> window.desk.bench().edit("reading", s -> {
+                Moisture first = s.readings().moisture().get(0);
+                return Edit.remove(s, Part.MOISTURE, first);
+            }));
+            window.shown("#slip-before", Label.class, l -> l.getText().contains(Behind.WORDS));
+            window.shown("#readout", Label.class, l -> l.getText().contains(Behind.WORDS));
+
+            OpenWindow.doFx(() -> window.desk.bench().hold(false));
+            window.waitUntilCalculated();
+            window.waitFor("a slip that is fresh", () -> window.desk.view().lookup("#slip-before") == null);
+        }
+    }
+
+    @Test
+    void theWalkSpeaksInFeetAndWhatIsStoredStays(@TempDir Path folder) {
+        try (OpenWindow window = bare(folder)) {
+            Survey before = survey(window);
+            window.click("#units");
+            window.shown("#units", Button.class, b -> b.getText().equals("inch"));
+            window.waitFor("the plan", () -> window.desk.view().plan().settled());
+            window.click("#step-readings");
+            window.click("#walk");
+            window.click("#start-walk");
+            window.shown("#walk-measured", Label.class, l -> l.getText().contains(" ft aft"));
+            window.click("#leave-walk");
+            window.waitFor("the plan again", () -> !window.desk.view().inTask());
+
+            assertThat(survey(window)).isEqualTo(before);
+            window.waitUntilCalculated();
+        }
+    }
+
     @Test
     void everyControlHasAName(@TempDir Path folder) {
-        try (OpenWindow window = on(folder, Optional.empty())) {
+        try (OpenWindow window = bare(folder)) {
             List<String> nameless = OpenWindow.onFx(() -> window.desk.view().lookupAll(".button")).stream()
                     .filter(Button.class::isInstance)
                     .map(Button.class::cast)

@@ -41,8 +41,8 @@ class WorkbenchTest {
         open(folder);
 
         assertThat(bench.freshness()).as(bench.message()).isEqualTo(Freshness.FRESH);
-        Map<Step, String> words =
-                Steps.of(bench.survey().orElseThrow(), bench.found().orElseThrow(), bench.freshness(), Units.METRIC);
+        Map<Step, String> words = Steps.of(
+                bench.survey().orElseThrow(), bench.found().orElseThrow(), false, bench.behind(), Units.METRIC);
         assertThat(words.get(Step.PLAN)).isEqualTo("0.54 m²");
         assertThat(words.get(Step.READINGS)).startsWith("51");
         assertThat(words.get(Step.DAMAGE)).endsWith(" regions");
@@ -75,12 +75,11 @@ class WorkbenchTest {
         Assessment following = bench.found().orElseThrow();
         assertThat(bench.freshness()).isEqualTo(Freshness.MAP_ONLY);
         assertThat(following.damage()).isNotEqualTo(before);
-        assertThat(Steps.of(following.survey(), following, bench.freshness(), Units.METRIC)
-                        .get(Step.REPAIR))
-                .isEqualTo("to follow");
+        assertThat(bench.behind()).isEqualTo(new Behind(false, true, Behind.Later.OF_BEFORE));
 
         List.copyOf(jobs.later).forEach(Runnable::run);
         assertThat(bench.freshness()).isEqualTo(Freshness.FRESH);
+        assertThat(bench.behind()).isEqualTo(Behind.NOTHING);
         bench.close();
     }
 
@@ -118,6 +117,7 @@ class WorkbenchTest {
         bench.hold(true);
         makeOneWet();
         assertThat(bench.freshness()).isEqualTo(Freshness.STALE);
+        assertThat(bench.behind()).isEqualTo(Behind.EVERYTHING);
         bench.hold(false);
 
         assertThat(bench.freshness()).isEqualTo(Freshness.FRESH);
@@ -143,7 +143,7 @@ class WorkbenchTest {
         Assessment found = whole.found().orElseThrow();
         assertThat(whole.freshness()).as(whole.message()).isEqualTo(Freshness.FRESH);
         found.damage().regions().forEach(r -> {
-            Slip slip = SlipWords.of(found, Units.METRIC, false).region(r);
+            Slip slip = SlipWords.of(found, Units.METRIC, Behind.NOTHING).region(r);
             assertThat(slip.title()).isEqualTo(r.id() + "  " + r.condition().word());
             assertThat(slip.sentence()).startsWith("The ").endsWith(".");
             assertThat(slip.facts()).hasSizeBetween(3, 4);
@@ -162,10 +162,10 @@ class WorkbenchTest {
     @Test
     void aMeterReadingIsNeverGivenAPercentSign(@TempDir Path folder) {
         open(folder);
-        String words = Readout.at(bench.found().orElseThrow(), "foredeck", 700, 300, Units.METRIC);
+        String words = Readout.at(bench.found().orElseThrow(), "foredeck", 700, 300, Units.METRIC, Behind.NOTHING);
 
         assertThat(words).contains("moisture index ").contains(" ± ").doesNotContain("%");
-        assertThat(Readout.at(bench.found().orElseThrow(), "foredeck", 700, 300, Units.US))
+        assertThat(Readout.at(bench.found().orElseThrow(), "foredeck", 700, 300, Units.US, Behind.NOTHING))
                 .endsWith(" in");
         bench.close();
     }

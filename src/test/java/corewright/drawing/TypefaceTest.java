@@ -45,6 +45,11 @@ class TypefaceTest {
     }
 
     @Test
+    void everyBundledFileIsATypeface() {
+        assertThat(Arrays.stream(Typeface.values()).map(Typeface::file)).containsExactlyElementsOf(FontFiles.ALL);
+    }
+
+    @Test
     void svgNamesFamilyAndWeight() throws IOException {
         var document = GenericDOMImplementation.getDOMImplementation()
                 .createDocument("http://www.w3.org/2000/svg", "svg", null);

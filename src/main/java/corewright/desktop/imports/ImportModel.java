@@ -1,5 +1,6 @@
 package corewright.desktop.imports;
 
+import corewright.desktop.Units;
 import corewright.drawing.Figures;
 import corewright.intake.CsvImport;
 import corewright.intake.CsvImport.Choice;
@@ -27,6 +28,7 @@ public final class ImportModel {
     private final String file;
     private final String text;
     private final Survey survey;
+    private final Units units;
     private char separator;
     private List<Line> lines;
     private Choice choice;
@@ -39,19 +41,23 @@ public final class ImportModel {
      */
     public record PreviewLine(Line line, boolean header, String problem) {}
 
-    private ImportModel(String file, String text, Survey survey) throws IOException {
+    private ImportModel(String file, String text, Survey survey, Units units) throws IOException {
         this.file = file;
         this.text = text;
         this.survey = survey;
+        this.units = units;
         separator = CsvImport.separator(text);
         lines = CsvImport.lines(file, text, separator);
         choice = CsvImport.guess(file, lines, separator, survey);
         result = CsvImport.read(file, lines, choice, survey);
     }
 
-    /** @throws IOException where the file is no text that could be a table */
-    public static ImportModel of(Path path, Survey survey) throws IOException {
-        return new ImportModel(String.valueOf(path.getFileName()), CsvImport.text(path), survey);
+    /**
+     * @param units in which the effect is said; what the file's own figures are in is a choice
+     * @throws IOException where the file is no text that could be a table
+     */
+    public static ImportModel of(Path path, Survey survey, Units units) throws IOException {
+        return new ImportModel(String.valueOf(path.getFileName()), CsvImport.text(path), survey, units);
     }
 
     // --- choices -----------------------------------------------------------------------------------------------------
@@ -221,8 +227,8 @@ public final class ImportModel {
         String rest = bad() == 0
                 ? ""
                 : " " + bad() + (bad() == 1 ? " row" : " rows") + " cannot be read and can be mended here.";
-        return good() + " " + kind + " from " + metres(x.getMin()) + " to " + metres(x.getMax()) + " m aft and "
-                + metres(y.getMin()) + " to " + metres(y.getMax()) + " m to starboard" + values() + "." + rest;
+        return good() + " " + kind + " from " + length(x.getMin()) + " to " + units.place(x.getMax()) + " aft and "
+                + length(y.getMin()) + " to " + units.place(y.getMax()) + " to starboard" + values() + "." + rest;
     }
 
     private String values() {
@@ -234,8 +240,8 @@ public final class ImportModel {
                 : ", values " + Figures.atMost(v.getMin(), 1) + " to " + Figures.atMost(v.getMax(), 1);
     }
 
-    private static String metres(double mm) {
-        return Figures.fixed(mm / 1000, 2);
+    private String length(double mm) {
+        return Figures.fixed(units.deck(mm), 2);
     }
 
     /** The readings that can be read. */

@@ -19,11 +19,14 @@ public final class GridPoints {
     /** A meter's foot does not fit nearer to an edge; the common ones are some 40 mm across. */
     private static final double EDGE_MM = 20;
 
+    static final double LEAST_MM = 10;
+    static final double MOST_MM = 5000;
+
     private GridPoints() {}
 
     public static List<Spot> over(Face face, double spacingMm) {
-        if (!(spacingMm >= 10 && spacingMm <= 5000)) {
-            throw new IllegalArgumentException("a spacing of 10 to 5000 mm, not " + spacingMm);
+        if (!sensible(spacingMm)) {
+            throw new IllegalArgumentException("not a sensible spacing: " + spacingMm);
         }
         Geometry core = core(face);
         Envelope box = face.outline().getEnvelopeInternal();
@@ -40,6 +43,10 @@ public final class GridPoints {
             }
         }
         return points;
+    }
+
+    static boolean sensible(double spacingMm) {
+        return spacingMm >= LEAST_MM && spacingMm <= MOST_MM;
     }
 
     private static List<Spot> row(Face face, Geometry core, Envelope box, double x, double spacingMm) {

@@ -1,5 +1,6 @@
 package corewright.desktop.walk;
 
+import corewright.desktop.Units;
 import corewright.drawing.Figures;
 import corewright.drawing.PlaceNames;
 import corewright.survey.Edit;
@@ -47,6 +48,7 @@ public final class GridWalk {
     private final Face face;
     private final Meter meter;
     private final double spacingMm;
+    private final Units units;
     private final Edits edits;
     private final PlaceNames names;
     private final List<Spot> points;
@@ -57,17 +59,25 @@ public final class GridWalk {
     private boolean again;
     private String message = "";
 
-    /** @param meter name of the meter in hand */
-    public GridWalk(Survey survey, String face, String meter, double spacingMm, Edits edits) {
+    /**
+     * @param meter name of the meter in hand
+     * @param units in which places and distances are said
+     */
+    public GridWalk(Survey survey, String face, String meter, double spacingMm, Units units, Edits edits) {
         this.face = survey.face(face);
         this.meter = survey.meter(meter);
         this.spacingMm = spacingMm;
+        this.units = units;
         this.edits = edits;
         names = PlaceNames.of(this.face);
+        if (!GridPoints.sensible(spacingMm)) {
+            throw new IllegalArgumentException("a spacing of " + units.length(GridPoints.LEAST_MM) + " to "
+                    + units.length(GridPoints.MOST_MM) + ", not " + units.length(spacingMm));
+        }
         points = GridPoints.over(this.face, spacingMm);
         if (points.isEmpty()) {
-            throw new IllegalArgumentException("no point of a grid of " + Figures.atMost(spacingMm, 0) + " mm lies on "
-                    + face + "; choose a smaller spacing");
+            throw new IllegalArgumentException("no point of a grid of " + units.length(spacingMm) + " lies on " + face
+                    + "; choose a smaller spacing");
         }
         points.forEach(p -> noted.add(WalkEdits.noted(survey, p, meter)));
         at = firstOpen();
@@ -223,7 +233,7 @@ public final class GridWalk {
 
     /** "2.25 m aft, 0.60 m to starboard". */
     public String measured() {
-        return names.measured(spot().xMm(), spot().yMm());
+        return names.measured(spot().xMm(), spot().yMm(), units::place);
     }
 
     /** "last, one step outboard: 19, dull", or nothing at the first point. */
@@ -266,7 +276,7 @@ public final class GridWalk {
     /** "Walk the grid", then where and how far. */
     public String progress() {
         long read = noted.stream().filter(n -> !n.open()).count();
-        return face.name() + ", " + Figures.atMost(spacingMm, 0) + " mm. " + read + " of " + points.size() + " read.";
+        return face.name() + ", " + units.length(spacingMm) + ". " + read + " of " + points.size() + " read.";
     }
 
     /** A value far from its neighbours, or out of the scale, as a fact and what to do; empty where nothing is odd. */

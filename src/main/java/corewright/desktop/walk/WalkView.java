@@ -99,6 +99,7 @@ public final class WalkView extends HBox {
     private HBox where() {
         place.getStyleClass().add("walk-place");
         place.setId("walk-place");
+        measured.setId("walk-measured");
         measured.getStyleClass().add("walk-measured");
         last.getStyleClass().add("walk-last");
         value.getStyleClass().add("walk-value");

@@ -3,6 +3,7 @@ package corewright.desktop.imports;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.SurveyFolders;
+import corewright.desktop.Units;
 import corewright.intake.CsvImport.Unit;
 import corewright.intake.CsvImport.What;
 import corewright.intake.SurveyFolder;
@@ -20,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 class ImportModelTest {
     private static ImportModel of(Path folder, String name, String text) throws IOException {
         Survey survey = SurveyFolder.read(SurveyFolders.minimal(folder).path()).survey();
-        return ImportModel.of(Files.writeString(folder.resolve(name), text), survey);
+        return ImportModel.of(Files.writeString(folder.resolve(name), text), survey, Units.METRIC);
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import corewright.SurveyFolders;
 import corewright.desktop.MemoryLog;
+import corewright.desktop.Units;
 import corewright.intake.SurveyFolder;
 import corewright.survey.Edit;
 import corewright.survey.Moisture;
@@ -41,13 +42,23 @@ class GridWalkTest {
     }
 
     private GridWalk walk(double spacingMm) {
-        return new GridWalk(log.survey(), "foredeck", "A", spacingMm, (deed, change) -> {
+        return new GridWalk(log.survey(), "foredeck", "A", spacingMm, Units.METRIC, (deed, change) -> {
             Edit edit = change.apply(log.survey());
             if (edit != null) {
                 log.append(edit);
                 deeds.add(deed);
             }
         });
+    }
+
+    @Test
+    void placesAndDistancesAreSaidInTheScreensUnits() {
+        GridWalk walk = new GridWalk(log.survey(), "foredeck", "A", 304.8, Units.US, (deed, change) -> {});
+
+        assertThat(walk.measured()).isEqualTo("1.00 ft aft, 1.00 ft to starboard");
+        assertThat(walk.progress()).startsWith("foredeck, 12.0 in. 0 of ");
+        assertThatThrownBy(() -> new GridWalk(log.survey(), "foredeck", "A", 2, Units.US, (deed, change) -> {}))
+                .hasMessage("a spacing of 0.4 in to 196.9 in, not 0.1 in");
     }
 
     private static void type(GridWalk walk, String value) {

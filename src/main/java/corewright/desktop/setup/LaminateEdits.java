@@ -1,0 +1,143 @@
+package corewright.desktop.setup;
+
+import corewright.desktop.Units;
+import corewright.survey.Edit;
+import corewright.survey.Face;
+import corewright.survey.Feature;
+import corewright.survey.Laminate;
+import corewright.survey.Part;
+import corewright.survey.Survey;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The values of a lay-up: as shown, and as an edit of what is typed. */
+final class LaminateEdits {
+    private static final String MEASURED = "measured here";
+    private static final String PAPERS = "from papers";
+
+    /** Beyond any sandwich deck: thicker is a slip of the finger. */
+    private static final double MOST_SKIN_MM = 60;
+
+    private static final double MOST_CORE_MM = 300;
+
+    /** Thinner than any skin or core, and above zero. */
+    private static final double LEAST_MM = 0.05;
+
+    /** Kept to a millionth of a millimetre, so that 0.75 in are 19.05 mm. */
+    private static final double MILLIONTHS = 1e6;
+
+    private LaminateEdits() {}
+
+    static SetupModel.Row row(Survey survey, Laminate l, Units units) {
+        return new SetupModel.Row(
+                l.name(),
+                List.of(
+                        SetupModel.Value.typed(SetupModel.Field.NAME, l.name()),
+                        SetupModel.Value.typed(SetupModel.Field.OUTER, SetupModel.thickness(l.outerSkinMm(), units)),
+                        SetupModel.Value.typed(SetupModel.Field.CORE_MM, SetupModel.thickness(l.coreMm(), units)),
+                        SetupModel.Value.typed(SetupModel.Field.INNER, SetupModel.thickness(l.innerSkinMm(), units)),
+                        new SetupModel.Value(
+                                SetupModel.Field.SKIN,
+                                l.skin(),
+                                survey.materials().skins().keySet().stream()
+                                        .sorted()
+                                        .toList()),
+                        new SetupModel.Value(
+                                SetupModel.Field.CORE,
+                                l.core(),
+                                survey.materials().cores().keySet().stream()
+                                        .sorted()
+                                        .toList()),
+                        new SetupModel.Value(
+                                SetupModel.Field.MEASURED,
+                                l.measured() ? MEASURED : PAPERS,
+                                List.of(MEASURED, PAPERS))));
+    }
+
+    /** The lay-up with one value as typed. */
+    static Laminate changed(Survey survey, Laminate l, SetupModel.Field field, String text, Units units) throws Typed {
+        return switch (field) {
+            case NAME -> named(l, Typed.name("lay-up", text, others(survey, l)));
+            case OUTER -> thick(l, mm("The outer skin", text, MOST_SKIN_MM, units), l.coreMm(), l.innerSkinMm());
+            case CORE_MM -> thick(l, l.outerSkinMm(), mm("The core", text, MOST_CORE_MM, units), l.innerSkinMm());
+            case INNER -> thick(l, l.outerSkinMm(), l.coreMm(), mm("The inner skin", text, MOST_SKIN_MM, units));
+            case SKIN -> of(l, text, l.core(), l.measured());
+            case CORE -> of(l, l.skin(), text, l.measured());
+            case MEASURED -> of(l, l.skin(), l.core(), text.equals(MEASURED));
+            default -> throw new IllegalArgumentException("a lay-up has no " + field);
+        };
+    }
+
+    private static List<String> others(Survey survey, Laminate l) {
+        return survey.laminates().stream()
+                .map(Laminate::name)
+                .filter(n -> !n.equals(l.name()))
+                .toList();
+    }
+
+    private static double mm(String what, String text, double mostMm, Units units) throws Typed {
+        double least = units.typed(LEAST_MM);
+        String example = SetupModel.thickness(mostMm > MOST_SKIN_MM ? 12.7 : 3.2, units);
+        String expected = "a thickness above 0 and up to " + SetupModel.thickness(mostMm, units) + " "
+                + units.depthUnit() + ", such as " + example;
+        double mm = units.mm(Typed.number(what, text, least, units.typed(mostMm) * (1 + 1e-9), expected));
+        return Math.rint(mm * MILLIONTHS) / MILLIONTHS;
+    }
+
+    private static Laminate named(Laminate l, String name) {
+        return new Laminate(name, l.outerSkinMm(), l.coreMm(), l.innerSkinMm(), l.skin(), l.core(), l.measured());
+    }
+
+    private static Laminate thick(Laminate l, double outer, double core, double inner) {
+        return new Laminate(l.name(), outer, core, inner, l.skin(), l.core(), l.measured());
+    }
+
+    private static Laminate of(Laminate l, String skin, String core, boolean measured) {
+        return new Laminate(l.name(), l.outerSkinMm(), l.coreMm(), l.innerSkinMm(), skin, core, measured);
+    }
+
+    /** Exchanges the lay-up; faces and laminate areas go by its name. */
+    static Edit edit(Survey survey, Laminate before, Laminate now) {
+        List<Edit> edits = new ArrayList<>();
+        edits.add(Edit.replace(survey, Part.LAMINATES, before, now));
+        if (!before.name().equals(now.name())) {
+            for (Face face : survey.faces()) {
+                Face renamed = with(face, before.name(), now.name());
+                if (!renamed.equals(face)) {
+                    edits.add(Edit.replace(survey, Part.FACES, face, renamed));
+                }
+            }
+        }
+        return edits.size() == 1 ? edits.get(0) : new Edit.Together(edits);
+    }
+
+    private static Face with(Face f, String before, String now) {
+        List<Feature> features = f.features().stream()
+                .map(feature -> feature instanceof Feature.LaminateArea a
+                                && a.laminate().equals(before)
+                        ? new Feature.LaminateArea(a.origin(), a.name(), a.geometry(), now)
+                        : feature)
+                .toList();
+        String own = f.laminate().equals(before) ? now : f.laminate();
+        return new Face(f.name(), f.tiltDeg(), f.uphillDeg(), f.outline(), f.edge(), own, features);
+    }
+
+    /** One more, like the last. */
+    static Laminate fresh(Survey survey) {
+        List<String> taken = survey.laminates().stream().map(Laminate::name).toList();
+        Laminate last = survey.laminates().get(survey.laminates().size() - 1);
+        return of(named(last, SetupModel.freeName("lay-up", taken)), last.skin(), last.core(), false);
+    }
+
+    /** Takes a lay-up away that nothing is made of. */
+    static Edit remove(Survey survey, Laminate l) throws Typed {
+        for (Face face : survey.faces()) {
+            boolean area = face.all(Feature.LaminateArea.class).stream()
+                    .anyMatch(a -> a.laminate().equals(l.name()));
+            if (area || face.laminate().equals(l.name())) {
+                throw new Typed("Lay-up " + l.name() + " stays: " + face.name() + " is made of it.");
+            }
+        }
+        return Edit.remove(survey, Part.LAMINATES, l);
+    }
+}

@@ -1,0 +1,240 @@
+package corewright.desktop.setup;
+
+import corewright.desktop.Units;
+import corewright.drawing.Figures;
+import corewright.survey.Edit;
+import corewright.survey.Heading;
+import corewright.survey.Laminate;
+import corewright.survey.Meter;
+import corewright.survey.Part;
+import corewright.survey.Survey;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/** Meters, lay-ups and notes of the survey that is open, as words; knows no window. */
+public final class SetupModel {
+    /** Where changes go. */
+    public interface Edits {
+        /** @param deed as undo will name it */
+        void edit(String deed, Function<Survey, @Nullable Edit> change);
+    }
+
+    /** What can be changed of a meter or a lay-up. */
+    public enum Field {
+        NAME("name"),
+        KIND("kind"),
+        FULL_SCALE("end of scale"),
+        DRY("dry reading"),
+        WET("wet reading"),
+        OUTER("outer skin"),
+        CORE_MM("core"),
+        INNER("inner skin"),
+        SKIN("skin material"),
+        CORE("core material"),
+        MEASURED("thicknesses");
+
+        private final String word;
+
+        Field(String word) {
+            this.word = word;
+        }
+
+        /** As the column's head says it. */
+        public String word() {
+            return word;
+        }
+
+        boolean thickness() {
+            return this == OUTER || this == CORE_MM || this == INNER;
+        }
+    }
+
+    /**
+     * One value.
+     *
+     * @param options to choose from; empty where it is typed
+     */
+    public record Value(Field field, String text, List<String> options) {
+        public Value {
+            options = List.copyOf(options);
+        }
+
+        static Value typed(Field field, String text) {
+            return new Value(field, text, List.of());
+        }
+    }
+
+    /** One meter or one lay-up. */
+    public record Row(String name, List<Value> values) {
+        public Row {
+            values = List.copyOf(values);
+        }
+    }
+
+    private final Supplier<Survey> survey;
+    private final Units units;
+    private final Edits edits;
+    private String problem = "";
+
+    /** @param survey as it is at the time */
+    public SetupModel(Supplier<Survey> survey, Units units, Edits edits) {
+        this.survey = survey;
+        this.units = units;
+        this.edits = edits;
+    }
+
+    public List<Row> meters() {
+        return survey.get().meters().stream().map(MeterEdits::row).toList();
+    }
+
+    public List<Row> laminates() {
+        Survey now = survey.get();
+        return now.laminates().stream()
+                .map(l -> LaminateEdits.row(now, l, units))
+                .toList();
+    }
+
+    /** Head of a column, with the unit of thicknesses. */
+    public String head(Field field) {
+        return field.word() + (field.thickness() ? ", " + units.depthUnit() : "");
+    }
+
+    /** Why the last change was not made; empty where it was. */
+    public String problem() {
+        return problem;
+    }
+
+    /** Sets one value of the meter of that name; says whether it will do. */
+    public boolean meter(String name, Field field, String text) {
+        return attempt(field.word() + " of meter " + name, s -> {
+            Meter before = meter(s, name);
+            if (before == null) {
+                return null;
+            }
+            Meter now = MeterEdits.changed(s, before, field, text);
+            return now.equals(before) ? null : MeterEdits.edit(s, before, now);
+        });
+    }
+
+    /** Null where it was renamed or taken away a moment ago. */
+    private static @Nullable Meter meter(Survey survey, String name) {
+        return survey.meters().stream()
+                .filter(m -> m.name().equals(name))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static @Nullable Laminate laminate(Survey survey, String name) {
+        return survey.laminates().stream()
+                .filter(l -> l.name().equals(name))
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** Sets one value of the lay-up of that name; says whether it will do. */
+    public boolean laminate(String name, Field field, String text) {
+        return attempt(field.word() + " of lay-up " + name, s -> {
+            Laminate before = laminate(s, name);
+            if (before == null) {
+                return null;
+            }
+            boolean same = field.thickness()
+                    && LaminateEdits.row(s, before, units).values().contains(Value.typed(field, text.strip()));
+            Laminate now = same ? before : LaminateEdits.changed(s, before, field, text, units);
+            return now.equals(before) ? null : LaminateEdits.edit(s, before, now);
+        });
+    }
+
+    public boolean addMeter() {
+        return attempt("another meter", s -> Edit.add(s, Part.METERS, MeterEdits.fresh(s)));
+    }
+
+    public boolean addLaminate() {
+        return attempt("another lay-up", s -> Edit.add(s, Part.LAMINATES, LaminateEdits.fresh(s)));
+    }
+
+    public boolean removeMeter(String name) {
+        return attempt("taking meter " + name + " away", s -> {
+            Meter meter = meter(s, name);
+            return meter == null ? null : MeterEdits.remove(s, meter);
+        });
+    }
+
+    public boolean removeLaminate(String name) {
+        return attempt("taking lay-up " + name + " away", s -> {
+            Laminate laminate = laminate(s, name);
+            return laminate == null ? null : LaminateEdits.remove(s, laminate);
+        });
+    }
+
+    /** What a reader should know of meters, weather and deck. */
+    public String notes() {
+        return survey.get().heading().notes();
+    }
+
+    public boolean notes(String text) {
+        return attempt("notes", s -> {
+            Heading h = s.heading();
+            return h.notes().equals(text.strip())
+                    ? null
+                    : Edit.put(
+                            Part.HEADING,
+                            new Heading(
+                                    h.name(),
+                                    h.surveyed(),
+                                    h.vessel(),
+                                    h.client(),
+                                    h.surveyor(),
+                                    h.weather(),
+                                    h.daysAshore(),
+                                    text.strip()));
+        });
+    }
+
+    private interface Change {
+        @Nullable
+        Edit of(Survey survey) throws Typed;
+    }
+
+    /** Checked against the survey as it is, then made from the survey as it is when its turn comes. */
+    private boolean attempt(String deed, Change change) {
+        try {
+            if (change.of(survey.get()) != null) {
+                edits.edit(deed, s -> made(change, s));
+            }
+            problem = "";
+            return true;
+        } catch (Typed e) {
+            problem = String.valueOf(e.getMessage());
+            return false;
+        }
+    }
+
+    private static @Nullable Edit made(Change change, Survey survey) {
+        try {
+            return change.of(survey);
+        } catch (Typed e) {
+            throw new IllegalStateException(e.getMessage(), e);
+        }
+    }
+
+    /** At most three decimals, and no separators, so that what is shown can be typed. */
+    static String plain(double value) {
+        return Figures.atMost(value, 3).replaceAll("[^0-9.]", "");
+    }
+
+    /** A thickness as typed: 12.5 mm or 0.492 in. */
+    static String thickness(double mm, Units units) {
+        return plain(units.typed(mm));
+    }
+
+    static String freeName(String kind, List<String> taken) {
+        int n = taken.size() + 1;
+        while (taken.contains(kind + " " + n)) {
+            n++;
+        }
+        return kind + " " + n;
+    }
+}
