@@ -5,15 +5,20 @@ import corewright.damage.Region;
 import corewright.decision.Method;
 import corewright.decision.RegionDecision;
 import corewright.drawing.Figures;
+import corewright.sandwich.FootLoadMap;
 import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
 
 /** The four methods for a region: what each gives back, which is advised, which is not offered and why. */
 final class MethodWords {
+    private static final GeometryFactory FACTORY = new GeometryFactory();
+
     private final Assessment found;
     private final boolean behind;
 
@@ -58,7 +63,7 @@ final class MethodWords {
         };
     }
 
-    /** Stiffness of its panel when all that can be treated so is, 100 as built. */
+    /** Stiffness under a foot at the region's softest place when all that can be treated so is, 100 as built. */
     private String gives(Region region, Method method) {
         State state =
                 switch (method) {
@@ -67,7 +72,7 @@ final class MethodWords {
                     case RECORE -> State.AFTER_RECORE;
                 };
         return panel(region)
-                .map(p -> Figures.fixed(100 * p.in(state).ofAsBuilt().p50(), 0) + " of 100 stiff")
+                .map(p -> Figures.fixed(100 * ofAsBuilt(p, state, softest(p, region)), 0) + " of 100 stiff")
                 .orElse("");
     }
 
@@ -75,8 +80,28 @@ final class MethodWords {
     private Optional<PanelStiffness> panel(Region region) {
         return found.stiffness().of(region.face()).stream()
                 .filter(p -> p.panel().area().intersects(region.likely()))
+                .filter(p -> !p.in(State.AS_BUILT).feet().places().isEmpty())
                 .max(Comparator.comparingDouble(
                         p -> p.panel().area().intersection(region.likely()).getArea()));
+    }
+
+    /** The foot's place over the region that lost most; the nearest place where none lies over it. */
+    private static FootLoadMap.Place softest(PanelStiffness panel, Region region) {
+        Comparator<FootLoadMap.Place> byDistance = Comparator.comparingDouble(
+                p -> region.likely().distance(FACTORY.createPoint(new Coordinate(p.x(), p.y()))));
+        Comparator<FootLoadMap.Place> byLoss = Comparator.comparingDouble(p -> ofAsBuilt(panel, State.AS_FOUND, p));
+        return panel.in(State.AS_BUILT).feet().places().stream()
+                .min(byDistance.thenComparing(byLoss))
+                .orElseThrow();
+    }
+
+    /** As built over the state's deflection there; the panel's own figure where the state has no foot there. */
+    private static double ofAsBuilt(PanelStiffness panel, State state, FootLoadMap.Place asBuilt) {
+        return panel.in(state).feet().places().stream()
+                .filter(p -> p.x() == asBuilt.x() && p.y() == asBuilt.y())
+                .mapToDouble(p -> asBuilt.deflectionMm() / p.deflectionMm())
+                .findFirst()
+                .orElse(panel.in(state).ofAsBuilt().p50());
     }
 
     String advice(Region region) {
