@@ -28,9 +28,12 @@ final class Day {
         double freeS = 0;
         for (InjectionPlan plan : plans) {
             double startS = freeS;
+            List<String> said = new ArrayList<>();
             for (InjectionPlan before : placed) {
                 if (touch(regions.get(before.region()), regions.get(plan.region()))) {
                     startS = Math.max(startS, risenS(before, settings));
+                    said.add(plan.region() + " opens into " + before.region() + ", which is filled before: tap it again"
+                            + " before drilling, and leave out a hole at which that mix shows.");
                 }
             }
             List<Batch> moved = new ArrayList<>();
@@ -38,7 +41,7 @@ final class Day {
                 moved.add(batch.movedTo(number++, startS));
                 freeS = Math.max(freeS, batch.workUntilS() + startS);
             }
-            placed.add(plan.withBatches(moved));
+            placed.add(plan.onTheDay(moved, said));
         }
         return placed;
     }

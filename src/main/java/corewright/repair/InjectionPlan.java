@@ -1,6 +1,7 @@
 package corewright.repair;
 
 import corewright.damage.Quantiles;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -49,8 +50,10 @@ public record InjectionPlan(
         return (int) holes.stream().filter(h -> h.kind() == kind).count();
     }
 
-    /** The same plan with its batches at another place in the day. */
-    public InjectionPlan withBatches(List<Batch> moved) {
+    /** The same plan at another place in the day, with what is to be known of the fills before it. */
+    public InjectionPlan onTheDay(List<Batch> moved, List<String> said) {
+        List<String> all = new ArrayList<>(said);
+        all.addAll(cautions);
         return new InjectionPlan(
                 region,
                 resin,
@@ -66,7 +69,7 @@ public record InjectionPlan(
                 hardenerG,
                 buyG,
                 arithmetic,
-                cautions,
+                all,
                 fill);
     }
 }

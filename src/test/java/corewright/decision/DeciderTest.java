@@ -247,6 +247,11 @@ class DeciderTest {
         assertThat(plans.get(1).batches().get(0).mixAtS()).isCloseTo(lastMix + factor * foam.riseEndS(), within(1e-6));
         assertThat(plans.get(2).batches().get(0).mixAtS())
                 .isCloseTo(last(plans.get(1)).workUntilS(), within(1e-6));
+        assertThat(plans.stream()
+                        .map(p -> p.cautions().stream().anyMatch(c -> c.contains("opens into")))
+                        .toList())
+                .as("the neighbour's mix may be there already")
+                .containsExactly(false, true, false);
         List<Integer> numbers = plans.stream()
                 .flatMap(p -> p.batches().stream())
                 .map(Batch::number)
