@@ -39,57 +39,72 @@ final class HolePattern {
     @SuppressWarnings("ArrayRecordComponent") // within one computation, never compared
     record Task(Cavity cavity, DrillPlaces places, double[] holeReachMm, double reachMm, Travel travel) {}
 
-    private HolePattern(Task task, int[] candidates) {
+    private HolePattern(Task task, int[] candidates, int[] open) {
         cavity = task.cavity;
         this.candidates = candidates;
         candidateAt = new int[cavity.size()];
         Arrays.fill(candidateAt, -1);
         int[] number = new int[cavity.size()];
-        for (int i = 0; i < cavity.cells.length; i++) {
-            number[cavity.cells[i]] = i;
+        Arrays.fill(number, -1);
+        for (int i = 0; i < open.length; i++) {
+            number[open[i]] = i;
         }
         int[][] cellsOf = new int[candidates.length][];
         for (int h = 0; h < candidates.length; h++) {
             candidateAt[candidates[h]] = h;
             int[] covered = task.travel.coveredFrom(candidates[h], task.holeReachMm[candidates[h]]);
-            for (int i = 0; i < covered.length; i++) {
-                covered[i] = number[covered[i]];
-            }
-            cellsOf[h] = covered;
+            cellsOf[h] = Arrays.stream(covered)
+                    .map(c -> number[c])
+                    .filter(i -> i >= 0)
+                    .toArray();
         }
-        cover = new Cover(cellsOf, cavity.cells.length, OPEN_SHARE);
+        double share =
+                OPEN_SHARE * cavity.cells.length / Math.max(1, open.length); // of all cells, not of the open ones
+        cover = new Cover(cellsOf, open.length, Math.min(1, share));
     }
 
     /**
      * Cells for the injection holes, ascending; empty where no hole may stand.
      *
+     * @param locked cells of holes that stay; what they cover is left out of the search
      */
-    static int[] holes(Task task) {
+    static int[] holes(Task task, int[] locked) {
         Cavity cavity = task.cavity;
         int[] candidates = candidates(cavity, task.places);
         if (candidates.length == 0) {
             return candidates;
         }
-        HolePattern pattern = new HolePattern(task, candidates);
+        int[] open = open(task, locked);
+        HolePattern pattern = new HolePattern(task, candidates, open);
         int[] best = pattern.cover.complete(new int[0]);
         for (int[] start : pattern.lattices(task.reachMm)) {
             int[] whole = pattern.cover.complete(start);
             best = whole.length < best.length ? whole : best;
         }
         best = CoverSearch.improve(pattern.cover, best);
-        int[] cells = new int[best.length];
+        int[] cells = Arrays.copyOf(locked, locked.length + best.length);
         for (int i = 0; i < best.length; i++) {
-            cells[i] = candidates[best[i]];
+            cells[locked.length + i] = candidates[best[i]];
         }
-        int allowedOpen = pattern.cover.allowedOpen + cavity.cells.length - pattern.cover.coverable;
-        cells = Relaxation.improve(task, cells, 0, allowedOpen);
-        Arrays.sort(cells);
-        return cells;
+        int allowedOpen = pattern.cover.allowedOpen + open.length - pattern.cover.coverable;
+        cells = Relaxation.improve(task, cells, locked.length, allowedOpen);
+        return Arrays.stream(cells).sorted().distinct().toArray();
+    }
+
+    /** Cells that no locked hole covers. */
+    private static int[] open(Task task, int[] locked) {
+        boolean[] covered = new boolean[task.cavity.size()];
+        for (int hole : locked) {
+            for (int c : task.travel.coveredFrom(hole, task.holeReachMm[hole])) {
+                covered[c] = true;
+            }
+        }
+        return Arrays.stream(task.cavity.cells).filter(c -> !covered[c]).toArray();
     }
 
     /** How many holes a plain greedy cover of the same cells takes, to compare with. */
     static int greedy(Task task) {
-        return new HolePattern(task, candidates(task.cavity, task.places)).cover.greedy();
+        return new HolePattern(task, candidates(task.cavity, task.places), task.cavity.cells).cover.greedy();
     }
 
     private static int[] candidates(Cavity cavity, DrillPlaces places) {

@@ -83,13 +83,15 @@ final class InjectionPlanner {
             holeReach[c] = places.allowed[c] ? law.at(gapNear(cavity, c)).mm() : 0;
         }
         Travel travel = new Travel(cavity, cellReach);
-        int[] cells = HolePattern.holes(new HolePattern.Task(cavity, places, holeReach, reach.mm(), travel));
+        LockedHoles locked = LockedHoles.of(survey.judgements().holes(), region, cavity, places);
+        int[] cells =
+                HolePattern.holes(new HolePattern.Task(cavity, places, holeReach, reach.mm(), travel), locked.cells());
         if (cells.length == 0) {
             return Outcome.refused("No hole may be drilled here: fittings, supports or edges lie too near everywhere.");
         }
         Travel.Field field = travel.from(
                 cells, Arrays.stream(cells).mapToDouble(c -> holeReach[c]).toArray());
-        Pattern pattern = new Pattern(cavity, places, cells, holeReach, field);
+        Pattern pattern = new Pattern(cavity, places, cells, holeReach, field, locked);
         for (int c : cells) {
             Laminate laminate = survey.laminateAt(spot(cavity.centre(c)));
             if (!DepthStop.possible(laminate, settings.drilling().depthMarginMm())) {
@@ -107,13 +109,27 @@ final class InjectionPlanner {
         final int[] cells;
         final double[] holeReachMm;
         final Travel.Field field;
+        final LockedHoles locked;
 
-        Pattern(Cavity cavity, DrillPlaces places, int[] cells, double[] holeReachMm, Travel.Field field) {
+        Pattern(
+                Cavity cavity,
+                DrillPlaces places,
+                int[] cells,
+                double[] holeReachMm,
+                Travel.Field field,
+                LockedHoles locked) {
             this.cavity = cavity;
             this.places = places;
             this.cells = cells;
             this.holeReachMm = holeReachMm;
             this.field = field;
+            this.locked = locked;
+        }
+
+        /** Where the hole of a cell is drilled: the middle, or just where a person put it. */
+        Coordinate place(int cell) {
+            Spot put = locked.spots().get(cell);
+            return put == null ? cavity.centre(cell) : put.coordinate();
         }
 
         double coveredFraction() {
@@ -183,13 +199,15 @@ final class InjectionPlanner {
                 .map(h -> survey.laminateAt(h.spot()))
                 .min((a, b) -> Double.compare(a.outerSkinMm() + a.coreMm(), b.outerSkinMm() + b.coreMm()))
                 .orElseThrow();
-        return Cautions.of(facts, resin, settings.drilling(), thinnest);
+        List<String> all = new ArrayList<>(pattern.locked.refused());
+        all.addAll(Cautions.of(facts, resin, settings.drilling(), thinnest));
+        return all;
     }
 
     private List<Hole> injections(Pattern pattern, List<Integer> vents, Reach reach, double cavityMm3) {
         Cavity cavity = pattern.cavity;
         List<Coordinate> centres =
-                Arrays.stream(pattern.cells).mapToObj(cavity::centre).toList();
+                Arrays.stream(pattern.cells).mapToObj(pattern::place).toList();
         Coordinate mainVent = vents.isEmpty() ? null : cavity.centre(vents.get(0));
         double[] served = served(pattern, cavityMm3);
         List<Hole> holes = new ArrayList<>();

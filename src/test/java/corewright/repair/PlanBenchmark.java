@@ -182,7 +182,7 @@ public final class PlanBenchmark {
         }
 
         int[] holes() {
-            return HolePattern.holes(task());
+            return HolePattern.holes(task(), new int[0]);
         }
 
         HolePattern.Task task() {
