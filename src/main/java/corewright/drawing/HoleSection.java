@@ -1,6 +1,7 @@
 package corewright.drawing;
 
 import java.awt.Color;
+import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -79,32 +80,19 @@ public record HoleSection(
         double half = bitMm / 2;
         double tip = surface + stopMm;
         double shoulder = Math.max(surface, tip - half * 0.3);
-        paper.fill(
-                Paper.closed(
-                        middle - half,
-                        surface - ABOVE,
-                        middle + half,
-                        surface - ABOVE,
-                        middle + half,
-                        shoulder,
-                        middle,
-                        tip,
-                        middle - half,
-                        shoulder),
-                Paper.WHITE);
-        paper.draw(
-                Paper.closed(
-                        middle - half,
-                        surface - ABOVE,
-                        middle + half,
-                        surface - ABOVE,
-                        middle + half,
-                        shoulder,
-                        middle,
-                        tip,
-                        middle - half,
-                        shoulder),
-                Pen.MARK);
+        Shape bit = Paper.closed(
+                middle - half,
+                surface - ABOVE,
+                middle + half,
+                surface - ABOVE,
+                middle + half,
+                shoulder,
+                middle,
+                tip,
+                middle - half,
+                shoulder);
+        paper.fill(bit, Paper.WHITE);
+        paper.draw(bit, Pen.MARK);
         double wide = Math.max(half + COLLAR_OVER, ON_COLLAR.width("collar") / 2 + 1);
         paper.fill(new Rectangle2D.Double(middle - wide, surface - COLLAR, 2 * wide, COLLAR));
         paper.text(

@@ -135,6 +135,18 @@ class FillCells {
         }
     }
 
+    /** Fills the hole's own cell at once; what of it is then left to place. */
+    double begin(int cell, double liquidMm3, int number, double mixedAtS) {
+        double room = Math.max(0, room(cell));
+        double taken = Math.min(room, liquidMm3);
+        add(cell, taken, mixedAtS);
+        owner[cell] = owner[cell] < 0 ? number : owner[cell];
+        if (taken == room) {
+            fill(cell);
+        }
+        return liquidMm3 - taken;
+    }
+
     double bornS(int cell) {
         return bornS[cell];
     }

@@ -42,7 +42,7 @@ final class FillFlow extends FillCells {
     private final double[] pressure;
     private final double[] extra;
     private final double[] source;
-    private final double[] flow;
+    private final double[] frontFlow;
     private final boolean[] member;
 
     /** Faces of a cell's four that are shut in this step, a bit each. */
@@ -56,7 +56,7 @@ final class FillFlow extends FillCells {
         pressure = new double[size];
         extra = new double[size];
         source = new double[size];
-        flow = new double[size];
+        frontFlow = new double[size];
         member = new boolean[size];
         shut = new int[size];
     }
@@ -71,18 +71,6 @@ final class FillFlow extends FillCells {
     /** A step of time and what went in. */
     record Step(double seconds, double intoMm3) {
         static final Step BLOCKED = new Step(0, 0);
-    }
-
-    /** Fills the hole's own cell at once; what of it is then left to place. */
-    double begin(int cell, double liquidMm3, int number, double mixedAtS) {
-        double room = Math.max(0, room(cell));
-        double taken = Math.min(room, liquidMm3);
-        add(cell, taken, mixedAtS);
-        owner[cell] = owner[cell] < 0 ? number : owner[cell];
-        if (taken == room) {
-            fill(cell);
-        }
-        return liquidMm3 - taken;
     }
 
     /** Pushes mix through a hole: one step, at the tool's rate or its pressure, whichever is less; the clock goes on. */
@@ -315,7 +303,7 @@ final class FillFlow extends FillCells {
     }
 
     private double frontTime(int[] patch) {
-        Arrays.fill(flow, 0);
+        Arrays.fill(frontFlow, 0);
         double[] times = new double[4 * patch.length];
         int n = 0;
         int[] cells = new int[times.length];
@@ -324,15 +312,15 @@ final class FillFlow extends FillCells {
                 int next = c + cavity.stepOffset(k);
                 double out = outflow(c, k, next);
                 if (out > 0 && !member[next]) {
-                    if (flow[next] == 0) {
+                    if (frontFlow[next] == 0) {
                         cells[n++] = next;
                     }
-                    flow[next] += out;
+                    frontFlow[next] += out;
                 }
             }
         }
         for (int i = 0; i < n; i++) {
-            times[i] = room(cells[i]) * grown[cells[i]] / flow[cells[i]];
+            times[i] = room(cells[i]) * grown[cells[i]] / frontFlow[cells[i]];
         }
         Arrays.sort(times, 0, n);
         return n == 0 ? Double.POSITIVE_INFINITY : times[(int) (frontShare * (n - 1))];
@@ -356,8 +344,7 @@ final class FillFlow extends FillCells {
      * cell holds as much goes on as its faces let through. So nothing is lost however long the step.
      */
     private void move(int[] patch, double seconds) {
-        Arrays.fill(flow, 0);
-        int[] upstream = new int[flow.length];
+        int[] upstream = new int[cavity.size()];
         for (int c : patch) {
             for (int k = 0; k < 4; k++) {
                 int next = c + cavity.stepOffset(k);
@@ -370,7 +357,7 @@ final class FillFlow extends FillCells {
                 ready.add(c);
             }
         }
-        boolean[] done = new boolean[flow.length];
+        boolean[] done = new boolean[cavity.size()];
         Deque<Integer> over = new ArrayDeque<>();
         for (int i = 0; i < patch.length || !ready.isEmpty(); ) {
             int c = ready.isEmpty()

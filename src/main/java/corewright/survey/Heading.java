@@ -12,4 +12,9 @@ public record Heading(
         String surveyor,
         String weather,
         @Nullable Integer daysAshore,
-        String notes) {}
+        String notes) {
+    /** The same with other notes. */
+    public Heading withNotes(String others) {
+        return new Heading(name, surveyed, vessel, client, surveyor, weather, daysAshore, others);
+    }
+}

@@ -177,19 +177,7 @@ public final class SetupModel {
     public boolean notes(String text) {
         return attempt("notes", s -> {
             Heading h = s.heading();
-            return h.notes().equals(text.strip())
-                    ? null
-                    : Edit.put(
-                            Part.HEADING,
-                            new Heading(
-                                    h.name(),
-                                    h.surveyed(),
-                                    h.vessel(),
-                                    h.client(),
-                                    h.surveyor(),
-                                    h.weather(),
-                                    h.daysAshore(),
-                                    text.strip()));
+            return h.notes().equals(text.strip()) ? null : Edit.put(Part.HEADING, h.withNotes(text.strip()));
         });
     }
 

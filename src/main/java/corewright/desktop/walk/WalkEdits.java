@@ -132,16 +132,6 @@ final class WalkEdits {
         Heading h = survey.heading();
         String line = "Not read: " + face + ", " + place + ": " + reason + ".";
         String notes = h.notes().isBlank() ? line : h.notes() + "\n" + line;
-        return Edit.put(
-                Part.HEADING,
-                new Heading(
-                        h.name(),
-                        h.surveyed(),
-                        h.vessel(),
-                        h.client(),
-                        h.surveyor(),
-                        h.weather(),
-                        h.daysAshore(),
-                        notes));
+        return Edit.put(Part.HEADING, h.withNotes(notes));
     }
 }
