@@ -29,6 +29,11 @@ public record Quantiles(double p10, double p50, double p90) {
         return sorted[low] + (place - low) * (sorted[high] - sorted[low]);
     }
 
+    /** Of the sum of two quantities that are large or small together. */
+    public Quantiles plus(Quantiles other) {
+        return new Quantiles(p10 + other.p10, p50 + other.p50, p90 + other.p90);
+    }
+
     /** The same in another unit. */
     public Quantiles times(double factor) {
         return new Quantiles(p10 * factor, p50 * factor, p90 * factor);

@@ -54,7 +54,7 @@ final class BuyingList {
             double partB = plans.stream().mapToDouble(InjectionPlan::hardenerG).sum();
             double buy = plans.stream().mapToDouble(InjectionPlan::buyG).sum();
             double buyA = buy / (1 + resin.hardenerPerResin());
-            String basis = regions(plans.stream().map(InjectionPlan::region).toList())
+            String basis = regions(names(plans))
                     + ": plan for the most likely space and waste, buy for the space that 9 cases of 10 stay below, in "
                     + "whole packs";
             add(name + " resin", partA, packs(buyA), "g", basis);
@@ -120,7 +120,7 @@ final class BuyingList {
     }
 
     private void plates(DamageMap damage) {
-        List<String> names = injections.stream().map(InjectionPlan::region).toList();
+        List<String> names = names(injections);
         double m2 = damage.regions().stream()
                         .filter(r -> names.contains(r.id()))
                         .map(Region::likely)
@@ -139,6 +139,13 @@ final class BuyingList {
 
     private void add(String item, double plan, double buy, String unit, String basis) {
         items.add(new BuyingItem(item, plan, buy, unit, basis));
+    }
+
+    private static List<String> names(List<InjectionPlan> plans) {
+        return plans.stream()
+                .flatMap(p -> p.parts().stream())
+                .map(InjectionPlan.Part::region)
+                .toList();
     }
 
     private static String regions(List<String> ids) {

@@ -30,7 +30,7 @@ final class Day {
             double startS = freeS;
             List<String> said = new ArrayList<>();
             for (InjectionPlan before : placed) {
-                if (touch(regions.get(before.region()), regions.get(plan.region()))) {
+                if (touch(before, plan, regions)) {
                     startS = Math.max(startS, risenS(before, settings));
                     said.add(plan.region() + " opens into " + before.region() + ", which is filled before: tap it again"
                             + " before drilling, and leave out a hole at which that mix shows.");
@@ -44,6 +44,11 @@ final class Day {
             placed.add(plan.onTheDay(moved, said));
         }
         return placed;
+    }
+
+    private static boolean touch(InjectionPlan a, InjectionPlan b, Map<String, Region> regions) {
+        return a.parts().stream().anyMatch(p -> b.parts().stream()
+                .anyMatch(q -> touch(regions.get(p.region()), regions.get(q.region()))));
     }
 
     private static boolean touch(@Nullable Region a, @Nullable Region b) {

@@ -1,5 +1,6 @@
 package corewright.decision;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -22,5 +23,12 @@ public record RegionDecision(
     public RegionDecision {
         reasons = List.copyOf(reasons);
         notOffered = Map.copyOf(notOffered);
+    }
+
+    /** The same for one more reason. */
+    RegionDecision because(String reason) {
+        List<String> more = new ArrayList<>(reasons);
+        more.add(reason);
+        return new RegionDecision(region, method, more, firstStep, notOffered, architect);
     }
 }

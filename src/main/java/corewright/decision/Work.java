@@ -60,6 +60,9 @@ final class Work {
         Costs costs = survey.settings().costs();
         double m2 = region.likely().getArea() / 1e6;
         InjectionPlan plan = options.injection(region.id()).orElse(null);
+        if (plan != null && plan.fillsBeside(region.id())) { // mix and setting up count where it is filled from
+            return new Estimate(costs.injectHoursLow() * m2, costs.injectHoursHigh() * m2, 0, 0);
+        }
         double planKg = plan == null ? 0 : (plan.resinG() + plan.hardenerG()) / 1000;
         double buyKg = plan == null ? 0 : plan.buyG() / 1000;
         return new Estimate(

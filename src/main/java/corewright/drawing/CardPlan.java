@@ -13,6 +13,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * The plan of one region on its work card, at the largest standard scale at which it fits: its pattern as a band, holes in
@@ -41,7 +42,7 @@ public final class CardPlan {
     private static final double NAMED_FROM = 14;
 
     private final FaceDamage damage;
-    private final Region region;
+    private final List<Region> filled;
     private final Box box;
     private final Polygon window;
     private final PlanView view;
@@ -54,14 +55,14 @@ public final class CardPlan {
 
     /** @param paper the plan may use, with its measures */
     public CardPlan(Assessment assessment, InjectionPlan plan, Box paper) {
-        region = assessment.damage().regions().stream()
-                .filter(r -> r.id().equals(plan.region()))
-                .findFirst()
-                .orElseThrow();
-        damage = assessment.damage().face(region.face());
+        filled = assessment.damage().regions().stream()
+                .filter(r -> plan.part(r.id()).isPresent())
+                .toList();
+        damage = assessment.damage().face(filled.get(0).face());
         box = new Box(paper.x() + LEFT_ROOM, paper.y(), paper.width() - LEFT_ROOM, paper.height() - FOOT_ROOM);
         window = Shapes.rectangle(box);
-        Envelope extent = region.likely().getEnvelopeInternal();
+        Envelope extent = new Envelope();
+        filled.forEach(r -> extent.expandToInclude(r.likely().getEnvelopeInternal()));
         plan.holes().forEach(h -> extent.expandToInclude(h.spot().coordinate()));
         view = PlanView.centred(extent, scale(extent), box.middleX(), box.middleY());
         across = Across.of(damage.face(), plan.holes());
@@ -123,7 +124,7 @@ public final class CardPlan {
     /** What stands on the plan by name: other regions, fittings, openings, supports, dividers. */
     private void names() {
         for (Region other : damage.regions()) {
-            if (other != region) {
+            if (!filled.contains(other) || filled.size() > 1) {
                 name(other.id(), clipped(view.onPaper(other.likely())));
             }
         }
@@ -185,14 +186,21 @@ public final class CardPlan {
     }
 
     private void regions(Paper paper) {
-        Polygon area = view.onPaper(region.likely());
-        Pattern pattern = Pattern.of(region.condition());
-        pattern.paint(paper, area.difference(area.buffer(-BAND)), pattern.anchor(area, view.datum()));
-        for (Region other : damage.regions()) {
-            line(paper, view.onPaper(other.likely()).getBoundary(), other == region ? Pen.LIKELY : Pen.LEADER);
+        Geometry whole = OverlayNGRobust.union(
+                filled.stream().<Geometry>map(r -> view.onPaper(r.likely())).toList());
+        for (Region region : filled) {
+            Polygon area = view.onPaper(region.likely());
+            Pattern pattern = Pattern.of(region.condition());
+            pattern.paint(paper, area.difference(area.buffer(-BAND)), pattern.anchor(area, view.datum()));
         }
-        Geometry possible = clipped(view.onPaper(region.possible()).getBoundary())
-                .difference(area.getBoundary().buffer(1));
+        for (Region other : damage.regions()) {
+            line(paper, view.onPaper(other.likely()).getBoundary(), filled.contains(other) ? Pen.LIKELY : Pen.LEADER);
+        }
+        Geometry possible = clipped(OverlayNGRobust.union(filled.stream()
+                                .map(r -> view.onPaper(r.possible()))
+                                .toList())
+                        .getBoundary())
+                .difference(whole.buffer(1));
         if (!possible.isEmpty()) {
             paper.casing(PlanView.shape(possible), POSSIBLE_CASING);
             paper.draw(PlanView.shape(possible), Pen.POSSIBLE);

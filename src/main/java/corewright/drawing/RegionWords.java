@@ -196,9 +196,10 @@ final class RegionWords {
                 region.condition().word() + ", " + Figures.area(region.likely().getArea());
         if (method == Method.INJECT) {
             Optional<InjectionPlan> plan = decision.injections().stream()
-                    .filter(p -> p.region().equals(region.id()))
+                    .filter(p -> p.part(region.id()).isPresent())
                     .findFirst();
-            return plan.map(RegionWords::holes).orElse(what);
+            return plan.map(p -> p.fillsBeside(region.id()) ? "filled with " + p.region() : holes(p))
+                    .orElse(what);
         }
         if (method == Method.RECORE) {
             Optional<RecorePlan> plan = decision.recores().stream()

@@ -1,7 +1,6 @@
 package corewright.repair;
 
 import corewright.contour.Raster;
-import corewright.damage.Region;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import java.util.Arrays;
@@ -14,10 +13,10 @@ import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 
 /**
- * The empty space of one region on a fine raster, with the steps the mix may take in it.
+ * An empty space on a fine raster, with the steps the mix may take in it.
  *
  * <p>Row-major, row 0 at the smallest y, a margin of {@link #MARGIN} cells all round so that no step leaves the arrays. A
- * cell belongs to the cavity where its centre lies in the region. A divider that ends inside the region is a wall: its
+ * cell belongs to the cavity where its centre lies in the area. A divider that ends inside it is a wall: its
  * cells are reached but never passed.
  */
 final class Cavity {
@@ -58,17 +57,17 @@ final class Cavity {
     }
 
     /**
-     * The cavity of a region.
+     * The cavity under an area.
      *
      * @param cellMm side of a cell
      * @param looseGapMm least height under a loose skin
      */
-    static Cavity of(Region region, Face face, Raster voidDepthMm, double cellMm, double looseGapMm) {
-        Cavity cavity = new Cavity(region.likely(), cellMm);
+    static Cavity of(Polygon area, Face face, Raster voidDepthMm, double cellMm, double looseGapMm) {
+        Cavity cavity = new Cavity(area, cellMm);
         for (int c : cavity.cells) {
             cavity.gapMm[c] = Math.max(looseGapMm, depthAt(voidDepthMm, cavity.x(c), cavity.y(c)));
         }
-        cavity.openSteps(cavity.walls(face.all(Feature.Divider.class), region.likely()));
+        cavity.openSteps(cavity.walls(face.all(Feature.Divider.class), area));
         return cavity;
     }
 

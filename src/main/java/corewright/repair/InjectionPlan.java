@@ -3,17 +3,18 @@ package corewright.repair;
 import corewright.damage.Quantiles;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * How one region would be injected.
+ * How one empty space would be injected.
  *
+ * @param region that leads: the void, or the only one
+ * @param parts every region that is filled, the one that leads first
  * @param resin name of the mix
  * @param cavityMm3 to be filled, P10 to P90
  * @param reachMm at the region's middle gap
  * @param reachGovernedBy what limits the reach, a word or two
  * @param coveredFraction of the likely cavity, by the expanded front, measured inside the cavity on a fine raster
- * @param holeLowerBound area / (pi R^2) rounded up: no pattern can have fewer
- * @param holeHexEstimate 2 area / (3 sqrt 3 R^2): Kershner (1939)
  * @param resinG part A, P50 plus waste: the sum of the batches
  * @param hardenerG part B likewise
  * @param buyG mixed grams to have at hand, P90 plus waste
@@ -23,14 +24,13 @@ import java.util.List;
  */
 public record InjectionPlan(
         String region,
+        List<Part> parts,
         String resin,
         Quantiles cavityMm3,
         double reachMm,
         String reachGovernedBy,
         List<Hole> holes,
         double coveredFraction,
-        int holeLowerBound,
-        double holeHexEstimate,
         List<Batch> batches,
         double resinG,
         double hardenerG,
@@ -39,10 +39,40 @@ public record InjectionPlan(
         List<String> cautions,
         Fill fill) {
     public InjectionPlan {
+        parts = List.copyOf(parts);
         holes = List.copyOf(holes);
         batches = List.copyOf(batches);
         arithmetic = List.copyOf(arithmetic);
         cautions = List.copyOf(cautions);
+    }
+
+    /**
+     * A region of the space.
+     *
+     * @param coveredFraction of its likely cavity
+     * @param ownMm2 area that it needs holes of its own for; 0 where it is filled from the region that leads
+     * @param reachMm the plan's
+     */
+    public record Part(String region, double coveredFraction, double ownMm2, double reachMm) {
+        /** Area / (pi R^2) rounded up: no pattern can have fewer. */
+        public int holeLowerBound() {
+            return (int) Math.ceil(ownMm2 / (Math.PI * reachMm * reachMm));
+        }
+
+        /** 2 area / (3 sqrt 3 R^2): Kershner (1939). */
+        public double holeHexEstimate() {
+            return 2 * ownMm2 / (3 * Math.sqrt(3) * reachMm * reachMm);
+        }
+    }
+
+    /** What it says of one of its regions. */
+    public Optional<Part> part(String id) {
+        return parts.stream().filter(p -> p.region().equals(id)).findFirst();
+    }
+
+    /** Whether a region is filled with the one that leads, and not for itself. */
+    public boolean fillsBeside(String id) {
+        return !region.equals(id) && part(id).isPresent();
     }
 
     /** How many holes of one kind. */
@@ -56,14 +86,13 @@ public record InjectionPlan(
         all.addAll(cautions);
         return new InjectionPlan(
                 region,
+                parts,
                 resin,
                 cavityMm3,
                 reachMm,
                 reachGovernedBy,
                 holes,
                 coveredFraction,
-                holeLowerBound,
-                holeHexEstimate,
                 moved,
                 resinG,
                 hardenerG,

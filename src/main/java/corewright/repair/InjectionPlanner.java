@@ -1,6 +1,5 @@
 package corewright.repair;
 
-import corewright.damage.Condition;
 import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
@@ -15,27 +14,26 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Polygon;
 
-/** Plans the injection of one loose region. */
+/** Plans the injection of one empty space. */
 final class InjectionPlanner {
     /** The gap this near to a hole decides how far the mix gets from it (measured in simulated gaps). */
     private static final double HOLE_NEIGHBOURHOOD_MM = 25;
 
-    /** Spread of the height under a loose skin without measured void: P10 and P90 over the middle. Practice. */
-    private static final Quantiles LOOSE_SPREAD = new Quantiles(0.5, 1, 1.7);
-
     private final Survey survey;
     private final FaceDamage damage;
-    private final Region region;
+    private final EmptySpace space;
     private final Settings settings;
 
-    private InjectionPlanner(Survey survey, FaceDamage damage, Region region) {
+    private InjectionPlanner(Survey survey, FaceDamage damage, EmptySpace space) {
         this.survey = survey;
         this.damage = damage;
-        this.region = region;
+        this.space = space;
         settings = survey.settings();
     }
 
@@ -46,13 +44,14 @@ final class InjectionPlanner {
         }
     }
 
-    static Outcome plan(Survey survey, FaceDamage damage, Region region) {
-        return new InjectionPlanner(survey, damage, region).plan();
+    static Outcome plan(Survey survey, FaceDamage damage, EmptySpace space) {
+        return new InjectionPlanner(survey, damage, space).plan();
     }
 
     private Outcome plan() {
         double looseGapMm = settings.thresholds().looseGapMm();
-        Cavity coarse = cavity(Cavity.cellFor(region.likely(), Double.POSITIVE_INFINITY));
+        Polygon lead = space.lead().likely();
+        Cavity coarse = cavity(lead, Cavity.cellFor(lead, Double.POSITIVE_INFINITY));
         double gapMm = coarse.cells.length == 0 ? looseGapMm : middleGapMm(coarse);
         Optional<Resin> resin = ResinChoice.forGap(settings.resins(), gapMm);
         if (resin.isEmpty()) {
@@ -71,9 +70,9 @@ final class InjectionPlanner {
     }
 
     private Outcome pattern(ReachLaw law, Reach reach) {
-        Cavity cavity = cavity(Cavity.cellFor(region.likely(), reach.mm()));
+        Cavity cavity = cavity(space.area(), Cavity.cellFor(space.area(), reach.mm()));
         DrillPlaces places = DrillPlaces.of(
-                cavity, region.likely(), damage.face(), settings.drilling().edgeClearanceMm());
+                cavity, space.area(), damage.face(), settings.drilling().edgeClearanceMm());
         double[] cellReach = new double[cavity.size()];
         double[] holeReach = new double[cavity.size()];
         for (int c : cavity.cells) {
@@ -83,7 +82,7 @@ final class InjectionPlanner {
             holeReach[c] = places.allowed[c] ? law.at(gapNear(cavity, c)).mm() : 0;
         }
         Travel travel = new Travel(cavity, cellReach);
-        LockedHoles locked = LockedHoles.of(survey.judgements().holes(), region, cavity, places);
+        LockedHoles locked = LockedHoles.of(survey.judgements().holes(), space, cavity, places);
         int[] cells =
                 HolePattern.holes(new HolePattern.Task(cavity, places, holeReach, reach.mm(), travel), locked.cells());
         if (cells.length == 0) {
@@ -132,27 +131,31 @@ final class InjectionPlanner {
             return put == null ? cavity.centre(cell) : put.coordinate();
         }
 
-        double coveredFraction() {
+        /** Share of some cells that the expanded mix gets to; 1 of none. */
+        double coveredFraction(IntPredicate which) {
+            long all = Arrays.stream(cavity.cells).filter(which).count();
             long covered = Arrays.stream(cavity.cells)
+                    .filter(which)
                     .filter(c -> field.cost[c] <= 1 + 1e-9)
                     .count();
-            return (double) covered / cavity.cells.length;
+            return all == 0 ? 1 : (double) covered / all;
         }
     }
 
     private InjectionPlan finish(Resin resin, Reach reach, Pattern pattern) {
-        Quantiles cavityMm3 = cavityMm3();
+        Quantiles cavityMm3 = space.mm3(settings.thresholds().looseGapMm());
+        String id = space.lead().id();
         List<Integer> cells = Arrays.stream(pattern.cells).boxed().toList();
         List<Integer> firstVents =
                 Vents.cells(pattern.cavity, pattern.places, cells, pattern.field, Slope.of(damage.face()), reach.mm());
         List<Hole> injections = injections(pattern, firstVents, reach, cavityMm3.p50());
         Drilling drilling = settings.drilling();
         Mix mix = Mix.of(cavityMm3.p50(), resin, drilling.wasteFraction());
-        List<Batch> batches = Batches.of(region.id(), injections, mix, resin, settings);
-        double area = region.likely().getArea();
+        List<Batch> batches = Batches.of(id, injections, mix, resin, settings);
+        double area = space.area().getArea();
         FillPlanning.Outcome filled = new FillPlanning(
                         damage.face(),
-                        cavity(FillPlanning.cellMm(area)),
+                        cavity(space.area(), FillPlanning.cellMm(area)),
                         pattern.cavity,
                         pattern.places,
                         resin,
@@ -160,15 +163,14 @@ final class InjectionPlanner {
                 .of(injections, batches, firstVents);
         List<Hole> holes = withVents(injections, pattern.cavity, filled.vents());
         return new InjectionPlan(
-                region.id(),
+                id,
+                parts(pattern, reach.mm()),
                 resin.name(),
                 cavityMm3,
                 reach.mm(),
                 reach.governedBy(),
                 holes,
-                pattern.coveredFraction(),
-                (int) Math.ceil(area / (Math.PI * reach.mm() * reach.mm())),
-                2 * area / (3 * Math.sqrt(3) * reach.mm() * reach.mm()),
+                pattern.coveredFraction(c -> true),
                 batches,
                 mix.partAG(),
                 mix.partBG(),
@@ -176,6 +178,20 @@ final class InjectionPlanner {
                 Mix.arithmetic(cavityMm3, resin, drilling.wasteFraction()),
                 cautions(pattern, holes, resin, reach),
                 filled.fill());
+    }
+
+    private List<InjectionPlan.Part> parts(Pattern pattern, double reachMm) {
+        Region[] regionOf = new Region[pattern.cavity.size()];
+        for (int c : pattern.cavity.cells) {
+            regionOf[c] = space.at(pattern.cavity.centre(c));
+        }
+        List<InjectionPlan.Part> parts = new ArrayList<>();
+        for (Region region : space.regions()) {
+            double covered = pattern.coveredFraction(c -> regionOf[c] == region);
+            double ownMm2 = region == space.lead() ? region.likely().getArea() : 0;
+            parts.add(new InjectionPlan.Part(region.id(), covered, ownMm2, reachMm));
+        }
+        return parts;
     }
 
     private List<String> cautions(Pattern pattern, List<Hole> holes, Resin resin, Reach reach) {
@@ -186,14 +202,14 @@ final class InjectionPlanner {
                         .max()
                         .orElse(0),
                 holes.stream().mapToDouble(Hole::depthStopMm).max().orElse(0),
-                pattern.coveredFraction(),
+                pattern.coveredFraction(c -> true),
                 (int) Arrays.stream(pattern.cells)
                         .filter(c -> pattern.places.narrow[c])
                         .count(),
                 holes.stream().anyMatch(h -> !survey.laminateAt(h.spot()).measured()),
                 new Cautions.Lift(
                         Restraint.range(resin, settings.climate().temperatureC(), reach.mm(), middleGapMm(cavity)),
-                        MaximumInscribedCircle.getRadiusLine(region.likely(), cavity.cell)
+                        MaximumInscribedCircle.getRadiusLine(space.area(), cavity.cell)
                                 .getLength()));
         Laminate thinnest = holes.stream()
                 .map(h -> survey.laminateAt(h.spot()))
@@ -230,19 +246,12 @@ final class InjectionPlanner {
 
     private Hole hole(Hole.Kind kind, String suffix, int order, Coordinate at, double reachMm, double servedMm3) {
         Drilling drilling = settings.drilling();
-        Spot spot = new Spot(region.face(), Math.rint(at.x), Math.rint(at.y)); // a person measures whole millimetres
+        Spot spot = new Spot(space.face(), Math.rint(at.x), Math.rint(at.y)); // a person measures whole millimetres
         double depthMm = Cavity.depthAt(damage.surfaces().voidDepthMm(), spot.xMm(), spot.yMm());
         double stopMm = DepthStop.mm(survey.laminateAt(spot), depthMm, drilling.depthMarginMm());
+        String region = space.at(spot.coordinate()).id();
         return new Hole(
-                region.id() + suffix,
-                region.id(),
-                kind,
-                order,
-                spot,
-                drilling.holeDiameterMm(),
-                stopMm,
-                reachMm,
-                servedMm3);
+                region + suffix, region, kind, order, spot, drilling.holeDiameterMm(), stopMm, reachMm, servedMm3);
     }
 
     /** The cavity shared out: each cell to the hole nearest to it inside the cavity, in the air where no way leads. */
@@ -270,23 +279,9 @@ final class InjectionPlanner {
         return best;
     }
 
-    /** Its void; for a skin that is loose without one at least the area times the height of a loose skin. */
-    private Quantiles cavityMm3() {
-        Quantiles loose = LOOSE_SPREAD.times(
-                region.likely().getArea() * settings.thresholds().looseGapMm());
-        Quantiles found = region.voidMm3();
-        if (region.condition() == Condition.VOID && found.p50() > 0) {
-            return found;
-        }
-        return new Quantiles(
-                Math.max(found.p10(), loose.p10()),
-                Math.max(found.p50(), loose.p50()),
-                Math.max(found.p90(), loose.p90()));
-    }
-
-    private Cavity cavity(double cellMm) {
+    private Cavity cavity(Polygon area, double cellMm) {
         return Cavity.of(
-                region,
+                area,
                 damage.face(),
                 damage.surfaces().voidDepthMm(),
                 cellMm,
@@ -323,6 +318,6 @@ final class InjectionPlanner {
     }
 
     private Spot spot(Coordinate at) {
-        return new Spot(region.face(), at.x, at.y);
+        return new Spot(space.face(), at.x, at.y);
     }
 }

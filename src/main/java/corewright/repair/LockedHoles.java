@@ -1,6 +1,5 @@
 package corewright.repair;
 
-import corewright.damage.Region;
 import corewright.survey.MovedHole;
 import corewright.survey.Spot;
 import java.util.ArrayList;
@@ -19,16 +18,16 @@ import org.locationtech.jts.geom.GeometryFactory;
 record LockedHoles(Map<Integer, Spot> spots, List<String> refused) {
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
-    /** Those of a region: placed in it, or moved from a place in it. */
-    static LockedHoles of(List<MovedHole> moved, Region region, Cavity cavity, DrillPlaces places) {
+    /** Those of a space: placed in it, or moved from a place in it. */
+    static LockedHoles of(List<MovedHole> moved, EmptySpace space, Cavity cavity, DrillPlaces places) {
         Map<Integer, Spot> spots = new LinkedHashMap<>();
         List<String> refused = new ArrayList<>();
         for (MovedHole hole : moved) {
-            boolean here = in(region, hole.spot());
+            boolean here = in(space, hole.spot());
             int cell = here ? cell(cavity, hole.spot()) : -1;
             if (cell >= 0 && places.allowed[cell]) {
                 spots.put(cell, hole.spot());
-            } else if (here || in(region, hole.planned())) {
+            } else if (here || in(space, hole.planned())) {
                 refused.add(String.format(
                         Locale.ROOT,
                         "The hole moved to %.0f mm aft, %.0f mm to starboard is left out: no hole may be drilled there, too"
@@ -40,8 +39,8 @@ record LockedHoles(Map<Integer, Spot> spots, List<String> refused) {
         return new LockedHoles(spots, refused);
     }
 
-    private static boolean in(Region region, Spot spot) {
-        return region.face().equals(spot.face()) && region.likely().covers(FACTORY.createPoint(spot.coordinate()));
+    private static boolean in(EmptySpace space, Spot spot) {
+        return space.face().equals(spot.face()) && space.area().covers(FACTORY.createPoint(spot.coordinate()));
     }
 
     private static int cell(Cavity cavity, Spot spot) {

@@ -1,5 +1,6 @@
 package corewright.repair;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,9 +22,17 @@ public record RepairOptions(List<InjectionPlan> injections, List<RecorePlan> rec
         this(injections, recores, Map.of());
     }
 
-    /** The injection of a region, if it has a cavity. */
+    /** The same with this plan in place of those of its regions. */
+    RepairOptions with(InjectionPlan plan) {
+        List<InjectionPlan> others = new ArrayList<>(injections);
+        others.removeIf(p -> plan.part(p.region()).isPresent());
+        others.add(plan);
+        return new RepairOptions(others, recores, refused);
+    }
+
+    /** The injection that fills a region, if it has a cavity. */
     public Optional<InjectionPlan> injection(String region) {
-        return injections.stream().filter(p -> p.region().equals(region)).findFirst();
+        return injections.stream().filter(p -> p.part(region).isPresent()).findFirst();
     }
 
     /** The cut of a region. */

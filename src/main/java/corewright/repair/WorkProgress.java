@@ -17,7 +17,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 
@@ -76,8 +75,8 @@ public record WorkProgress(String region, WorkLog log, double startS, double nex
                     survey.settings().resin(plan.resin()),
                     survey.settings().climate().temperatureC()));
         }
-        Region region = region(damage, plan.region());
-        warmth.removeIf(p -> !over(region, p.reading()) && p.verdict() != FillCheck.Verdict.ARRIVED);
+        warmth.removeIf(
+                p -> distance(damage, plan, point(p.reading().spot())) > 0 && p.verdict() != FillCheck.Verdict.ARRIVED);
         double cupG = log.nextCupG(drilling.wasteFraction(), drilling.largestBatchG());
         return new WorkProgress(plan.region(), log, startS, cupG, warmth);
     }
@@ -93,14 +92,25 @@ public record WorkProgress(String region, WorkLog log, double startS, double nex
         Map<String, List<SurfaceTemperature>> felt = new LinkedHashMap<>();
         for (SurfaceTemperature reading : survey.readings().temperatures()) {
             Geometry at = point(reading.spot());
-            Stream<Region> regions = plans.stream()
-                    .map(p -> region(damage, p.region()))
-                    .filter(r -> r.face().equals(reading.spot().face()));
-            regions.min(Comparator.comparingDouble(r -> r.likely().distance(at)))
-                    .ifPresent(r -> felt.computeIfAbsent(r.id(), id -> new ArrayList<>())
+            plans.stream()
+                    .filter(p -> face(damage, p).equals(reading.spot().face()))
+                    .min(Comparator.comparingDouble(p -> distance(damage, p, at)))
+                    .ifPresent(p -> felt.computeIfAbsent(p.region(), id -> new ArrayList<>())
                             .add(reading));
         }
         return felt;
+    }
+
+    private static String face(DamageMap damage, InjectionPlan plan) {
+        return region(damage, plan.region()).face();
+    }
+
+    /** From the nearest of the plan's regions. */
+    private static double distance(DamageMap damage, InjectionPlan plan, Geometry at) {
+        return plan.parts().stream()
+                .mapToDouble(p -> region(damage, p.region()).likely().distance(at))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     /** Middle of what was measured over sound places of the face at about that time, else the day's temperature. */

@@ -74,7 +74,7 @@ final class CardBack {
     }
 
     void paint(Paper paper, List<String> side) {
-        CardSheet.head(paper, card.plan().region() + " mix", facts(), side);
+        CardSheet.head(paper, card.title() + " mix", facts(), side);
         double largest = card.settings().drilling().largestBatchG();
         for (int i = 0; i < cups.size(); i++) {
             Box box = new Box(CardSheet.LEFT + i * (SLOT + GAP), CardSheet.BODY, SLOT, CUPS_HEIGHT);

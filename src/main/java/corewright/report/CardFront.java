@@ -82,7 +82,7 @@ final class CardFront {
      * @param side what card it is
      */
     void paint(Paper paper, HoleTable table, List<String> side) {
-        CardSheet.head(paper, card.plan().region() + " inject", facts(), side);
+        CardSheet.head(paper, card.title() + " inject", facts(), side);
         gear(paper);
         String head = "Drill " + Figures.atMost(card.deepest().diameterMm(), 1) + " mm, in this order: low to high";
         paper.text(head, CardSheet.LEFT, 41, CardSheet.HEAD, Anchor.LEFT);
@@ -111,10 +111,19 @@ final class CardFront {
                 ? ", mean depth " + Figures.fixed(region.meanVoidDepthMm(), 1) + " mm"
                 : "";
         return Prose.bold(card.place()) + " " + PlaceNames.of(face).over(region.likely()) + ". "
-                + what + Figures.area(region.likely().getArea()) + deep + ".\nSkin "
+                + what + Figures.area(region.likely().getArea()) + deep + rims() + ".\nSkin "
                 + Figures.fixed(laminate.outerSkinMm(), 1) + " mm, core " + Figures.fixed(laminate.coreMm(), 1)
                 + " mm. Lower skin at " + Figures.fixed(laminate.outerSkinMm() + laminate.coreMm(), 1)
                 + " mm: " + Prose.bold("never drill past " + Figures.fixed(deepest.depthStopMm(), 1) + ".");
+    }
+
+    /** What else is filled with it. */
+    private String rims() {
+        double area = card.regions().stream()
+                .skip(1)
+                .mapToDouble(r -> r.likely().getArea())
+                .sum();
+        return area > 0 ? "; loose skin beside it " + Figures.area(area) : "";
     }
 
     private static void gear(Paper paper) {

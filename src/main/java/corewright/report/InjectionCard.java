@@ -29,6 +29,21 @@ record InjectionCard(Assessment assessment, InjectionPlan plan) {
                 .orElseThrow();
     }
 
+    /** All that are filled, the one that leads first. */
+    List<Region> regions() {
+        return plan.parts().stream()
+                .flatMap(part -> assessment.damage().regions().stream().filter(r -> r.id().equals(part.region())))
+                .toList();
+    }
+
+    /** {@code R1}, {@code R1 with R5}. */
+    String title() {
+        String lead = plan.region();
+        List<String> others =
+                plan.parts().stream().map(InjectionPlan.Part::region).skip(1).toList();
+        return others.isEmpty() ? lead : lead + " with " + Wording.list(others);
+    }
+
     FaceDamage face() {
         return assessment.damage().face(region().face());
     }

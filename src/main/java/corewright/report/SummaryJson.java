@@ -75,7 +75,7 @@ final class SummaryJson {
         node.put("method", decision.method().word());
         ArrayNode reasons = node.putArray("reasons");
         decision.reasons().forEach(reasons::add);
-        injection(node, plan(assessment, region));
+        injection(node, region.id(), plan(assessment, region));
         node.put("bay", region.bay());
         weights(node.putObject("weight_kg"), region, assessment);
         node.put("first_step", decision.firstStep());
@@ -95,9 +95,9 @@ final class SummaryJson {
         Spot middle =
                 new Spot(region.face(), region.label().getX(), region.label().getY());
         node.putArray("at").add(middle.xMm()).add(middle.yMm());
-        assessment
-                .options()
-                .injection(region.id())
+        plan(assessment, region)
+                .or(() -> assessment.options().injection(region.id()))
+                .filter(p -> p.region().equals(region.id())) // of a space, what all of it takes, once
                 .ifPresent(p ->
                         Json.put(node, "inject", WeightChange.of(p, drilling).netKg()));
         assessment
@@ -112,23 +112,46 @@ final class SummaryJson {
 
     private static Optional<InjectionPlan> plan(Assessment assessment, Region region) {
         return assessment.decision().injections().stream()
-                .filter(p -> p.region().equals(region.id()))
+                .filter(p -> p.part(region.id()).isPresent())
                 .findFirst();
     }
 
-    /** A region that is not injected has no holes and no grams, and nothing to cover. */
-    private static void injection(ObjectNode node, Optional<InjectionPlan> plan) {
-        node.put("injection_holes", plan.map(p -> p.count(Hole.Kind.INJECTION)).orElse(0));
-        node.put("vent_holes", plan.map(p -> p.count(Hole.Kind.VENT)).orElse(0));
-        node.put("covered_fraction", plan.map(InjectionPlan::coveredFraction).orElse(null));
-        Optional<Fill> fill = plan.map(InjectionPlan::fill).filter(Fill::simulated);
+    /**
+     * A region that is not injected has no holes and no grams, and nothing to cover. One that is filled with another has
+     * the holes that lie in it; mix and cups stand where it is filled from.
+     */
+    private static void injection(ObjectNode node, String region, Optional<InjectionPlan> plan) {
+        Optional<InjectionPlan.Part> part = plan.flatMap(p -> p.part(region));
+        Optional<InjectionPlan> own = plan.filter(p -> p.region().equals(region));
+        node.put(
+                "injection_holes",
+                plan.map(p -> count(p, region, Hole.Kind.INJECTION)).orElse(0L));
+        node.put("vent_holes", plan.map(p -> count(p, region, Hole.Kind.VENT)).orElse(0L));
+        node.put(
+                "covered_fraction",
+                part.map(InjectionPlan.Part::coveredFraction).orElse(null));
+        Optional<Fill> fill = own.map(InjectionPlan::fill).filter(Fill::simulated);
         node.put("empty_after_rise", fill.map(Fill::emptyShare).orElse(null));
         node.put("air_pockets", fill.map(f -> f.pockets().size()).orElse(null));
-        node.put("hole_lower_bound", plan.map(InjectionPlan::holeLowerBound).orElse(null));
-        node.put("hole_hex_estimate", plan.map(InjectionPlan::holeHexEstimate).orElse(null));
-        node.put("resin_g", plan.map(p -> grams(p, Batch::partAG)).orElse(BigDecimal.ZERO));
-        node.put("hardener_g", plan.map(p -> grams(p, Batch::partBG)).orElse(BigDecimal.ZERO));
-        node.put("batches", plan.map(p -> p.batches().size()).orElse(0));
+        node.put(
+                "hole_lower_bound", part.map(InjectionPlan.Part::holeLowerBound).orElse(null));
+        node.put(
+                "hole_hex_estimate",
+                part.map(InjectionPlan.Part::holeHexEstimate).orElse(null));
+        node.put("resin_g", own.map(p -> grams(p, Batch::partAG)).orElse(BigDecimal.ZERO));
+        node.put("hardener_g", own.map(p -> grams(p, Batch::partBG)).orElse(BigDecimal.ZERO));
+        node.put("batches", own.map(p -> p.batches().size()).orElse(0));
+        node.put(
+                "filled_with",
+                plan.filter(p -> p.fillsBeside(region))
+                        .map(InjectionPlan::region)
+                        .orElse(null));
+    }
+
+    private static long count(InjectionPlan plan, String region, Hole.Kind kind) {
+        return plan.holes().stream()
+                .filter(h -> h.kind() == kind && h.region().equals(region))
+                .count();
     }
 
     /** The sum of what batches.csv prints. */

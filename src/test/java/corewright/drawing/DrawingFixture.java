@@ -342,14 +342,13 @@ final class DrawingFixture {
         }
         return new InjectionPlan(
                 r.id(),
+                List.of(new InjectionPlan.Part(r.id(), 0.97, 54_870, 80)),
                 "epoxy-foam-240",
                 r.voidMm3(),
                 80,
                 "work time",
                 holes,
                 0.97,
-                3,
-                3.3,
                 List.of(),
                 210,
                 74,

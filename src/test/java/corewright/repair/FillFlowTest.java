@@ -277,7 +277,8 @@ class FillFlowTest {
         Deck deck = deck(rectangle(900, -100, 1200 + length, 200 + width))
                 .region(Condition.VOID, rectangle(1000, 0, 1000 + length, width), gapMm, 0.1);
         FaceDamage damage = deck.damage().faces().get(0);
-        return Cavity.of(damage.regions().get(0), deck.face(), damage.surfaces().voidDepthMm(), cellMm, 0.3);
+        return Cavity.of(
+                damage.regions().get(0).likely(), deck.face(), damage.surfaces().voidDepthMm(), cellMm, 0.3);
     }
 
     private static int cell(Cavity cavity, double x, double y) {

@@ -49,11 +49,12 @@ class InjectionPlanTest {
                 .region(Condition.VOID, rectangle(200, -800, 200 + length, -800 + width), 4, 0.1));
         assertThat(plan.reachMm()).isEqualTo(reachMm);
         assertThat(plan.coveredFraction()).isGreaterThanOrEqualTo(0.995);
-        assertThat(plan.holeHexEstimate())
+        InjectionPlan.Part part = plan.parts().get(0);
+        assertThat(part.holeHexEstimate())
                 .isCloseTo(2 * length * width / (3 * Math.sqrt(3) * reachMm * reachMm), within(1e-9));
-        assertThat(plan.holeLowerBound()).isEqualTo((int) Math.ceil(length * width / (Math.PI * reachMm * reachMm)));
+        assertThat(part.holeLowerBound()).isEqualTo((int) Math.ceil(length * width / (Math.PI * reachMm * reachMm)));
         assertThat(plan.count(Hole.Kind.INJECTION))
-                .isBetween(plan.holeLowerBound(), (int) Math.floor(1.3 * plan.holeHexEstimate()));
+                .isBetween(part.holeLowerBound(), (int) Math.floor(1.3 * part.holeHexEstimate()));
     }
 
     static LongStream seeds() {
@@ -196,9 +197,13 @@ class InjectionPlanTest {
                 .region(Condition.VOID, area, 4, 0.1);
         Region region = open.damage().regions().get(0);
         double far = across(Cavity.of(
-                region, open.face(), open.damage().face("foredeck").surfaces().voidDepthMm(), 5, 0.3));
+                region.likely(),
+                open.face(),
+                open.damage().face("foredeck").surfaces().voidDepthMm(),
+                5,
+                0.3));
         double round = across(Cavity.of(
-                region,
+                region.likely(),
                 walled.face(),
                 walled.damage().face("foredeck").surfaces().voidDepthMm(),
                 5,

@@ -166,7 +166,7 @@ public final class PlanBenchmark {
             FaceDamage damage = deck.damage().faces().get(0);
             Region region = damage.regions().get(0);
             Cavity cavity = Cavity.of(
-                    region,
+                    region.likely(),
                     damage.face(),
                     damage.surfaces().voidDepthMm(),
                     Cavity.cellFor(region.likely(), reachMm),

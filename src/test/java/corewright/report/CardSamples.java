@@ -88,14 +88,13 @@ final class CardSamples {
     private static InjectionPlan of(InjectionPlan plan, List<Hole> holes, List<Batch> batches, Fill fill) {
         return new InjectionPlan(
                 plan.region(),
+                plan.parts(),
                 plan.resin(),
                 plan.cavityMm3(),
                 plan.reachMm(),
                 plan.reachGovernedBy(),
                 holes,
                 plan.coveredFraction(),
-                plan.holeLowerBound(),
-                plan.holeHexEstimate(),
                 batches,
                 batches.stream().mapToDouble(Batch::partAG).sum(),
                 batches.stream().mapToDouble(Batch::partBG).sum(),

@@ -233,14 +233,13 @@ final class SampleAssessment {
                         3440));
         return new InjectionPlan(
                 region.id(),
+                List.of(new InjectionPlan.Part(region.id(), 0.98, 175_800, 120)),
                 "epoxy-foam-240",
                 region.voidMm3(),
                 120,
                 "work time",
                 holes,
                 0.98,
-                4,
-                4.7,
                 batches,
                 192.5,
                 67.375,
