@@ -27,6 +27,6 @@ public record Fill(Optional<Raster> arrivalS, double liquidShare, double emptySh
         return arrivalS.isPresent();
     }
 
-    /** Enclosed air, at its highest gap. */
+    /** Enclosed air, where most of it is. */
     public record Pocket(Spot spot, double mm3) {}
 }

@@ -27,7 +27,7 @@ final class FillPlanning {
     private static final double POCKET_SHARE = 0.0015;
 
     /** In a thin cavity a small pocket is a large area: this share is worth a hole whatever its volume. Practice. */
-    private static final double THIN_SHARE = 0.02;
+    private static final double THIN_SHARE = 0.01;
 
     /** No vent nearer to another hole. Practice. */
     private static final double APART_MM = 20;

@@ -196,29 +196,32 @@ final class FillSimulation {
     /** Air enclosed at the end, largest first. */
     static List<Pocket> pockets(Setting setting, Result result) {
         double[] volume = new double[setting.cavity.size()];
-        int[] deepest = new int[setting.cavity.size()];
-        Arrays.fill(deepest, -1);
-        int most = -1;
+        double[] most = new double[setting.cavity.size()];
+        int[] middle = new int[setting.cavity.size()];
+        int last = -1;
         for (int c : setting.cavity.cells) {
             int p = result.pocket[c];
             double air = setting.cavity.gapMm[c] * setting.cavity.cell * setting.cavity.cell * (1 - result.filled[c]);
             if (p < 0 || air <= 0 || setting.cavity.open[c] == 0) {
                 continue;
             }
-            most = Math.max(most, p);
+            last = Math.max(last, p);
             volume[p] += air;
-            deepest[p] = deepest[p] < 0 || setting.cavity.gapMm[c] > setting.cavity.gapMm[deepest[p]] ? c : deepest[p];
+            if (air > most[p]) {
+                most[p] = air;
+                middle[p] = c;
+            }
         }
         List<Pocket> pockets = new ArrayList<>();
-        for (int p = 0; p <= most; p++) {
+        for (int p = 0; p <= last; p++) {
             if (volume[p] > 0) {
-                pockets.add(new Pocket(deepest[p], volume[p]));
+                pockets.add(new Pocket(middle[p], volume[p]));
             }
         }
         pockets.sort((a, b) -> Double.compare(b.mm3, a.mm3));
         return pockets;
     }
 
-    /** Enclosed air and the cell of it with the highest gap. */
+    /** Enclosed air and the cell that holds most of it. */
     record Pocket(int cell, double mm3) {}
 }
