@@ -19,6 +19,9 @@ record CardHoles(List<Mark> marks, List<Arrow> arrows) {
     private static final double HEAD_HALF = 0.85;
     private static final double STEP = 1;
 
+    /** Length of a nozzle's mouth over the diameter of a hole. */
+    private static final double NOZZLE_SHARE = 0.8;
+
     CardHoles {
         marks = List.copyOf(marks);
         arrows = List.copyOf(arrows);
@@ -36,6 +39,11 @@ record CardHoles(List<Mark> marks, List<Arrow> arrows) {
         List<Arrow> arrows = arrows(injections, view, diameter);
         if (diameter > HoleMark.DIAMETER) {
             for (Hole hole : holes) {
+                NozzleMark nozzle = NozzleMark.of(hole, view, NOZZLE_SHARE * diameter);
+                if (nozzle != null) {
+                    marks.add(new CardNozzle(nozzle, Figures.holeNumber(hole.id()), diameter));
+                    continue;
+                }
                 boolean vent = hole.kind() == Hole.Kind.VENT;
                 marks.add(new CardDisc(
                         view.x(hole.spot().xMm()),
@@ -49,10 +57,7 @@ record CardHoles(List<Mark> marks, List<Arrow> arrows) {
             Predicate<Box> free = b -> box.holds(b) && taken.free(b);
             marks.addAll(stops(injections, view, diameter, free, taken));
         } else {
-            List<HoleMark> small = holes.stream()
-                    .map(h ->
-                            new HoleMark(view.x(h.spot().xMm()), view.y(h.spot().yMm()), h.kind() == Hole.Kind.VENT))
-                    .toList();
+            List<HoleMark> small = holes.stream().map(h -> HoleMark.of(h, view)).toList();
             marks.addAll(small);
             taken.addAll(marks);
             List<HoleLabel> labels =

@@ -30,9 +30,7 @@ record Marks(List<Mark> fittings, List<Mark> probes, List<HoleMark> holes, List<
 
     static Marks of(MapSpec spec, PlanView view) {
         List<Hole> plans = spec.shows(Layer.HOLES) ? holes(spec) : List.of();
-        List<HoleMark> holes = plans.stream()
-                .map(h -> new HoleMark(view.x(h.spot().xMm()), view.y(h.spot().yMm()), h.kind() == Hole.Kind.VENT))
-                .toList();
+        List<HoleMark> holes = plans.stream().map(h -> HoleMark.of(h, view)).toList();
         List<Mark> fittings = fittings(spec, view);
         List<Mark> probes = spec.shows(Layer.PROBES) ? probes(spec, view) : List.of();
         return new Marks(fittings, probes, holes, plans, tags(spec, view, fittings));

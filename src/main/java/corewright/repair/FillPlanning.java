@@ -131,7 +131,9 @@ final class FillPlanning {
                             .filter(b -> b.holes().contains(hole.id()))
                             .count();
                     double part = liquid * hole.servedMm3() / whole / cups;
-                    shots.add(new FillSimulation.Shot(cellAt(hole.spot().coordinate()), part, batch.mixAtS()));
+                    double nozzle = hole.drilled() ? 0 : ReachLaw.nozzleResistance(settings.drilling());
+                    int cell = cellAt(hole.spot().coordinate());
+                    shots.add(new FillSimulation.Shot(cell, part, batch.mixAtS(), nozzle));
                 }
             }
         }

@@ -59,7 +59,8 @@ final class CardBack {
     CardBack(InjectionCard card, List<Batch> cups) {
         this.card = card;
         this.cups = cups;
-        bars = Schedule.of(card.plan().batches(), card.resin(), card.settings()).bars();
+        bars = Schedule.of(card.plan().holes(), card.plan().batches(), card.resin(), card.settings())
+                .bars();
         dayHeight = CardBars.height(cups, bars, MOST_DAY);
         bottomTop = DAY_TOP + dayHeight + NOTE_HEIGHT;
     }

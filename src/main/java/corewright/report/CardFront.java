@@ -60,7 +60,8 @@ final class CardFront {
     CardFront(InjectionCard card) {
         this.card = card;
         cautions = cautions(card);
-        double under = Math.max(sectionHeight(), LEGEND.height(legend(true, true), legendWidth())) + UNDER_PLAN;
+        double under =
+                Math.max(sectionHeight(), LEGEND.height(legend(true, true, nozzle()), legendWidth())) + UNDER_PLAN;
         double large = FOOT - CardSheet.TEXT.height(cautions, PLAN_WIDTH) - GAP - under - PLAN_TOP;
         cautionType = large >= GOOD_PLAN ? CardSheet.TEXT : Prose.NOTE;
         cautionTop = FOOT - cautionType.height(cautions, PLAN_WIDTH);
@@ -91,7 +92,7 @@ final class CardFront {
         section(paper);
         LEGEND.paint(
                 paper,
-                legend(plan.showsArrival(), plan.showsKeepOut()),
+                legend(plan.showsArrival(), plan.showsKeepOut(), nozzle()),
                 LEGEND_LEFT,
                 sectionTop,
                 legendWidth(),
@@ -180,9 +181,14 @@ final class CardFront {
         });
     }
 
-    private static String legend(boolean arrival, boolean keepOut) {
+    private boolean nozzle() {
+        return card.plan().count(Hole.Kind.NOZZLE) > 0;
+    }
+
+    private static String legend(boolean arrival, boolean keepOut, boolean nozzle) {
         return Prose.bold("Disc:") + " injection hole, in order.\n" + Prose.bold("Bar over a figure:")
                 + " collar stop in mm.\n" + Prose.bold("Ring:") + " vent. Open until mix shows, then plug it."
+                + (nozzle ? "\n" + Prose.bold("Arrowhead:") + " nozzle from the opening, deepest first." : "")
                 + (keepOut ? "\n" + Prose.bold("Dotted:") + " a fitting, keep out." : "")
                 + (arrival
                         ? "\n" + Prose.bold("Thin lines:") + " the mix first gets here by that minute, as simulated."

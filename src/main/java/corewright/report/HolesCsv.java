@@ -5,14 +5,16 @@ import corewright.repair.Hole;
 import corewright.repair.InjectionPlan;
 import java.util.Locale;
 
-/** holes.csv: every hole to be drilled, in working order. */
+/** holes.csv: every hole to be drilled and every place that a nozzle fills, in working order. */
 final class HolesCsv {
     private HolesCsv() {}
 
     static Table of(Assessment assessment) {
-        Table table = new Table("id,face,region,kind,order,x,y,diameter_mm,depth_stop_mm,reach_mm,served_l");
+        Table table = new Table(
+                "id,face,region,kind,order,x,y,diameter_mm,depth_stop_mm,reach_mm,served_l" + ",access,push_in_mm");
         for (InjectionPlan plan : assessment.decision().injections()) {
             for (Hole hole : plan.holes()) {
+                Hole.Nozzle nozzle = hole.nozzle();
                 table.add(
                         hole.id(),
                         hole.spot().face(),
@@ -24,7 +26,9 @@ final class HolesCsv {
                         Numbers.rounded(hole.diameterMm(), 2),
                         Numbers.rounded(hole.depthStopMm(), 1),
                         Numbers.rounded(hole.reachMm(), 1),
-                        Numbers.full(hole.servedMm3() / Units.MM3_PER_LITRE));
+                        Numbers.full(hole.servedMm3() / Units.MM3_PER_LITRE),
+                        nozzle == null ? "" : nozzle.access(),
+                        nozzle == null ? "" : Numbers.rounded(nozzle.pushMm(), 0));
             }
         }
         return table;

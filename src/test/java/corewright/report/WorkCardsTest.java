@@ -113,7 +113,7 @@ class WorkCardsTest {
         Assessment assessment = SampleAssessment.damaged();
         InjectionPlan plan = assessment.decision().injections().get(0);
         var settings = assessment.survey().settings();
-        int bars = Schedule.of(plan.batches(), settings.resin(plan.resin()), settings)
+        int bars = Schedule.of(plan.holes(), plan.batches(), settings.resin(plan.resin()), settings)
                 .bars()
                 .size();
 
