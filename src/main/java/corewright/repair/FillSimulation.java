@@ -26,12 +26,13 @@ final class FillSimulation {
     /**
      * One filling of a hole.
      *
+     * @param hole its id
      * @param cell of the hole
      * @param liquidMm3 to be placed
      * @param mixAtS when its cup is mixed, on the day's clock; holes of one cup share it
      * @param nozzle resistance of a long nozzle, see {@link ReachLaw#nozzleResistance}; 0 where a hole is drilled
      */
-    record Shot(int cell, double liquidMm3, double mixAtS, double nozzle) {}
+    record Shot(String hole, int cell, double liquidMm3, double mixAtS, double nozzle) {}
 
     /**
      * What came of it, by flat index of the cavity.
@@ -112,7 +113,7 @@ final class FillSimulation {
                 over = sameCup ? over : 0;
                 mixAtS = shot.mixAtS;
                 rise(sameCup ? flow.nowS + Batches.HOLE_S : mixAtS + s.drilling.mixingS());
-                Shot whole = new Shot(shot.cell, shot.liquidMm3 + over, mixAtS, shot.nozzle);
+                Shot whole = new Shot(shot.hole, shot.cell, shot.liquidMm3 + over, mixAtS, shot.nozzle);
                 placed[i] = push(whole, i);
                 over = whole.liquidMm3 - placed[i];
             }

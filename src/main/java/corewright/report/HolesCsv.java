@@ -10,8 +10,8 @@ final class HolesCsv {
     private HolesCsv() {}
 
     static Table of(Assessment assessment) {
-        Table table = new Table(
-                "id,face,region,kind,order,x,y,diameter_mm,depth_stop_mm,reach_mm,served_l" + ",access,push_in_mm");
+        Table table = new Table("id,face,region,kind,order,x,y,diameter_mm,depth_stop_mm,reach_mm,served_l"
+                + ",access,push_in_mm,simulated_l");
         for (InjectionPlan plan : assessment.decision().injections()) {
             for (Hole hole : plan.holes()) {
                 Hole.Nozzle nozzle = hole.nozzle();
@@ -28,9 +28,16 @@ final class HolesCsv {
                         Numbers.rounded(hole.reachMm(), 1),
                         Numbers.full(hole.servedMm3() / Units.MM3_PER_LITRE),
                         nozzle == null ? "" : nozzle.access(),
-                        nozzle == null ? "" : Numbers.rounded(nozzle.pushMm(), 0));
+                        nozzle == null ? "" : Numbers.rounded(nozzle.pushMm(), 0),
+                        simulated(plan, hole));
             }
         }
         return table;
+    }
+
+    /** Cavity that its mix came to first; nothing where nothing was simulated or nothing goes in. */
+    private static String simulated(InjectionPlan plan, Hole hole) {
+        Double mm3 = plan.fill().filledMm3().get(hole.id());
+        return mm3 == null ? "" : Numbers.full(mm3 / Units.MM3_PER_LITRE);
     }
 }

@@ -80,7 +80,7 @@ class WorkTest {
     })
     void warmthTellsWhereTheMixIs(
             double deckC, double minutes, double skinC, double gap, boolean planned, String verdict, boolean surprise) {
-        Fill fill = new Fill(Optional.of(raster(planned ? 0 : Double.NaN)), 1, 0, List.of());
+        Fill fill = new Fill(Optional.of(raster(planned ? 0 : Double.NaN)), 1, 0, List.of(), Map.of());
         SurfaceTemperature reading =
                 new SurfaceTemperature(HERE, "W1", new Spot("deck", 5, 5), 60 * minutes, skinC, null);
         FillCheck.Place place = FillCheck.of(

@@ -9,6 +9,7 @@ import corewright.repair.Hole;
 import corewright.repair.InjectionPlan;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 
@@ -112,7 +113,7 @@ final class CardSamples {
         for (int k = 0; k < seconds.length; k++) {
             seconds[k] = 3 * Math.hypot(10.0 * (k % columns), 10.0 * (k / columns));
         }
-        return new Fill(Optional.of(new Raster(2195, 445, 10, rows, columns, seconds)), 0.3, 0.01, List.of());
+        return new Fill(Optional.of(new Raster(2195, 445, 10, rows, columns, seconds)), 0.3, 0.01, List.of(), Map.of());
     }
 
     private static Assessment with(Assessment a, InjectionPlan plan) {
