@@ -39,20 +39,17 @@ record CardHoles(List<Mark> marks, List<Arrow> arrows) {
         List<Arrow> arrows = arrows(injections, view, diameter);
         if (diameter > HoleMark.DIAMETER) {
             for (Hole hole : holes) {
-                NozzleMark nozzle = NozzleMark.of(hole, view, NOZZLE_SHARE * diameter);
-                if (nozzle != null) {
-                    marks.add(new CardNozzle(nozzle, Figures.holeNumber(hole.id()), diameter));
-                    continue;
+                if (hole.drilled()) {
+                    marks.add(new CardDisc(
+                            view.x(hole.spot().xMm()),
+                            view.y(hole.spot().yMm()),
+                            Figures.holeNumber(hole.id()),
+                            hole.kind() == Hole.Kind.VENT,
+                            diameter));
                 }
-                boolean vent = hole.kind() == Hole.Kind.VENT;
-                marks.add(new CardDisc(
-                        view.x(hole.spot().xMm()),
-                        view.y(hole.spot().yMm()),
-                        Figures.holeNumber(hole.id()),
-                        vent,
-                        diameter));
             }
             taken.addAll(marks);
+            marks.addAll(0, nozzles(holes, view, diameter, taken)); // under the discs
             claim(arrows, taken);
             Predicate<Box> free = b -> box.holds(b) && taken.free(b);
             marks.addAll(stops(injections, view, diameter, free, taken));
@@ -66,6 +63,24 @@ record CardHoles(List<Mark> marks, List<Arrow> arrows) {
             marks.addAll(labels);
         }
         return new CardHoles(marks, arrows);
+    }
+
+    private static List<Mark> nozzles(List<Hole> holes, PlanView view, double diameter, Obstacles taken) {
+        List<Mark> marks = new ArrayList<>();
+        for (Hole hole : holes) {
+            NozzleMark nozzle = NozzleMark.of(hole, view, NOZZLE_SHARE * diameter);
+            if (nozzle != null) {
+                taken.add(nozzle.box());
+                List<CardNozzle> around = CardNozzle.around(nozzle, Figures.holeNumber(hole.id()), diameter);
+                CardNozzle mark = around.stream()
+                        .filter(m -> taken.free(m.box().grown(0.3)))
+                        .findFirst()
+                        .orElse(around.get(0));
+                marks.add(mark);
+                taken.add(mark.box());
+            }
+        }
+        return marks;
     }
 
     private static double diameter(List<Hole> holes, PlanView view) {

@@ -34,6 +34,9 @@ final class CardBack {
     private static final double RIGHT_LEFT = CardSheet.LEFT + STOPS_WIDTH + 6;
     private static final double RIGHT_WIDTH = CardSheet.RIGHT - RIGHT_LEFT;
     private static final double SUM = 6.5;
+    /** For the desk, not for gloves. */
+    private static final Prose SMALL = new Prose(7.5, 3.3);
+
     private static final Type NUMBER = new Type(Typeface.TEXT_BOLD, 16);
     private static final Type COLD = new Type(Typeface.TEXT_SEMIBOLD, 12);
     private static final Pen TODAY = new Pen(0.7, List.of());
@@ -196,9 +199,9 @@ final class CardBack {
         String words = String.join(" ", CardCautions.of(card.plan().cautions()).holding());
         String sum =
                 Prose.bold("The grams.") + " " + String.join(" ", card.plan().arithmetic());
-        double foot = CardSheet.BODY_END - CardSheet.BOX - SUM - Prose.NOTE.height(sum, RIGHT_WIDTH);
+        double foot = CardSheet.BODY_END - CardSheet.BOX - SUM - SMALL.height(sum, RIGHT_WIDTH);
         fitting(words, RIGHT_WIDTH, foot - y - GAP).paint(paper, words, RIGHT_LEFT, y, RIGHT_WIDTH, Anchor.LEFT);
-        Prose.NOTE.paint(paper, sum, RIGHT_LEFT, foot, RIGHT_WIDTH, Anchor.LEFT);
+        SMALL.paint(paper, sum, RIGHT_LEFT, foot, RIGHT_WIDTH, Anchor.LEFT);
     }
 
     private void boxes(Paper paper) {

@@ -15,6 +15,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -77,6 +79,28 @@ class WorkCardsTest {
     void thePlansOwnFirstStepStandsOnTheFront() throws IOException {
         assertThat(text(SampleAssessment.damaged()).get(0).replaceAll("\\s+", " "))
                 .contains("First: Prove that the core is dry: a probe or a plug in R1.");
+    }
+
+    @Test
+    void theGramsHaveTheirSumAndTheReachItsReason() throws IOException {
+        String back = text(CardSamples.injecting(5, 2, 3)).get(1).replaceAll("\\s+", " ");
+        assertThat(back)
+                .contains("12.88 litres × 1.15 / 4.83 × 1160 g per litre = 3557 g; with 15 % waste 4185 g")
+                .contains("To have at hand: 21.09 litres")
+                .contains("Reach of a hole in the middle gap: 120 mm, set by the work time; relied on is 50 %");
+    }
+
+    @Test
+    void aPlaceOfTheNozzleHasItsDepthInsteadOfAStop() throws IOException {
+        Assessment assessment = CardSamples.injecting(5, 2, 3);
+        Hole first = assessment.decision().injections().get(0).holes().get(0);
+        String front = text(assessment).get(0);
+        assertThat(front)
+                .contains(String.format(
+                        Locale.ROOT,
+                        "nozzle %.0f mm in",
+                        Objects.requireNonNull(first.nozzle()).pushMm()))
+                .contains("Arrowhead: nozzle through an opening");
     }
 
     @Test
