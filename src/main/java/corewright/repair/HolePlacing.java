@@ -5,9 +5,7 @@ import corewright.survey.Drilling;
 import corewright.survey.Feeler;
 import corewright.survey.Survey;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 
 /** Finds the places at which a space is filled: through the openings that are there as far as that saves holes, then holes. */
@@ -54,23 +52,37 @@ final class HolePlacing {
 
     /** With as many places of the nozzle as save most holes, the fewest of these. */
     private PlacedHoles fewest(HolePattern.Task task, LockedHoles locked) {
-        PlacedHoles best = new PlacedHoles(task, HolePattern.holes(task, locked.cells()), locked, Map.of());
-        Map<Integer, Hole.Nozzle> nozzles = new LinkedHashMap<>();
-        double[] holeReach = task.holeReachMm().clone();
-        for (NozzleTips.Tip tip : tips(task, locked)) {
-            nozzles.put(tip.cell(), tip.nozzle());
-            holeReach[tip.cell()] = tip.reachMm();
-            HolePattern.Task with = new HolePattern.Task(
-                    task.cavity(), task.places(), holeReach.clone(), task.reachMm(), task.travel());
-            int[] fixed = IntStream.concat(
-                            Arrays.stream(locked.cells()),
-                            nozzles.keySet().stream().mapToInt(c -> c))
-                    .toArray();
-            PlacedHoles more =
-                    new PlacedHoles(with, HolePattern.holes(with, fixed), locked, NozzleTips.deepestFirst(nozzles));
-            best = more.drilled().length < best.drilled().length ? more : best;
+        PlacedHoles without = placed(task, locked, List.of());
+        List<NozzleTips.Tip> tips = tips(task, locked);
+        int many = 0;
+        int least = tips.isEmpty() ? 0 : HolePattern.roughly(task, locked.cells());
+        for (int n = 1; n <= tips.size(); n++) {
+            List<NozzleTips.Tip> first = tips.subList(0, n);
+            int holes = HolePattern.roughly(with(task, first), fixed(locked, first));
+            if (holes < least) {
+                least = holes;
+                many = n;
+            }
         }
-        return best;
+        PlacedHoles with = placed(task, locked, tips.subList(0, many));
+        return with.drilled().length < without.drilled().length ? with : without;
+    }
+
+    private static PlacedHoles placed(HolePattern.Task task, LockedHoles locked, List<NozzleTips.Tip> tips) {
+        HolePattern.Task all = with(task, tips);
+        return new PlacedHoles(all, HolePattern.holes(all, fixed(locked, tips)), locked, NozzleTips.deepestFirst(tips));
+    }
+
+    /** The same with the reach of the nozzle's mouth where it is put. */
+    private static HolePattern.Task with(HolePattern.Task task, List<NozzleTips.Tip> tips) {
+        double[] reachMm = task.holeReachMm().clone();
+        tips.forEach(t -> reachMm[t.cell()] = t.reachMm());
+        return new HolePattern.Task(task.cavity(), task.places(), reachMm, task.reachMm(), task.travel());
+    }
+
+    private static int[] fixed(LockedHoles locked, List<NozzleTips.Tip> tips) {
+        return IntStream.concat(Arrays.stream(locked.cells()), tips.stream().mapToInt(NozzleTips.Tip::cell))
+                .toArray();
     }
 
     private List<NozzleTips.Tip> tips(HolePattern.Task task, LockedHoles locked) {

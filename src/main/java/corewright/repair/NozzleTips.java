@@ -71,15 +71,14 @@ final class NozzleTips {
         return worthwhile(reached, travel, filled.clone());
     }
 
-    /** One opening after another, the deepest first, so that the nozzle is withdrawn as it fills. */
-    static Map<Integer, Hole.Nozzle> deepestFirst(Map<Integer, Hole.Nozzle> nozzles) {
+    /** One opening after another, the deepest first, so that the nozzle is withdrawn as it fills; by cell. */
+    static Map<Integer, Hole.Nozzle> deepestFirst(List<Tip> tips) {
         Map<Integer, Hole.Nozzle> ordered = new LinkedHashMap<>();
-        nozzles.entrySet().stream()
-                .sorted(Comparator.comparingDouble((Map.Entry<Integer, Hole.Nozzle> n) ->
-                                n.getValue().in().xMm())
-                        .thenComparingDouble(n -> n.getValue().in().yMm())
-                        .thenComparingDouble(n -> -n.getValue().pushMm()))
-                .forEach(n -> ordered.put(n.getKey(), n.getValue()));
+        tips.stream()
+                .sorted(Comparator.comparingDouble((Tip t) -> t.nozzle.in().xMm())
+                        .thenComparingDouble(t -> t.nozzle.in().yMm())
+                        .thenComparingDouble(t -> -t.nozzle.pushMm()))
+                .forEach(t -> ordered.put(t.cell, t.nozzle));
         return ordered;
     }
 
