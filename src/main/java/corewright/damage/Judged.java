@@ -55,7 +55,7 @@ final class Judged {
                         kept(r.feelers()),
                         kept(r.plugs()),
                         kept(r.temperatures()),
-                        r.curedTaps());
+                        kept(r.curedTaps()));
         all.judgements().readings().stream()
                 .map(Key::of)
                 .distinct()
