@@ -21,10 +21,28 @@ final class StructureMarks {
     private static final double CUT_CASING = 1.5;
     private static final double ON_EDGE = 0.6;
 
+    /** Lines this near are the same: a tenth of the thinnest. */
+    private static final double NEARLY = 0.02;
+
+    static final Pen MAP_ENDS = Pen.REACH;
+
     private StructureMarks() {}
 
     static void outline(Paper paper, Polygon outline) {
         paper.draw(PlanView.shape(outline.getExteriorRing()), Pen.EDGE);
+    }
+
+    /** A part of a face: the deck's edge, and broken where the map ends but not the deck. */
+    static void outline(Paper paper, Polygon part, Polygon whole) {
+        Geometry edge = whole.getBoundary().buffer(NEARLY);
+        line(paper, part.getBoundary().difference(edge), MAP_ENDS);
+        line(paper, part.getBoundary().intersection(edge), Pen.EDGE);
+    }
+
+    private static void line(Paper paper, Geometry line, Pen pen) {
+        if (!line.isEmpty()) {
+            paper.draw(PlanView.shape(line), pen);
+        }
     }
 
     /** Edge 0.50, inner line 0.18 at 0.9, crossed 0.18 from corner to corner of what is left inside. */

@@ -1,7 +1,6 @@
 package corewright.repair;
 
 import corewright.damage.DamageMap;
-import corewright.damage.Region;
 import corewright.damage.TapScale;
 import corewright.survey.Finding;
 import corewright.survey.ReadingOverride;
@@ -77,7 +76,7 @@ public record CuredFill(
         List<CuredFill> fills = new ArrayList<>();
         int shots = 0;
         for (InjectionPlan plan : plans) {
-            EmptySpace space = space(damage, plan);
+            EmptySpace space = EmptySpace.of(damage, plan);
             List<Tap> over = taps.stream().filter(t -> over(space, t)).toList();
             if (!over.isEmpty()) {
                 SecondShots planner = new SecondShots(survey, damage.face(space.face()), space, plan);
@@ -111,16 +110,9 @@ public record CuredFill(
         return last;
     }
 
-    private static EmptySpace space(DamageMap damage, InjectionPlan plan) {
-        List<Region> regions = new ArrayList<>();
-        for (InjectionPlan.Part part : plan.parts()) {
-            damage.regions().stream().filter(r -> r.id().equals(part.region())).forEach(regions::add);
-        }
-        Geometry all = OverlayNGRobust.union(
-                regions.stream().<Geometry>map(Region::likely).toList());
-        // regions are only planned together where they make one polygon
-        return new EmptySpace(
-                regions, all instanceof Polygon area ? area : regions.get(0).likely());
+    /** What a plan fills: its regions as one polygon. */
+    public static Polygon space(DamageMap damage, InjectionPlan plan) {
+        return EmptySpace.of(damage, plan).area();
     }
 
     private static boolean over(EmptySpace space, Tap tap) {
