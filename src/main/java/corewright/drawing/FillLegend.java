@@ -103,7 +103,11 @@ final class FillLegend {
     }
 
     private void holes() {
-        hole(filled.openedAgain(), "drill open again for a second shot");
+        List<Hole> again = filled.openedAgain();
+        hole(
+                again.stream().filter(h -> h.kind() == Hole.Kind.INJECTION).toList(),
+                "drill open again for a second shot");
+        hole(again.stream().filter(h -> h.kind() == Hole.Kind.VENT).toList(), "a vent, to be drilled open again");
         hole(filled.newHoles(), "new hole for a second shot");
         if (filled.holes().size() > filled.openedAgain().size()) {
             mark(

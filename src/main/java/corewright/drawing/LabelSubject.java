@@ -7,6 +7,8 @@ import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * Something on the map that a label with a leader speaks of: a region, or on a fill check a filled space or a place still
@@ -61,7 +63,10 @@ record LabelSubject(
                     .toList();
             Geometry rest = Pattern.drawn(area);
             for (Geometry shot : hollow) {
-                rest = rest.difference(shot); // a leader that begins in a hollow place speaks of that place
+                rest = OverlayNGRobust.overlay(
+                        rest,
+                        shot,
+                        OverlayNG.DIFFERENCE); // a leader that begins in a hollow place speaks of that place
             }
             subjects.add(new LabelSubject(
                     space.region(),

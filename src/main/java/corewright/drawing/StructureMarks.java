@@ -10,6 +10,8 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** How the deck itself is drawn: edge, openings, dividers, supports, and the line of a cut. All geometry is on paper. */
 final class StructureMarks {
@@ -35,8 +37,8 @@ final class StructureMarks {
     /** A part of a face: the deck's edge, and broken where the map ends but not the deck. */
     static void outline(Paper paper, Polygon part, Polygon whole) {
         Geometry edge = whole.getBoundary().buffer(NEARLY);
-        line(paper, part.getBoundary().difference(edge), MAP_ENDS);
-        line(paper, part.getBoundary().intersection(edge), Pen.EDGE);
+        line(paper, OverlayNGRobust.overlay(part.getBoundary(), edge, OverlayNG.DIFFERENCE), MAP_ENDS);
+        line(paper, OverlayNGRobust.overlay(part.getBoundary(), edge, OverlayNG.INTERSECTION), Pen.EDGE);
     }
 
     private static void line(Paper paper, Geometry line, Pen pen) {

@@ -22,7 +22,6 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.index.kdtree.KdTree;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * What the taps after cure say of one filled space: how much of it was tapped, and what is still hollow.
@@ -164,9 +163,9 @@ public record CuredFill(
         }
         List<Geometry> all = new ArrayList<>(hollow);
         cells.stream()
-                .filter(c -> c.call == Sound.DULL && hollow.stream().anyMatch(h -> shareAnEdge(h, c.area)))
+                .filter(c -> c.call == Sound.DULL && hollow.stream().anyMatch(h -> TapCells.shareAnEdge(h, c.area)))
                 .forEach(c -> all.add(c.area));
-        Geometry union = OverlayNGRobust.union(all);
+        Geometry union = TapCells.union(all);
         List<Polygon> places = new ArrayList<>();
         for (int i = 0; i < union.getNumGeometries(); i++) {
             places.add((Polygon) union.getGeometryN(i));
@@ -175,10 +174,6 @@ public record CuredFill(
                 .thenComparingDouble(p -> p.getCentroid().getX())
                 .thenComparingDouble(p -> p.getCentroid().getY()));
         return places;
-    }
-
-    private static boolean shareAnEdge(Geometry a, Geometry b) {
-        return a.getEnvelopeInternal().intersects(b.getEnvelopeInternal()) && a.relate(b, "****1****");
     }
 
     private static boolean holds(Polygon area, Polygon cell) {

@@ -17,6 +17,7 @@ import org.locationtech.jts.index.strtree.GeometryItemDistance;
 import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 import org.locationtech.jts.precision.GeometryPrecisionReducer;
 import org.locationtech.jts.triangulate.VoronoiDiagramBuilder;
 
@@ -35,6 +36,14 @@ final class TapCells {
 
     /** Four places of a grid make corners at which cells meet but for rounding: on this grid they meet exactly. */
     private static final PrecisionModel THOUSANDTHS = new PrecisionModel(1000);
+
+    /**
+     * Edges that two discs end at different places lie apart by that rounding: snapped to a grid ten times coarser they
+     * are one edge again.
+     */
+    private static final PrecisionModel HUNDREDTHS = new PrecisionModel(100);
+
+    private static final double LEAST_EDGE_MM = 1;
 
     /** Disc of 96 corners: never more than a two-thousandth inside the circle. */
     private static final int QUARTER = 24;
@@ -98,6 +107,17 @@ final class TapCells {
                 .sorted()
                 .toArray();
         return Math.min(MOST_MM, apart[(apart.length - 1) / 2]);
+    }
+
+    /** Ground of several taps as one geometry. */
+    static Geometry union(List<Geometry> ground) {
+        return UnaryUnionNG.union(ground, HUNDREDTHS);
+    }
+
+    /** Whether the ground of two taps meets along more than a corner. */
+    static boolean shareAnEdge(Geometry a, Geometry b) {
+        return a.getEnvelopeInternal().intersects(b.getEnvelopeInternal())
+                && OverlayNG.overlay(a, b, OverlayNG.INTERSECTION, HUNDREDTHS).getLength() > LEAST_EDGE_MM;
     }
 
     /** Of ground that a notch of the space cuts in two, the part under the tap. */

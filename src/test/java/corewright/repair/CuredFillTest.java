@@ -23,6 +23,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Polygon;
 
 /**
@@ -172,6 +174,21 @@ class CuredFillTest {
         assertThat(neighbours.get(0).taps()).containsExactly("C5", "C6");
         assertThat(corners).extracting(SecondShot::id).containsExactly("S1", "S2");
         assertThat(corners).allSatisfy(s -> assertThat(s.areaMm2()).isCloseTo(2500, within(ROUNDING)));
+    }
+
+    /** The edge between two grounds is cut off by two discs, at places that rounding moves apart. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.1, 0.2, 0.4, 0.5, 0.7, 0.8, 1.0, 1.1, 1.3, 1.4, 1.6, 1.7, 1.9, 2.0, 2.2, 2.4, 2.7, 3.0})
+    void neighboursAreOnePlaceWhateverTheirDirection(double radians) {
+        double x = 23 * Math.cos(radians);
+        double y = 23 * Math.sin(radians);
+        Tap other = tap("C2", 1075 + x, 75 + y, Sound.HOLLOW);
+
+        assertThat(fill(with(List.of(tap("C1", 1075 - x, 75 - y, Sound.HOLLOW), other)))
+                        .shots())
+                .hasSize(1);
+        CuredFill dull = fill(with(List.of(tap("C1", 1075 - x, 75 - y, Sound.DULL), other)));
+        assertThat(dull.shots()).extracting(SecondShot::taps).containsExactly(List.of("C1", "C2"));
     }
 
     @Test
