@@ -15,7 +15,7 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 /** The part of a face round some places, so that a map of them may be larger. */
 final class Cutout {
     /** Deck shown round the places, survey millimetres. */
-    private static final double MARGIN_MM = 100;
+    private static final double MARGIN_MM = 60;
 
     private Cutout() {}
 
@@ -31,7 +31,7 @@ final class Cutout {
         for (Feature.Opening opening : face.all(Feature.Opening.class)) {
             Envelope hatch = opening.geometry().getEnvelopeInternal();
             if (hatch.intersects(window)) {
-                hatch.expandBy(MARGIN_MM / 4); // or its edge would lie on the cut
+                hatch.expandBy(MARGIN_MM / 2); // or its edge would lie on the cut
                 window.expandToInclude(hatch);
             }
         }

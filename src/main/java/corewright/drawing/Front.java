@@ -4,11 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 
 /**
  * Where the front of a simulated fill stands at a whole minute, on a fill check.
  *
- * @param figure middle of the minute's figure, empty where there was no room on the line
+ * @param figure middle of the minute's figure, clear of taps and hollow places; empty where the line has no room for it
  */
 record Front(ArrivalLines.Line line, Optional<Coordinate> figure) {
     private static final Type MINUTE = Type.READING;
@@ -24,6 +25,8 @@ record Front(ArrivalLines.Line line, Optional<Coordinate> figure) {
         if (view.scale() > SMALLEST_SCALE) {
             return fronts;
         }
+        taken.addAll(filled.taps(view));
+        filled.shots().forEach(s -> taken.add(box(view.onPaper(s.area()).getEnvelopeInternal())));
         for (FilledSpaces.Space space : filled.spaces()) {
             if (!space.warmth().isEmpty()) {
                 space.arrivalS().ifPresent(r -> ArrivalLines.of(r, view).forEach(l -> fronts.add(placed(l, taken))));
@@ -45,6 +48,10 @@ record Front(ArrivalLines.Line line, Optional<Coordinate> figure) {
             }
         }
         return new Front(line, Optional.empty());
+    }
+
+    private static Box box(Envelope e) {
+        return new Box(e.getMinX(), e.getMinY(), e.getWidth(), e.getHeight());
     }
 
     private static Box box(String words, Coordinate at) {

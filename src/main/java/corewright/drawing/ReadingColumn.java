@@ -6,6 +6,7 @@ import corewright.damage.Region;
 import corewright.decision.Method;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /** The column right of a plate's map: how to read it, how to say a place, and the areas, adding up. */
 final class ReadingColumn {
@@ -158,23 +159,23 @@ final class ReadingColumn {
         return rows;
     }
 
-    /** Filled ground by what is known of it. */
+    /** Filled ground by what is known of it; rounded from the whole down, so that the rows are those of the labels' areas. */
     private List<Row> checked() {
         List<FilledSpaces.Space> spaces = layout.filled().spaces();
-        double all = spaces.stream()
-                .mapToDouble(s -> Figures.shownArea(s.area().getArea()))
-                .sum();
-        double hollow = spaces.stream()
-                .flatMap(s -> s.shots().stream())
-                .mapToDouble(s -> Figures.shownArea(s.areaMm2()))
-                .sum();
-        double tapped = spaces.stream()
-                .mapToDouble(s -> Figures.shownArea(s.tappedMm2()))
-                .sum();
+        double all = rounded(
+                spaces.stream().mapToDouble(s -> Figures.shownArea(s.area().getArea())));
+        double tapped = Math.min(all, rounded(spaces.stream().mapToDouble(s -> Figures.shownArea(s.tappedMm2()))));
+        double hollow = Math.min(
+                tapped, rounded(layout.filled().shots().stream().mapToDouble(s -> Figures.shownArea(s.areaMm2()))));
         return List.of(
                 new Row("still hollow", hollow),
-                new Row("tapped, not hollow", Math.max(0, tapped - hollow)),
-                new Row("not tapped", Math.max(0, all - tapped)));
+                new Row("tapped, not hollow", tapped - hollow),
+                new Row("not tapped", all - tapped));
+    }
+
+    /** A sum of square metres as the table shows it. */
+    private static double rounded(DoubleStream squareMetres) {
+        return Math.round(100 * squareMetres.sum()) / 100.0;
     }
 
     /** The sum of the regions' areas as their labels say them. */

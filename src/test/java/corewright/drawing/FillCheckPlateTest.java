@@ -1,6 +1,7 @@
 package corewright.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import corewright.assessment.Assessment;
 import corewright.repair.CuredFill;
@@ -148,6 +149,22 @@ class FillCheckPlateTest {
         assertThat(words).anyMatch(w -> w.matches("still hollow, " + Figures.area(mm2) + ", \\S+ to \\S+ g"));
         assertThat(words).anyMatch(w -> w.startsWith("filled, tapped over "));
         assertThat(words).contains("still hollow after cure; grams");
+    }
+
+    /** What is filled is the sum of the labels' areas, and the rows above it add up to it. */
+    @Test
+    void theRowsAddUpToWhatIsFilled() {
+        List<String> words = words(plate(tapped(0, 1)));
+        int total = words.indexOf("filled");
+        double rows = words.subList(words.indexOf("still hollow"), total).stream()
+                .filter(w -> w.matches("\\d+\\.\\d\\d"))
+                .mapToDouble(Double::parseDouble)
+                .sum();
+        double labels = Figures.shownArea(space(0).getArea()) + Figures.shownArea(space(1).getArea());
+
+        assertThat(Double.parseDouble(words.get(total + 1)))
+                .isCloseTo(rows, within(1e-9)); // exact but for binary rounding
+        assertThat(rows).isCloseTo(labels, within(0.005 + 1e-9)); // half the last digit
     }
 
     @Test
