@@ -13,6 +13,8 @@ import corewright.survey.CoreState;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
 import corewright.survey.Feature;
+import corewright.survey.Feeler;
+import corewright.survey.FeelerEnd;
 import corewright.survey.Heading;
 import corewright.survey.Judgements;
 import corewright.survey.Laminate;
@@ -116,6 +118,7 @@ public final class DamageFixtures {
         private final List<Feature> features = new ArrayList<>();
         private final List<Probe> probes = new ArrayList<>();
         private final List<Plug> plugs = new ArrayList<>();
+        private final List<Feeler> feelers = new ArrayList<>();
         private final List<Region> regions = new ArrayList<>();
         private Laminate laminate = new Laminate("deck", 3, 12.5, 2.5, "e-glass-polyester", "balsa-150", true);
         private Settings settings = Settings.defaults();
@@ -167,6 +170,13 @@ public final class DamageFixtures {
 
         public Deck plug(double x, double y, double moisturePercent) {
             plugs.add(new Plug(HERE, "K" + (plugs.size() + 1), spot(x, y), moisturePercent));
+            return this;
+        }
+
+        /** A rod pushed in, which went on. */
+        public Deck feeler(double x1, double y1, double x2, double y2) {
+            feelers.add(
+                    new Feeler(HERE, "F" + (feelers.size() + 1), spot(x1, y1), spot(x2, y2), FeelerEnd.BEYOND, null));
             return this;
         }
 
@@ -229,7 +239,7 @@ public final class DamageFixtures {
                     List.of(),
                     List.of(laminate),
                     Materials.builtIn(),
-                    new Readings(List.of(), List.of(), probes, List.of(), plugs, List.of()),
+                    new Readings(List.of(), List.of(), probes, feelers, plugs, List.of()),
                     settings,
                     List.of(),
                     List.of(),

@@ -312,11 +312,7 @@ public final class GeneratedSurveys {
 
     private WorkEntry logEntry() {
         return new WorkEntry(
-                origin("log.csv"),
-                "H" + random.nextInt(99),
-                number(0, 1500) * 60,
-                number(0, 300),
-                maybe("V" + random.nextInt(99)));
+                origin("log.csv"), "H" + random.nextInt(99), number(0, 1500) * 60, number(0, 300), maybe("V" + name()));
     }
 
     private Photo photo() {

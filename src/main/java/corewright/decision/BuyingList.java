@@ -5,6 +5,7 @@ import corewright.damage.Region;
 import corewright.repair.Hole;
 import corewright.repair.InjectionPlan;
 import corewright.repair.RecorePlan;
+import corewright.survey.Drilling;
 import corewright.survey.Resin;
 import corewright.survey.Survey;
 import java.util.ArrayList;
@@ -87,7 +88,10 @@ final class BuyingList {
 
     private void tools() {
         int cups = injections.stream().mapToInt(p -> p.batches().size()).sum();
-        int holes = injections.stream().mapToInt(p -> p.holes().size()).sum();
+        int holes = (int) injections.stream()
+                .flatMap(p -> p.holes().stream())
+                .filter(Hole::drilled)
+                .count();
         int pairs = PAIRS_PER_CUP * cups + PAIRS_PER_CUT * recores.size();
         if (pairs > 0) {
             add(
@@ -103,6 +107,7 @@ final class BuyingList {
             add("stirring sticks", cups, more, "pieces", "one a pot, a fifth spare");
             double diameterMm = injections.stream()
                     .flatMap(p -> p.holes().stream())
+                    .filter(Hole::drilled)
                     .mapToDouble(Hole::diameterMm)
                     .max()
                     .orElse(0);
@@ -114,9 +119,33 @@ final class BuyingList {
                     "pieces",
                     holes + " holes, glass dulls a bit after about " + HOLES_PER_BIT + "; one spare");
             add("collar stop for the bit", 1, 2, "pieces", "set to the depth stop of each hole; one spare");
+            nozzles();
             double rolls = Math.ceil((double) holes / HOLES_PER_TAPE);
             add("masking tape", rolls, rolls + 1, "rolls", "round " + holes + " holes, to keep the surface clean");
         }
+    }
+
+    private void nozzles() {
+        long cups = injections.stream()
+                .mapToLong(p -> p.batches().stream()
+                        .filter(b -> b.holes().stream().anyMatch(id -> byNozzle(p, id)))
+                        .count())
+                .sum();
+        if (cups > 0) {
+            Drilling drilling = survey.settings().drilling();
+            add(
+                    "long nozzle " + Words.plain(drilling.nozzleLengthMm()) + " mm, bore "
+                            + Words.plain(drilling.nozzleBoreMm()) + " mm, "
+                            + Words.plain(drilling.nozzleOuterMm()) + " mm outside",
+                    cups,
+                    cups + 1.0,
+                    "pieces",
+                    "one for each cup that goes in through an opening; one spare");
+        }
+    }
+
+    private static boolean byNozzle(InjectionPlan plan, String id) {
+        return plan.holes().stream().anyMatch(h -> h.id().equals(id) && !h.drilled());
     }
 
     private void plates(DamageMap damage) {

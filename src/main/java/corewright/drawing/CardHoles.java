@@ -19,6 +19,9 @@ record CardHoles(List<Mark> marks, List<Arrow> arrows) {
     private static final double HEAD_HALF = 0.85;
     private static final double STEP = 1;
 
+    /** Length of a nozzle's mouth over the diameter of a hole. */
+    private static final double NOZZLE_SHARE = 0.8;
+
     CardHoles {
         marks = List.copyOf(marks);
         arrows = List.copyOf(arrows);
@@ -36,23 +39,22 @@ record CardHoles(List<Mark> marks, List<Arrow> arrows) {
         List<Arrow> arrows = arrows(injections, view, diameter);
         if (diameter > HoleMark.DIAMETER) {
             for (Hole hole : holes) {
-                boolean vent = hole.kind() == Hole.Kind.VENT;
-                marks.add(new CardDisc(
-                        view.x(hole.spot().xMm()),
-                        view.y(hole.spot().yMm()),
-                        Figures.holeNumber(hole.id()),
-                        vent,
-                        diameter));
+                if (hole.drilled()) {
+                    marks.add(new CardDisc(
+                            view.x(hole.spot().xMm()),
+                            view.y(hole.spot().yMm()),
+                            Figures.holeNumber(hole.id()),
+                            hole.kind() == Hole.Kind.VENT,
+                            diameter));
+                }
             }
             taken.addAll(marks);
+            marks.addAll(0, nozzles(holes, view, diameter, taken)); // under the discs
             claim(arrows, taken);
             Predicate<Box> free = b -> box.holds(b) && taken.free(b);
             marks.addAll(stops(injections, view, diameter, free, taken));
         } else {
-            List<HoleMark> small = holes.stream()
-                    .map(h ->
-                            new HoleMark(view.x(h.spot().xMm()), view.y(h.spot().yMm()), h.kind() == Hole.Kind.VENT))
-                    .toList();
+            List<HoleMark> small = holes.stream().map(h -> HoleMark.of(h, view)).toList();
             marks.addAll(small);
             taken.addAll(marks);
             List<HoleLabel> labels =
@@ -61,6 +63,24 @@ record CardHoles(List<Mark> marks, List<Arrow> arrows) {
             marks.addAll(labels);
         }
         return new CardHoles(marks, arrows);
+    }
+
+    private static List<Mark> nozzles(List<Hole> holes, PlanView view, double diameter, Obstacles taken) {
+        List<Mark> marks = new ArrayList<>();
+        for (Hole hole : holes) {
+            NozzleMark nozzle = NozzleMark.of(hole, view, NOZZLE_SHARE * diameter);
+            if (nozzle != null) {
+                taken.add(nozzle.box());
+                List<CardNozzle> around = CardNozzle.around(nozzle, Figures.holeNumber(hole.id()), diameter);
+                CardNozzle mark = around.stream()
+                        .filter(m -> taken.free(m.box().grown(0.3)))
+                        .findFirst()
+                        .orElse(around.get(0));
+                marks.add(mark);
+                taken.add(mark.box());
+            }
+        }
+        return marks;
     }
 
     private static double diameter(List<Hole> holes, PlanView view) {

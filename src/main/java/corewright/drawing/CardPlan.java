@@ -33,6 +33,9 @@ public final class CardPlan {
 
     private static final double BAND = 5;
     private static final double POSSIBLE_CASING = 0.9;
+    /** Smaller pockets are left out: all of them together are what stays empty. Practice. */
+    private static final double AIR_SHARE = 0.0015;
+
     private static final Type NAME = new Type(Typeface.TEXT_SEMIBOLD, 8.5);
     private static final Type MINUTE = new Type(Typeface.CONDENSED_SEMIBOLD, 9);
     private static final Type MEASURE = new Type(Typeface.CONDENSED, 8);
@@ -49,6 +52,7 @@ public final class CardPlan {
     private final Across across;
     private final CardHoles holes;
     private final List<Line> arrivals;
+    private final List<AirMark> air;
     private final List<Word> words = new ArrayList<>();
     private final List<FittingMark> fittings = new ArrayList<>();
     private final Obstacles taken = new Obstacles();
@@ -70,6 +74,8 @@ public final class CardPlan {
         holes = CardHoles.of(plan.holes(), view, box, taken);
         names();
         arrivals = plan.fill().arrivalS().map(r -> ArrivalLines.of(r, view)).orElse(List.of());
+        air = air(plan);
+        taken.addAll(air);
         for (Line line : arrivals) {
             double longest = arrivals.stream()
                     .filter(l -> l.minute() == line.minute())
@@ -108,6 +114,19 @@ public final class CardPlan {
         return damage.face().all(Feature.Fitting.class).stream()
                 .anyMatch(f -> !clipped(view.onPaper(f.geometry().buffer(f.keepoutMm())))
                         .isEmpty());
+    }
+
+    /** Places at which air may stay are on it. */
+    public boolean showsAir() {
+        return !air.isEmpty();
+    }
+
+    private List<AirMark> air(InjectionPlan plan) {
+        return plan.fill().pockets().stream()
+                .filter(p -> p.mm3() >= AIR_SHARE * plan.cavityMm3().p50())
+                .map(p -> new AirMark(view.x(p.spot().xMm()), view.y(p.spot().yMm())))
+                .filter(m -> box.holds(m.box()))
+                .toList();
     }
 
     private void fittings() {
@@ -180,6 +199,7 @@ public final class CardPlan {
             }
         }
         fittings.forEach(f -> f.paint(paper));
+        air.forEach(a -> a.paint(paper));
         holes.paint(paper);
         words.forEach(w -> w.paint(paper));
         measures(paper);

@@ -224,6 +224,14 @@ public final class Legend {
                     },
                     "vent hole: mix shows here");
         }
+        if (holes.stream().anyMatch(h -> h.kind() == Hole.Kind.NOZZLE)) {
+            mark(
+                    (paper, x, y) -> {
+                        new NozzleMark(x - 3.2, y, x + 1.6, y, 3.2).paint(paper);
+                        new HoleLabel(x + 3.8, y, "N1", false).paint(paper);
+                    },
+                    "nozzle through an opening: no hole");
+        }
         long stops = layout.holeLabels().stream().filter(HoleLabel::stop).count();
         long wanted =
                 holes.stream().filter(h -> h.kind() == Hole.Kind.INJECTION).count();

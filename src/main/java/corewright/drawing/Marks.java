@@ -33,9 +33,7 @@ record Marks(List<Mark> fittings, List<Mark> probes, List<HoleMark> holes, List<
         List<Hole> plans = new ArrayList<>(spec.shows(Layer.HOLES) ? holes(spec) : List.of());
         plans.addAll(filled.openedAgain());
         plans.addAll(filled.newHoles());
-        List<HoleMark> holes = plans.stream()
-                .map(h -> new HoleMark(view.x(h.spot().xMm()), view.y(h.spot().yMm()), h.kind() == Hole.Kind.VENT))
-                .toList();
+        List<HoleMark> holes = plans.stream().map(h -> HoleMark.of(h, view)).toList();
         List<Mark> fittings = fittings(spec, view);
         List<Mark> probes = new ArrayList<>(spec.shows(Layer.PROBES) ? probes(spec, view) : List.of());
         probes.addAll(filled.closed(view));

@@ -215,8 +215,10 @@ final class RegionWords {
     private static String holes(InjectionPlan plan) {
         int holes = plan.count(Hole.Kind.INJECTION);
         int vents = plan.count(Hole.Kind.VENT);
+        int nozzle = plan.count(Hole.Kind.NOZZLE);
         return counted(holes, "hole")
                 + ", "
+                + (nozzle > 0 ? counted(nozzle, "place") + " by nozzle, " : "")
                 + counted(vents, "vent")
                 + " · "
                 + Figures.atMost(plan.resinG() + plan.hardenerG(), 0)

@@ -1,6 +1,7 @@
 package corewright.repair;
 
 import corewright.contour.Raster;
+import corewright.damage.FaceDamage;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import java.util.Arrays;
@@ -62,6 +63,11 @@ final class Cavity {
      * @param cellMm side of a cell
      * @param looseGapMm least height under a loose skin
      */
+    static Cavity of(Polygon area, FaceDamage damage, double cellMm, double looseGapMm) {
+        return of(area, damage.face(), damage.surfaces().voidDepthMm(), cellMm, looseGapMm);
+    }
+
+    /** The cavity under an area of a face, of any surface of void depth. */
     static Cavity of(Polygon area, Face face, Raster voidDepthMm, double cellMm, double looseGapMm) {
         Cavity cavity = new Cavity(area, cellMm);
         for (int c : cavity.cells) {

@@ -65,8 +65,9 @@ final class FillFlow extends FillCells {
      * What a tool can do, and when its mix was mixed.
      *
      * @param holeRadiusMm of the hole
+     * @param nozzle what stands before the hole: pressure over viscosity and flow, 1/mm3
      */
-    record Tool(double pressurePa, double rateMm3S, double holeRadiusMm, double mixedAtS) {}
+    record Tool(double pressurePa, double rateMm3S, double holeRadiusMm, double nozzle, double mixedAtS) {}
 
     /** A step of time and what went in. */
     record Step(double seconds, double intoMm3) {
@@ -108,11 +109,9 @@ final class FillFlow extends FillCells {
 
     /** What goes in at the tool's rate, or at its pressure where that is less; the field then holds that state. */
     private double rate(int hole, int[] patch, Tool tool) {
-        double well = 6
-                * curing.viscosity(nowS - tool.mixedAtS)
-                / Math.PI
-                / Math.pow(cavity.gapMm[hole], 3)
-                * Math.log(PEACEMAN * cavity.cell / tool.holeRadiusMm);
+        double radial =
+                6 / Math.PI / Math.pow(cavity.gapMm[hole], 3) * Math.log(PEACEMAN * cavity.cell / tool.holeRadiusMm);
+        double well = curing.viscosity(nowS - tool.mixedAtS) * (radial + tool.nozzle);
         double rate = tool.rateMm3S;
         if (Double.isFinite(rate)) {
             source[hole] += rate;

@@ -8,7 +8,9 @@ import corewright.survey.Settings;
 import corewright.survey.Spot;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -80,7 +82,7 @@ final class FillPlanning {
             FillSimulation.Result result = FillSimulation.run(setting, shots);
             List<FillSimulation.Pocket> pockets = FillSimulation.pockets(setting, result);
             if (best == null || result.emptyShare() < best.fill.emptyShare()) { // a vent can also lead mix astray
-                best = new Outcome(vents, fill(result, pockets));
+                best = new Outcome(vents, fill(result, pockets, shots));
             }
             boolean added = false;
             for (FillSimulation.Pocket pocket : pockets) {
@@ -131,7 +133,9 @@ final class FillPlanning {
                             .filter(b -> b.holes().contains(hole.id()))
                             .count();
                     double part = liquid * hole.servedMm3() / whole / cups;
-                    shots.add(new FillSimulation.Shot(cellAt(hole.spot().coordinate()), part, batch.mixAtS()));
+                    double nozzle = hole.drilled() ? 0 : ReachLaw.nozzleResistance(settings.drilling());
+                    int cell = cellAt(hole.spot().coordinate());
+                    shots.add(new FillSimulation.Shot(hole.id(), cell, part, batch.mixAtS(), nozzle));
                 }
             }
         }
@@ -160,7 +164,8 @@ final class FillPlanning {
                 && vents.stream().allMatch(v -> fine.centre(v).distance(at) >= APART_MM);
     }
 
-    private Fill fill(FillSimulation.Result result, List<FillSimulation.Pocket> pockets) {
+    private Fill fill(
+            FillSimulation.Result result, List<FillSimulation.Pocket> pockets, List<FillSimulation.Shot> shots) {
         double[] arrival = new double[cavity.size()];
         Arrays.fill(arrival, Double.NaN);
         for (int c : cavity.cells) {
@@ -172,7 +177,20 @@ final class FillPlanning {
                 result.emptyShare(),
                 pockets.stream()
                         .map(p -> new Fill.Pocket(spot(cavity.centre(p.cell())), p.mm3()))
-                        .toList());
+                        .toList(),
+                filledMm3(result, shots));
+    }
+
+    private Map<String, Double> filledMm3(FillSimulation.Result result, List<FillSimulation.Shot> shots) {
+        Map<String, Double> filled = new LinkedHashMap<>();
+        shots.forEach(s -> filled.put(s.hole(), 0.0));
+        for (int c : cavity.cells) {
+            if (result.owner()[c] >= 0) {
+                double mm3 = cavity.gapMm[c] * cavity.cell * cavity.cell * result.filled()[c];
+                filled.merge(shots.get(result.owner()[c]).hole(), mm3, Double::sum);
+            }
+        }
+        return filled;
     }
 
     private Spot spot(Coordinate at) {

@@ -26,11 +26,13 @@ final class FillSimulation {
     /**
      * One filling of a hole.
      *
+     * @param hole its id
      * @param cell of the hole
      * @param liquidMm3 to be placed
      * @param mixAtS when its cup is mixed, on the day's clock; holes of one cup share it
+     * @param nozzle resistance of a long nozzle, see {@link ReachLaw#nozzleResistance}; 0 where a hole is drilled
      */
-    record Shot(int cell, double liquidMm3, double mixAtS) {}
+    record Shot(String hole, int cell, double liquidMm3, double mixAtS, double nozzle) {}
 
     /**
      * What came of it, by flat index of the cavity.
@@ -54,7 +56,7 @@ final class FillSimulation {
     /**
      * What is filled with what.
      *
-     * @param outlets cells of vents and accesses; the shots' own holes are outlets too
+     * @param outlets cells of vents and accesses; the shots' own drilled holes are outlets too
      * @param heightMm by flat index
      */
     @SuppressWarnings("ArrayRecordComponent")
@@ -97,7 +99,7 @@ final class FillSimulation {
 
         Result of(List<Shot> shots) {
             for (Shot shot : shots) {
-                flow.outlet[shot.cell] = true;
+                flow.outlet[shot.cell] |= shot.nozzle == 0;
             }
             for (int cell : s.outlets) {
                 flow.outlet[cell] = true;
@@ -111,7 +113,7 @@ final class FillSimulation {
                 over = sameCup ? over : 0;
                 mixAtS = shot.mixAtS;
                 rise(sameCup ? flow.nowS + Batches.HOLE_S : mixAtS + s.drilling.mixingS());
-                Shot whole = new Shot(shot.cell, shot.liquidMm3 + over, mixAtS);
+                Shot whole = new Shot(shot.hole, shot.cell, shot.liquidMm3 + over, mixAtS, shot.nozzle);
                 placed[i] = push(whole, i);
                 over = whole.liquidMm3 - placed[i];
             }
@@ -125,7 +127,7 @@ final class FillSimulation {
             double left = flow.begin(shot.cell, shot.liquidMm3, number, shot.mixAtS);
             double endS = Math.max(shot.mixAtS + workS, flow.nowS);
             FillFlow.Tool tool = new FillFlow.Tool(
-                    toolPa, 1000 * s.drilling.rateMlPerS(), s.drilling.holeDiameterMm() / 2, shot.mixAtS);
+                    toolPa, 1000 * s.drilling.rateMlPerS(), s.drilling.holeDiameterMm() / 2, shot.nozzle, shot.mixAtS);
             mark();
             while (left > 1e-6 * shot.liquidMm3 && flow.nowS < endS - 1e-9) {
                 if (!flow.full[shot.cell]) { // ran dry down the slope

@@ -64,17 +64,17 @@ final class HolePattern {
     }
 
     /**
-     * Cells for the injection holes, ascending; empty where no hole may stand.
+     * Cells for the injection holes, ascending; only the locked ones where no other may stand or is needed.
      *
      * @param locked cells of holes that stay; what they cover is left out of the search
      */
     static int[] holes(Task task, int[] locked) {
         Cavity cavity = task.cavity;
         int[] candidates = candidates(cavity, task.places);
-        if (candidates.length == 0) {
-            return candidates;
-        }
         int[] open = open(task, locked);
+        if (candidates.length == 0 || open.length == 0) {
+            return Arrays.stream(locked).sorted().toArray();
+        }
         HolePattern pattern = new HolePattern(task, candidates, open);
         int[] best = pattern.cover.complete(new int[0]);
         for (int[] start : pattern.lattices(task.reachMm)) {

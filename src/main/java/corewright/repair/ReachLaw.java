@@ -31,6 +31,23 @@ record ReachLaw(Resin resin, Drilling drilling, double temperatureC) {
         return lesser(best, volumeFrontMm(gapMm, deliveredMm3()), "rate of the tool");
     }
 
+    /** The same from the mouth of a long nozzle, whose bore lets through less than a hole does. */
+    Reach fromNozzle(double gapMm) {
+        double tauS = tauS();
+        double factor = resin.timeFactor(temperatureC);
+        double pouringS = effectiveTimeS(tauS, factor * resin.workS()) - effectiveTimeS(tauS, drilling.mixingS());
+        double throughMm3 = 1000
+                * drilling.pressureKPa()
+                * Math.max(0, pouringS)
+                / (factor * resin.viscosityPaS() * nozzleResistance(drilling));
+        return lesser(at(gapMm), volumeFrontMm(gapMm, throughMm3), "flow through the nozzle");
+    }
+
+    /** Pressure over viscosity and flow in a long tube, 1/mm3: {@code 8 L / (pi r^4)} (Hagen 1839, Poiseuille 1840). */
+    static double nozzleResistance(Drilling drilling) {
+        return 8 * drilling.nozzleLengthMm() / (Math.PI * Math.pow(drilling.nozzleBoreMm() / 2, 4));
+    }
+
     private static Reach lesser(Reach sofar, double mm, String governedBy) {
         return mm < sofar.mm() ? new Reach(mm, governedBy) : sofar;
     }
@@ -40,13 +57,16 @@ record ReachLaw(Resin resin, Drilling drilling, double temperatureC) {
         // viscosity and times follow the same temperature rule, so the reach does not change with temperature
         // (practice)
         double factor = resin.timeFactor(temperatureC);
-        double tauS = factor * resin.gelS() / Math.log(GEL_THICKENING);
         return frontMm(
                 gapMm,
                 drilling.holeDiameterMm() / 2,
                 drilling.pressureKPa(),
                 factor * resin.viscosityPaS(),
-                effectiveTimeS(tauS, factor * resin.workS()));
+                effectiveTimeS(tauS(), factor * resin.workS()));
+    }
+
+    private double tauS() {
+        return resin.timeFactor(temperatureC) * resin.gelS() / Math.log(GEL_THICKENING);
     }
 
     private double batchLiquidMm3() {

@@ -44,12 +44,16 @@ public record Schedule(List<Bar> bars) {
      */
     public record Bar(double startS, double endS, int worker, int batch, String hole, What what) {}
 
-    /** The bars of some batches of one mix, in the order of the clock. */
-    public static Schedule of(List<Batch> batches, Resin resin, Settings settings) {
+    /**
+     * The bars of some batches of one mix, in the order of the clock.
+     *
+     * @param holes into which they go
+     */
+    public static Schedule of(List<Hole> holes, List<Batch> batches, Resin resin, Settings settings) {
         List<Bar> bars = new ArrayList<>();
         double factor = resin.timeFactor(settings.climate().temperatureC());
         for (Batch batch : batches) {
-            bars.addAll(ofBatch(batch, resin, settings, factor));
+            bars.addAll(ofBatch(holes, batch, resin, settings));
         }
         if (!batches.isEmpty()) {
             double first = batches.get(0).mixAtS();
@@ -65,19 +69,22 @@ public record Schedule(List<Bar> bars) {
         return new Schedule(bars);
     }
 
-    private static List<Bar> ofBatch(Batch batch, Resin resin, Settings settings, double factor) {
+    private static List<Bar> ofBatch(List<Hole> holes, Batch batch, Resin resin, Settings settings) {
         Drilling drilling = settings.drilling();
+        double temperatureC = settings.climate().temperatureC();
+        double factor = resin.timeFactor(temperatureC);
         int people = settings.crew().people();
         List<Bar> bars = new ArrayList<>();
         double at = batch.mixAtS() + drilling.mixingS();
         bars.add(new Bar(batch.mixAtS(), at, people > 1 ? 2 : 1, batch.number(), "", What.MIX));
-        double netMl = (batch.partAG() + batch.partBG())
-                * (1 - drilling.wasteFraction())
-                / ReachLaw.densityGPerMm3(resin)
-                / 1000;
-        double pourS = netMl / drilling.rateMlPerS() / Math.max(1, batch.holes().size());
-        for (String hole : batch.holes()) {
-            bars.add(new Bar(at, at + pourS, 1, batch.number(), hole, What.INJECT));
+        Pour pour = new Pour(resin, drilling, temperatureC);
+        double netG = (batch.partAG() + batch.partBG()) * (1 - drilling.wasteFraction());
+        List<Hole> own =
+                holes.stream().filter(h -> batch.holes().contains(h.id())).toList();
+        double served = own.stream().mapToDouble(Hole::servedMm3).sum();
+        for (Hole hole : own) {
+            double pourS = pour.seconds(hole, netG * hole.servedMm3() / served);
+            bars.add(new Bar(at, at + pourS, 1, batch.number(), hole.id(), What.INJECT));
             at += pourS + Batches.HOLE_S;
         }
         if (at < batch.workUntilS()) {

@@ -120,11 +120,9 @@ public record WorkLog(
                 Math.exp(mean + P90 * whole) * sum);
     }
 
-    /** Grams into each injection hole by a plan, in working order. */
+    /** Grams into each injection hole and through the nozzle by a plan, in working order. */
     public static Map<String, Double> planned(InjectionPlan plan, double wasteFraction) {
-        List<Hole> holes = plan.holes().stream()
-                .filter(h -> h.kind() == Hole.Kind.INJECTION)
-                .toList();
+        List<Hole> holes = plan.holes().stream().filter(Hole::fills).toList();
         double served = holes.stream().mapToDouble(Hole::servedMm3).sum();
         double net = (plan.resinG() + plan.hardenerG()) * (1 - wasteFraction);
         Map<String, Double> grams = new LinkedHashMap<>();

@@ -10,6 +10,7 @@ import corewright.drawing.Typeface;
 import corewright.repair.Batch;
 import corewright.repair.Schedule;
 import corewright.repair.Schedule.Bar;
+import corewright.survey.Drilling;
 import corewright.survey.Resin;
 import java.awt.geom.Rectangle2D;
 import java.math.BigDecimal;
@@ -33,6 +34,9 @@ final class CardBack {
     private static final double RIGHT_LEFT = CardSheet.LEFT + STOPS_WIDTH + 6;
     private static final double RIGHT_WIDTH = CardSheet.RIGHT - RIGHT_LEFT;
     private static final double SUM = 6.5;
+    /** For the desk, not for gloves. */
+    private static final Prose SMALL = new Prose(7.5, 3.3);
+
     private static final Type NUMBER = new Type(Typeface.TEXT_BOLD, 16);
     private static final Type COLD = new Type(Typeface.TEXT_SEMIBOLD, 12);
     private static final Pen TODAY = new Pen(0.7, List.of());
@@ -59,7 +63,8 @@ final class CardBack {
     CardBack(InjectionCard card, List<Batch> cups) {
         this.card = card;
         this.cups = cups;
-        bars = Schedule.of(card.plan().batches(), card.resin(), card.settings()).bars();
+        bars = Schedule.of(card.plan().holes(), card.plan().batches(), card.resin(), card.settings())
+                .bars();
         dayHeight = CardBars.height(cups, bars, MOST_DAY);
         bottomTop = DAY_TOP + dayHeight + NOTE_HEIGHT;
     }
@@ -140,9 +145,18 @@ final class CardBack {
 
     private void mixing(Paper paper, double top) {
         String words = Prose.bold(OWN_CAUTION) + " "
-                + String.join(" ", CardCautions.of(card.plan().cautions()).mixing());
+                + String.join(" ", CardCautions.of(card.plan().cautions()).mixing()) + " " + reach();
         fitting(words, STOPS_WIDTH, CardSheet.BODY_END - top - 0.8)
                 .paint(paper, words, CardSheet.LEFT, top + 0.8, STOPS_WIDTH, Anchor.LEFT);
+    }
+
+    private String reach() {
+        Drilling drilling = card.settings().drilling();
+        return Prose.bold("Reach of a hole") + " in the middle gap: "
+                + Figures.atMost(card.plan().reachMm(), 0)
+                + " mm, set by the " + card.plan().reachGovernedBy() + "; relied on is "
+                + Figures.atMost(100 * drilling.reachSafety(), 0) + " % of what is computed, at most "
+                + Figures.atMost(drilling.reachCapMm(), 0) + " mm.";
     }
 
     /** The larger type where it fits. */
@@ -179,11 +193,15 @@ final class CardBack {
         return y + 2 * row + 8;
     }
 
+    /** What holds the skin down and, at the foot, how the grams come about. */
     private void holding(Paper paper, double top) {
-        double y = CardSheet.heading(paper, "Hold the skin down", RIGHT_LEFT, top, RIGHT_WIDTH);
+        double y = CardSheet.heading(paper, "Hold the skin down", RIGHT_LEFT, top, RIGHT_WIDTH) + 0.3;
         String words = String.join(" ", CardCautions.of(card.plan().cautions()).holding());
-        double room = CardSheet.BODY_END - CardSheet.BOX - SUM - y - 0.3;
-        fitting(words, RIGHT_WIDTH, room).paint(paper, words, RIGHT_LEFT, y + 0.3, RIGHT_WIDTH, Anchor.LEFT);
+        String sum =
+                Prose.bold("The grams.") + " " + String.join(" ", card.plan().arithmetic());
+        double foot = CardSheet.BODY_END - CardSheet.BOX - SUM - SMALL.height(sum, RIGHT_WIDTH);
+        fitting(words, RIGHT_WIDTH, foot - y - GAP).paint(paper, words, RIGHT_LEFT, y, RIGHT_WIDTH, Anchor.LEFT);
+        SMALL.paint(paper, sum, RIGHT_LEFT, foot, RIGHT_WIDTH, Anchor.LEFT);
     }
 
     private void boxes(Paper paper) {

@@ -60,7 +60,7 @@ final class CardFront {
     CardFront(InjectionCard card) {
         this.card = card;
         cautions = cautions(card);
-        double under = Math.max(sectionHeight(), LEGEND.height(legend(true, true), legendWidth())) + UNDER_PLAN;
+        double under = Math.max(sectionHeight(), LEGEND.height(legend(true, true, true), legendWidth())) + UNDER_PLAN;
         double large = FOOT - CardSheet.TEXT.height(cautions, PLAN_WIDTH) - GAP - under - PLAN_TOP;
         cautionType = large >= GOOD_PLAN ? CardSheet.TEXT : Prose.NOTE;
         cautionTop = FOOT - cautionType.height(cautions, PLAN_WIDTH);
@@ -91,7 +91,7 @@ final class CardFront {
         section(paper);
         LEGEND.paint(
                 paper,
-                legend(plan.showsArrival(), plan.showsKeepOut()),
+                legend(plan.showsArrival(), plan.showsKeepOut(), plan.showsAir()),
                 LEGEND_LEFT,
                 sectionTop,
                 legendWidth(),
@@ -180,13 +180,17 @@ final class CardFront {
         });
     }
 
-    private static String legend(boolean arrival, boolean keepOut) {
+    private boolean nozzle() {
+        return card.plan().count(Hole.Kind.NOZZLE) > 0;
+    }
+
+    private String legend(boolean arrival, boolean keepOut, boolean air) {
         return Prose.bold("Disc:") + " injection hole, in order.\n" + Prose.bold("Bar over a figure:")
                 + " collar stop in mm.\n" + Prose.bold("Ring:") + " vent. Open until mix shows, then plug it."
+                + (nozzle() ? "\n" + Prose.bold("Arrowhead:") + " nozzle through an opening, no hole." : "")
                 + (keepOut ? "\n" + Prose.bold("Dotted:") + " a fitting, keep out." : "")
-                + (arrival
-                        ? "\n" + Prose.bold("Thin lines:") + " the mix first gets here by that minute, as simulated."
-                        : "");
+                + (arrival ? "\n" + Prose.bold("Thin lines:") + " simulated arrival of the mix, minutes." : "")
+                + (air ? "\n" + Prose.bold("Cross:") + " air may stay. Tap here after cure." : "");
     }
 
     private static String cautions(InjectionCard card) {

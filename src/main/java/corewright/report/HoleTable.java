@@ -124,12 +124,18 @@ final class HoleTable {
         paper.text(Figures.holeNumber(hole.id()), left + HOLE, base, TOOL, Anchor.CENTRE);
         paper.text(Across.signed(hole.spot().xMm()), left + AFT, small, PLACE, Anchor.CENTRE);
         paper.text(across.millimetres(hole.spot().yMm()), left + ACROSS, small, PLACE, Anchor.CENTRE);
-        paper.text(Figures.fixed(hole.depthStopMm(), 1), left + STOP, base, TOOL, Anchor.CENTRE);
-        double bar = base - TOOL.capMm() - 0.9;
-        paper.line(COLLAR, left + STOP - 6, bar, left + STOP + 6, bar);
         double box = y + (row - CardSheet.BOX) / 2;
-        CardSheet.box(paper, left + DRILLED - CardSheet.BOX / 2, box, CardSheet.BOX);
-        CardSheet.box(paper, left + FELT - WIDE / 2, box, WIDE);
+        Hole.Nozzle nozzle = hole.nozzle();
+        if (nozzle == null) {
+            paper.text(Figures.fixed(hole.depthStopMm(), 1), left + STOP, base, TOOL, Anchor.CENTRE);
+            double bar = base - TOOL.capMm() - 0.9;
+            paper.line(COLLAR, left + STOP - 6, bar, left + STOP + 6, bar);
+            CardSheet.box(paper, left + DRILLED - CardSheet.BOX / 2, box, CardSheet.BOX);
+            CardSheet.box(paper, left + FELT - WIDE / 2, box, WIDE);
+        } else {
+            String push = "nozzle " + Figures.atMost(nozzle.pushMm(), 0) + " mm in";
+            paper.text(push, left + STOP - 6, small, PLACE, Anchor.LEFT);
+        }
         if (hole.kind() == Hole.Kind.VENT) {
             vent(paper, hole, left, y, row);
         } else {

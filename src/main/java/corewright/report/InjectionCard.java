@@ -82,7 +82,7 @@ record InjectionCard(Assessment assessment, InjectionPlan plan) {
     /** {@code hole 1}, {@code holes 1 and 2}. */
     static String holes(Batch batch) {
         List<String> numbers = batch.holes().stream().map(Figures::holeNumber).toList();
-        boolean run = numbers.size() > 3;
+        boolean run = numbers.size() > 3 && !numbers.get(0).startsWith("N");
         String which = run ? numbers.get(0) + " to " + numbers.get(numbers.size() - 1) : Wording.list(numbers);
         return (numbers.size() == 1 ? "hole " : "holes ") + which;
     }

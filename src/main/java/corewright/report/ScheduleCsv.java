@@ -14,7 +14,7 @@ final class ScheduleCsv {
         Table table = new Table("region,batch,worker,hole,what,start_min,end_min");
         Settings settings = assessment.survey().settings();
         for (InjectionPlan plan : assessment.decision().injections()) {
-            for (Schedule.Bar bar : Schedule.of(plan.batches(), settings.resin(plan.resin()), settings)
+            for (Schedule.Bar bar : Schedule.of(plan.holes(), plan.batches(), settings.resin(plan.resin()), settings)
                     .bars()) {
                 table.add(
                         plan.region(),

@@ -147,6 +147,13 @@ final class SummaryJson {
         node.put("hardener_g", own.map(p -> grams(p, Batch::partBG)).orElse(BigDecimal.ZERO));
         node.put("batches", own.map(p -> p.batches().size()).orElse(0));
         node.put(
+                "nozzle_places",
+                plan.map(p -> count(p, region, Hole.Kind.NOZZLE)).orElse(0L));
+        node.put("reach_mm", plan.map(InjectionPlan::reachMm).orElse(null));
+        node.put("reach_governed_by", plan.map(InjectionPlan::reachGovernedBy).orElse(null));
+        ArrayNode arithmetic = node.putArray("mix_arithmetic");
+        own.ifPresent(p -> p.arithmetic().forEach(arithmetic::add));
+        node.put(
                 "filled_with",
                 plan.filter(p -> p.fillsBeside(region))
                         .map(InjectionPlan::region)

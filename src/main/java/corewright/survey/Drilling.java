@@ -14,6 +14,9 @@ package corewright.survey;
  * @param wasteFraction of what is mixed: pot, nozzle, hole backflow
  * @param mixingS to weigh and stir a batch
  * @param largestBatchG exotherm: never more in one pot
+ * @param nozzleLengthMm of a long nozzle, pushed in through an access
+ * @param nozzleOuterMm its diameter
+ * @param nozzleBoreMm inside
  */
 public record Drilling(
         double holeDiameterMm,
@@ -25,8 +28,11 @@ public record Drilling(
         double reachCapMm,
         double wasteFraction,
         double mixingS,
-        double largestBatchG) {
-    static final Drilling DEFAULT = new Drilling(6.4, 12.5, 1.5, 40, 3, 0.5, 150, 0.15, 60, 200);
+        double largestBatchG,
+        double nozzleLengthMm,
+        double nozzleOuterMm,
+        double nozzleBoreMm) {
+    static final Drilling DEFAULT = new Drilling(6.4, 12.5, 1.5, 40, 3, 0.5, 150, 0.15, 60, 200, 300, 6, 5);
 
     public Drilling {
         Check.positive("holeDiameterMm", holeDiameterMm);
@@ -39,5 +45,8 @@ public record Drilling(
         Check.within("wasteFraction", wasteFraction, 0, 0.9);
         Check.notNegative("mixingS", mixingS);
         Check.positive("largestBatchG", largestBatchG);
+        Check.notNegative("nozzleLengthMm", nozzleLengthMm);
+        Check.positive("nozzleOuterMm", nozzleOuterMm);
+        Check.positive("nozzleBoreMm", nozzleBoreMm);
     }
 }

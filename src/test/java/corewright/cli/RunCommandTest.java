@@ -98,7 +98,8 @@ class RunCommandTest {
     @Test
     void tablesHaveTheirColumns() throws IOException {
         Map<String, String> columns = Map.of(
-                "holes.csv", "id,face,region,kind,order,x,y,diameter_mm,depth_stop_mm,reach_mm,served_l",
+                "holes.csv",
+                        "id,face,region,kind,order,x,y,diameter_mm,depth_stop_mm,reach_mm,served_l,access,push_in_mm,simulated_l",
                 "batches.csv",
                         "batch,region,holes,part_a_g,part_b_g,mix_at_min,work_until_min,first_rise_min,hard_at_min",
                 "buying-list.csv", "item,plan,buy,unit,basis",

@@ -80,6 +80,7 @@ final class Plan {
         line(csv, DECK, "support", "deck beam", 2050, 930);
         line(csv, DECK, "support", "main bulkhead", DECK_LENGTH, HALF_BEAM);
         row(csv, DECK, "access", "old core-drilled hole", "POINT(1840 430)", ",,,,");
+        row(csv, DECK, "access", "hole of an old pad eye", "POINT(1450 330)", ",,,,");
         row(csv, FRONT, "outline", "cabin front", wkt(outline(FRONT)), ",,,,cabin");
         row(csv, FRONT, "opening", "portlight", wkt(PORTLIGHT), ",,,,");
         row(csv, FRONT, "support", "mast web", "LINESTRING(0 0,560 0)", ",,,simple,");

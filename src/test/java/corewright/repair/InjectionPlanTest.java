@@ -398,7 +398,10 @@ class InjectionPlanTest {
                 reachMm,
                 w.wasteFraction(),
                 w.mixingS(),
-                w.largestBatchG());
+                w.largestBatchG(),
+                w.nozzleLengthMm(),
+                w.nozzleOuterMm(),
+                w.nozzleBoreMm());
         return new Settings(d.thresholds(), capped, d.resins(), d.costs(), d.crew(), d.climate(), d.numerics());
     }
 }

@@ -48,7 +48,7 @@ class MixTest {
         assertThat(Mix.of(3.1e6, resin, 0.15).grossG()).isCloseTo(1007.3, within(0.06));
 
         Settings settings = warm(1);
-        Drilling noCap = new Drilling(6.4, 12.5, 1.5, 40, 3, 0.5, 150, 0.15, 60, 1e6);
+        Drilling noCap = new Drilling(6.4, 12.5, 1.5, 40, 3, 0.5, 150, 0.15, 60, 1e6, 300, 6, 5);
         assertThat(Batches.largestCupG(resin, noCap, 28)).isCloseTo(712, within(1.0));
         List<Batch> batches = Batches.of("R1", List.of(hole(1, 1), hole(2, 1)), mix, resin, settings);
         assertThat(batches).hasSize(4);

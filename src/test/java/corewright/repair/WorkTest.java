@@ -80,7 +80,7 @@ class WorkTest {
     })
     void warmthTellsWhereTheMixIs(
             double deckC, double minutes, double skinC, double gap, boolean planned, String verdict, boolean surprise) {
-        Fill fill = new Fill(Optional.of(raster(planned ? 0 : Double.NaN)), 1, 0, List.of());
+        Fill fill = new Fill(Optional.of(raster(planned ? 0 : Double.NaN)), 1, 0, List.of(), Map.of());
         SurfaceTemperature reading =
                 new SurfaceTemperature(HERE, "W1", new Spot("deck", 5, 5), 60 * minutes, skinC, null);
         FillCheck.Place place = FillCheck.of(
@@ -112,8 +112,9 @@ class WorkTest {
                 new Settings.Climate(temperatureC, 60),
                 d.numerics());
         Mix mix = Mix.of(new Quantiles(0.9e6, 1e6, 1.2e6).p50(), resin, 0.15);
-        List<Batch> batches = Batches.of("R1", List.of(hole(1), hole(2), hole(3)), mix, resin, settings);
-        Schedule schedule = Schedule.of(batches, resin, settings);
+        List<Hole> holes = List.of(hole(1), hole(2), hole(3));
+        List<Batch> batches = Batches.of("R1", holes, mix, resin, settings);
+        Schedule schedule = Schedule.of(holes, batches, resin, settings);
         Batch first = batches.get(0);
         assertThat(first.partAG() / first.partBG()).isCloseTo(2.5, within(1e-9));
         assertThat(first.firstRiseS() - first.mixAtS()).isCloseTo(slower * 300, within(1e-6));

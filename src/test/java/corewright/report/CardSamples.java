@@ -9,6 +9,7 @@ import corewright.repair.Hole;
 import corewright.repair.InjectionPlan;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 
@@ -37,20 +38,31 @@ final class CardSamples {
 
     private CardSamples() {}
 
-    /** A region with this many injection holes, a third as many vents, and these cups. */
+    /** Three lines as long as they get. */
+    private static final List<String> ARITHMETIC = List.of(
+            "Empty space: most likely 12.88 litres; in 8 cases of 10 between 10.70 litres and 21.09 litres.",
+            "12.88 litres × 1.15 / 4.83 × 1160 g per litre = 3557 g; with 15 % waste 4185 g: 3100 g resin and 1085 g"
+                    + " hardener.",
+            "To have at hand: 21.09 litres × 1.15 / 4.83 × 1160 g per litre = 5825 g; with 15 % waste 6853 g.");
+
+    /**
+     * A region with this many injection holes, a third as many vents, and these cups; where there are enough holes and the
+     * seed is a multiple of three, the first two are filled by nozzle.
+     */
     static Assessment injecting(int holes, int cups, long seed) {
+        int nozzles = holes > 4 && seed % 3 == 0 ? 2 : 0;
         Assessment sample = SampleAssessment.damaged();
         InjectionPlan plan = sample.decision().injections().get(0);
         Random random = new Random(seed);
         List<Hole> places = new ArrayList<>();
         for (int i = 1; i <= holes + Math.max(1, holes / 3); i++) {
-            places.add(hole(i, i <= holes ? "-" + i : "-V" + (i - holes), places, random));
+            places.add(hole(i, i <= holes ? fills(i, nozzles) : "-V" + (i - holes), places, random));
         }
         List<Batch> batches = new ArrayList<>();
         for (int i = 0; i < cups; i++) {
             List<String> into = new ArrayList<>();
             for (int h = holes * i / cups; h < Math.max(holes * i / cups + 1, holes * (i + 1) / cups); h++) {
-                into.add("R1-" + (h + 1));
+                into.add("R1" + fills(h + 1, nozzles));
             }
             double at = 184.0 * i;
             batches.add(new Batch(
@@ -59,8 +71,13 @@ final class CardSamples {
         return with(sample, of(plan, places, batches, seed % 2 == 0 ? fill() : Fill.NONE));
     }
 
+    private static String fills(int order, int nozzles) {
+        return order <= nozzles ? "-N" + order : "-" + (order - nozzles);
+    }
+
     private static Hole hole(int order, String suffix, List<Hole> before, Random random) {
-        Hole.Kind kind = suffix.startsWith("-V") ? Hole.Kind.VENT : Hole.Kind.INJECTION;
+        boolean nozzle = suffix.startsWith("-N");
+        Hole.Kind kind = suffix.startsWith("-V") ? Hole.Kind.VENT : nozzle ? Hole.Kind.NOZZLE : Hole.Kind.INJECTION;
         double x;
         double y;
         do {
@@ -74,9 +91,10 @@ final class CardSamples {
                 order,
                 SampleAssessment.spot(x, y),
                 6.4,
-                4.5 + random.nextInt(60) / 10.0,
+                nozzle ? 0 : 4.5 + random.nextInt(60) / 10.0,
                 kind == Hole.Kind.VENT ? 0 : 120,
-                kind == Hole.Kind.VENT ? 0 : 1000 + random.nextInt(90_000));
+                kind == Hole.Kind.VENT ? 0 : 1000 + random.nextInt(90_000),
+                nozzle ? new Hole.Nozzle("old hole", SampleAssessment.spot(2475, 460), 1 + random.nextInt(299)) : null);
     }
 
     /** Nobody drills two holes nearer than 30 mm. */
@@ -99,7 +117,7 @@ final class CardSamples {
                 batches.stream().mapToDouble(Batch::partAG).sum(),
                 batches.stream().mapToDouble(Batch::partBG).sum(),
                 plan.buyG(),
-                plan.arithmetic(),
+                ARITHMETIC,
                 CAUTIONS,
                 fill);
     }
@@ -112,7 +130,7 @@ final class CardSamples {
         for (int k = 0; k < seconds.length; k++) {
             seconds[k] = 3 * Math.hypot(10.0 * (k % columns), 10.0 * (k / columns));
         }
-        return new Fill(Optional.of(new Raster(2195, 445, 10, rows, columns, seconds)), 0.3, 0.01, List.of());
+        return new Fill(Optional.of(new Raster(2195, 445, 10, rows, columns, seconds)), 0.3, 0.01, List.of(), Map.of());
     }
 
     private static Assessment with(Assessment a, InjectionPlan plan) {

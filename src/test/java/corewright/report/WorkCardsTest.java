@@ -15,6 +15,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -80,6 +82,28 @@ class WorkCardsTest {
     }
 
     @Test
+    void theGramsHaveTheirSumAndTheReachItsReason() throws IOException {
+        String back = text(CardSamples.injecting(5, 2, 3)).get(1).replaceAll("\\s+", " ");
+        assertThat(back)
+                .contains("12.88 litres × 1.15 / 4.83 × 1160 g per litre = 3557 g; with 15 % waste 4185 g")
+                .contains("To have at hand: 21.09 litres")
+                .contains("Reach of a hole in the middle gap: 120 mm, set by the work time; relied on is 50 %");
+    }
+
+    @Test
+    void aPlaceOfTheNozzleHasItsDepthInsteadOfAStop() throws IOException {
+        Assessment assessment = CardSamples.injecting(5, 2, 3);
+        Hole first = assessment.decision().injections().get(0).holes().get(0);
+        String front = text(assessment).get(0);
+        assertThat(front)
+                .contains(String.format(
+                        Locale.ROOT,
+                        "nozzle %.0f mm in",
+                        Objects.requireNonNull(first.nozzle()).pushMm()))
+                .contains("Arrowhead: nozzle through an opening");
+    }
+
+    @Test
     void cupsAddUpToTheirBatches() throws IOException {
         Assessment assessment = CardSamples.injecting(9, 5, 2);
         List<String> cups = lines(CupsCsv.of(assessment));
@@ -113,7 +137,7 @@ class WorkCardsTest {
         Assessment assessment = SampleAssessment.damaged();
         InjectionPlan plan = assessment.decision().injections().get(0);
         var settings = assessment.survey().settings();
-        int bars = Schedule.of(plan.batches(), settings.resin(plan.resin()), settings)
+        int bars = Schedule.of(plan.holes(), plan.batches(), settings.resin(plan.resin()), settings)
                 .bars()
                 .size();
 
