@@ -135,11 +135,12 @@ public final class GeneratedSurveys {
             case "meters" -> meter("A");
             case "laminates" -> laminate("deck");
             case "moisture" -> moisture();
-            case "taps" -> tap();
+            case "taps" -> tap("taps.csv");
             case "probes" -> probe();
             case "feelers" -> feeler();
             case "plugs" -> new Plug(origin("plugs.csv"), id(), spot(), number(0, 100));
             case "temperatures" -> temperature();
+            case "cured_taps" -> tap("cured_taps.csv");
             case "work_log" -> logEntry();
             case "photos" -> photo();
             case "method_overrides" -> method();
@@ -253,11 +254,12 @@ public final class GeneratedSurveys {
     private Readings readings(int most) {
         return new Readings(
                 some(most, i -> moisture()),
-                some(most, i -> tap()),
+                some(most, i -> tap("taps.csv")),
                 some(most, i -> probe()),
                 some(most, i -> feeler()),
                 some(most, i -> new Plug(origin("plugs.csv"), id(), spot(), number(0, 100))),
-                some(most, i -> temperature()));
+                some(most, i -> temperature()),
+                some(most, i -> tap("cured_taps.csv")));
     }
 
     private Moisture moisture() {
@@ -275,10 +277,10 @@ public final class GeneratedSurveys {
                 text());
     }
 
-    private Tap tap() {
+    private Tap tap(String file) {
         Double contact = maybe(number(100, 900));
         Sound sound = contact == null ? pick(Sound.values()) : maybe(pick(Sound.values()));
-        return new Tap(origin("taps.csv"), id(), spot(), sound, contact, pick(Side.values()));
+        return new Tap(origin(file), id(), spot(), sound, contact, pick(Side.values()));
     }
 
     private Probe probe() {

@@ -3,6 +3,7 @@ package corewright.assessment;
 import corewright.damage.DamageMap;
 import corewright.damage.NextReading;
 import corewright.decision.Decision;
+import corewright.repair.CuredFill;
 import corewright.repair.RepairOptions;
 import corewright.repair.WorkProgress;
 import corewright.stiffness.StiffnessMap;
@@ -32,6 +33,11 @@ public record Assessment(
     /** How far the work has come, by its log and the skin's warmth; empty before any work. */
     public List<WorkProgress> work() {
         return WorkProgress.of(survey, damage, decision.injections());
+    }
+
+    /** What the taps after cure say of every filled space that was tapped; empty before. */
+    public List<CuredFill> cured() {
+        return CuredFill.of(survey, damage, decision.injections());
     }
 
     /** The same with other places to be read next. */

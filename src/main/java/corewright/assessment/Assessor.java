@@ -8,6 +8,7 @@ import corewright.damage.NextReading;
 import corewright.damage.Parameters;
 import corewright.decision.Decider;
 import corewright.decision.Decision;
+import corewright.repair.CuredFill;
 import corewright.repair.RepairOptions;
 import corewright.repair.RepairPlanner;
 import corewright.repair.WorkProgress;
@@ -43,6 +44,7 @@ public final class Assessor {
         Decision decision = Decider.decide(survey, damage, stiffness, options);
         List<Finding> found = new ArrayList<>(intakeFindings);
         found.addAll(WorkProgress.findings(survey, damage, decision.injections()));
+        found.addAll(CuredFill.findings(survey, damage, decision.injections()));
         List<Finding> findings = gravestFirst(found, damage, stiffness, decision);
         List<List<NextReading>> next =
                 damage.faces().stream().map(FaceDamage::next).toList();

@@ -67,7 +67,7 @@ final class CheckCommand implements Callable<Integer> {
     private static String summary(Intake intake) {
         String read = counts(intake.survey().readings()).entrySet().stream()
                 .filter(e -> e.getValue() > 0)
-                .map(e -> e.getKey() + " " + e.getValue())
+                .map(e -> e.getKey().replace('_', ' ') + " " + e.getValue())
                 .collect(Collectors.joining(", "));
         return String.format(
                 Locale.ROOT,
@@ -86,6 +86,7 @@ final class CheckCommand implements Callable<Integer> {
         counts.put("feelers", readings.feelers().size());
         counts.put("plugs", readings.plugs().size());
         counts.put("temperatures", readings.temperatures().size());
+        counts.put("cured_taps", readings.curedTaps().size());
         return counts;
     }
 

@@ -8,8 +8,10 @@ import corewright.damage.Region;
 import corewright.decision.Method;
 import corewright.decision.RegionDecision;
 import corewright.repair.Batch;
+import corewright.repair.CuredFill;
 import corewright.repair.Hole;
 import corewright.repair.InjectionPlan;
+import corewright.repair.SecondShot;
 import corewright.survey.Finding;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -35,6 +37,9 @@ final class RunSummary {
         }
         if (!assessment.decision().injections().isEmpty()) {
             lines.add("  " + injections(assessment.decision().injections()));
+        }
+        if (!assessment.cured().isEmpty()) {
+            lines.add("  " + cured(assessment.cured()));
         }
         lines.add("  " + findings(assessment.findings()));
         lines.add("  owner's report: " + out.resolve("owner-report.pdf"));
@@ -92,6 +97,21 @@ final class RunSummary {
                 batches.size(),
                 batches.stream().mapToDouble(Batch::partAG).sum(),
                 batches.stream().mapToDouble(Batch::partBG).sum());
+    }
+
+    private static String cured(List<CuredFill> fills) {
+        String tapped = fills.stream()
+                .map(f -> String.format(Locale.ROOT, "%s over %.0f %%", f.region(), 100 * f.tappedShare()))
+                .collect(Collectors.joining(", "));
+        List<SecondShot> shots = fills.stream().flatMap(f -> f.shots().stream()).toList();
+        String hollow = shots.isEmpty()
+                ? "nothing hollow where it was tapped"
+                : String.format(
+                        Locale.ROOT,
+                        "still hollow %.3f m2, second shots: %d",
+                        fills.stream().mapToDouble(CuredFill::hollowMm2).sum() / MM2_PER_M2,
+                        shots.size());
+        return "tapped after cure: " + tapped + "; " + hollow;
     }
 
     private static String findings(List<Finding> findings) {

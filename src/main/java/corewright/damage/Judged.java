@@ -54,7 +54,8 @@ final class Judged {
                         kept(r.probes()),
                         kept(r.feelers()),
                         kept(r.plugs()),
-                        kept(r.temperatures()));
+                        kept(r.temperatures()),
+                        kept(r.curedTaps()));
         all.judgements().readings().stream()
                 .map(Key::of)
                 .distinct()

@@ -1,11 +1,13 @@
 package corewright.damage;
 
+import corewright.survey.Readings;
 import corewright.survey.Sound;
 import corewright.survey.Survey;
 import corewright.survey.Tap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * Contact times turned into calls. The stiffness felt by the hammer goes with one over the contact time squared (half-sine
@@ -13,7 +15,7 @@ import java.util.Map;
  * lay-up: dull from two thirds, hollow from one third of the sound stiffness down. The two shares are our own choice; a
  * loose skin of common size is softer still.
  */
-final class TapScale {
+public final class TapScale {
     private static final double DULL_STIFFNESS = 2.0 / 3;
     private static final double HOLLOW_STIFFNESS = 1.0 / 3;
 
@@ -25,14 +27,23 @@ final class TapScale {
 
     /** @param survey whose taps share one hammer; times are compared within one lay-up over all faces */
     TapScale(Survey survey) {
+        this(survey, survey.readings().taps());
+    }
+
+    private TapScale(Survey survey, List<Tap> taps) {
         this.survey = survey;
-        List<Tap> timed = survey.readings().taps().stream()
-                .filter(t -> t.contactUs() != null)
-                .toList();
+        List<Tap> timed = taps.stream().filter(t -> t.contactUs() != null).toList();
         timed.stream()
                 .map(t -> survey.laminateAt(t.spot()).name())
                 .distinct()
                 .forEach(laminate -> soundUs.put(laminate, soundTime(laminate, timed)));
+    }
+
+    /** The scale for taps after cure: the same hammer, the same rule, all times together. */
+    public static TapScale afterCure(Survey survey) {
+        Readings r = survey.readings();
+        return new TapScale(
+                survey, Stream.concat(r.taps().stream(), r.curedTaps().stream()).toList());
     }
 
     private double soundTime(String laminate, List<Tap> timed) {
@@ -55,7 +66,7 @@ final class TapScale {
     }
 
     /** The call by ear where there is one, else what the contact time comes to. */
-    Sound call(Tap tap) {
+    public Sound call(Tap tap) {
         Sound sound = tap.sound();
         Double us = tap.contactUs();
         if (sound != null || us == null) {

@@ -1,6 +1,5 @@
 package corewright.drawing;
 
-import corewright.damage.Region;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -11,7 +10,6 @@ import java.util.Objects;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Polygon;
 
 /**
  * Finds places for region labels outside the deck. A leader goes straight up or down from its region, bends once beyond the
@@ -43,7 +41,15 @@ final class LabelPlacer {
     /** A level leg is read along with its words, an upright one crosses readings: it may be the longer. */
     private static final double LEVEL_COST = 0.6;
 
-    private record Site(Region region, List<String> full, List<String> brief, List<Leads.Lead> leads, double x) {}
+    private record Site(LabelSubject subject, List<Leads.Lead> leads) {
+        String id() {
+            return subject.id();
+        }
+
+        double x() {
+            return subject.at().x;
+        }
+    }
 
     private record Placed(RegionLabel label, double cost) {}
 
@@ -60,32 +66,18 @@ final class LabelPlacer {
 
     /**
      * @param fixed what no label may touch outside the deck
-     * @param leads ways out of each region, as {@link Leads} finds them
+     * @param leads finds the ways out of each subject's area
      */
-    static Result place(MapSpec spec, PlanView view, Ground ground, Obstacles fixed, Leads leads) {
-        RegionWords words = new RegionWords(spec);
-        List<Site> sites = new ArrayList<>();
-        List<Region> regions = spec.damage().regions();
-        List<Polygon> areas =
-                regions.stream().map(r -> view.onPaper(r.likely())).toList();
-        for (int i = 0; i < regions.size(); i++) {
-            Region region = regions.get(i);
-            Polygon area = areas.get(i);
-            List<Polygon> others = areas.stream().filter(a -> a != area).toList();
-            sites.add(new Site(
-                    region,
-                    words.full(region),
-                    words.brief(region),
-                    leads.of(Pattern.drawn(area), others),
-                    view.x(region.label().getX())));
-        }
-        return new LabelPlacer(ground, fixed).best(sites, view);
+    static Result place(List<LabelSubject> subjects, Ground ground, Obstacles fixed, Leads leads) {
+        List<Site> sites = subjects.stream()
+                .map(s -> new Site(s, leads.of(s.area(), s.others())))
+                .toList();
+        return new LabelPlacer(ground, fixed).best(sites);
     }
 
-    private Result best(List<Site> sites, PlanView view) {
+    private Result best(List<Site> sites) {
         List<Site> byX = new ArrayList<>(sites);
-        byX.sort(Comparator.comparingDouble(Site::x)
-                .thenComparing(s -> s.region().id()));
+        byX.sort(Comparator.comparingDouble(Site::x).thenComparing(Site::id));
         List<Site> reversed = new ArrayList<>(byX);
         Collections.reverse(reversed);
         List<Site> byNeed = new ArrayList<>(byX);
@@ -103,28 +95,28 @@ final class LabelPlacer {
             if (i >= orders.size() - MORE_ORDERS && worst(best) < BRIEF_COST) {
                 break; // every label is said in full
             }
-            Map<String, Placed> placed = inOrder(orders.get(i), view);
+            Map<String, Placed> placed = inOrder(orders.get(i));
             if (best.isEmpty() || cost(placed) < cost(best)) {
                 best = placed;
             }
         }
         Map<String, Placed> found = best;
-        for (int round = 0; round < ROUNDS && swap(sites, found, view); round++) {
+        for (int round = 0; round < ROUNDS && swap(sites, found); round++) {
             // each round is cheaper than the one before
         }
         List<RegionLabel> labels = sites.stream()
-                .map(s -> Objects.requireNonNull(found.get(s.region().id())).label())
+                .map(s -> Objects.requireNonNull(found.get(s.id())).label())
                 .toList();
         return new Result(labels, cost(found));
     }
 
     /** One label after the other, then each once more with all others standing. */
-    private Map<String, Placed> inOrder(List<Site> order, PlanView view) {
+    private Map<String, Placed> inOrder(List<Site> order) {
         Map<String, Placed> placed = new HashMap<>();
         for (int round = 0; round < 2; round++) {
             for (Site site : order) {
-                placed.remove(site.region().id());
-                placed.put(site.region().id(), place(site, placed, view));
+                placed.remove(site.id());
+                placed.put(site.id(), place(site, placed));
             }
         }
         return placed;
@@ -135,21 +127,19 @@ final class LabelPlacer {
     }
 
     /** Places every label that says less than it could before one other, and keeps what makes the whole cheaper. */
-    private boolean swap(List<Site> order, Map<String, Placed> placed, PlanView view) {
+    private boolean swap(List<Site> order, Map<String, Placed> placed) {
         boolean better = false;
         for (Site site : order) {
             for (Site other : order) {
                 if (site == other
-                        || Objects.requireNonNull(placed.get(site.region().id()))
-                                        .cost()
-                                < BRIEF_COST) {
+                        || Objects.requireNonNull(placed.get(site.id())).cost() < BRIEF_COST) {
                     continue;
                 }
                 Map<String, Placed> trial = new HashMap<>(placed);
-                trial.remove(site.region().id());
-                trial.remove(other.region().id());
-                trial.put(site.region().id(), place(site, trial, view));
-                trial.put(other.region().id(), place(other, trial, view));
+                trial.remove(site.id());
+                trial.remove(other.id());
+                trial.put(site.id(), place(site, trial));
+                trial.put(other.id(), place(other, trial));
                 if (cost(trial) < cost(placed) - 1) {
                     placed.putAll(trial);
                     better = true;
@@ -163,25 +153,25 @@ final class LabelPlacer {
         return placed.values().stream().mapToDouble(Placed::cost).sum();
     }
 
-    private Placed place(Site site, Map<String, Placed> others, PlanView view) {
+    private Placed place(Site site, Map<String, Placed> others) {
         Obstacles taken = fixed.copy();
         for (Placed other : others.values()) {
             other.label().claim(taken, WORD_CLEAR, LINE_CLEAR);
         }
-        Placed full = outside(site, site.full(), taken);
+        Placed full = outside(site, site.subject().full(), taken);
         if (full != null) {
             return full;
         }
-        Placed brief = outside(site, site.brief(), taken);
+        Placed brief = outside(site, site.subject().brief(), taken);
         if (brief != null) {
             return new Placed(brief.label(), brief.cost() + BRIEF_COST);
         }
-        Coordinate at = view.onPaper(site.region().label()).getCoordinate();
-        return new Placed(RegionLabel.inside(site.region().id(), site.brief(), at.x, at.y), INSIDE_COST);
+        Coordinate at = site.subject().at();
+        return new Placed(RegionLabel.inside(site.id(), site.subject().brief(), at.x, at.y), INSIDE_COST);
     }
 
     private @Nullable Placed outside(Site site, List<String> lines, Obstacles taken) {
-        String id = site.region().id();
+        String id = site.id();
         double width = RegionLabel.width(id, lines);
         double height = RegionLabel.height(lines);
         Placed best = null;

@@ -8,6 +8,8 @@ public enum Layer {
     PROBES,
     /** Where to read next. */
     NEXT,
+    /** Filled spaces with warmth and taps after cure instead of the regions' patterns and readings. */
+    FILL_CHECK,
     /** Injection holes and vents of the decided plans, with numbers. */
     HOLES,
     /** Beside each injection hole the depth at which the drill stops. */

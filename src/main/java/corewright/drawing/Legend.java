@@ -42,11 +42,15 @@ public final class Legend {
 
     static List<Entry> of(MapLayout layout) {
         Legend legend = new Legend(layout);
-        legend.conditions();
-        legend.extents();
-        legend.readings();
-        legend.probes();
-        legend.work();
+        if (layout.spec().shows(Layer.FILL_CHECK)) {
+            legend.entries.addAll(FillLegend.of(layout));
+        } else {
+            legend.conditions();
+            legend.extents();
+            legend.readings();
+            legend.probes();
+            legend.work();
+        }
         legend.fittings();
         return legend.entries;
     }

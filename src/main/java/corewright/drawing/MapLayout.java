@@ -13,6 +13,8 @@ import org.locationtech.jts.geom.Polygon;
  * @param readingsTotal all there are
  * @param gridArea between the letters of the voice grid
  * @param sheetMarks comb and ramp; empty where no corner was free
+ * @param filled what a fill check shows, nothing on other maps
+ * @param fronts of the simulated fill
  * @param cost of the labels, in millimetres of leader
  */
 record MapLayout(
@@ -26,6 +28,8 @@ record MapLayout(
         List<HoleLabel> holeLabels,
         List<Mark> sheetMarks,
         Box gridArea,
+        FilledSpaces filled,
+        List<Front> fronts,
         double cost) {
     /** 1 : 5 to 1 : 100 are the standard ones; the last two keep a very long face on the sheet. */
     private static final double[] SCALES = {5, 10, 20, 25, 50, 100, 200, 500};
@@ -68,7 +72,7 @@ record MapLayout(
 
     /** Paper the deck itself may use. */
     private static Box deckBox(MapSpec spec) {
-        double left = spec.shows(Layer.DATUM) ? DATUM_ROOM : EDGE_ROOM;
+        double left = spec.showsDatum() ? DATUM_ROOM : EDGE_ROOM;
         double right = spec.shows(Layer.VOICE_GRID) ? ROWS_ROOM : EDGE_ROOM;
         double ends = spec.shows(Layer.VOICE_GRID) ? VoiceGridMark.MARGIN : EDGE_ROOM;
         Box b = spec.box();
@@ -87,12 +91,12 @@ record MapLayout(
         return new Builder(spec, view, deckBox(spec)).build();
     }
 
-    /** Every region has all its words beside it. */
+    /** Everything labelled has all its words beside it. */
     boolean labelledInFull() {
-        RegionWords words = new RegionWords(spec);
-        List<corewright.damage.Region> regions = spec.damage().regions();
+        List<LabelSubject> subjects = LabelSubject.of(spec, view, filled);
         for (int i = 0; i < labels.size(); i++) {
-            if (!labels.get(i).led() || !labels.get(i).lines().equals(words.full(regions.get(i)))) {
+            if (!labels.get(i).led()
+                    || !labels.get(i).lines().equals(subjects.get(i).full())) {
                 return false;
             }
         }
@@ -100,13 +104,13 @@ record MapLayout(
     }
 
     VoiceGrid grid() {
-        return VoiceGrid.of(spec.damage().face());
+        return VoiceGrid.of(spec.whole().face(), spec.damage().face().outline().getEnvelopeInternal());
     }
 
     @Nullable
     DatumMark datum() {
         DatumMark mark = new DatumMark(view.datumX(), view.datumY());
-        return spec.shows(Layer.DATUM) && spec.box().holds(mark.box()) ? mark : null;
+        return spec.showsDatum() && spec.box().holds(mark.box()) ? mark : null;
     }
 
     double rowNamesX() {
@@ -119,6 +123,7 @@ record MapLayout(
         private final PlanView view;
         private final Box deckBox;
         private final Polygon deck;
+        private final FilledSpaces filled;
         private final Marks marks;
         private final List<ReadingMark> readings;
         private final Obstacles hard = new Obstacles();
@@ -130,8 +135,9 @@ record MapLayout(
             this.view = view;
             this.deckBox = deckBox;
             this.deck = view.onPaper(spec.damage().face().outline());
-            this.marks = Marks.of(spec, view);
-            this.readings = spec.shows(Layer.READINGS) ? ReadingMarks.of(spec, view) : List.of();
+            this.filled = FilledSpaces.of(spec);
+            this.marks = Marks.of(spec, view, filled);
+            this.readings = spec.shows(Layer.READINGS) ? ReadingMarks.of(spec, view) : filled.taps(view);
         }
 
         MapLayout build() {
@@ -150,7 +156,10 @@ record MapLayout(
             names.forEach(n -> outside.add(n.box().grown(WORD_CLEAR)));
             LabelPlacer.Result labels = labels(ground);
             labels.labels().forEach(l -> l.claim(hard, WORD_CLEAR, LEADER_CLEAR));
-            List<ReadingMark> shown = ReadingMarks.thinned(readings, hard);
+            List<Front> fronts = Front.of(filled, view, hard);
+            List<ReadingMark> shown = spec.shows(Layer.FILL_CHECK)
+                    ? ReadingMarks.thinnedTaps(readings, hard)
+                    : ReadingMarks.thinned(readings, hard);
             return new MapLayout(
                     spec,
                     view,
@@ -162,6 +171,8 @@ record MapLayout(
                     holes,
                     sheet,
                     new Box(spec.box().x(), deckBox.y(), spec.box().width(), deckBox.height()),
+                    filled,
+                    fronts,
                     labels.cost() + READING_LOST * (readings.size() - shown.size()));
         }
 
@@ -183,7 +194,7 @@ record MapLayout(
             }
             sheet.forEach(m -> outside.add(m.box().grown(1.5)));
             DatumMark datum = new DatumMark(view.datumX(), view.datumY());
-            if (spec.shows(Layer.DATUM) && spec.box().holds(datum.box())) {
+            if (spec.showsDatum() && spec.box().holds(datum.box())) {
                 outside.add(datum.box().grown(0.5));
                 datum.parts().forEach(hard::add);
             }
@@ -199,10 +210,8 @@ record MapLayout(
         }
 
         private LabelPlacer.Result labels(Ground ground) {
-            if (!spec.shows(Layer.REGION_LABELS)) {
-                return new LabelPlacer.Result(List.of(), 0);
-            }
-            return LabelPlacer.place(spec, view, ground, outside, new Leads(deck, hard, soft));
+            List<LabelSubject> subjects = LabelSubject.of(spec, view, filled);
+            return LabelPlacer.place(subjects, ground, outside, new Leads(deck, hard, soft));
         }
     }
 }

@@ -4,6 +4,7 @@ import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.damage.Undecided;
 import corewright.repair.RecorePlan;
+import corewright.repair.SecondShot;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import java.awt.Shape;
@@ -19,6 +20,12 @@ public final class MapPainter {
 
     private static final double BAND = 5;
     private static final double POSSIBLE_CASING = 0.9;
+
+    /** A line pair is two skins apart, here as on the other maps. */
+    static final Pattern STILL_HOLLOW = Pattern.DELAMINATED;
+
+    /** Quieter than the edge of what is hollow. */
+    static final Pen FILLED = Pen.MARK;
 
     private final Paper paper;
     private final MapSpec spec;
@@ -74,14 +81,30 @@ public final class MapPainter {
         if (spec.shows(Layer.VOICE_GRID)) {
             VoiceGridMark.paint(paper, layout);
         }
-        patterns();
-        edges();
+        if (spec.shows(Layer.FILL_CHECK)) {
+            filled();
+        } else {
+            patterns();
+            edges();
+        }
         structure();
         marks();
         layout.names().forEach(n -> n.paint(paper));
         layout.labels().forEach(l -> l.paintLeader(paper));
         layout.labels().forEach(l -> l.paintWords(paper));
         layout.sheetMarks().forEach(m -> m.paint(paper));
+    }
+
+    private void filled() {
+        for (FilledSpaces.Space space : layout.filled().spaces()) {
+            paper.draw(PlanView.shape(Pattern.drawn(view.onPaper(space.area()))), FILLED);
+        }
+        layout.fronts().forEach(f -> f.paint(paper));
+        for (SecondShot shot : layout.filled().shots()) {
+            Polygon area = view.onPaper(shot.area());
+            STILL_HOLLOW.paint(paper, area, view.datum());
+            paper.draw(PlanView.shape(Pattern.drawn(area)), Pen.LIKELY);
+        }
     }
 
     private void patterns() {
@@ -130,7 +153,12 @@ public final class MapPainter {
         for (Feature.Opening opening : face.all(Feature.Opening.class)) {
             StructureMarks.opening(paper, view.onPaper(opening.geometry()));
         }
-        StructureMarks.outline(paper, outline);
+        if (spec.part() == null) {
+            StructureMarks.outline(paper, outline);
+        } else {
+            StructureMarks.outline(
+                    paper, outline, view.onPaper(spec.whole().face().outline()));
+        }
         for (Feature.Support support : face.all(Feature.Support.class)) {
             StructureMarks.onDeck(view.onPaper(support.geometry()), outline).stream()
                     .filter(l -> StructureMarks.onEdge(l, outline))

@@ -17,6 +17,7 @@ import org.locationtech.jts.geom.Coordinate;
 /**
  * The marks of a map at their places, before anything is moved or left out.
  *
+ * @param probes on a fill check holes that stay closed and warmth readings
  * @param holes injection holes and vents, by the plan's order
  */
 record Marks(List<Mark> fittings, List<Mark> probes, List<HoleMark> holes, List<Hole> holePlans, List<TagMark> tags) {
@@ -28,11 +29,15 @@ record Marks(List<Mark> fittings, List<Mark> probes, List<HoleMark> holes, List<
         tags = List.copyOf(tags);
     }
 
-    static Marks of(MapSpec spec, PlanView view) {
-        List<Hole> plans = spec.shows(Layer.HOLES) ? holes(spec) : List.of();
+    static Marks of(MapSpec spec, PlanView view, FilledSpaces filled) {
+        List<Hole> plans = new ArrayList<>(spec.shows(Layer.HOLES) ? holes(spec) : List.of());
+        plans.addAll(filled.openedAgain());
+        plans.addAll(filled.newHoles());
         List<HoleMark> holes = plans.stream().map(h -> HoleMark.of(h, view)).toList();
         List<Mark> fittings = fittings(spec, view);
-        List<Mark> probes = spec.shows(Layer.PROBES) ? probes(spec, view) : List.of();
+        List<Mark> probes = new ArrayList<>(spec.shows(Layer.PROBES) ? probes(spec, view) : List.of());
+        probes.addAll(filled.closed(view));
+        probes.addAll(filled.warmth(view));
         return new Marks(fittings, probes, holes, plans, tags(spec, view, fittings));
     }
 

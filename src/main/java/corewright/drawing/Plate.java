@@ -8,7 +8,8 @@ public final class Plate {
     /** What a plate is about. */
     public enum Kind {
         CONDITION("condition", "condition of the core"),
-        REPAIR("repair", "repair of the core");
+        REPAIR("repair", "repair of the core"),
+        FILL_CHECK("fill-check", "fill check");
 
         private final String word;
         private final String title;
@@ -33,12 +34,15 @@ public final class Plate {
 
     private final MapLayout layout;
     private final Kind kind;
+    private final String detail;
     private final int sheet;
     private final int sheets;
 
-    Plate(MapSpec spec, Kind kind, int sheet, int sheets) {
+    /** @param detail the region that leads the one space it shows, empty where it shows all there is */
+    Plate(MapSpec spec, Kind kind, String detail, int sheet, int sheets) {
         this.layout = MapLayout.of(spec);
         this.kind = kind;
+        this.detail = detail;
         this.sheet = sheet;
         this.sheets = sheets;
     }
@@ -47,14 +51,18 @@ public final class Plate {
         return MAP;
     }
 
-    /** File name without ending: {@code foredeck-condition}. */
+    /** File name without ending: {@code foredeck-condition}, {@code foredeck-fill-check-R1}. */
     public String name() {
-        return layout.spec().face() + "-" + kind.word();
+        return layout.spec().face() + "-" + kind.word() + (detail.isEmpty() ? "" : "-" + detail);
     }
 
     /** The sheet's title: vessel, face, subject. */
     public String title() {
-        return Sheet.vessel(layout.spec()) + " · " + layout.spec().face() + " · " + kind.title();
+        return Sheet.vessel(layout.spec()) + " · " + layout.spec().face() + " · " + subject();
+    }
+
+    String subject() {
+        return detail.isEmpty() ? kind.title() : kind.title() + " " + detail;
     }
 
     public Kind kind() {

@@ -6,6 +6,7 @@ import corewright.damage.Region;
 import corewright.decision.Method;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /** The column right of a plate's map: how to read it, how to say a place, and the areas, adding up. */
 final class ReadingColumn {
@@ -41,7 +42,12 @@ final class ReadingColumn {
 
     void paint() {
         List<Legend.Entry> entries = Legend.of(layout);
-        List<Row> rows = kind == Plate.Kind.CONDITION ? conditions() : methods();
+        List<Row> rows =
+                switch (kind) {
+                    case CONDITION -> conditions();
+                    case REPAIR -> methods();
+                    case FILL_CHECK -> checked();
+                };
         List<String> voice = TEXT.wrap(voice(), RIGHT - LEFT);
         double blocks = 9 + voice.size() * LEAD + 8 + (lines(rows) + 1) * TABLE_PITCH + 2;
         double squeeze = Math.min(1, (FOOT - TOP - 4 - blocks) / height(entries));
@@ -153,6 +159,25 @@ final class ReadingColumn {
         return rows;
     }
 
+    /** Filled ground by what is known of it; rounded from the whole down, so that the rows are those of the labels' areas. */
+    private List<Row> checked() {
+        List<FilledSpaces.Space> spaces = layout.filled().spaces();
+        double all = rounded(
+                spaces.stream().mapToDouble(s -> Figures.shownArea(s.area().getArea())));
+        double tapped = Math.min(all, rounded(spaces.stream().mapToDouble(s -> Figures.shownArea(s.tappedMm2()))));
+        double hollow = Math.min(
+                tapped, rounded(layout.filled().shots().stream().mapToDouble(s -> Figures.shownArea(s.areaMm2()))));
+        return List.of(
+                new Row("still hollow", hollow),
+                new Row("tapped, not hollow", tapped - hollow),
+                new Row("not tapped", all - tapped));
+    }
+
+    /** A sum of square metres as the table shows it. */
+    private static double rounded(DoubleStream squareMetres) {
+        return Math.round(100 * squareMetres.sum()) / 100.0;
+    }
+
     /** The sum of the regions' areas as their labels say them. */
     private static double shown(List<Region> regions) {
         return regions.stream()
@@ -162,9 +187,8 @@ final class ReadingColumn {
 
     /** The total is the sum of the rows as shown. */
     private void table(List<Row> rows, double y) {
-        boolean condition = kind == Plate.Kind.CONDITION;
         paper.line(Pen.LEADER, LEFT, y, RIGHT, y);
-        paper.text(condition ? "Core by condition" : "What is decided", LEFT, y + 4.4, HEAD, Paper.Anchor.LEFT);
+        paper.text(tableHead(), LEFT, y + 4.4, HEAD, Paper.Anchor.LEFT);
         double at = y + 9;
         double sum = 0;
         for (Row row : rows) {
@@ -178,7 +202,23 @@ final class ReadingColumn {
             at += TABLE_PITCH;
         }
         paper.line(Pen.FAINT, LEFT, at - 2.6, UNIT_X + 5, at - 2.6);
-        row(condition ? "core of the " + damage.face().name() : "damage", sum, at + 0.6, FIGURE);
+        row(totalName(), sum, at + 0.6, FIGURE);
+    }
+
+    private String tableHead() {
+        return switch (kind) {
+            case CONDITION -> "Core by condition";
+            case REPAIR -> "What is decided";
+            case FILL_CHECK -> "What taps after cure say";
+        };
+    }
+
+    private String totalName() {
+        return switch (kind) {
+            case CONDITION -> "core of the " + damage.face().name();
+            case REPAIR -> "damage";
+            case FILL_CHECK -> "filled";
+        };
     }
 
     private void row(String name, double squareMetres, double y, Type type) {

@@ -106,12 +106,24 @@ final class ReadingMarks {
         return trust;
     }
 
+    /** Dots with their lines never read as one: a line's own width apart is enough. */
+    private static final double CLEAR_OF_TAPS = 0.3;
+
     /** Those that stay clear of what is already on the paper and of each other, in the order they were read. */
     static List<ReadingMark> thinned(List<ReadingMark> marks, Obstacles taken) {
+        return thinned(marks, taken, CLEAR);
+    }
+
+    /** Taps alone, closer together. */
+    static List<ReadingMark> thinnedTaps(List<ReadingMark> marks, Obstacles taken) {
+        return thinned(marks, taken, CLEAR_OF_TAPS);
+    }
+
+    private static List<ReadingMark> thinned(List<ReadingMark> marks, Obstacles taken, double clear) {
         Obstacles numbers = new Obstacles();
         List<ReadingMark> kept = new ArrayList<>();
         for (ReadingMark mark : marks) {
-            Box apart = mark.box().grown(CLEAR / 2, CLEAR_BELOW / 2);
+            Box apart = mark.box().grown(clear / 2, CLEAR_BELOW / 2);
             if (taken.free(mark.box().grown(CLEAR_OF_MARKS)) && numbers.free(apart)) {
                 kept.add(mark);
                 numbers.add(apart);

@@ -71,7 +71,7 @@ final class Sheet {
         List<Field> fields = new ArrayList<>();
         add(fields, "vessel", heading.vessel());
         add(fields, "survey", heading.name());
-        add(fields, "drawing", capital(spec.face()) + ", " + plate.kind().title());
+        add(fields, "drawing", capital(spec.face()) + ", " + plate.subject());
         add(fields, "surveyed", Figures.date(heading.surveyed()));
         add(fields, "surveyor", heading.surveyor());
         add(fields, "readings", readings());
@@ -93,6 +93,11 @@ final class Sheet {
     private String readings() {
         Readings on = spec.assessment().survey().readings().on(spec.face());
         List<String> kinds = new ArrayList<>();
+        if (plate.kind() == Plate.Kind.FILL_CHECK) {
+            count(kinds, on.curedTaps().size(), "taps after cure");
+            count(kinds, on.temperatures().size(), "warmth");
+            return String.join(", ", kinds);
+        }
         count(kinds, on.moisture().size(), "moisture");
         count(kinds, on.taps().size(), "tap");
         count(kinds, on.probes().size(), "probe");
@@ -155,11 +160,18 @@ final class Sheet {
     }
 
     private void caution() {
-        String words = plate.kind() == Plate.Kind.CONDITION
-                ? "An estimate from readings, not a view through the skin. Before anything is cut or loaded, have the"
-                        + " structure judged by a naval architect or surveyor."
-                : "Never drill past the depth stop. Before anything is cut, filled or loaded, have the structure judged by"
-                        + " a naval architect or surveyor; local rules come first.";
+        String words =
+                switch (plate.kind()) {
+                    case CONDITION ->
+                        "An estimate from readings, not a view through the skin. Before anything is cut or loaded, have the"
+                                + " structure judged by a naval architect or surveyor.";
+                    case REPAIR ->
+                        "Never drill past the depth stop. Before anything is cut, filled or loaded, have the structure"
+                                + " judged by a naval architect or surveyor; local rules come first.";
+                    case FILL_CHECK ->
+                        "Never drill past the depth stop. What was not tapped is not proven; whether a fill carries load is"
+                                + " for a naval architect or surveyor.";
+                };
         paper.text(words, LEFT, 191.8, Type.NOTE, Paper.Anchor.LEFT);
     }
 }

@@ -10,6 +10,8 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** How the deck itself is drawn: edge, openings, dividers, supports, and the line of a cut. All geometry is on paper. */
 final class StructureMarks {
@@ -21,10 +23,28 @@ final class StructureMarks {
     private static final double CUT_CASING = 1.5;
     private static final double ON_EDGE = 0.6;
 
+    /** Lines this near are the same: a tenth of the thinnest. */
+    private static final double NEARLY = 0.02;
+
+    static final Pen MAP_ENDS = Pen.REACH;
+
     private StructureMarks() {}
 
     static void outline(Paper paper, Polygon outline) {
         paper.draw(PlanView.shape(outline.getExteriorRing()), Pen.EDGE);
+    }
+
+    /** A part of a face: the deck's edge, and broken where the map ends but not the deck. */
+    static void outline(Paper paper, Polygon part, Polygon whole) {
+        Geometry edge = whole.getBoundary().buffer(NEARLY);
+        line(paper, OverlayNGRobust.overlay(part.getBoundary(), edge, OverlayNG.DIFFERENCE), MAP_ENDS);
+        line(paper, OverlayNGRobust.overlay(part.getBoundary(), edge, OverlayNG.INTERSECTION), Pen.EDGE);
+    }
+
+    private static void line(Paper paper, Geometry line, Pen pen) {
+        if (!line.isEmpty()) {
+            paper.draw(PlanView.shape(line), pen);
+        }
     }
 
     /** Edge 0.50, inner line 0.18 at 0.9, crossed 0.18 from corner to corner of what is left inside. */

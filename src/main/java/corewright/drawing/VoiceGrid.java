@@ -9,10 +9,11 @@ import org.locationtech.jts.geom.Envelope;
  * Names for places, to be said aloud: letters every 500 mm aft (no I, no O), rows counted out from the centreline with
  * their side. "E, starboard two." Letters count from the datum, so that they stay the same on every sheet of a face.
  *
- * @param extent of the face, survey millimetres
+ * @param extent of what is shown of the face, survey millimetres
+ * @param originX where letter A begins: at the datum, or at the foremost whole step where the face reaches forward of it
  * @param steep on a wall rows have no port and starboard but count along the height
  */
-record VoiceGrid(Envelope extent, boolean steep, boolean highIsPlusY) {
+record VoiceGrid(Envelope extent, double originX, boolean steep, boolean highIsPlusY) {
     static final double STEP = 500;
     private static final String LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ";
     private static final double WALL_FROM_DEG = 60;
@@ -21,16 +22,18 @@ record VoiceGrid(Envelope extent, boolean steep, boolean highIsPlusY) {
     record Strip(String name, double from, double to) {}
 
     static VoiceGrid of(Face face) {
+        return of(face, face.outline().getEnvelopeInternal());
+    }
+
+    /** The same letters and rows over a part of the face. */
+    static VoiceGrid of(Face face, Envelope shown) {
         boolean plusY = Math.sin(Math.toRadians(face.uphillDeg())) >= 0;
         boolean steep = face.tiltDeg() >= WALL_FROM_DEG
                 && face.tiltDeg() <= 180 - WALL_FROM_DEG
                 && Math.abs(Math.sin(Math.toRadians(face.uphillDeg()))) > 0.7;
-        return new VoiceGrid(face.outline().getEnvelopeInternal(), steep, plusY);
-    }
-
-    /** Where letter A begins: at the datum, or at the foremost whole step where the face reaches forward of it. */
-    double originX() {
-        return extent.getMinX() > -1 ? 0 : STEP * Math.floor(extent.getMinX() / STEP);
+        double foremost = face.outline().getEnvelopeInternal().getMinX();
+        double originX = foremost > -1 ? 0 : STEP * Math.floor(foremost / STEP);
+        return new VoiceGrid(shown, originX, steep, plusY);
     }
 
     private static String letters(int index) {
@@ -41,7 +44,7 @@ record VoiceGrid(Envelope extent, boolean steep, boolean highIsPlusY) {
 
     List<Strip> columns() {
         List<Strip> columns = new ArrayList<>();
-        double origin = originX();
+        double origin = originX;
         for (int i = (int) Math.floor((extent.getMinX() - origin) / STEP); ; i++) {
             double from = Math.max(extent.getMinX(), origin + i * STEP);
             double to = Math.min(extent.getMaxX(), origin + (i + 1) * STEP);
@@ -69,7 +72,7 @@ record VoiceGrid(Envelope extent, boolean steep, boolean highIsPlusY) {
 
     /** Where the whole column begins, survey millimetres aft. */
     double columnStart(Strip column) {
-        return STEP * Math.floor((column.from() - originX()) / STEP + 1e-9) + originX();
+        return STEP * Math.floor((column.from() - originX) / STEP + 1e-9) + originX;
     }
 
     /** Where the whole row begins, counted out from the centreline. */

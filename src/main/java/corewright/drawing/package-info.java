@@ -11,6 +11,9 @@
  * readings, fittings, probes, holes, tags, leaders, words; (4) the sheet round it: title, how to read the map, areas, title
  * strip, caution, print check.
  *
+ * <p><b>The fill check</b> shows the part of a face round what was felt or tapped ({@link corewright.drawing.MapSpec#part}):
+ * the same steps on a face that is cut down, with filled spaces and places still hollow instead of regions.
+ *
  * <p><b>The plan of a work card</b> ({@link corewright.drawing.CardPlan}) is one region at the largest scale: (1) discs as
  * large as the holes' distances allow, arrows, depth stops where there is room; (2) names and the minutes of arrival clear
  * of them; (3) paint.

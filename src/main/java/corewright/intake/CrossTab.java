@@ -57,7 +57,7 @@ final class CrossTab {
     private static Row row(Sheet sheet, Kind kind, Line line, int column, Notes notes) {
         Origin origin = new Origin(sheet.file(), line.number());
         String reading = line.cell(column);
-        boolean timed = kind == Kind.TAPS && Numerals.parse(reading, sheet.decimal()) != null;
+        boolean timed = kind.taps() && Numerals.parse(reading, sheet.decimal()) != null;
         String value = kind == Kind.MOISTURE ? "value" : timed ? "contact_us" : "sound";
         String x = sheet.lines().get(0).cell(column);
         Line cells = new Line(line.number(), List.of(origin + ":" + (column + 1), x, line.cell(0), reading));

@@ -16,6 +16,7 @@ enum Kind {
     FEELERS(List.of("x1", "y1", "x2", "y2", "end"), List.of("id", "face", "void_depth", "note")),
     PLUGS(List.of("x", "y", "mc_percent"), List.of("id", "face", "note")),
     TEMPERATURES(List.of("x", "y", "minutes", "value"), List.of("id", "face", "note")),
+    CURED_TAPS(TAPS),
     LOG(List.of("hole", "minutes", "grams"), List.of("ooze_at", "note")),
     PHOTOS(List.of("file", "x", "y", "caption"), List.of("face", "note"));
 
@@ -25,6 +26,12 @@ enum Kind {
     Kind(List<String> required, List<String> optional) {
         this.required = required;
         this.columns = Stream.concat(required.stream(), optional.stream()).toList();
+    }
+
+    /** Sheets of the same form, taken at another time. */
+    Kind(Kind like) {
+        this.required = like.required;
+        this.columns = like.columns;
     }
 
     /** The key under {@code files}. */
@@ -41,6 +48,11 @@ enum Kind {
     }
 
     boolean canBeCrossTab() {
-        return this == MOISTURE || this == TAPS;
+        return this == MOISTURE || taps();
+    }
+
+    /** Whether its readings are taps. */
+    boolean taps() {
+        return this == TAPS || this == CURED_TAPS;
     }
 }

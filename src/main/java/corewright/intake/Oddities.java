@@ -43,7 +43,7 @@ final class Oddities {
     private Survey checked() {
         Readings r = survey.readings();
         List<List<? extends Reading>> kinds =
-                List.of(r.moisture(), r.taps(), r.probes(), r.feelers(), r.plugs(), r.temperatures());
+                List.of(r.moisture(), r.taps(), r.probes(), r.feelers(), r.plugs(), r.temperatures(), r.curedTaps());
         kinds.forEach(this::noteRepeatedIds);
         Map<String, List<Reading>> byFace = new HashMap<>();
         kinds.forEach(kind ->
@@ -51,7 +51,13 @@ final class Oddities {
                         .add(reading)));
         survey.faces().forEach(face -> notePlaces(face, byFace.getOrDefault(face.name(), List.of())));
         Readings clipped = new Readings(
-                r.moisture(), r.taps(), probes(r.probes()), feelers(r.feelers()), r.plugs(), r.temperatures());
+                r.moisture(),
+                r.taps(),
+                probes(r.probes()),
+                feelers(r.feelers()),
+                r.plugs(),
+                r.temperatures(),
+                r.curedTaps());
         Survey checked = survey.with(clipped);
         Gaps.note(checked, notes);
         return checked;

@@ -67,7 +67,7 @@ public final class SurveyCheck {
     }
 
     private static Stream<Reading> all(Readings r) {
-        return Stream.of(r.moisture(), r.taps(), r.probes(), r.feelers(), r.plugs(), r.temperatures())
+        return Stream.of(r.moisture(), r.taps(), r.probes(), r.feelers(), r.plugs(), r.temperatures(), r.curedTaps())
                 .flatMap(Collection::stream);
     }
 

@@ -39,6 +39,7 @@ public final class SurveyFolder {
     private final List<Feeler> feelers = new ArrayList<>();
     private final List<Plug> plugs = new ArrayList<>();
     private final List<SurfaceTemperature> temperatures = new ArrayList<>();
+    private final List<Tap> curedTaps = new ArrayList<>();
     private final List<WorkEntry> log = new ArrayList<>();
     private final List<Photo> photos = new ArrayList<>();
 
@@ -111,7 +112,7 @@ public final class SurveyFolder {
         List<DeckLoad> loads = LoadsYaml.read(YamlBlock.of(top, notes), faces, declared, notes);
         complainOfNoReading();
         notes.refuseIfAnyComplaint();
-        Readings readings = new Readings(moisture, taps, probes, feelers, plugs, temperatures);
+        Readings readings = new Readings(moisture, taps, probes, feelers, plugs, temperatures, curedTaps);
         Survey survey = new Survey(
                 declared.heading(),
                 faces,
@@ -146,6 +147,7 @@ public final class SurveyFolder {
                 + feelers.size()
                 + plugs.size()
                 + temperatures.size()
+                + curedTaps.size()
                 + log.size()
                 + photos.size();
     }
@@ -183,6 +185,7 @@ public final class SurveyFolder {
             case FEELERS -> readers.feelers(table, entry, feelers);
             case PLUGS -> readers.plugs(table, entry, plugs);
             case TEMPERATURES -> readers.temperatures(table, entry, temperatures);
+            case CURED_TAPS -> readers.taps(table, entry, curedTaps);
             case LOG -> readers.log(table, log);
             case PHOTOS -> readers.photos(table, entry, folder, photos);
         }

@@ -64,7 +64,7 @@ record Table(Kind kind, List<Row> rows) {
                 good = false;
             }
         }
-        if (kind == Kind.TAPS && good && !columns.containsKey("sound") && !columns.containsKey("contact_us")) {
+        if (kind.taps() && good && !columns.containsKey("sound") && !columns.containsKey("contact_us")) {
             notes.complain(
                     origin,
                     "sound",

@@ -1,6 +1,7 @@
 package corewright.repair;
 
 import corewright.damage.Condition;
+import corewright.damage.DamageMap;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import java.util.ArrayList;
@@ -33,6 +34,19 @@ record EmptySpace(List<Region> regions, Polygon area) {
 
     static EmptySpace of(Region region) {
         return new EmptySpace(List.of(region), region.likely());
+    }
+
+    /** That of a plan made before. */
+    static EmptySpace of(DamageMap damage, InjectionPlan plan) {
+        List<Region> regions = new ArrayList<>();
+        for (InjectionPlan.Part part : plan.parts()) {
+            damage.regions().stream().filter(r -> r.id().equals(part.region())).forEach(regions::add);
+        }
+        Geometry all = OverlayNGRobust.union(
+                regions.stream().<Geometry>map(Region::likely).toList());
+        // regions are only planned together where they make one polygon
+        return new EmptySpace(
+                regions, all instanceof Polygon area ? area : regions.get(0).likely());
     }
 
     /**

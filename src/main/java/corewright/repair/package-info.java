@@ -9,6 +9,9 @@
  * (3) coverage on a fine raster, measured inside the cavity; (4) vents, working order, depth stops; (5) litres to grams;
  * (6) batches within the work time. For every region: (7) the cut and its materials.
  *
+ * <p>While the work goes on: {@link corewright.repair.WorkProgress} by the log and the skin's warmth, {@link
+ * corewright.repair.CuredFill} by taps after cure, with second shots.
+ *
  * <p><b>Units.</b> Millimetre, gram, second, degree Celsius.
  *
  * <p><b>Sources.</b> Hele-Shaw (1898) for the flow, Kershner (1939) for the covering; rules, allowances and limits are

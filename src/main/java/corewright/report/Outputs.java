@@ -68,6 +68,9 @@ public final class Outputs {
             WorkCsv.left(assessment).write(work.resolve("work-left.csv"));
             WorkCsv.warmth(assessment).write(work.resolve("fill-check.csv"));
         }
+        if (SecondShotsCsv.wanted(assessment)) {
+            SecondShotsCsv.of(assessment).write(work.resolve("second-shots.csv"));
+        }
     }
 
     private static void surfaces(Assessment assessment, Path folder) throws IOException {

@@ -9,6 +9,7 @@ import corewright.damage.Region;
 import corewright.decision.Method;
 import corewright.decision.RegionDecision;
 import corewright.repair.Batch;
+import corewright.repair.CuredFill;
 import corewright.repair.Fill;
 import corewright.repair.Hole;
 import corewright.repair.InjectionPlan;
@@ -44,6 +45,10 @@ final class SummaryJson {
         assessment.damage().regions().forEach(r -> region(regions.addObject(), r, assessment));
         ArrayNode panels = root.putArray("panels");
         assessment.stiffness().panels().forEach(p -> PanelsJson.put(panels.addObject(), p));
+        if (SecondShotsCsv.wanted(assessment)) {
+            ArrayNode checks = root.putArray("fill_check");
+            assessment.cured().forEach(f -> fillCheck(checks.addObject(), f));
+        }
         findings(root.putObject("findings"), assessment.findings());
         ObjectNode timings = root.putObject("timings_ms");
         timingsMs.forEach(timings::put);
@@ -166,6 +171,15 @@ final class SummaryJson {
         return plan.batches().stream()
                 .map(b -> Numbers.grams(part.applyAsDouble(b)))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /** A filled space after cure: how much of it was tapped, and what is still hollow. */
+    private static void fillCheck(ObjectNode node, CuredFill fill) {
+        node.put("region", fill.region()).put("face", fill.face());
+        Json.put(node, "tapped_fraction", fill.tappedShare());
+        Json.put(node, "hollow_m2", Units.squareMetres(fill.hollowMm2()));
+        ArrayNode shots = node.putArray("second_shots");
+        fill.shots().forEach(s -> shots.add(s.id()));
     }
 
     private static void findings(ObjectNode node, List<Finding> findings) {

@@ -48,7 +48,8 @@ final class Contents {
                 list(Part.PROBES),
                 list(Part.FEELERS),
                 list(Part.PLUGS),
-                list(Part.TEMPERATURES));
+                list(Part.TEMPERATURES),
+                list(Part.CURED_TAPS));
         Judgements judgements = new Judgements(list(Part.METHODS), list(Part.DOUBTS), list(Part.HOLES));
         try {
             return new Survey(

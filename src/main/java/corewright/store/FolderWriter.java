@@ -18,6 +18,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -150,11 +151,7 @@ public final class FolderWriter {
                     m.side(),
                     m.note());
         }
-        Csv taps = file("taps", "id", "face", "x", "y", "sound", "contact_us", "side");
-        for (Tap t : readings.taps()) {
-            Spot at = t.spot();
-            taps.row(t.id(), at.face(), at.xMm(), at.yMm(), t.sound(), t.contactUs(), t.side());
-        }
+        taps("taps", readings.taps());
         Csv probes = file("probes", "id", "face", "x", "y", "void_depth", "core_state", "core_moisture");
         for (Probe p : readings.probes()) {
             Spot at = p.spot();
@@ -174,6 +171,15 @@ public final class FolderWriter {
         for (SurfaceTemperature t : readings.temperatures()) {
             Spot at = t.spot();
             temperatures.row(t.id(), at.face(), at.xMm(), at.yMm(), minutes(t.afterS()), warmth(t));
+        }
+        taps("cured_taps", readings.curedTaps());
+    }
+
+    private void taps(String name, List<Tap> taps) {
+        Csv file = file(name, "id", "face", "x", "y", "sound", "contact_us", "side");
+        for (Tap t : taps) {
+            Spot at = t.spot();
+            file.row(t.id(), at.face(), at.xMm(), at.yMm(), t.sound(), t.contactUs(), t.side());
         }
     }
 

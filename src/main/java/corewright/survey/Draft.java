@@ -15,6 +15,7 @@ final class Draft {
     List<Feeler> feelers;
     List<Plug> plugs;
     List<SurfaceTemperature> temperatures;
+    List<Tap> curedTaps;
     Settings settings;
     List<WorkEntry> log;
     List<Photo> photos;
@@ -35,6 +36,7 @@ final class Draft {
         feelers = of.readings().feelers();
         plugs = of.readings().plugs();
         temperatures = of.readings().temperatures();
+        curedTaps = of.readings().curedTaps();
         settings = of.settings();
         log = of.log();
         photos = of.photos();
@@ -51,7 +53,7 @@ final class Draft {
                 meters,
                 laminates,
                 materials,
-                new Readings(moisture, taps, probes, feelers, plugs, temperatures),
+                new Readings(moisture, taps, probes, feelers, plugs, temperatures, curedTaps),
                 settings,
                 log,
                 photos,

@@ -39,6 +39,8 @@ public final class Part<T> {
             SurfaceTemperature.class,
             s -> s.readings().temperatures(),
             (d, list) -> d.temperatures = list);
+    public static final Part<Tap> CURED_TAPS =
+            new Part<>("cured_taps", Tap.class, s -> s.readings().curedTaps(), (d, list) -> d.curedTaps = list);
     public static final Part<WorkEntry> LOG =
             new Part<>("work_log", WorkEntry.class, Survey::log, (d, list) -> d.log = list);
     public static final Part<Photo> PHOTOS =
@@ -104,6 +106,7 @@ public final class Part<T> {
                 FEELERS,
                 PLUGS,
                 TEMPERATURES,
+                CURED_TAPS,
                 LOG,
                 PHOTOS,
                 METHODS,

@@ -2,14 +2,20 @@ package corewright.survey;
 
 import java.util.List;
 
-/** All readings of a survey, each kind in the order of its files. */
+/**
+ * All readings of a survey, each kind in the order of its files.
+ *
+ * @param curedTaps over filled places once the mix is hard; they say nothing of the deck before the work, so that only the
+ *     fill check reads them
+ */
 public record Readings(
         List<Moisture> moisture,
         List<Tap> taps,
         List<Probe> probes,
         List<Feeler> feelers,
         List<Plug> plugs,
-        List<SurfaceTemperature> temperatures) {
+        List<SurfaceTemperature> temperatures,
+        List<Tap> curedTaps) {
     public Readings {
         moisture = List.copyOf(moisture);
         taps = List.copyOf(taps);
@@ -17,6 +23,18 @@ public record Readings(
         feelers = List.copyOf(feelers);
         plugs = List.copyOf(plugs);
         temperatures = List.copyOf(temperatures);
+        curedTaps = List.copyOf(curedTaps);
+    }
+
+    /** Nothing tapped after cure. */
+    public Readings(
+            List<Moisture> moisture,
+            List<Tap> taps,
+            List<Probe> probes,
+            List<Feeler> feelers,
+            List<Plug> plugs,
+            List<SurfaceTemperature> temperatures) {
+        this(moisture, taps, probes, feelers, plugs, temperatures, List.of());
     }
 
     /** The readings taken on one face. */
@@ -27,7 +45,8 @@ public record Readings(
                 only(probes, face),
                 only(feelers, face),
                 only(plugs, face),
-                only(temperatures, face));
+                only(temperatures, face),
+                only(curedTaps, face));
     }
 
     private static <R extends Reading> List<R> only(List<R> readings, String face) {

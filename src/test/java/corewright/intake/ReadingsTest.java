@@ -108,6 +108,50 @@ class ReadingsTest {
         assertThat(r.probes().get(0).voidDepthMm()).isCloseTo(6.35, within(1e-9));
     }
 
+    /** Their own list: what is heard after the work says nothing of the deck before it. */
+    @Test
+    void readsTapsAfterCureApartFromTheOthers(@TempDir Path dir) {
+        SurveyFolders folder = SurveyFolders.minimal(dir)
+                .replacing("survey.yaml", "taps: taps.csv", "taps: taps.csv, cured_taps: [c.csv, cross.csv]")
+                .with("c.csv", "id;x;y;sound;contact_us\nC1;100;50,5;Hollow;\nC2;200;50,5;;312,5\n")
+                .with("cross.csv", ",100,200\n150,sound,dull\n");
+
+        Readings r = Reads.read(folder).survey().readings();
+
+        assertThat(r.taps()).hasSize(24);
+        assertThat(r.curedTaps())
+                .extracting(t -> t.id() + " " + t.spot().yMm() + " " + t.sound() + " " + t.contactUs())
+                .containsExactly(
+                        "C1 50.5 HOLLOW null",
+                        "C2 50.5 null 312.5",
+                        "cross.csv:2:2 150.0 SOUND null",
+                        "cross.csv:2:3 150.0 DULL null");
+        assertThat(r.on("foredeck").curedTaps()).hasSize(4);
+    }
+
+    @Test
+    void tapsAfterCureAreCheckedLikeTheOthers(@TempDir Path dir) {
+        SurveyFolders folder = SurveyFolders.minimal(dir)
+                .replacing("survey.yaml", "taps: taps.csv", "taps: taps.csv, cured_taps: c.csv")
+                .with("c.csv", "id,x,y,sound\nC1,1,1,holow\nC2,,1,dull\n");
+
+        assertThat(Reads.complaints(folder))
+                .containsExactly(
+                        "c.csv:2: sound: found \"holow\", expected sound, dull or hollow",
+                        "c.csv:3: x: found nothing, expected a length in mm");
+
+        folder.with("c.csv", "id,x,y\nC1,1,1\n");
+        assertThat(Reads.complaints(folder))
+                .containsExactly("c.csv:1: sound: the column is missing, and contact_us too, found id, x, y");
+
+        folder.with("c.csv", "id,x,y,sound\nC1,1,1,dull\nC1,1,9999,dull\n");
+        assertThat(Reads.findings(folder))
+                .containsExactly(
+                        "c.csv:3: Id C1 was used before, at c.csv:2. Both readings are used.",
+                        "c.csv:3: Tap C1 at (1, 9999) mm lies outside the outline of foredeck. It is kept in the survey but"
+                                + " says nothing of the deck.");
+    }
+
     @Test
     void readsCrossTabs(@TempDir Path dir) {
         SurveyFolders folder = SurveyFolders.minimal(dir)

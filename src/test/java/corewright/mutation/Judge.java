@@ -111,7 +111,7 @@ final class Judge {
         Survey survey = intake.survey();
         Readings r = survey.readings();
         Set<Origin> named = new HashSet<>();
-        Stream.of(r.moisture(), r.taps(), r.probes(), r.feelers(), r.plugs(), r.temperatures())
+        Stream.of(r.moisture(), r.taps(), r.probes(), r.feelers(), r.plugs(), r.temperatures(), r.curedTaps())
                 .flatMap(List::stream)
                 .forEach(reading -> named.add(reading.origin()));
         survey.log().forEach(entry -> named.add(entry.origin()));

@@ -53,6 +53,25 @@ class DestinationTest {
         assertThat(folder.resolve("summary.json")).hasContent("new");
     }
 
+    /** A second run over a folder with a work log must not find its own table in the way. */
+    @Test
+    void whatOnlySomeRunsWriteIsOursToo() throws IOException {
+        Path folder = place.resolve("out");
+        run(folder, "old");
+        for (String name : List.of("work-done.csv", "work-left.csv", "fill-check.csv", "second-shots.csv")) {
+            Files.writeString(folder.resolve(name), "stale");
+        }
+
+        try (Destination destination = new Destination(folder)) {
+            Files.writeString(destination.work().resolve("summary.json"), "new");
+            Files.writeString(destination.work().resolve("work-done.csv"), "new");
+            destination.finish();
+        }
+
+        assertThat(all()).containsExactly("out", "out/summary.json", "out/work-done.csv");
+        assertThat(folder.resolve("work-done.csv")).hasContent("new");
+    }
+
     @Test
     void aFailureInTheMiddleLeavesTheEarlierRunWhole() throws IOException {
         Path folder = place.resolve("out");

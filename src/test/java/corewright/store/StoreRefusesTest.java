@@ -5,13 +5,16 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import corewright.GeneratedSurveys;
 import corewright.survey.Edit;
+import corewright.survey.Moisture;
 import corewright.survey.Part;
 import corewright.survey.Survey;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,7 +28,7 @@ class StoreRefusesTest {
                 "PRAGMA application_id = 1 | is a database, but not marked as a GeoPackage, so it is no survey file",
                 "DROP TABLE survey_file | this is a GeoPackage, but not one that holds a survey of this program",
                 "UPDATE survey_file SET value = 7 WHERE name = 'schema_version' | was written by a newer version of"
-                        + " this program (tables of version 7, this one knows up to 2); open it with that one",
+                        + " this program (tables of version 7, this one knows up to 3); open it with that one",
                 "DELETE FROM survey_file | does not say which version its tables are of; the file is damaged",
                 "DROP TABLE taps | table taps is missing; the file is damaged",
                 "DELETE FROM heading | table heading has 0 rows, expected one",
@@ -117,7 +120,12 @@ class StoreRefusesTest {
         try (SurveyFile file = SurveyFile.open(path)) {
             Survey before = file.survey();
             file.limitPages();
-            Edit many = new Edit.Together(generated.survey(400).readings().moisture().stream()
+            List<Moisture> readings = Stream.generate(
+                            () -> generated.survey(400).readings().moisture())
+                    .filter(l -> l.size() > 300) // more than fit into the free space of the pages there are
+                    .findFirst()
+                    .orElseThrow();
+            Edit many = new Edit.Together(readings.stream()
                     .map(m -> (Edit) new Edit.Insert<>(Part.MOISTURE, 0, m))
                     .toList());
 
