@@ -135,8 +135,8 @@ record FilledSpaces(List<Space> spaces, List<Hole> holes) {
         for (SecondShot shot : shots()) {
             Spot spot = shot.spot();
             if (spot != null && shot.hole().isEmpty()) {
-                holes.add(
-                        new Hole(shot.id(), shot.region(), Hole.Kind.INJECTION, 1, spot, 0, shot.depthStopMm(), 0, 0));
+                holes.add(new Hole(
+                        shot.id(), shot.region(), Hole.Kind.INJECTION, 1, spot, 0, shot.depthStopMm(), 0, 0, null));
             }
         }
         return holes;

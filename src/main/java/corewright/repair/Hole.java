@@ -24,20 +24,6 @@ public record Hole(
         double reachMm,
         double servedMm3,
         @Nullable Nozzle nozzle) {
-    /** A hole that is drilled. */
-    public Hole(
-            String id,
-            String region,
-            Kind kind,
-            int order,
-            Spot spot,
-            double diameterMm,
-            double depthStopMm,
-            double reachMm,
-            double servedMm3) {
-        this(id, region, kind, order, spot, diameterMm, depthStopMm, reachMm, servedMm3, null);
-    }
-
     /** Whether it is drilled. */
     public boolean drilled() {
         return nozzle == null;

@@ -361,7 +361,7 @@ final class DrawingFixture {
     private static Hole hole(Region r, String id, Hole.Kind kind, int order, Coordinate at) {
         boolean vent = kind == Hole.Kind.VENT;
         Spot spot = new Spot(FACE, at.x, at.y);
-        return new Hole(id, r.id(), kind, order, spot, 6.4, 4.5 + order % 4, vent ? 0 : 80, vent ? 0 : 90_000);
+        return new Hole(id, r.id(), kind, order, spot, 6.4, 4.5 + order % 4, vent ? 0 : 80, vent ? 0 : 90_000, null);
     }
 
     private static List<Polygon> sound(Face face, List<Region> regions) {

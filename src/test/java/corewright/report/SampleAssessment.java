@@ -260,7 +260,8 @@ final class SampleAssessment {
                 6.4,
                 6.5,
                 fills ? 120 : 0,
-                fills ? region.voidMm3().p50() / 2 : 0);
+                fills ? region.voidMm3().p50() / 2 : 0,
+                null);
     }
 
     private static Decision decision(List<Region> regions, List<InjectionPlan> injections) {
