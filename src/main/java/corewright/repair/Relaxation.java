@@ -32,6 +32,7 @@ final class Relaxation {
     private final int allowedOpen;
     private final SplittableRandom random = new SplittableRandom(SEED);
     private final int[] times;
+    private final int[] @Nullable [] reachedFrom;
     private long work;
 
     /** Bins of the holes, about one reach wide. */
@@ -48,6 +49,7 @@ final class Relaxation {
         this.travel = travel;
         this.allowedOpen = allowedOpen;
         times = new int[cavity.size()];
+        reachedFrom = new int[cavity.size()][];
         binMm = reachMm;
         binRows = (int) (cavity.rows * cavity.cell / binMm) + 1;
         binColumns = (int) (cavity.columns * cavity.cell / binMm) + 1;
@@ -227,7 +229,7 @@ final class Relaxation {
         int open = cavity.cells.length;
         for (int i = 0; i < x.length; i++) {
             cells[i] = cellAt(x[i], y[i]);
-            covered[i] = travel.coveredFrom(cells[i], holeReachMm[cells[i]]);
+            covered[i] = reached(cells[i]);
             open -= count(covered[i], 1);
             work += 10L * covered[i].length;
         }
@@ -243,6 +245,16 @@ final class Relaxation {
         return open <= allowedOpen ? cells : null;
     }
 
+    /** Cells that a hole at a cell covers; holes come back to the same cells often. */
+    private int[] reached(int cell) {
+        int[] reached = reachedFrom[cell];
+        if (reached == null) {
+            reached = travel.coveredFrom(cell, holeReachMm[cell]);
+            reachedFrom[cell] = reached;
+        }
+        return reached;
+    }
+
     /** Tries the eight cells round a hole; the open cells that are left. */
     private int shift(int[] cells, int[][] covered, int i, int open) {
         int without = open + count(covered[i], -1);
@@ -254,7 +266,7 @@ final class Relaxation {
             if (!places.allowed[there]) {
                 continue;
             }
-            int[] reached = travel.coveredFrom(there, holeReachMm[there]);
+            int[] reached = reached(there);
             work += 10L * reached.length;
             int closed = 0;
             for (int c : reached) {
