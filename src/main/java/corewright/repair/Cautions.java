@@ -40,16 +40,18 @@ final class Cautions {
 
     static List<String> of(Facts facts, Resin resin, Drilling drilling, Laminate laminate) {
         List<String> cautions = new ArrayList<>();
-        if (facts.pilotFirst()) {
+        if (facts.pilotFirst() && facts.deepestStopMm() > 0) {
             cautions.add("Drill a pilot hole by hand first and note where the drill drops in: the skin's thickness is "
                     + "not measured on this boat.");
         }
-        cautions.add(String.format(
-                Locale.ROOT,
-                "Set the collar before each hole and never drill past %.1f mm: the inner skin begins at %.1f mm.",
-                facts.deepestStopMm(),
-                laminate.outerSkinMm() + laminate.coreMm()));
-        cautions.add("Look from below before drilling: wires, tanks, pipes and steel.");
+        if (facts.deepestStopMm() > 0) { // else a nozzle fills it, and nothing is drilled
+            cautions.add(String.format(
+                    Locale.ROOT,
+                    "Set the collar before each hole and never drill past %.1f mm: the inner skin begins at %.1f mm.",
+                    facts.deepestStopMm(),
+                    laminate.outerSkinMm() + laminate.coreMm()));
+            cautions.add("Look from below before drilling: wires, tanks, pipes and steel.");
+        }
         cautions.add(SKIN);
         cautions.add(String.format(
                 Locale.ROOT,

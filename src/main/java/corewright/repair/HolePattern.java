@@ -85,13 +85,28 @@ final class HolePattern {
         return Arrays.stream(cells).sorted().distinct().toArray();
     }
 
-    /** How many holes it takes besides the locked ones, before any search: a little more than {@link #holes}, far sooner. */
-    static int roughly(Task task, int[] locked) {
+    /**
+     * What a pattern comes to before any search.
+     *
+     * @param unreached cells that no hole may be drilled for
+     * @param holes besides the locked ones, a little more than {@link #holes} finds
+     */
+    record Rough(int unreached, int holes) implements Comparable<Rough> {
+        @Override
+        public int compareTo(Rough o) {
+            return unreached != o.unreached ? Integer.compare(unreached, o.unreached) : Integer.compare(holes, o.holes);
+        }
+    }
+
+    /** Far sooner than {@link #holes}. */
+    static Rough roughly(Task task, int[] locked) {
         int[] open = open(task, locked);
         int[] candidates = candidates(task.cavity, task.places);
-        return candidates.length == 0 || open.length == 0
-                ? 0
-                : new HolePattern(task, candidates, open).start(task.reachMm).length;
+        if (candidates.length == 0 || open.length == 0) {
+            return new Rough(open.length, 0);
+        }
+        HolePattern pattern = new HolePattern(task, candidates, open);
+        return new Rough(open.length - pattern.cover.coverable, pattern.start(task.reachMm).length);
     }
 
     /** The fewest of the greedy cover and the lattices. */

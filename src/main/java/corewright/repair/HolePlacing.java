@@ -13,6 +13,9 @@ final class HolePlacing {
     /** The gap this near to a hole decides how far the mix gets from it (measured in simulated gaps). */
     private static final double HOLE_NEIGHBOURHOOD_MM = 25;
 
+    /** Share of the cells for which a nozzle is brought in though it saves no hole. Practice. */
+    private static final double MATTERS = 0.01;
+
     private final Survey survey;
     private final FaceDamage damage;
     private final EmptySpace space;
@@ -50,22 +53,29 @@ final class HolePlacing {
         return fewest(task, locked);
     }
 
-    /** With as many places of the nozzle as save most holes, the fewest of these. */
+    /** With as many places of the nozzle as let the mix get farthest or else save most holes, the fewest of these. */
     private PlacedHoles fewest(HolePattern.Task task, LockedHoles locked) {
         PlacedHoles without = placed(task, locked, List.of());
         List<NozzleTips.Tip> tips = tips(task, locked);
+        if (tips.isEmpty()) {
+            return without;
+        }
         int many = 0;
-        int least = tips.isEmpty() ? 0 : HolePattern.roughly(task, locked.cells());
+        HolePattern.Rough best = HolePattern.roughly(task, locked.cells());
         for (int n = 1; n <= tips.size(); n++) {
             List<NozzleTips.Tip> first = tips.subList(0, n);
-            int holes = HolePattern.roughly(with(task, first), fixed(locked, first));
-            if (holes < least) {
-                least = holes;
+            HolePattern.Rough rough = HolePattern.roughly(with(task, first), fixed(locked, first));
+            if (rough.compareTo(best) < 0) {
+                best = rough;
                 many = n;
             }
         }
+        if (many == 0) {
+            return without;
+        }
         PlacedHoles with = placed(task, locked, tips.subList(0, many));
-        return with.drilled().length < without.drilled().length ? with : without;
+        boolean farther = with.covered() > without.covered() + task.cavity().cells.length * MATTERS;
+        return farther || with.drilled().length < without.drilled().length ? with : without;
     }
 
     private static PlacedHoles placed(HolePattern.Task task, LockedHoles locked, List<NozzleTips.Tip> tips) {

@@ -48,6 +48,11 @@ final class PlacedHoles {
         return field.cost[cell] <= 1 + 1e-9;
     }
 
+    /** Cells that the expanded mix gets to; none where there is no hole. */
+    long covered() {
+        return Arrays.stream(cavity.cells).filter(this::covers).count();
+    }
+
     /** Share of some cells that the expanded mix gets to; 1 of none. */
     double coveredFraction(IntPredicate which) {
         long all = Arrays.stream(cavity.cells).filter(which).count();

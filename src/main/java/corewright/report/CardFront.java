@@ -84,7 +84,9 @@ final class CardFront {
     void paint(Paper paper, HoleTable table, List<String> side) {
         CardSheet.head(paper, card.title() + " inject", facts(), side);
         gear(paper);
-        String head = "Drill " + Figures.atMost(card.deepest().diameterMm(), 1) + " mm, in this order: low to high";
+        String head = card.deepest().drilled()
+                ? "Drill " + Figures.atMost(card.deepest().diameterMm(), 1) + " mm, in this order: low to high"
+                : "Nothing to drill: a nozzle fills it through the opening";
         paper.text(head, CardSheet.LEFT, 41, CardSheet.HEAD, Anchor.LEFT);
         plan.paint(paper);
         underPlan(paper);
@@ -114,7 +116,10 @@ final class CardFront {
                 + what + Figures.area(region.likely().getArea()) + deep + rims() + ".\nSkin "
                 + Figures.fixed(laminate.outerSkinMm(), 1) + " mm, core " + Figures.fixed(laminate.coreMm(), 1)
                 + " mm. Lower skin at " + Figures.fixed(laminate.outerSkinMm() + laminate.coreMm(), 1)
-                + " mm: " + Prose.bold("never drill past " + Figures.fixed(deepest.depthStopMm(), 1) + ".");
+                + " mm"
+                + (deepest.drilled()
+                        ? ": " + Prose.bold("never drill past " + Figures.fixed(deepest.depthStopMm(), 1) + ".")
+                        : ".");
     }
 
     /** What else is filled with it. */
@@ -164,7 +169,7 @@ final class CardFront {
                 Double.isNaN(depth) ? 0 : depth,
                 deepest.depthStopMm(),
                 deepest.diameterMm());
-        return section.heightMm() <= HIGHEST_SECTION ? Optional.of(section) : Optional.empty();
+        return deepest.drilled() && section.heightMm() <= HIGHEST_SECTION ? Optional.of(section) : Optional.empty();
     }
 
     private double sectionHeight() {

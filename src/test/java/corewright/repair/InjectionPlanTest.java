@@ -36,6 +36,7 @@ import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.locationtech.jts.linearref.LengthIndexedLine;
 
 class InjectionPlanTest {
     private static final Polygon DECK = rectangle(0, -1500, 4000, 1500);
@@ -73,6 +74,11 @@ class InjectionPlanTest {
         for (Hole hole : plan.holes()) {
             Point at = point(hole.spot().coordinate());
             assertThat(region.likely().covers(at)).as(hole.id()).isTrue();
+            Hole.Nozzle nozzle = hole.nozzle();
+            if (nozzle != null) {
+                assertThat(nozzle.pushMm()).as(hole.id()).isLessThanOrEqualTo(300);
+                continue;
+            }
             for (Feature.Fitting f : deck.face().all(Feature.Fitting.class)) {
                 assertThat(f.geometry().distance(at)).as(hole.id()).isGreaterThanOrEqualTo(f.keepoutMm());
             }
@@ -93,10 +99,8 @@ class InjectionPlanTest {
                         .flatMap(b -> b.holes().stream())
                         .distinct()
                         .toList())
-                .containsExactlyElementsOf(plan.holes().stream()
-                        .filter(h -> h.kind() == Hole.Kind.INJECTION)
-                        .map(Hole::id)
-                        .toList());
+                .containsExactlyElementsOf(
+                        plan.holes().stream().filter(Hole::fills).map(Hole::id).toList());
         assertThat(plan.holes().stream().map(Hole::order).toList()).isSorted().doesNotHaveDuplicates();
         coverageHolds(region.likely(), plan);
         Resin resin = deck.survey().settings().resins().stream()
@@ -138,8 +142,7 @@ class InjectionPlanTest {
             boolean sight = false;
             for (Hole hole : plan.holes()) {
                 double d = hole.spot().coordinate().distance(at);
-                if (hole.kind() == Hole.Kind.INJECTION
-                        && d <= 1.06 * hole.reachMm()) { // half a cell at 8 cells a reach
+                if (hole.fills() && d <= 1.06 * hole.reachMm()) { // half a cell at 8 cells a reach
                     near = true;
                     sight |= forgiving.contains(line(hole.spot().coordinate(), at));
                 }
@@ -166,6 +169,11 @@ class InjectionPlanTest {
                         0.1);
         Point middle = area.getInteriorPoint();
         deck.with(fitting("cleat", middle.getX() + 40, middle.getY(), false, 30 + 50 * random.nextDouble()));
+        if (seed % 2 == 0) { // an old cut along a part of the edge
+            LengthIndexedLine edge = new LengthIndexedLine(area.getExteriorRing());
+            double from = random.nextDouble() * edge.getEndIndex();
+            deck.with(new Feature.Access(new Origin("plan.csv", 4), "cut", edge.extractLine(from, from + 120)));
+        }
         return deck.with(new Feature.Support(
                 new Origin("plan.csv", 3),
                 "beam",

@@ -1,6 +1,7 @@
 package corewright.repair;
 
 import static corewright.DamageFixtures.deck;
+import static corewright.DamageFixtures.fitting;
 import static corewright.DamageFixtures.rectangle;
 import static corewright.DamageFixtures.wkt;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -65,6 +66,19 @@ class NozzleTest {
         assertThat(pushed(plan(felt))).anySatisfy(mm -> assertThat(mm).isGreaterThan(200));
         assertThat(plan(felt).holes().stream().filter(h -> h.kind() == Hole.Kind.NOZZLE))
                 .allSatisfy(h -> assertThat(h.spot().yMm()).isBetween(44.0, 76.0));
+    }
+
+    /** Where no hole may be drilled at all, and the nozzle reaches everything. */
+    @Test
+    void whereTheNozzleFillsAllNothingIsDrilled() {
+        Deck deck = access(1100, 60)
+                .with(fitting("windlass", 1100, 60, false, 150))
+                .region(Condition.VOID, rectangle(1040, 0, 1160, 120), 8, 0.1);
+        InjectionPlan plan = plan(deck);
+        assertThat(plan.holes()).isNotEmpty().allSatisfy(h -> assertThat(h.drilled())
+                .isFalse());
+        assertThat(plan.cautions()).noneMatch(c -> c.contains("drill past"));
+        assertThat(plan.parts().get(0).holeLowerBound()).isZero();
     }
 
     /** The nozzle goes straight: a wall stops it, a divider that ends inside too. */
