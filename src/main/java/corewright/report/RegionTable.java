@@ -9,6 +9,7 @@ import corewright.drawing.Figures;
 import corewright.drawing.Paper.Anchor;
 import corewright.report.RuledTable.Column;
 import java.util.List;
+import java.util.Optional;
 
 /** The regions of one face, a row each: what, how large, what to do and why. */
 final class RegionTable {
@@ -31,7 +32,7 @@ final class RegionTable {
                             + Prose.plain(Places.of(face.face(), region.likely())),
                     m2(region.likely().getArea()),
                     m2(region.possible().getArea()),
-                    plainly(decision),
+                    filledWith(assessment, region).orElse(plainly(decision)),
                     why(decision)));
             together += hundredths(region.likely().getArea());
         }
@@ -51,6 +52,13 @@ final class RegionTable {
                 ? ""
                 : "\n" + Prose.bold("First:") + " " + Prose.plain(decision.firstStep());
         return reason + judge + step;
+    }
+
+    private static Optional<String> filledWith(Assessment assessment, Region region) {
+        return assessment.decision().injections().stream()
+                .filter(p -> p.fillsBeside(region.id()))
+                .findFirst()
+                .map(p -> "fill together with " + p.region());
     }
 
     private static String plainly(RegionDecision decision) {
