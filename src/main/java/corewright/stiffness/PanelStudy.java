@@ -17,10 +17,10 @@ import corewright.survey.Laminate;
 import corewright.survey.Materials;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
+import java.lang.ref.SoftReference;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -45,20 +45,14 @@ final class PanelStudy {
      */
     private static final double RIM = 1.5;
 
-    /** A factored model of a large panel takes hundreds of megabytes; three are in use at a time. */
-    private static final int MODELS_KEPT = 3;
-
     private final Survey survey;
     private final FaceDamage face;
     private final DeckPanel panel;
     private final Patches patches;
     private final Map<PanelSpec, FootLoadMap> maps = new HashMap<>();
-    private final Map<PanelSpec, PanelModel> models = new LinkedHashMap<>(8, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<PanelSpec, PanelModel> eldest) {
-            return size() > MODELS_KEPT;
-        }
-    };
+    /** A factored model of a large panel takes hundreds of megabytes: kept as long as there is room, else made again. */
+    private final Map<PanelSpec, SoftReference<PanelModel>> models = new HashMap<>();
+
     private final Map<PanelSpec, Map<String, LoadCase.Answer>> answers = new HashMap<>();
     private final Map<PanelSpec, Double> stiffnesses = new HashMap<>();
 
@@ -81,6 +75,14 @@ final class PanelStudy {
         FootLoadMap feet = FootLoadMap.of(model, step());
         maps.put(found, feet);
         Coordinate softest = refined(model, feet);
+        Response response = model.solve(foot(softest));
+        Optional<LooseSkin> loose = response.looseSkin();
+        List<Margin> margins = Margins.of(found, response, strengths());
+        List<String> notes = new ArrayList<>();
+        if (!model.notes().isEmpty()) {
+            notes.add(
+                    "Some damage is too small or too thin for the elements: the figures follow its edge only roughly.");
+        }
         Map<State, List<Treatment>> treatments = new EnumMap<>(State.class);
         treatments.put(State.AS_FOUND, List.of());
         treatments.put(State.AFTER_INJECTION, standard.injection());
@@ -95,14 +97,6 @@ final class PanelStudy {
             states.put(state, state(spec, softest, ratios(how, softest, built)));
             byState.put(state, answers(spec, cases));
         });
-        Response response = model.solve(foot(softest));
-        Optional<LooseSkin> loose = response.looseSkin();
-        List<String> notes = new ArrayList<>();
-        if (!model.notes().isEmpty()) {
-            notes.add(
-                    "Some damage is too small or too thin for the elements: the figures follow its edge only roughly.");
-        }
-        List<Margin> margins = Margins.of(found, response, strengths());
         Spot spot = new Spot(panel.face(), softest.x, softest.y);
         return new PanelStiffness(
                 panel,
@@ -189,7 +183,13 @@ final class PanelStudy {
     }
 
     private PanelModel model(PanelSpec spec) {
-        return models.computeIfAbsent(spec, PanelStudy::meshed);
+        SoftReference<PanelModel> kept = models.get(spec);
+        PanelModel model = kept == null ? null : kept.get();
+        if (model == null) {
+            model = meshed(spec);
+            models.put(spec, new SoftReference<>(model));
+        }
+        return model;
     }
 
     private static PanelModel meshed(PanelSpec spec) {
