@@ -72,10 +72,10 @@ public final class CardPlan {
         across = Across.of(damage.face(), plan.holes());
         fittings();
         holes = CardHoles.of(plan.holes(), view, box, taken);
-        names();
-        arrivals = plan.fill().arrivalS().map(r -> ArrivalLines.of(r, view)).orElse(List.of());
         air = air(plan);
         taken.addAll(air);
+        names();
+        arrivals = plan.fill().arrivalS().map(r -> ArrivalLines.of(r, view)).orElse(List.of());
         for (Line line : arrivals) {
             double longest = arrivals.stream()
                     .filter(l -> l.minute() == line.minute())
@@ -125,7 +125,7 @@ public final class CardPlan {
         return plan.fill().pockets().stream()
                 .filter(p -> p.mm3() >= AIR_SHARE * plan.cavityMm3().p50())
                 .map(p -> new AirMark(view.x(p.spot().xMm()), view.y(p.spot().yMm())))
-                .filter(m -> box.holds(m.box()))
+                .filter(m -> box.holds(m.box()) && taken.free(m.box())) // beside a hole, that is where to look
                 .toList();
     }
 

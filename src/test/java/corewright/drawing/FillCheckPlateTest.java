@@ -30,9 +30,6 @@ import org.locationtech.jts.geom.Polygon;
 class FillCheckPlateTest {
     private static final double STEP = 50;
 
-    /** As in the test of the other plates: less than this two boxes only touch. */
-    private static final double TOUCH = 0.05;
-
     private static final Assessment RONJA = DrawingFixture.foredeck();
 
     private static Assessment with(Survey survey) {
@@ -215,22 +212,11 @@ class FillCheckPlateTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("plates")
     void wordsStandClearOfEachOtherAndOfTheDeck(String name, Plate plate) {
-        List<Recorder.Words> words = Recorder.of(plate::paint).words;
-        List<String> clashes = new ArrayList<>();
-        for (int i = 0; i < words.size(); i++) {
-            for (int j = 0; j < i; j++) {
-                Rectangle2D shared =
-                        words.get(i).box().createIntersection(words.get(j).box());
-                if (shared.getWidth() > TOUCH && shared.getHeight() > TOUCH) {
-                    clashes.add(words.get(j).text() + " / " + words.get(i).text());
-                }
-            }
-        }
         Geometry deck = plate.layout()
                 .view()
                 .onPaper(plate.layout().spec().damage().face().outline());
 
-        assertThat(clashes).isEmpty();
+        assertThat(Recorder.of(plate::paint).clashes()).isEmpty();
         assertThat(plate.unlabelled()).isEmpty();
         assertThat(plate.layout().labels()).allSatisfy(l -> assertThat(deck.intersects(Shapes.rectangle(l.box())))
                 .as(l.region())

@@ -14,8 +14,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.locationtech.jts.geom.Geometry;
 
 class PlatesTest {
-    /** Half the halo of a reading: words may be as near as that and still stand apart. */
-    private static final double TOUCH = 0.05;
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("corewright.drawing.Faces#all")
@@ -77,19 +75,9 @@ class PlatesTest {
     @MethodSource("corewright.drawing.Faces#all")
     void noWordsStandOnOtherWords(String name, List<Plate> plates) {
         for (Plate plate : plates) {
-            List<Recorder.Words> words = Recorder.of(plate::paint).words;
-            List<String> clashes = new ArrayList<>();
-            for (int i = 0; i < words.size(); i++) {
-                for (int j = 0; j < i; j++) {
-                    Rectangle2D shared =
-                            words.get(i).box().createIntersection(words.get(j).box());
-                    if (shared.getWidth() > TOUCH && shared.getHeight() > TOUCH) {
-                        clashes.add(words.get(j).text() + " / " + words.get(i).text());
-                    }
-                }
-            }
-
-            assertThat(clashes).as("%s %s", name, plate.name()).isEmpty();
+            assertThat(Recorder.of(plate::paint).clashes())
+                    .as("%s %s", name, plate.name())
+                    .isEmpty();
         }
     }
 

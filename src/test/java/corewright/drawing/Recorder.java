@@ -27,6 +27,9 @@ public final class Recorder extends AbstractGraphics2D {
     /** Words as drawn, their box on the page in millimetres. */
     public record Words(String text, String font, double size, Rectangle2D box) {}
 
+    /** Half the halo of a reading: words may be as near as that and still stand apart. */
+    private static final double TOUCH = 0.05;
+
     public final List<Words> words = new ArrayList<>();
     public final List<String> calls = new ArrayList<>();
     public final List<Rectangle2D> ink = new ArrayList<>();
@@ -153,5 +156,20 @@ public final class Recorder extends AbstractGraphics2D {
         Recorder recorder = new Recorder();
         painter.accept(recorder);
         return recorder;
+    }
+
+    /** Words that stand on others, each pair once. */
+    public List<String> clashes() {
+        List<String> clashes = new ArrayList<>();
+        for (int i = 0; i < words.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                Rectangle2D shared =
+                        words.get(i).box().createIntersection(words.get(j).box());
+                if (shared.getWidth() > TOUCH && shared.getHeight() > TOUCH) {
+                    clashes.add(words.get(j).text() + " / " + words.get(i).text());
+                }
+            }
+        }
+        return clashes;
     }
 }

@@ -130,21 +130,7 @@ class NozzleTest {
 
     private static Settings nozzle(double lengthMm, double outerMm, double boreMm) {
         Settings s = Settings.defaults();
-        Drilling w = s.drilling();
-        Drilling d = new Drilling(
-                w.holeDiameterMm(),
-                w.edgeClearanceMm(),
-                w.depthMarginMm(),
-                w.pressureKPa(),
-                w.rateMlPerS(),
-                w.reachSafety(),
-                w.reachCapMm(),
-                w.wasteFraction(),
-                w.mixingS(),
-                w.largestBatchG(),
-                lengthMm,
-                outerMm,
-                boreMm);
+        Drilling d = new Drilling(6.4, 12.5, 1.5, 40, 3, 0.5, 150, 0.15, 60, 200, lengthMm, outerMm, boreMm);
         return new Settings(s.thresholds(), d, s.resins(), s.costs(), s.crew(), s.climate(), s.numerics());
     }
 

@@ -30,8 +30,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The technician's cards carry the plan's own figures, and nothing on them touches anything else. */
 class WorkCardsTest {
-    /** Shared paper that no eye sees. */
-    private static final double TOUCH = 0.05;
 
     @TempDir
     @SuppressWarnings("NullAway.Init")
@@ -222,27 +220,13 @@ class WorkCardsTest {
     void noWordsStandOnOthersOrOutsideTheMargins(int holes, int cups, long seed) {
         for (Recorder page : pages(CardSamples.injecting(holes, cups, seed))) {
             Rectangle2D inside = new Rectangle2D.Double(9, 6, 297 - 18, 210 - 12);
-            assertThat(clashes(page.words)).isEmpty();
+            assertThat(page.clashes()).isEmpty();
             assertThat(page.words.stream().filter(w -> !inside.contains(w.box())))
                     .isEmpty();
             assertThat(page.ink.stream().filter(b -> !inside.contains(b))).isEmpty();
             assertThat(page.words.stream().filter(w -> w.size() < 6.5 * 25.4 / 72 - 1e-4))
                     .isEmpty();
         }
-    }
-
-    private static List<String> clashes(List<Recorder.Words> words) {
-        List<String> clashes = new ArrayList<>();
-        for (int i = 0; i < words.size(); i++) {
-            for (int j = 0; j < i; j++) {
-                Rectangle2D shared =
-                        words.get(i).box().createIntersection(words.get(j).box());
-                if (shared.getWidth() > TOUCH && shared.getHeight() > TOUCH) {
-                    clashes.add(words.get(j).text() + " / " + words.get(i).text());
-                }
-            }
-        }
-        return clashes;
     }
 
     private static List<Recorder> pages(Assessment assessment) {
