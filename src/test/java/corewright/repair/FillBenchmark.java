@@ -3,7 +3,14 @@ package corewright.repair;
 import static corewright.DamageFixtures.deck;
 
 import corewright.DamageFixtures.Deck;
+import corewright.damage.FaceDamage;
+import corewright.survey.Resin;
+import corewright.survey.Settings;
 import java.lang.management.ManagementFactory;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -16,6 +23,10 @@ public final class FillBenchmark {
     public static void main(String[] args) {
         for (int run = 0; run < 2; run++) {
             plan("3 m2", PlanBenchmark.threeDeck());
+        }
+        for (int run = 0; run < 3; run++) {
+            fill(25);
+            fill(12.5);
         }
         for (int seed = 1; seed <= 10; seed++) {
             plan("ragged " + seed, PlanBenchmark.raggedDeck(seed, 100));
@@ -37,5 +48,59 @@ public final class FillBenchmark {
                 plan.fill().emptyShare(),
                 plan.fill().pockets().size(),
                 ms));
+    }
+
+    /** One fill of the plan for 3 m2, liquid and rise, on a raster of this size. */
+    private static void fill(double cellMm) {
+        Deck deck = PlanBenchmark.threeDeck();
+        FaceDamage damage = deck.damage().faces().get(0);
+        Settings settings = deck.survey().settings();
+        InjectionPlan plan =
+                RepairPlanner.plan(deck.survey(), deck.damage()).injections().get(0);
+        Resin resin = settings.resin(plan.resin());
+        Cavity cavity = Cavity.of(damage.regions().get(0).likely(), damage, cellMm, 0.3);
+        double gaps =
+                Arrays.stream(cavity.cells).mapToDouble(c -> cavity.gapMm[c]).sum();
+        double liquidMm3 = gaps * cellMm * cellMm * resin.pack() / resin.expansion();
+        double served = plan.holes().stream().mapToDouble(Hole::servedMm3).sum();
+        List<FillSimulation.Shot> shots = new ArrayList<>();
+        for (Batch batch : plan.batches()) {
+            for (Hole hole : plan.holes()) {
+                if (batch.holes().contains(hole.id())) {
+                    double share = liquidMm3 * hole.servedMm3() / served; // no hole here takes a second cup
+                    shots.add(new FillSimulation.Shot(hole.id(), cell(cavity, hole), share, batch.mixAtS(), 0));
+                }
+            }
+        }
+        int[] vents = plan.holes().stream()
+                .filter(h -> !h.fills())
+                .mapToInt(h -> cell(cavity, h))
+                .toArray();
+        long start = System.nanoTime();
+        FillSimulation.Result result = FillSimulation.run(
+                new FillSimulation.Setting(
+                        cavity,
+                        FillSimulation.Setting.heights(
+                                cavity, Slope.of(damage.face()), damage.face().tiltDeg()),
+                        vents,
+                        resin,
+                        settings.drilling(),
+                        settings.climate().temperatureC()),
+                shots);
+        System.out.print(String.format(
+                Locale.ROOT,
+                "3 m2, one fill on %.1f mm, %d cells: %.2f s, empty %.4f%n",
+                cellMm,
+                cavity.cells.length,
+                (System.nanoTime() - start) / 1e9,
+                result.emptyShare()));
+    }
+
+    private static int cell(Cavity cavity, Hole hole) {
+        return Arrays.stream(cavity.cells)
+                .boxed()
+                .min(Comparator.comparingDouble(
+                        c -> cavity.centre(c).distance(hole.spot().coordinate())))
+                .orElseThrow();
     }
 }
