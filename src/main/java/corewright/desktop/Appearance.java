@@ -1,6 +1,6 @@
 package corewright.desktop;
 
-import corewright.drawing.ScreenLook;
+import corewright.drawing.screen.ScreenLook;
 
 /** Day, night, or sunlight on the screen. */
 public enum Appearance {

@@ -11,7 +11,7 @@ import corewright.desktop.setup.SetupView;
 import corewright.desktop.walk.GridWalk;
 import corewright.desktop.walk.WalkStart;
 import corewright.desktop.walk.WalkView;
-import corewright.drawing.ScreenLook;
+import corewright.drawing.screen.ScreenLook;
 import corewright.intake.CsvImport;
 import corewright.survey.Survey;
 import java.io.IOException;

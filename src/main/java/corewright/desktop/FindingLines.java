@@ -3,7 +3,7 @@ package corewright.desktop;
 import corewright.assessment.Assessment;
 import corewright.damage.NextReading;
 import corewright.damage.Region;
-import corewright.drawing.PlaceNames;
+import corewright.drawing.kit.PlaceNames;
 import corewright.survey.Finding;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

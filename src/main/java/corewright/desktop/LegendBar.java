@@ -1,9 +1,9 @@
 package corewright.desktop;
 
-import corewright.drawing.Measure;
-import corewright.drawing.ScreenLayer;
-import corewright.drawing.ScreenLook;
-import corewright.drawing.ScreenSwatch;
+import corewright.drawing.kit.Measure;
+import corewright.drawing.screen.ScreenLayer;
+import corewright.drawing.screen.ScreenLook;
+import corewright.drawing.screen.ScreenSwatch;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;

@@ -1,10 +1,10 @@
 package corewright.desktop;
 
 import corewright.assessment.Assessment;
-import corewright.drawing.Figures;
-import corewright.drawing.Lettering;
-import corewright.drawing.PlaceNames;
-import corewright.drawing.ScreenLook;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.PlaceNames;
+import corewright.drawing.placing.Lettering;
+import corewright.drawing.screen.ScreenLook;
 import corewright.survey.Heading;
 import corewright.survey.Spot;
 import corewright.survey.Survey;

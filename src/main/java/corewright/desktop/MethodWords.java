@@ -4,7 +4,7 @@ import corewright.assessment.Assessment;
 import corewright.damage.Region;
 import corewright.decision.Method;
 import corewright.decision.RegionDecision;
-import corewright.drawing.Figures;
+import corewright.drawing.kit.Figures;
 import corewright.sandwich.FootLoadMap;
 import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;

@@ -1,6 +1,6 @@
 package corewright.desktop;
 
-import corewright.drawing.PlaceNames;
+import corewright.drawing.kit.PlaceNames;
 import corewright.survey.Photo;
 import corewright.survey.Spot;
 import corewright.survey.Survey;

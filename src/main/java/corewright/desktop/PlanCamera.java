@@ -1,8 +1,8 @@
 package corewright.desktop;
 
-import corewright.drawing.Box;
-import corewright.drawing.PlanView;
-import corewright.drawing.ScreenMap;
+import corewright.drawing.kit.Box;
+import corewright.drawing.kit.PlanView;
+import corewright.drawing.screen.ScreenMap;
 import corewright.survey.Face;
 
 /**

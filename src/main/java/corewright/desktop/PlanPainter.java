@@ -1,11 +1,11 @@
 package corewright.desktop;
 
 import corewright.assessment.Assessment;
-import corewright.drawing.Lettering;
-import corewright.drawing.Measure;
-import corewright.drawing.ScreenLayer;
-import corewright.drawing.ScreenLook;
-import corewright.drawing.ScreenMap;
+import corewright.drawing.kit.Measure;
+import corewright.drawing.placing.Lettering;
+import corewright.drawing.screen.ScreenLayer;
+import corewright.drawing.screen.ScreenLook;
+import corewright.drawing.screen.ScreenMap;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.Set;

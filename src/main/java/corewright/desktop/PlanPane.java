@@ -51,7 +51,7 @@ final class PlanPane extends Region {
     private @Nullable Assessment assessment;
     private String face = "";
     private PlanPainter.Showing showing = PlanPainter.Showing.NOTHING;
-    private PlanCamera camera = new PlanCamera(new corewright.drawing.PlanView(20, 0, 0), 1, 1);
+    private PlanCamera camera = new PlanCamera(new corewright.drawing.kit.PlanView(20, 0, 0), 1, 1);
     private boolean fitted = true;
     private PlanPainter.@Nullable Picture picture;
     private @Nullable WritableImage image;

@@ -3,8 +3,8 @@ package corewright.desktop;
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.damage.Surfaces;
-import corewright.drawing.Figures;
-import corewright.drawing.PlaceNames;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.PlaceNames;
 
 /** Every quantity at a place, each with its standard error. */
 public final class Readout {

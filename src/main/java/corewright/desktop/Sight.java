@@ -1,6 +1,6 @@
 package corewright.desktop;
 
-import corewright.drawing.ScreenLayer;
+import corewright.drawing.screen.ScreenLayer;
 import java.util.EnumSet;
 import java.util.Set;
 

@@ -1,6 +1,6 @@
 package corewright.desktop;
 
-import corewright.drawing.Figures;
+import corewright.drawing.kit.Figures;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Node;

@@ -3,7 +3,7 @@ package corewright.desktop;
 import corewright.assessment.Assessment;
 import corewright.damage.Region;
 import corewright.decision.RegionDecision;
-import corewright.drawing.Figures;
+import corewright.drawing.kit.Figures;
 import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
 import corewright.survey.Face;

@@ -1,7 +1,7 @@
 package corewright.desktop;
 
 import corewright.assessment.Assessment;
-import corewright.drawing.Figures;
+import corewright.drawing.kit.Figures;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Finding;

@@ -1,9 +1,9 @@
 package corewright.desktop;
 
-import corewright.drawing.Chart;
-import corewright.drawing.ChartPainter;
-import corewright.drawing.ScreenLook;
-import corewright.drawing.Tone;
+import corewright.drawing.kit.Tone;
+import corewright.drawing.screen.Chart;
+import corewright.drawing.screen.ChartPainter;
+import corewright.drawing.screen.ScreenLook;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.List;

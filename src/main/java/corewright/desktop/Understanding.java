@@ -2,11 +2,11 @@ package corewright.desktop;
 
 import corewright.damage.Insight;
 import corewright.damage.Quantiles;
-import corewright.drawing.Chart;
-import corewright.drawing.Chart.At;
-import corewright.drawing.Chart.Axis;
-import corewright.drawing.Chart.Sign;
-import corewright.drawing.Figures;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.screen.Chart;
+import corewright.drawing.screen.Chart.At;
+import corewright.drawing.screen.Chart.Axis;
+import corewright.drawing.screen.Chart.Sign;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -1,7 +1,7 @@
 package corewright.desktop;
 
-import corewright.drawing.Figures;
-import corewright.drawing.Measure;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 
 /** How quantities are shown; what is stored does not change. */
 public enum Units {

@@ -1,9 +1,9 @@
 package corewright.desktop;
 
 import corewright.assessment.Assessment;
-import corewright.drawing.Lettering;
-import corewright.drawing.Measure;
-import corewright.drawing.ScreenLook;
+import corewright.drawing.kit.Measure;
+import corewright.drawing.placing.Lettering;
+import corewright.drawing.screen.ScreenLook;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;

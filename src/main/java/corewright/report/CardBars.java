@@ -1,12 +1,12 @@
 package corewright.report;
 
-import corewright.drawing.Box;
-import corewright.drawing.Figures;
-import corewright.drawing.Paper;
-import corewright.drawing.Paper.Anchor;
-import corewright.drawing.Pen;
-import corewright.drawing.Type;
-import corewright.drawing.Typeface;
+import corewright.drawing.kit.Box;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.Type;
+import corewright.drawing.kit.Typeface;
 import corewright.repair.Batch;
 import corewright.repair.Schedule.Bar;
 import corewright.repair.Schedule.What;

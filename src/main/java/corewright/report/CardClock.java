@@ -1,6 +1,6 @@
 package corewright.report;
 
-import corewright.drawing.Figures;
+import corewright.drawing.kit.Figures;
 
 /** Times on a card: minutes while a watch counts them, hours and days after. */
 final class CardClock {

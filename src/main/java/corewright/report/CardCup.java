@@ -1,11 +1,11 @@
 package corewright.report;
 
-import corewright.drawing.Box;
-import corewright.drawing.Paper;
-import corewright.drawing.Paper.Anchor;
-import corewright.drawing.Pen;
-import corewright.drawing.Type;
-import corewright.drawing.Typeface;
+import corewright.drawing.kit.Box;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.Type;
+import corewright.drawing.kit.Typeface;
 import corewright.repair.Batch;
 import java.awt.Color;
 import java.awt.geom.Path2D;

@@ -1,7 +1,7 @@
 package corewright.report;
 
-import corewright.drawing.Paper;
-import corewright.drawing.Pen;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Pen;
 import java.util.List;
 
 /** A side that a continued card leaves free: ruled for notes, so that every card has two sides. */

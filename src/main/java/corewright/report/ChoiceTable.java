@@ -2,8 +2,8 @@ package corewright.report;
 
 import corewright.assessment.Assessment;
 import corewright.decision.Choice;
-import corewright.drawing.Figures;
-import corewright.drawing.Paper.Anchor;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Paper.Anchor;
 import corewright.report.RuledTable.Column;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,12 +1,12 @@
 package corewright.report;
 
-import corewright.drawing.Across;
-import corewright.drawing.Figures;
-import corewright.drawing.Paper;
-import corewright.drawing.Paper.Anchor;
-import corewright.drawing.Pen;
-import corewright.drawing.Type;
-import corewright.drawing.Typeface;
+import corewright.drawing.kit.Across;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.Type;
+import corewright.drawing.kit.Typeface;
 import corewright.repair.Hole;
 import java.math.BigDecimal;
 import java.util.ArrayList;

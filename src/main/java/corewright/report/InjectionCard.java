@@ -4,7 +4,7 @@ import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.decision.RegionDecision;
-import corewright.drawing.Figures;
+import corewright.drawing.kit.Figures;
 import corewright.repair.Batch;
 import corewright.repair.Hole;
 import corewright.repair.InjectionPlan;

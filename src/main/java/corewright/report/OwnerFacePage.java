@@ -2,9 +2,9 @@ package corewright.report;
 
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
-import corewright.drawing.Box;
-import corewright.drawing.Paper;
-import corewright.drawing.Paper.Anchor;
+import corewright.drawing.kit.Box;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Paper.Anchor;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -3,10 +3,10 @@ package corewright.report;
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
-import corewright.drawing.Box;
-import corewright.drawing.Figures;
-import corewright.drawing.Paper;
-import corewright.drawing.Paper.Anchor;
+import corewright.drawing.kit.Box;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Paper.Anchor;
 
 /** The answer on one page: what is wrong, how sure that is, what can be done, what to do now. */
 final class OwnerFirstPage {

@@ -2,7 +2,7 @@ package corewright.report;
 
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
-import corewright.drawing.Figures;
+import corewright.drawing.kit.Figures;
 import corewright.survey.Heading;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -2,11 +2,11 @@ package corewright.report;
 
 import corewright.assessment.Assessment;
 import corewright.damage.Quantiles;
-import corewright.drawing.Box;
-import corewright.drawing.DeflectionPicture;
-import corewright.drawing.Figures;
-import corewright.drawing.Paper;
-import corewright.drawing.Paper.Anchor;
+import corewright.drawing.kit.Box;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.plates.DeflectionPicture;
 import corewright.report.RuledTable.Column;
 import corewright.stiffness.LoadCase;
 import corewright.stiffness.PanelStiffness;

@@ -1,7 +1,7 @@
 package corewright.report;
 
-import corewright.drawing.Paper;
-import corewright.drawing.Typeface;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Typeface;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
 import java.awt.Font;

@@ -1,6 +1,6 @@
 package corewright.report;
 
-import corewright.drawing.Figures;
+import corewright.drawing.kit.Figures;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import java.util.Comparator;

@@ -1,8 +1,8 @@
 package corewright.report;
 
 import corewright.assessment.Assessment;
-import corewright.drawing.Plate;
-import corewright.drawing.Plates;
+import corewright.drawing.plates.Plate;
+import corewright.drawing.plates.Plates;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

@@ -1,6 +1,6 @@
 package corewright.report;
 
-import corewright.drawing.Plate;
+import corewright.drawing.plates.Plate;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;

@@ -1,9 +1,9 @@
 package corewright.report;
 
-import corewright.drawing.Paper;
-import corewright.drawing.Paper.Anchor;
-import corewright.drawing.Type;
-import corewright.drawing.Typeface;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Type;
+import corewright.drawing.kit.Typeface;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;

@@ -1,8 +1,8 @@
 package corewright.report;
 
-import corewright.drawing.Paper;
-import corewright.drawing.Paper.Anchor;
-import corewright.drawing.Pen;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Pen;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,10 +1,10 @@
 package corewright.report;
 
-import corewright.drawing.Paper;
-import corewright.drawing.Paper.Anchor;
-import corewright.drawing.Pen;
-import corewright.drawing.Type;
-import corewright.drawing.Typeface;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.Type;
+import corewright.drawing.kit.Typeface;
 import java.util.List;
 
 /** The frame of every A4 page for the owner: head, foot, and questions at the left of their answers. */

@@ -1,6 +1,6 @@
 package corewright.report;
 
-import corewright.drawing.Plate;
+import corewright.drawing.plates.Plate;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;

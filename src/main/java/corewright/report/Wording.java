@@ -1,7 +1,7 @@
 package corewright.report;
 
 import corewright.damage.Quantiles;
-import corewright.drawing.Figures;
+import corewright.drawing.kit.Figures;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;

@@ -1,9 +1,9 @@
 package corewright.report;
 
 import corewright.assessment.Assessment;
-import corewright.drawing.Figures;
-import corewright.drawing.Paper;
-import corewright.drawing.Paper.Anchor;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Paper.Anchor;
 import corewright.repair.Batch;
 import corewright.repair.InjectionPlan;
 import corewright.survey.Heading;

@@ -3,7 +3,7 @@ package corewright.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import corewright.drawing.PlanView;
+import corewright.drawing.kit.PlanView;
 import org.junit.jupiter.api.Test;
 
 class PlanCameraTest {

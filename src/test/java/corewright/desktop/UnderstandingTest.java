@@ -7,7 +7,7 @@ import corewright.damage.Insight.Foretold;
 import corewright.damage.Insight.Lag;
 import corewright.damage.Insight.Quantity;
 import corewright.damage.Quantiles;
-import corewright.drawing.Chart;
+import corewright.drawing.screen.Chart;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;

@@ -6,7 +6,7 @@ import corewright.SurveyFolders;
 import corewright.assessment.Assessment;
 import corewright.assessment.Assessor;
 import corewright.damage.DamageMap;
-import corewright.drawing.ScreenLayer;
+import corewright.drawing.screen.ScreenLayer;
 import corewright.survey.Edit;
 import corewright.survey.Moisture;
 import corewright.survey.Part;

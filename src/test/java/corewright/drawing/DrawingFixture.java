@@ -63,8 +63,8 @@ import org.locationtech.jts.io.WKTReader;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /** Assessments made by hand: the invented boat Ronja, and plain faces of any shape with any number of regions. */
-final class DrawingFixture {
-    static final String FACE = "foredeck";
+public final class DrawingFixture {
+    public static final String FACE = "foredeck";
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
     private static final Origin HERE = new Origin("by-hand", 1);
@@ -72,7 +72,7 @@ final class DrawingFixture {
     private DrawingFixture() {}
 
     /** The foredeck of the boat Ronja, 3.6 x 2.76 m, as on our own mock-up plate. */
-    static Assessment foredeck() {
+    public static Assessment foredeck() {
         List<Region> regions = new ArrayList<>();
         List<Geometry> possible = new ArrayList<>();
         Geometry possibleVoid = GEOMETRY.createPolygon();
@@ -149,7 +149,7 @@ final class DrawingFixture {
      *
      * @param count regions of the five conditions in turn, spread evenly over the outline
      */
-    static Assessment plain(String wktOutline, double tiltDeg, double uphillDeg, int count, double sizeMm) {
+    public static Assessment plain(String wktOutline, double tiltDeg, double uphillDeg, int count, double sizeMm) {
         Polygon outline = polygon(wktOutline);
         Envelope box = outline.getEnvelopeInternal();
         Condition[] kinds = {Condition.VOID, Condition.DELAMINATED, Condition.WET_DELAMINATED, Condition.WET};

@@ -4,6 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import corewright.assessment.Assessment;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Shapes;
+import corewright.drawing.kit.VoiceGrid;
+import corewright.drawing.marks.WarmthMark;
+import corewright.drawing.plates.Plate;
+import corewright.drawing.plates.Plates;
 import corewright.repair.CuredFill;
 import corewright.survey.Origin;
 import corewright.survey.Part;

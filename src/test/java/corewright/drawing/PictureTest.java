@@ -3,6 +3,13 @@ package corewright.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.assessment.Assessment;
+import corewright.drawing.kit.Box;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.placing.Layer;
+import corewright.drawing.placing.MapSpec;
+import corewright.drawing.plates.MapPainter;
+import corewright.drawing.plates.Plate;
+import corewright.drawing.plates.Plates;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;

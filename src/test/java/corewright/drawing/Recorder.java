@@ -1,5 +1,7 @@
 package corewright.drawing;
 
+import corewright.drawing.kit.Type;
+import corewright.drawing.kit.Typeface;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
@@ -34,7 +36,7 @@ public final class Recorder extends AbstractGraphics2D {
     public final List<String> calls = new ArrayList<>();
     public final List<Rectangle2D> ink = new ArrayList<>();
 
-    Recorder() {
+    public Recorder() {
         super(false);
         gc = new GraphicContext(new AffineTransform());
     }

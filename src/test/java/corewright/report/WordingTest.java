@@ -3,7 +3,7 @@ package corewright.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.damage.Quantiles;
-import corewright.drawing.Figures;
+import corewright.drawing.kit.Figures;
 import corewright.survey.Face;
 import java.util.List;
 import org.junit.jupiter.api.Test;

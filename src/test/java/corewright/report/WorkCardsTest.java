@@ -3,8 +3,8 @@ package corewright.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.assessment.Assessment;
-import corewright.drawing.Paper;
 import corewright.drawing.Recorder;
+import corewright.drawing.kit.Paper;
 import corewright.repair.Hole;
 import corewright.repair.InjectionPlan;
 import corewright.repair.Schedule;

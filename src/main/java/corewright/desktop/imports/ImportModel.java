@@ -1,7 +1,7 @@
 package corewright.desktop.imports;
 
 import corewright.desktop.Units;
-import corewright.drawing.Figures;
+import corewright.drawing.kit.Figures;
 import corewright.intake.CsvImport;
 import corewright.intake.CsvImport.Choice;
 import corewright.intake.CsvImport.Line;

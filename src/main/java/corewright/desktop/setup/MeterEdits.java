@@ -1,6 +1,6 @@
 package corewright.desktop.setup;
 
-import corewright.drawing.Figures;
+import corewright.drawing.kit.Figures;
 import corewright.survey.Edit;
 import corewright.survey.Meter;
 import corewright.survey.Moisture;

@@ -1,7 +1,7 @@
 package corewright.desktop.setup;
 
 import corewright.desktop.Units;
-import corewright.drawing.Figures;
+import corewright.drawing.kit.Figures;
 import corewright.survey.Edit;
 import corewright.survey.Heading;
 import corewright.survey.Laminate;

@@ -1,8 +1,8 @@
 package corewright.desktop.walk;
 
 import corewright.desktop.Units;
-import corewright.drawing.Figures;
-import corewright.drawing.PlaceNames;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.PlaceNames;
 import corewright.survey.Edit;
 import corewright.survey.Face;
 import corewright.survey.Meter;

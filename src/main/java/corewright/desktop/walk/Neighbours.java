@@ -1,6 +1,6 @@
 package corewright.desktop.walk;
 
-import corewright.drawing.Figures;
+import corewright.drawing.kit.Figures;
 import corewright.survey.Meter;
 import corewright.survey.Spot;
 import java.util.ArrayList;

@@ -1,0 +1,184 @@
+package corewright.drawing.kit;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+
+/**
+ * A sheet to draw on, in millimetres, y down. One unit of the Graphics2D handed in must be one millimetre.
+ */
+public final class Paper {
+    /** Ink on files: black, whatever the printer. */
+    public static final Color INK = Color.BLACK;
+
+    /** Names of data fields only; 6.4 : 1 on white. */
+    public static final Color QUIET = new Color(0x4E5955);
+
+    public static final Color WHITE = Color.WHITE;
+
+    /** Which point of a text its place means. */
+    public enum Anchor {
+        LEFT(0),
+        CENTRE(0.5),
+        RIGHT(1);
+
+        private final double share;
+
+        Anchor(double share) {
+            this.share = share;
+        }
+    }
+
+    private final Graphics2D g;
+    private final Tone tone;
+
+    /** Smooth edges, for grey pictures, SVG and PDF. */
+    public Paper(Graphics2D graphics) {
+        this(graphics, true, Tone.PRINT);
+    }
+
+    /** Smooth edges in the colours of a screen. */
+    public Paper(Graphics2D graphics, Tone tone) {
+        this(graphics, true, tone);
+    }
+
+    private Paper(Graphics2D graphics, boolean smooth, Tone tone) {
+        g = graphics;
+        this.tone = tone;
+        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        g.setRenderingHint(
+                RenderingHints.KEY_ANTIALIASING,
+                smooth ? RenderingHints.VALUE_ANTIALIAS_ON : RenderingHints.VALUE_ANTIALIAS_OFF);
+        g.setRenderingHint(
+                RenderingHints.KEY_TEXT_ANTIALIASING,
+                smooth ? RenderingHints.VALUE_TEXT_ANTIALIAS_ON : RenderingHints.VALUE_TEXT_ANTIALIAS_OFF);
+    }
+
+    /** Hard edges, for a picture of one bit a pixel. */
+    public static Paper oneBit(Graphics2D graphics) {
+        return new Paper(graphics, false, Tone.PRINT);
+    }
+
+    /** A line along a shape. */
+    public void draw(Shape shape, Pen pen) {
+        draw(shape, pen, INK);
+    }
+
+    public void draw(Shape shape, Pen pen, Color colour) {
+        g.setColor(tone.of(colour));
+        g.setStroke(tone.lines() == 1 ? pen.stroke() : pen.times(tone.lines()).stroke());
+        g.draw(shape);
+    }
+
+    /** A line through points x, y, x, y ... */
+    public void line(Pen pen, double... xy) {
+        draw(path(xy), pen);
+    }
+
+    /** White beneath a line, so that it reads on any pattern. */
+    public void casing(Shape shape, double widthMm) {
+        draw(shape, Pen.solid(widthMm), WHITE);
+    }
+
+    public void fill(Shape shape) {
+        fill(shape, INK);
+    }
+
+    public void fill(Shape shape, Color colour) {
+        g.setColor(tone.of(colour));
+        g.fill(shape);
+    }
+
+    public void disc(double x, double y, double diameterMm) {
+        disc(x, y, diameterMm, INK);
+    }
+
+    public void disc(double x, double y, double diameterMm, Color colour) {
+        fill(circle(x, y, diameterMm), colour);
+    }
+
+    /** A white disc or ring ground with an inked edge. */
+    public void ring(double x, double y, double diameterMm, Pen pen) {
+        fill(circle(x, y, diameterMm), WHITE);
+        draw(circle(x, y, diameterMm), pen);
+    }
+
+    public static Shape circle(double x, double y, double diameterMm) {
+        return new Ellipse2D.Double(x - diameterMm / 2, y - diameterMm / 2, diameterMm, diameterMm);
+    }
+
+    public static Rectangle2D square(double x, double y, double sideMm) {
+        return new Rectangle2D.Double(x - sideMm / 2, y - sideMm / 2, sideMm, sideMm);
+    }
+
+    /** An open path through points x, y, x, y ... */
+    public static Path2D path(double... xy) {
+        Path2D path = new Path2D.Double();
+        path.moveTo(xy[0], xy[1]);
+        for (int i = 2; i < xy.length; i += 2) {
+            path.lineTo(xy[i], xy[i + 1]);
+        }
+        return path;
+    }
+
+    /** A closed path through points x, y, x, y ... */
+    public static Path2D closed(double... xy) {
+        Path2D path = path(xy);
+        path.closePath();
+        return path;
+    }
+
+    /** Words with their baseline at y. */
+    public void text(String words, double x, double y, Type type, Anchor anchor) {
+        text(words, x, y, type, anchor, INK);
+    }
+
+    public void text(String words, double x, double y, Type type, Anchor anchor, Color colour) {
+        g.setColor(tone.of(colour));
+        g.setFont(type.face().font(type.sizeMm()));
+        double at = x - anchor.share * type.width(words);
+        for (String run : words.split(String.valueOf(Type.THIN), -1)) {
+            if (!run.isEmpty()) {
+                g.drawString(run, (float) at, (float) y);
+            }
+            at += type.width(run) + Type.THIN_EM * type.sizeMm();
+        }
+    }
+
+    /** Words on a paper ground that follows their shape, {@code haloMm} wide. */
+    public void haloText(String words, double x, double y, Type type, Anchor anchor, double haloMm) {
+        double left = x - anchor.share * type.width(words);
+        casing(type.outline(words, left, y), 2 * haloMm);
+        text(words, left, y, type, Anchor.LEFT);
+    }
+
+    /** Words turned by {@code angle} radians clockwise about their anchor. */
+    public void turnedText(String words, double x, double y, double angle, Type type, Anchor anchor) {
+        AffineTransform before = g.getTransform();
+        g.translate(x, y);
+        g.rotate(angle);
+        haloText(words, 0, 0, type, anchor, 0.5);
+        g.setTransform(before);
+    }
+
+    /** Words broken into lines from the first baseline at y down; returns the height they took, millimetres. */
+    public double paragraph(String words, double x, double y, double widthMm, Type type, double leadMm) {
+        List<String> lines = type.wrap(words, widthMm);
+        for (int i = 0; i < lines.size(); i++) {
+            text(lines.get(i), x, y + i * leadMm, type, Anchor.LEFT);
+        }
+        return lines.size() * leadMm;
+    }
+
+    /** The Graphics2D beneath, for what only a caller can do. */
+    public Graphics2D graphics() {
+        return g;
+    }
+}
