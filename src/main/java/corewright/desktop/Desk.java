@@ -6,8 +6,24 @@ import corewright.damage.Insight;
 import corewright.damage.Parameters;
 import corewright.desktop.imports.ImportModel;
 import corewright.desktop.imports.ImportView;
+import corewright.desktop.photos.PhotoDesk;
 import corewright.desktop.setup.SetupModel;
 import corewright.desktop.setup.SetupView;
+import corewright.desktop.sketch.Sketch;
+import corewright.desktop.sketch.SketchHand;
+import corewright.desktop.sketch.UnderlayPicture;
+import corewright.desktop.sketch.UnderlayView;
+import corewright.desktop.slip.SlipView;
+import corewright.desktop.state.Complaints;
+import corewright.desktop.state.EditLog;
+import corewright.desktop.state.NewSurvey;
+import corewright.desktop.state.Recent;
+import corewright.desktop.state.Step;
+import corewright.desktop.state.SurveyOpener;
+import corewright.desktop.state.Units;
+import corewright.desktop.state.Workbench;
+import corewright.desktop.understand.UnderstandView;
+import corewright.desktop.understand.Understanding;
 import corewright.desktop.walk.GridWalk;
 import corewright.desktop.walk.WalkStart;
 import corewright.desktop.walk.WalkView;
@@ -23,12 +39,11 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import javafx.scene.Node;
 import javafx.scene.Scene;
-import javafx.scene.control.Button;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Envelope;
 
 /** One window's parts put together, and the deeds it offers. */
-final class Desk implements MainView.Tasks {
+final class Desk implements Tasks {
     /** Deck kept round readings that came without a plan. */
     private static final double MARGIN_MM = 100;
 
@@ -297,30 +312,22 @@ final class Desk implements MainView.Tasks {
                 hand != null
                         ? new Node[] {hand.tools()}
                         : new Node[] {
-                            key("draw", "Draw the plan", this::draw), key("setup", "Meters and lay-ups", this::setUp)
+                            SlipView.key("draw", "Draw the plan", this::draw),
+                            SlipView.key("setup", "Meters and lay-ups", this::setUp)
                         };
             case READINGS ->
                 new Node[] {
-                    key("walk", "Walk the grid", this::walk),
-                    key("import", "Bring in a CSV", this::importCsv),
-                    key("photo", "Pin a photograph", this::photograph),
-                    key("setup", "Meters and lay-ups", this::setUp)
+                    SlipView.key("walk", "Walk the grid", this::walk),
+                    SlipView.key("import", "Bring in a CSV", this::importCsv),
+                    SlipView.key("photo", "Pin a photograph", this::photograph),
+                    SlipView.key("setup", "Meters and lay-ups", this::setUp)
                 };
             case DAMAGE ->
                 bench.found().isEmpty() || bench.region().isPresent()
                         ? new Node[0]
-                        : new Node[] {key("understand", "How good this map is", this::understand)};
+                        : new Node[] {SlipView.key("understand", "How good this map is", this::understand)};
             default -> new Node[0];
         };
-    }
-
-    static Button key(String id, String words, Runnable deed) {
-        Button key = new Button(words);
-        key.setId(id);
-        key.getStyleClass().add("key");
-        key.setMaxWidth(Double.MAX_VALUE);
-        key.setOnAction(e -> deed.run());
-        return key;
     }
 
     void stop() {

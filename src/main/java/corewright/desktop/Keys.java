@@ -1,5 +1,7 @@
 package corewright.desktop;
 
+import corewright.desktop.state.Step;
+import corewright.desktop.state.Workbench;
 import javafx.scene.Scene;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;

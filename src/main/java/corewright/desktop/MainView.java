@@ -1,6 +1,22 @@
 package corewright.desktop;
 
 import corewright.assessment.Assessment;
+import corewright.desktop.photos.PhotoDesk;
+import corewright.desktop.plan.LegendBar;
+import corewright.desktop.plan.PlanPainter;
+import corewright.desktop.plan.PlanPane;
+import corewright.desktop.plan.Readout;
+import corewright.desktop.slip.FindingLines;
+import corewright.desktop.slip.Help;
+import corewright.desktop.slip.Slip;
+import corewright.desktop.slip.SlipView;
+import corewright.desktop.slip.StepSlips;
+import corewright.desktop.state.EditLog;
+import corewright.desktop.state.Freshness;
+import corewright.desktop.state.Sight;
+import corewright.desktop.state.Steps;
+import corewright.desktop.state.Units;
+import corewright.desktop.state.Workbench;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.PlaceNames;
 import corewright.drawing.placing.Lettering;
@@ -8,7 +24,6 @@ import corewright.drawing.screen.ScreenLook;
 import corewright.survey.Heading;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -379,24 +394,5 @@ final class MainView extends StackPane {
             e.setDropCompleted(board.hasFiles());
             e.consume();
         });
-    }
-
-    /** The deeds a window offers beyond looking; in the program they open dialogs, in tests they do not. */
-    interface Tasks {
-        void open();
-
-        void openFolder();
-
-        void open(Path path);
-
-        void startNew();
-
-        void importCsv();
-
-        void sample();
-
-        List<Path> recent();
-
-        Node[] actions(Step step);
     }
 }

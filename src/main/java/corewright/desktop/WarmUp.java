@@ -1,6 +1,16 @@
 package corewright.desktop;
 
 import corewright.assessment.Assessment;
+import corewright.desktop.plan.PlanCamera;
+import corewright.desktop.plan.PlanPainter;
+import corewright.desktop.slip.SlipWords;
+import corewright.desktop.state.Bare;
+import corewright.desktop.state.Behind;
+import corewright.desktop.state.EditLog;
+import corewright.desktop.state.Sight;
+import corewright.desktop.state.Steps;
+import corewright.desktop.state.SurveyOpener;
+import corewright.desktop.state.Units;
 import corewright.drawing.kit.Measure;
 import corewright.drawing.placing.Lettering;
 import corewright.drawing.screen.ScreenLook;

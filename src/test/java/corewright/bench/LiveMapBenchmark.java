@@ -5,7 +5,7 @@ import corewright.assessment.Assessor;
 import corewright.damage.Damage;
 import corewright.damage.Fitted;
 import corewright.damage.Parameters;
-import corewright.desktop.NewSurvey;
+import corewright.desktop.state.NewSurvey;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Measure;
 import corewright.drawing.placing.Lettering;

@@ -3,7 +3,7 @@ package corewright.bench;
 import com.sun.management.OperatingSystemMXBean;
 import corewright.damage.Damage;
 import corewright.damage.DamageMap;
-import corewright.desktop.NewSurvey;
+import corewright.desktop.state.NewSurvey;
 import corewright.survey.Meter;
 import corewright.survey.Moisture;
 import corewright.survey.Origin;

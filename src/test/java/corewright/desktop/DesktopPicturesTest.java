@@ -3,6 +3,7 @@ package corewright.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.assessment.Assessor;
+import corewright.desktop.state.Appearance;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

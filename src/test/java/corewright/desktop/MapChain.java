@@ -11,10 +11,10 @@ import corewright.survey.Survey;
 import java.util.List;
 
 /** The chain as far as its map: what a window shows of panels and plans takes longer than a test of the window may. */
-final class MapChain {
+public final class MapChain {
     private MapChain() {}
 
-    static Assessment assess(Survey survey, List<Finding> findings, Progress progress) {
+    public static Assessment assess(Survey survey, List<Finding> findings, Progress progress) {
         progress.begin("damage", 0.02);
         Fitted fitted = Damage.fit(survey, Parameters.NONE);
         progress.mapped(fitted);

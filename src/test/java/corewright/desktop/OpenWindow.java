@@ -1,5 +1,9 @@
 package corewright.desktop;
 
+import corewright.desktop.state.Chain;
+import corewright.desktop.state.Freshness;
+import corewright.desktop.state.Recent;
+import corewright.desktop.state.Workbench;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import corewright.SurveyFolders;
+import corewright.desktop.state.EditLog;
 import corewright.intake.RefusedException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;

@@ -2,6 +2,8 @@ package corewright.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import corewright.desktop.state.Appearance;
+import corewright.desktop.state.Step;
 import corewright.survey.Edit;
 import corewright.survey.Moisture;
 import corewright.survey.Part;

@@ -3,6 +3,10 @@ package corewright.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.SurveyFolders;
+import corewright.desktop.sketch.Sketch;
+import corewright.desktop.state.Bare;
+import corewright.desktop.state.Behind;
+import corewright.desktop.state.Chain;
 import corewright.survey.Edit;
 import corewright.survey.Moisture;
 import corewright.survey.Part;

@@ -1,6 +1,6 @@
 package corewright.desktop.imports;
 
-import corewright.desktop.Units;
+import corewright.desktop.state.Units;
 import corewright.drawing.kit.Figures;
 import corewright.intake.CsvImport;
 import corewright.intake.CsvImport.Choice;

@@ -1,6 +1,6 @@
 package corewright.desktop.setup;
 
-import corewright.desktop.Units;
+import corewright.desktop.state.Units;
 import corewright.survey.Edit;
 import corewright.survey.Face;
 import corewright.survey.Feature;

@@ -1,6 +1,6 @@
 package corewright.desktop.walk;
 
-import corewright.desktop.Units;
+import corewright.desktop.state.Units;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.PlaceNames;
 import corewright.survey.Edit;

@@ -3,7 +3,7 @@ package corewright.desktop.imports;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.SurveyFolders;
-import corewright.desktop.Units;
+import corewright.desktop.state.Units;
 import corewright.intake.CsvImport.Unit;
 import corewright.intake.CsvImport.What;
 import corewright.intake.SurveyFolder;

@@ -3,9 +3,9 @@ package corewright.desktop.setup;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.SurveyFolders;
-import corewright.desktop.MemoryEdits;
-import corewright.desktop.Units;
 import corewright.desktop.setup.SetupModel.Field;
+import corewright.desktop.state.MemoryEdits;
+import corewright.desktop.state.Units;
 import corewright.intake.SurveyFolder;
 import corewright.survey.Laminate;
 import corewright.survey.Meter;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import corewright.SurveyFolders;
-import corewright.desktop.MemoryLog;
-import corewright.desktop.Units;
+import corewright.desktop.state.MemoryLog;
+import corewright.desktop.state.Units;
 import corewright.intake.SurveyFolder;
 import corewright.survey.Edit;
 import corewright.survey.Moisture;

@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class PlaceNamesTest {
-    private final PlaceNames names = PlaceNames.of(corewright.desktop.NewSurvey.of(
+    private final PlaceNames names = PlaceNames.of(corewright.desktop.state.NewSurvey.of(
                     "boat",
                     "foredeck",
                     java.time.LocalDate.of(2026, 4, 2),

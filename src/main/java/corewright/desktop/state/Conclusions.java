@@ -1,0 +1,267 @@
+package corewright.desktop.state;
+
+import corewright.assessment.Assessment;
+import corewright.assessment.Assessor;
+import corewright.assessment.Progress;
+import corewright.damage.Damage;
+import corewright.damage.Fitted;
+import corewright.damage.Parameters;
+import corewright.intake.Intake;
+import corewright.intake.RefusedException;
+import corewright.intake.SurveyCheck;
+import corewright.survey.Survey;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is concluded from the survey that is open, and which of it is behind: after a change the map follows with its
+ * parameters held, the whole chain when nobody has changed anything for a while. Only the window's thread may call it.
+ */
+final class Conclusions {
+    /** Nobody has typed for this long: the chain is calculated anew. */
+    private static final long IDLE_MS = 1200;
+
+    /** Who is told. */
+    interface Told {
+        void changed();
+
+        /** What stands in the way of calculating; empty once something was calculated. */
+        void complain(List<Complaints.Line> lines);
+
+        void say(String sentence);
+    }
+
+    private final Jobs jobs;
+    private final Chain chain;
+    private final Told told;
+    private @Nullable EditLog log;
+    private @Nullable Survey assessed;
+    private @Nullable Assessment found;
+    private Freshness freshness = Freshness.NONE;
+    private Behind following = Behind.NOTHING;
+    private Parameters parameters = Parameters.NONE;
+    private Busy busy = Busy.NOT;
+    private Jobs.Job calculation = () -> {};
+    private Jobs.Job pause = () -> {};
+    private volatile int generation;
+    private boolean held;
+
+    Conclusions(Jobs jobs, Chain chain, Told told) {
+        this.jobs = jobs;
+        this.chain = chain;
+        this.told = told;
+    }
+
+    /** Nothing of what was open before counts any more; null where nothing is open now. */
+    void startOver(@Nullable EditLog opened) {
+        cancel();
+        log = opened;
+        found = null;
+        assessed = null;
+        parameters = Parameters.NONE;
+        freshness = Freshness.NONE;
+        calculate();
+    }
+
+    /** Has everything calculated from the survey as it is. */
+    void calculate() {
+        EditLog open = log;
+        if (open == null) {
+            told.changed();
+            return;
+        }
+        Survey survey = open.survey();
+        cancel();
+        int mine = generation;
+        if (Steps.count(survey.readings()) == 0) {
+            freshness = Freshness.NONE;
+            found = null;
+            told.changed();
+            return;
+        }
+        if (found == null) {
+            freshness = Freshness.WORKING;
+        }
+        busy = new Busy("Calculating", 0.01);
+        told.changed();
+        calculation = jobs.run(
+                () -> {
+                    Intake intake = SurveyCheck.check(survey, open.importNotes());
+                    Progress progress = new Telling(mine, survey, intake);
+                    return chain.assess(intake.survey(), intake.findings(), progress);
+                },
+                a -> calculated(mine, survey, a),
+                e -> notCalculated(mine, e));
+    }
+
+    /** Nobody waits any more for what is under way. */
+    private void cancel() {
+        generation++;
+        calculation.cancel();
+        pause.cancel();
+        busy = Busy.NOT;
+    }
+
+    /** Tells the window how far the chain is, and stops it when nobody waits for it any more. */
+    private final class Telling implements Progress {
+        private final int mine;
+        private final Survey survey;
+        private final Intake intake;
+
+        Telling(int mine, Survey survey, Intake intake) {
+            this.mine = mine;
+            this.survey = survey;
+            this.intake = intake;
+        }
+
+        @Override
+        public void begin(String stage, double fraction) {
+            if (mine != generation || Thread.currentThread().isInterrupted()) {
+                throw new CancellationException();
+            }
+            jobs.onWindow(() -> progress(mine, stage, fraction));
+        }
+
+        @Override
+        public void mapped(Fitted fitted) {
+            Assessment early = Assessor.mapped(intake.survey(), intake.findings(), fitted.map());
+            jobs.onWindow(() -> {
+                if (mine == generation) {
+                    parameters = fitted.parameters();
+                }
+                calculated(mine, survey, early, Freshness.MAP_ONLY);
+            });
+        }
+    }
+
+    private void progress(int of, String stage, double fraction) {
+        if (of == generation && !busy.what().isEmpty()) {
+            busy = new Busy("Calculating " + stage, fraction);
+            told.changed();
+        }
+    }
+
+    private void calculated(int of, Survey survey, Assessment assessment) {
+        if (of == generation) {
+            busy = Busy.NOT;
+            calculated(of, survey, assessment, Freshness.FRESH);
+        }
+    }
+
+    private void calculated(int of, Survey survey, Assessment assessment, Freshness how) {
+        if (of != generation || log == null) {
+            return;
+        }
+        found = assessment;
+        assessed = survey;
+        following = new Behind(false, false, Behind.Later.AWAITED);
+        freshness = survey == log.survey() ? how : Freshness.STALE;
+        told.complain(List.of());
+        told.changed();
+    }
+
+    private void notCalculated(int of, Exception e) {
+        if (of != generation) {
+            return;
+        }
+        busy = Busy.NOT;
+        nothingMoreComes();
+        if (e instanceof RefusedException refused) {
+            told.complain(Complaints.of(refused));
+            told.say("Nothing can be calculated until this is mended.");
+        } else if (!(e instanceof CancellationException)) {
+            told.say(Complaints.sentence(e));
+        }
+        told.changed();
+    }
+
+    /** Stops what is being calculated; what was found before stays. */
+    void stop() {
+        cancel();
+        nothingMoreComes();
+        told.changed();
+    }
+
+    private void nothingMoreComes() {
+        freshness = found == null ? Freshness.NONE : freshness;
+    }
+
+    /** While held nothing is calculated; let go, everything is that is behind. */
+    void hold(boolean on) {
+        held = on;
+        if (!on && freshness != Freshness.FRESH) {
+            calculate();
+        }
+    }
+
+    /** The survey is another one. */
+    void changed() {
+        cancel();
+        EditLog open = log;
+        if (open == null) {
+            return;
+        }
+        Survey now = open.survey();
+        Assessment before = found;
+        if (freshness == Freshness.FRESH && Bare.onlyPhotographs(assessed, now)) {
+            assessed = now;
+            told.changed();
+            return;
+        }
+        freshness = before == null ? Freshness.NONE : Freshness.STALE;
+        if (held) {
+            told.changed();
+        } else if (before == null) {
+            calculate();
+        } else {
+            told.changed();
+            follow(before, now);
+            pause = jobs.later(IDLE_MS, this::calculate);
+        }
+    }
+
+    private void follow(Assessment before, Survey now) {
+        int mine = generation;
+        Parameters frozen = parameters;
+        calculation = jobs.run(
+                () -> Damage.follow(now, frozen),
+                fitted -> {
+                    if (mine == generation) {
+                        parameters = fitted.parameters();
+                        found = Bare.followed(before, now, fitted.map());
+                        freshness = Freshness.MAP_ONLY;
+                        following = new Behind(false, fitted.stale(), Behind.Later.OF_BEFORE);
+                        told.changed();
+                    }
+                },
+                e -> told.changed()); // the whole chain comes in a moment all the same
+    }
+
+    Optional<Assessment> found() {
+        return Optional.ofNullable(found);
+    }
+
+    Freshness freshness() {
+        return freshness;
+    }
+
+    /** Which figures are those of before the last change. */
+    Behind behind() {
+        return switch (freshness) {
+            case NONE, WORKING, FRESH -> Behind.NOTHING;
+            case MAP_ONLY -> following;
+            case STALE -> Behind.EVERYTHING;
+        };
+    }
+
+    Busy busy() {
+        return busy;
+    }
+
+    /** What was fitted last. */
+    Parameters parameters() {
+        return parameters;
+    }
+}
