@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.Random;
 
 /** The sample boat with other injections: few or many holes and cups, with and without a simulated fill. */
-final class CardSamples {
+public final class CardSamples {
     /** What a plan says at its longest. */
     private static final List<String> CAUTIONS = List.of(
             "Drill a pilot hole by hand first and note where the drill drops in: the skin's thickness is not measured on"
@@ -49,7 +49,7 @@ final class CardSamples {
      * A region with this many injection holes, a third as many vents, and these cups; where there are enough holes and the
      * seed is a multiple of three, the first two are filled by nozzle.
      */
-    static Assessment injecting(int holes, int cups, long seed) {
+    public static Assessment injecting(int holes, int cups, long seed) {
         int nozzles = holes > 4 && seed % 3 == 0 ? 2 : 0;
         Assessment sample = SampleAssessment.damaged();
         InjectionPlan plan = sample.decision().injections().get(0);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import corewright.assessment.Assessment;
 import corewright.assessment.Progress;
+import corewright.report.data.Json;
 import corewright.survey.Origin;
 import corewright.survey.Part;
 import corewright.survey.Side;

@@ -48,13 +48,13 @@ import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKTReader;
 
 /** An invented deck with its conclusions written by hand, so that what is printed can be checked against it. */
-final class SampleAssessment {
+public final class SampleAssessment {
     static final String FACE = "foredeck";
 
     private SampleAssessment() {}
 
     /** One face, a void that is injected, a wet patch that is dried, a loose wet one under a load. */
-    static Assessment damaged() {
+    public static Assessment damaged() {
         List<Region> regions = List.of(
                 region("R1", Condition.VOID, "POLYGON((2200 450,2750 450,2750 760,2200 760,2200 450))", 40, 0.12),
                 region(
@@ -73,12 +73,12 @@ final class SampleAssessment {
     }
 
     /** One face on which nothing is wrong. */
-    static Assessment sound() {
+    public static Assessment sound() {
         return assessment(List.of(), List.of(), List.of());
     }
 
     /** One face with this many small wet patches. */
-    static Assessment crowded(int count) {
+    public static Assessment crowded(int count) {
         List<Region> regions = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             double x = 900 + 330 * (i % 6);
@@ -146,7 +146,7 @@ final class SampleAssessment {
                 next);
     }
 
-    static Survey survey() {
+    public static Survey survey() {
         Origin plan = new Origin("plan.csv", 2);
         Polygon outline = polygon("POLYGON((0 0,850 -640,1700 -900,2500 -1090,3100 -1210,3100 1210,2500 1090,1700 900,"
                 + "850 640,0 0))");
@@ -360,7 +360,7 @@ final class SampleAssessment {
         return new Spot(FACE, x, y);
     }
 
-    static Polygon polygon(String wkt) {
+    public static Polygon polygon(String wkt) {
         return (Polygon) geometry(wkt);
     }
 

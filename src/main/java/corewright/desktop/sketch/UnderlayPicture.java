@@ -2,7 +2,7 @@ package corewright.desktop.sketch;
 
 import corewright.desktop.photos.Photos;
 import corewright.desktop.plan.Pixels;
-import corewright.report.PdfPage;
+import corewright.report.page.PdfPage;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;

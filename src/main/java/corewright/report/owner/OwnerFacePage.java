@@ -1,0 +1,82 @@
+package corewright.report.owner;
+
+import corewright.assessment.Assessment;
+import corewright.damage.FaceDamage;
+import corewright.drawing.kit.Box;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Paper.Anchor;
+import corewright.report.page.PdfFile;
+import corewright.report.page.Prose;
+import corewright.report.page.RuledTable;
+import corewright.report.page.Sheet;
+import corewright.report.page.Titles;
+import java.util.ArrayList;
+import java.util.List;
+
+/** One face: its map and its regions as a table, running on to further pages where they are many. */
+final class OwnerFacePage {
+    private static final double MAP_HEIGHT = 108;
+    private static final double LEGEND_WIDTH = 35;
+
+    private final Assessment assessment;
+    private final FaceDamage face;
+    private final RuledTable table;
+
+    private OwnerFacePage(Assessment assessment, FaceDamage face) {
+        this.assessment = assessment;
+        this.face = face;
+        this.table = RegionTable.of(assessment, face);
+    }
+
+    /** The pages of a face. */
+    static List<PdfFile.Painting> of(Assessment assessment, FaceDamage face) {
+        OwnerFacePage page = new OwnerFacePage(assessment, face);
+        List<PdfFile.Painting> pages = new ArrayList<>();
+        int first = page.table.fitting(0, Sheet.BODY_END - page.tableTop());
+        pages.add(paper -> page.paintMap(paper, first));
+        for (int next = first; next < page.table.size(); ) {
+            int from = next;
+            int count = Math.max(1, page.table.fitting(from, Sheet.BODY_END - Sheet.BODY - 4));
+            pages.add(paper -> page.paintRest(paper, from, count));
+            next += count;
+        }
+        return pages;
+    }
+
+    private String words() {
+        if (face.regions().isEmpty()) {
+            return "No damage was found here." + OwnerWords.unread(List.of(face));
+        }
+        return "Solid edges: more probable than not. Broken edges: cannot be ruled out. Question tags: where the next"
+                + " reading tells most." + OwnerWords.unread(List.of(face));
+    }
+
+    private double mapTop() {
+        return Sheet.BODY + 2 + Prose.TEXT.height(words(), Sheet.FULL_WIDTH) + 3;
+    }
+
+    private double tableTop() {
+        return mapTop() + MAP_HEIGHT + 5;
+    }
+
+    private void paintMap(Paper paper, int rows) {
+        head(paper, " · where the damage is");
+        Prose.TEXT.paint(paper, words(), Sheet.LEFT, Sheet.BODY + 2, Sheet.FULL_WIDTH, Anchor.LEFT);
+        OwnerLegend.paint(paper, assessment, face, new Box(Sheet.LEFT, mapTop(), LEGEND_WIDTH, MAP_HEIGHT));
+        OwnerMap.paint(paper, assessment, face, new Box(Sheet.ANSWERS, mapTop(), Sheet.ANSWER_WIDTH, MAP_HEIGHT));
+        if (rows > 0) {
+            table.paint(paper, Sheet.LEFT, tableTop(), 0, rows);
+        }
+    }
+
+    private void paintRest(Paper paper, int from, int count) {
+        head(paper, " · regions, continued");
+        table.paint(paper, Sheet.LEFT, Sheet.BODY + 4, from, count);
+    }
+
+    private void head(Paper paper, String what) {
+        var heading = assessment.survey().heading();
+        String name = Prose.plain(face.face().name());
+        Sheet.head(paper, Titles.boat(heading) + " · " + name + what, Titles.data(heading));
+    }
+}
