@@ -3,7 +3,7 @@ package corewright.decision;
 import corewright.damage.DamageMap;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
-import corewright.repair.RepairOptions;
+import corewright.repair.plan.RepairOptions;
 import corewright.survey.Costs;
 import corewright.survey.Survey;
 import java.util.ArrayList;

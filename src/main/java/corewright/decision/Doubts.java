@@ -3,7 +3,7 @@ package corewright.decision;
 import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
-import corewright.repair.InjectionPlan;
+import corewright.repair.plan.InjectionPlan;
 import corewright.survey.Feature;
 import corewright.survey.Finding;
 import corewright.survey.Finding.Severity;

@@ -3,7 +3,7 @@ package corewright.decision;
 import corewright.damage.DamageMap;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
-import corewright.repair.RepairOptions;
+import corewright.repair.plan.RepairOptions;
 import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
 import corewright.stiffness.Stiffness;

@@ -2,9 +2,9 @@ package corewright.decision;
 
 import corewright.damage.Condition;
 import corewright.damage.Region;
-import corewright.repair.Hole;
-import corewright.repair.InjectionPlan;
-import corewright.repair.RepairOptions;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.RepairOptions;
 import corewright.survey.Feature;
 import corewright.survey.Spot;
 import corewright.survey.Thresholds;

@@ -2,8 +2,8 @@ package corewright.decision;
 
 import corewright.damage.DamageMap;
 import corewright.damage.Region;
-import corewright.repair.InjectionPlan;
-import corewright.repair.RepairOptions;
+import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.RepairOptions;
 import corewright.survey.Costs;
 import corewright.survey.Survey;
 

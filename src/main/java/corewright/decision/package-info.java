@@ -1,7 +1,7 @@
 /**
  * Which method for which region, and why; what the choices cost; what to buy.
  *
- * <p><b>In:</b> survey, damage and {@link corewright.repair.RepairOptions}. <b>Out:</b> a {@link
+ * <p><b>In:</b> survey, damage and {@link corewright.repair.plan.RepairOptions}. <b>Out:</b> a {@link
  * corewright.decision.Decision}.
  *
  * <p><b>Steps.</b> (1) evidence in and around each region; (2) the rules, in order, each leaving its reason; (3) the

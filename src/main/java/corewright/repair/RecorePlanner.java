@@ -2,6 +2,8 @@ package corewright.repair;
 
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
+import corewright.repair.plan.Cautions;
+import corewright.repair.plan.RecorePlan;
 import corewright.survey.Feature;
 import corewright.survey.Laminate;
 import corewright.survey.Spot;

@@ -11,7 +11,7 @@ import corewright.drawing.kit.VoiceGrid;
 import corewright.drawing.marks.WarmthMark;
 import corewright.drawing.plates.Plate;
 import corewright.drawing.plates.Plates;
-import corewright.repair.CuredFill;
+import corewright.repair.work.CuredFill;
 import corewright.survey.Origin;
 import corewright.survey.Part;
 import corewright.survey.Side;

@@ -4,6 +4,12 @@ import static corewright.DamageFixtures.deck;
 
 import corewright.DamageFixtures.Deck;
 import corewright.damage.FaceDamage;
+import corewright.repair.fill.FillSimulation;
+import corewright.repair.pattern.Cavity;
+import corewright.repair.pattern.Slope;
+import corewright.repair.plan.Batch;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
 import corewright.survey.Resin;
 import corewright.survey.Settings;
 import java.lang.management.ManagementFactory;

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.DamageFixtures.Deck;
 import corewright.damage.Condition;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
 import corewright.survey.MovedHole;
 import corewright.survey.Part;
 import corewright.survey.Spot;

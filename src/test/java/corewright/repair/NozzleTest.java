@@ -9,6 +9,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import corewright.DamageFixtures.Deck;
 import corewright.damage.Condition;
+import corewright.repair.mix.Pour;
+import corewright.repair.mix.ReachLaw;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
 import corewright.survey.Drilling;
 import corewright.survey.Feature;
 import corewright.survey.Origin;

@@ -5,6 +5,16 @@ import static org.assertj.core.api.Assertions.within;
 
 import corewright.contour.Raster;
 import corewright.damage.Quantiles;
+import corewright.repair.mix.Batches;
+import corewright.repair.mix.Mix;
+import corewright.repair.plan.Batch;
+import corewright.repair.plan.CupTarget;
+import corewright.repair.plan.Fill;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.Restraint;
+import corewright.repair.work.FillCheck;
+import corewright.repair.work.Schedule;
+import corewright.repair.work.WorkLog;
 import corewright.survey.Origin;
 import corewright.survey.Resin;
 import corewright.survey.Settings;

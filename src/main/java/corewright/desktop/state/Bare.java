@@ -7,7 +7,7 @@ import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
 import corewright.damage.Surfaces;
 import corewright.decision.Decision;
-import corewright.repair.RepairOptions;
+import corewright.repair.plan.RepairOptions;
 import corewright.stiffness.StiffnessMap;
 import corewright.survey.Face;
 import corewright.survey.Finding;

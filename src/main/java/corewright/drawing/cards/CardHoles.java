@@ -12,7 +12,7 @@ import corewright.drawing.marks.NozzleMark;
 import corewright.drawing.placing.HoleLabels;
 import corewright.drawing.placing.Marks;
 import corewright.drawing.placing.Obstacles;
-import corewright.repair.Hole;
+import corewright.repair.plan.Hole;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;

@@ -19,7 +19,7 @@ import corewright.drawing.marks.StructureMarks;
 import corewright.drawing.placing.ArrivalLines;
 import corewright.drawing.placing.ArrivalLines.Line;
 import corewright.drawing.placing.Obstacles;
-import corewright.repair.InjectionPlan;
+import corewright.repair.plan.InjectionPlan;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package corewright.drawing.kit;
 
-import corewright.repair.Hole;
+import corewright.repair.plan.Hole;
 import corewright.survey.Face;
 import java.util.List;
 

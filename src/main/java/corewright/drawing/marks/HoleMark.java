@@ -4,7 +4,7 @@ import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.PlanView;
-import corewright.repair.Hole;
+import corewright.repair.plan.Hole;
 import org.jspecify.annotations.Nullable;
 
 /**

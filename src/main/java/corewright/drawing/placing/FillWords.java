@@ -3,7 +3,7 @@ package corewright.drawing.placing;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Measure;
 import corewright.drawing.marks.WarmthMark;
-import corewright.repair.SecondShot;
+import corewright.repair.plan.SecondShot;
 import corewright.survey.Sound;
 import corewright.survey.Spot;
 import java.util.ArrayList;

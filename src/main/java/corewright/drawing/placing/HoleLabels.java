@@ -4,7 +4,7 @@ import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.marks.HoleLabel;
 import corewright.drawing.marks.HoleMark;
-import corewright.repair.Hole;
+import corewright.repair.plan.Hole;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

@@ -3,7 +3,7 @@ package corewright.drawing.placing;
 import corewright.damage.Region;
 import corewright.drawing.kit.Pattern;
 import corewright.drawing.kit.PlanView;
-import corewright.repair.SecondShot;
+import corewright.repair.plan.SecondShot;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;

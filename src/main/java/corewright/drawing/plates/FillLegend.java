@@ -13,7 +13,7 @@ import corewright.drawing.marks.StructureMarks;
 import corewright.drawing.marks.WarmthMark;
 import corewright.drawing.placing.FilledSpaces;
 import corewright.drawing.placing.MapLayout;
-import corewright.repair.Hole;
+import corewright.repair.plan.Hole;
 import corewright.survey.Sound;
 import java.util.ArrayList;
 import java.util.List;

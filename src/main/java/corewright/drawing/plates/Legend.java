@@ -21,7 +21,7 @@ import corewright.drawing.marks.TagMark;
 import corewright.drawing.placing.Layer;
 import corewright.drawing.placing.MapLayout;
 import corewright.drawing.placing.MapSpec;
-import corewright.repair.Hole;
+import corewright.repair.plan.Hole;
 import corewright.survey.Feature;
 import corewright.survey.Meter;
 import corewright.survey.Readings;

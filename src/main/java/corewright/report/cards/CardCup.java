@@ -6,7 +6,7 @@ import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
-import corewright.repair.Batch;
+import corewright.repair.plan.Batch;
 import corewright.report.data.CupFigures;
 import java.awt.Color;
 import java.awt.geom.Path2D;

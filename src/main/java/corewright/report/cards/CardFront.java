@@ -14,7 +14,7 @@ import corewright.drawing.kit.PrintRule;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
 import corewright.drawing.marks.RampMark;
-import corewright.repair.Hole;
+import corewright.repair.plan.Hole;
 import corewright.report.page.Prose;
 import corewright.survey.Face;
 import corewright.survey.Laminate;

@@ -1,7 +1,7 @@
 package corewright.report.cards;
 
-import corewright.repair.InjectionPlan;
-import corewright.repair.WorkLog;
+import corewright.repair.plan.InjectionPlan;
+import corewright.repair.work.WorkLog;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.LinkedHashMap;

@@ -7,7 +7,7 @@ import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
-import corewright.repair.Hole;
+import corewright.repair.plan.Hole;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,8 +1,8 @@
 package corewright.report.data;
 
 import corewright.assessment.Assessment;
-import corewright.repair.Batch;
-import corewright.repair.InjectionPlan;
+import corewright.repair.plan.Batch;
+import corewright.repair.plan.InjectionPlan;
 import corewright.report.page.Numbers;
 import corewright.report.page.Units;
 

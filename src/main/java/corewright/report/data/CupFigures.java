@@ -1,7 +1,7 @@
 package corewright.report.data;
 
-import corewright.repair.Batch;
-import corewright.repair.CupTarget;
+import corewright.repair.plan.Batch;
+import corewright.repair.plan.CupTarget;
 import corewright.report.page.Numbers;
 import java.math.BigDecimal;
 

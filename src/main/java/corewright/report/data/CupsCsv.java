@@ -1,8 +1,8 @@
 package corewright.report.data;
 
 import corewright.assessment.Assessment;
-import corewright.repair.Batch;
-import corewright.repair.InjectionPlan;
+import corewright.repair.plan.Batch;
+import corewright.repair.plan.InjectionPlan;
 
 /** cups.csv: what the scale shows for every cup, zeroed with the empty cup on it. */
 public final class CupsCsv {

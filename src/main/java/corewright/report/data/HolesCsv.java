@@ -1,8 +1,8 @@
 package corewright.report.data;
 
 import corewright.assessment.Assessment;
-import corewright.repair.Hole;
-import corewright.repair.InjectionPlan;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
 import corewright.report.page.Numbers;
 import corewright.report.page.Units;
 import java.util.Locale;

@@ -1,8 +1,8 @@
 package corewright.report.data;
 
 import corewright.assessment.Assessment;
-import corewright.repair.InjectionPlan;
-import corewright.repair.Schedule;
+import corewright.repair.plan.InjectionPlan;
+import corewright.repair.work.Schedule;
 import corewright.report.page.Numbers;
 import corewright.report.page.Units;
 import corewright.survey.Settings;

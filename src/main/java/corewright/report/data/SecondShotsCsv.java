@@ -1,8 +1,8 @@
 package corewright.report.data;
 
 import corewright.assessment.Assessment;
-import corewright.repair.CuredFill;
-import corewright.repair.SecondShot;
+import corewright.repair.plan.SecondShot;
+import corewright.repair.work.CuredFill;
 import corewright.report.page.Numbers;
 import corewright.report.page.Units;
 import corewright.survey.Spot;

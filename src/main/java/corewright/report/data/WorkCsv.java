@@ -1,9 +1,9 @@
 package corewright.report.data;
 
 import corewright.assessment.Assessment;
-import corewright.repair.FillCheck;
-import corewright.repair.WorkLog;
-import corewright.repair.WorkProgress;
+import corewright.repair.work.FillCheck;
+import corewright.repair.work.WorkLog;
+import corewright.repair.work.WorkProgress;
 import corewright.report.page.Numbers;
 import corewright.report.page.Units;
 import corewright.survey.SurfaceTemperature;
