@@ -11,7 +11,6 @@ import corewright.field.Samples;
 import corewright.field.Shape;
 import corewright.field.Variogram;
 import corewright.intake.Complaint;
-import corewright.intake.NumberTable;
 import corewright.intake.RefusedException;
 import java.io.IOException;
 import java.io.PrintWriter;

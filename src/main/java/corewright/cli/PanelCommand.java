@@ -5,8 +5,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.intake.Complaint;
-import corewright.intake.PanelFile;
-import corewright.intake.PanelReader;
 import corewright.intake.RefusedException;
 import corewright.sandwich.LooseSkin;
 import corewright.sandwich.Margin;

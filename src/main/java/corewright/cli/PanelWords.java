@@ -1,10 +1,9 @@
 package corewright.cli;
 
-import corewright.intake.PanelFile;
-import corewright.intake.PanelFile.CoreEntry;
-import corewright.intake.PanelFile.LoadEntry;
-import corewright.intake.PanelFile.PatchEntry;
-import corewright.intake.PanelFile.SkinEntry;
+import corewright.cli.PanelFile.CoreEntry;
+import corewright.cli.PanelFile.LoadEntry;
+import corewright.cli.PanelFile.PatchEntry;
+import corewright.cli.PanelFile.SkinEntry;
 import corewright.sandwich.CoreMaterial;
 import corewright.sandwich.Load;
 import corewright.sandwich.PanelSpec;

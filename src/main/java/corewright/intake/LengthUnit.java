@@ -4,7 +4,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Units a survey's lengths may be in. The inch is 25.4 mm exactly (international yard and pound agreement, 1959). */
-enum LengthUnit {
+public enum LengthUnit {
     MM(1),
     CM(10),
     M(1000),

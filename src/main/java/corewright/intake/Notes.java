@@ -12,7 +12,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Complaints and findings as they turn up; complaints are handed on by file, in the order read, and line. */
-final class Notes {
+public final class Notes {
     /** Nobody reads more; a million bad rows would fill the screen and the memory. */
     static final int LISTED_PER_FILE = 1000;
 
@@ -21,11 +21,11 @@ final class Notes {
     private final List<Finding> findings = new ArrayList<>();
 
     /** @param first the file whose complaints come first, whenever they are found */
-    Notes(String first) {
+    public Notes(String first) {
         complaints.put(first, new ArrayList<>());
     }
 
-    void complain(Complaint complaint) {
+    public void complain(Complaint complaint) {
         String file = complaint.origin().file();
         List<Complaint> ofFile = complaints.computeIfAbsent(file, f -> new ArrayList<>());
         if (ofFile.size() < LISTED_PER_FILE) {
@@ -35,12 +35,12 @@ final class Notes {
         }
     }
 
-    void complain(Origin origin, String column, String problem) {
+    public void complain(Origin origin, String column, String problem) {
         complain(new Complaint(origin, column, problem));
     }
 
     /** The usual form: {@code found "holow", expected sound, dull or hollow}. */
-    void expected(Origin origin, String column, String found, String expected) {
+    public void expected(Origin origin, String column, String found, String expected) {
         complain(
                 found.isEmpty()
                         ? new Complaint(origin, column, "found nothing, expected " + expected)
@@ -66,7 +66,7 @@ final class Notes {
         findings.add(new Finding(severity, origin, id, spot, subject, message, effect));
     }
 
-    boolean anyComplaint() {
+    public boolean anyComplaint() {
         return complaints.values().stream().anyMatch(ofFile -> !ofFile.isEmpty());
     }
 
@@ -79,7 +79,7 @@ final class Notes {
         return List.copyOf(findings);
     }
 
-    void refuseIfAnyComplaint() throws RefusedException {
+    public void refuseIfAnyComplaint() throws RefusedException {
         if (!anyComplaint()) {
             return;
         }

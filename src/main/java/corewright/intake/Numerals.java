@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Numbers as people and spreadsheets write them: either decimal sign, thousands set apart, any minus, exponents. */
-final class Numerals {
+public final class Numerals {
     /** Longer texts are no number anybody wrote; it also bounds the work of the patterns. */
     private static final int LONGEST = 40;
 
@@ -22,13 +22,13 @@ final class Numerals {
     private Numerals() {}
 
     /** What a lone comma or dot before exactly three digits means: {@code 1,234} may be either. */
-    enum Decimal {
+    public enum Decimal {
         DOT,
         COMMA
     }
 
     /** The number, or null where the text is none, is not finite or is beyond anything measured. */
-    static @Nullable Double parse(String text, Decimal decimal) {
+    public static @Nullable Double parse(String text, Decimal decimal) {
         if (isPlain(text, decimal)) {
             return Double.valueOf(text);
         }

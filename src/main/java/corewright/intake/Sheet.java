@@ -21,13 +21,13 @@ import org.jspecify.annotations.Nullable;
  * @param separator between cells
  * @param decimal what a lone comma or dot before three digits means in this file
  */
-record Sheet(String file, char separator, Decimal decimal, List<Line> lines) {
+public record Sheet(String file, char separator, Decimal decimal, List<Line> lines) {
     /**
      * @param number the physical line the record starts on
      * @param cells stripped
      */
-    record Line(long number, List<String> cells) {
-        String cell(int column) {
+    public record Line(long number, List<String> cells) {
+        public String cell(int column) {
             return column < cells.size() ? cells.get(column) : "";
         }
     }
@@ -40,7 +40,8 @@ record Sheet(String file, char separator, Decimal decimal, List<Line> lines) {
     private static final int MOST_CELLS = 8_000_000;
 
     /** Parses a text; null after a complaint. {@code knows} tells a header this kind of file can use. */
-    static @Nullable Sheet parse(String file, String text, Predicate<String> knows, Notes notes) throws IOException {
+    public static @Nullable Sheet parse(String file, String text, Predicate<String> knows, Notes notes)
+            throws IOException {
         Dialect dialect = Dialect.detect(text, knows);
         long wide = Separators.tooMany(text, dialect.start(), dialect.separator(), MOST_COLUMNS);
         if (wide > 0) {

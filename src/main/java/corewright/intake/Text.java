@@ -12,9 +12,9 @@ import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 
 /** A text file's characters, whatever it was saved as: UTF-8, UTF-16 either way round, or Latin-1. */
-final class Text {
+public final class Text {
     /** Half a million readings with all their digits; with what is made of them, 512 MB of memory are enough. */
-    static final long LARGEST_BYTES = 64L << 20;
+    public static final long LARGEST_BYTES = 64L << 20;
 
     /** More control characters than one in this many are noise, not typing. */
     private static final int NOISE = 50;
@@ -22,7 +22,7 @@ final class Text {
     private Text() {}
 
     /** The text with every line ending as {@code \n} and without control characters; null after a complaint. */
-    static @Nullable String read(Path path, String name, long largestBytes, Notes notes) throws IOException {
+    public static @Nullable String read(Path path, String name, long largestBytes, Notes notes) throws IOException {
         byte[] bytes = bytes(path, name, largestBytes, notes);
         if (bytes == null) {
             return null;

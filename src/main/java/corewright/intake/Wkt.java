@@ -18,14 +18,14 @@ import org.locationtech.jts.operation.valid.TopologyValidationError;
  * @param geometry null where there is a problem
  * @param problem complete after {@code file:line: wkt: }; empty where there is none
  */
-record Wkt(@Nullable Geometry geometry, String problem) {
+public record Wkt(@Nullable Geometry geometry, String problem) {
     /** Checks compare each edge with those beside it, at worst with all: this many take a second. */
     static final int MOST_VERTICES = 20_000;
 
     /** Brackets of the deepest geometry a plan needs, MULTIPOLYGON in a collection, with room; each costs stack. */
     private static final int DEEPEST = 8;
 
-    static Wkt parse(String text, LengthUnit unit) {
+    public static Wkt parse(String text, LengthUnit unit) {
         String unreasonable = unreasonable(text);
         if (unreasonable != null) {
             return refused(unreasonable);

@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The closed lists of words a cell may hold, and how to name a list in a sentence. */
-final class Words {
+public final class Words {
     private Words() {}
 
     /** The constant written {@code text} in any case, with hyphen or underscore; null where there is none. */
@@ -32,7 +32,7 @@ final class Words {
     }
 
     /** Words of a file: a few of them, none of them long. */
-    static String listed(Collection<String> words) {
+    public static String listed(Collection<String> words) {
         if (words.isEmpty()) {
             return "none";
         }

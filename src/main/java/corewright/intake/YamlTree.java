@@ -32,8 +32,8 @@ import org.yaml.snakeyaml.nodes.Tag;
  * YAML to values with places. Only nodes are composed, never objects: nothing in the file can name a class. Type tags
  * are refused; aliases, nesting and size are bounded.
  */
-final class YamlTree {
-    static final int LARGEST_BYTES = 1 << 20;
+public final class YamlTree {
+    public static final int LARGEST_BYTES = 1 << 20;
     private static final int MOST_ALIASES = 50;
     private static final int DEEPEST = 30;
     private static final int LONGEST_KEY = 200;
@@ -53,7 +53,7 @@ final class YamlTree {
     }
 
     /** The document's top value; null after a complaint. */
-    static @Nullable YamlValue parse(String file, String text, Notes notes) {
+    public static @Nullable YamlValue parse(String file, String text, Notes notes) {
         return new YamlTree(file, notes).parse(text);
     }
 

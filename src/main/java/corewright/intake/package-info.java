@@ -1,7 +1,7 @@
 /**
- * Reads a survey folder, and the open formats of the expert commands, into records.
+ * Reads a survey folder into records; the expert commands' files are read in {@code cli} with the same parts.
  *
- * <p><b>In:</b> CSV in any dialect a spreadsheet writes, YAML, ESRI ASCII grids. <b>Out:</b> a {@link
+ * <p><b>In:</b> CSV in any dialect a spreadsheet writes, YAML, drawings. <b>Out:</b> a {@link
  * corewright.survey.Survey} in millimetres and degrees Celsius together with findings, or a {@link
  * corewright.intake.RefusedException} that lists every complaint of every file.
  *

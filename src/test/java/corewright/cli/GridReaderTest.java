@@ -1,20 +1,23 @@
-package corewright.intake;
+package corewright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import corewright.contour.Raster;
+import corewright.intake.Complaint;
+import corewright.intake.RefusedException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The ESRI ASCII raster format, as ArcGIS documents it and as other programs write it. */
-class AsciiGridTest {
+class GridReaderTest {
     private static final String HEAD = "ncols 3\nnrows 2\nxllcorner 10\nyllcorner -5\ncellsize 2\nNODATA_value -1\n";
 
     @Test
     void firstRowIsTheOneAtTheLargestY() throws RefusedException {
-        AsciiGrid.Grid grid = AsciiGrid.parse("g.asc", HEAD + "1 2 3\n4 5 6\n");
+        Raster grid = GridReader.parse("g.asc", HEAD + "1 2 3\n4 5 6\n");
         assertThat(grid.values()).containsExactly(4, 5, 6, 1, 2, 3);
         assertThat(List.of(grid.x0(), grid.y0(), grid.cell())).containsExactly(10.0, -5.0, 2.0);
         assertThat(List.of(grid.rows(), grid.columns())).containsExactly(2, 3);
@@ -22,27 +25,27 @@ class AsciiGridTest {
 
     @Test
     void centresAreHalfACellInside() throws RefusedException {
-        AsciiGrid.Grid grid =
-                AsciiGrid.parse("g.asc", "NCOLS 1\r\nNROWS 1\r\nXLLCENTER 1\r\nYllCenter 2\r\nCELLSIZE 2\r\n7\r\n");
+        Raster grid =
+                GridReader.parse("g.asc", "NCOLS 1\r\nNROWS 1\r\nXLLCENTER 1\r\nYllCenter 2\r\nCELLSIZE 2\r\n7\r\n");
         assertThat(List.of(grid.x0(), grid.y0())).containsExactly(0.0, 1.0);
         assertThat(grid.values()).containsExactly(7);
     }
 
     @Test
     void noDataAndNaNAreNaN() throws RefusedException {
-        assertThat(AsciiGrid.parse("g.asc", HEAD + "-1 nan -1.0\n4 5 6e0").values())
+        assertThat(GridReader.parse("g.asc", HEAD + "-1 nan -1.0\n4 5 6e0").values())
                 .containsExactly(4, 5, 6, Double.NaN, Double.NaN, Double.NaN);
-        assertThat(AsciiGrid.parse("g.asc", HEAD.replace("-1", "nan") + "NaN 2 3 4 5 6")
+        assertThat(GridReader.parse("g.asc", HEAD.replace("-1", "nan") + "NaN 2 3 4 5 6")
                         .values())
                 .containsExactly(4, 5, 6, Double.NaN, 2, 3);
-        assertThat(AsciiGrid.parse("g.asc", HEAD.replace("NODATA_value -1\n", "") + "-9999 2 3 4 5 6")
+        assertThat(GridReader.parse("g.asc", HEAD.replace("NODATA_value -1\n", "") + "-9999 2 3 4 5 6")
                         .values())
                 .containsExactly(4, 5, 6, Double.NaN, 2, 3);
     }
 
     @Test
     void lineBreaksBetweenValuesCarryNoMeaning() throws RefusedException {
-        assertThat(AsciiGrid.parse("g.asc", HEAD + "1\n2 3 4 5\n\n6").values()).containsExactly(4, 5, 6, 1, 2, 3);
+        assertThat(GridReader.parse("g.asc", HEAD + "1\n2 3 4 5\n\n6").values()).containsExactly(4, 5, 6, 1, 2, 3);
     }
 
     @ParameterizedTest
@@ -69,7 +72,7 @@ class AsciiGridTest {
     void whatIsWrongIsSaidWithItsPlace(String right, String wrong, String complaint) {
         RefusedException refused = catchThrowableOfType(
                 RefusedException.class,
-                () -> AsciiGrid.parse("g.asc", (HEAD + "1 2 3\n4 5 6\n").replace(right, wrong)));
+                () -> GridReader.parse("g.asc", (HEAD + "1 2 3\n4 5 6\n").replace(right, wrong)));
         assertThat(refused.complaints()).extracting(Complaint::toString).contains(complaint);
     }
 
@@ -77,13 +80,13 @@ class AsciiGridTest {
     void everythingWrongIsListedAtOnceUpToALimit() {
         RefusedException refused = catchThrowableOfType(
                 RefusedException.class,
-                () -> AsciiGrid.parse("g.asc", HEAD.replace("ncols 3", "ncols 300") + "a b\n".repeat(300)));
+                () -> GridReader.parse("g.asc", HEAD.replace("ncols 3", "ncols 300") + "a b\n".repeat(300)));
         assertThat(refused.complaints()).hasSizeBetween(10, 50);
     }
 
     @Test
     void anEmptyFileIsRefused() {
-        RefusedException refused = catchThrowableOfType(RefusedException.class, () -> AsciiGrid.parse("g.asc", ""));
+        RefusedException refused = catchThrowableOfType(RefusedException.class, () -> GridReader.parse("g.asc", ""));
         assertThat(refused.complaints()).hasSize(5);
     }
 }

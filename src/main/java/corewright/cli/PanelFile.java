@@ -1,4 +1,4 @@
-package corewright.intake;
+package corewright.cli;
 
 import corewright.survey.EdgeSupport;
 import java.util.List;

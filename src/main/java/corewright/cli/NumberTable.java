@@ -1,11 +1,17 @@
-package corewright.intake;
+package corewright.cli;
 
+import corewright.intake.Complaint;
+import corewright.intake.Decimals;
+import corewright.intake.Notes;
+import corewright.intake.RefusedException;
+import corewright.intake.Sheet;
 import corewright.intake.Sheet.Line;
+import corewright.intake.Text;
+import corewright.intake.Words;
 import corewright.survey.Origin;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,12 +21,8 @@ import org.jspecify.annotations.Nullable;
  * separator is no comma, a decimal comma is understood. Blank lines are skipped.
  */
 public final class NumberTable {
-    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d+)?");
-
     /** Squares and cubes of larger ones would leave the range of a double once summed; nothing measured comes near. */
     private static final double LARGEST = 1e30;
-
-    private static final int LONGEST = 100;
 
     private final String file;
     private final List<String> names;
@@ -159,11 +161,7 @@ public final class NumberTable {
 
     /** NaN for what is not a plain decimal number of a size that can be reckoned with. */
     private static double number(String cell) {
-        String plain = cell.replace('\u2212', '-'); // the typographic minus
-        if (plain.length() > LONGEST || !NUMBER.matcher(plain).matches()) {
-            return Double.NaN;
-        }
-        double number = Double.parseDouble(plain);
-        return Math.abs(number) <= LARGEST ? number : Double.NaN;
+        Double number = Decimals.parse(cell.replace('\u2212', '-'), LARGEST); // the typographic minus
+        return number == null ? Double.NaN : number;
     }
 }

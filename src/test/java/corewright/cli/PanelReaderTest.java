@@ -1,8 +1,9 @@
-package corewright.intake;
+package corewright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import corewright.intake.RefusedException;
 import corewright.survey.EdgeSupport;
 import org.junit.jupiter.api.Test;
 

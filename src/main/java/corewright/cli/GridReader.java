@@ -1,6 +1,11 @@
-package corewright.intake;
+package corewright.cli;
 
-import corewright.intake.Numerals.Decimal;
+import corewright.contour.Raster;
+import corewright.intake.Complaint;
+import corewright.intake.Decimals;
+import corewright.intake.Notes;
+import corewright.intake.RefusedException;
+import corewright.intake.Text;
 import corewright.survey.Origin;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -11,7 +16,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,7 +25,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Format: Esri, ArcGIS documentation, "Esri ASCII raster format".
  */
-public final class AsciiGrid {
+public final class GridReader {
     /** Above this a file is not a survey's raster but a mistake; 10 million values fill 80 MB. */
     private static final long MOST_CELLS = 10_000_000L;
 
@@ -33,7 +37,7 @@ public final class AsciiGrid {
     /** Larger values would leave the range of a double when two are multiplied; as nodata they are common. */
     private static final double LARGEST = 1e30;
 
-    /** Of a number or a line of the header. */
+    /** Of a line of the header. */
     private static final int LONGEST = 200;
 
     /** A wrong file would otherwise list every word it holds. */
@@ -44,8 +48,6 @@ public final class AsciiGrid {
 
     private static final List<String> KEYS =
             List.of("ncols", "nrows", "xllcorner", "xllcenter", "yllcorner", "yllcenter", "cellsize", "nodata_value");
-    /** Java's own reader would also take 1f, 0x1p3 and Infinity. */
-    private static final Pattern PLAIN_NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?");
 
     private final String name;
     private final String text;
@@ -57,55 +59,9 @@ public final class AsciiGrid {
     /** One line of the header. */
     private record Head(String text, double value, int line) {}
 
-    private AsciiGrid(String name, String text) {
+    private GridReader(String name, String text) {
         this.name = name;
         this.text = text;
-    }
-
-    /** A grid of square cells; row 0 at the smallest y; NaN where the file has no data. */
-    public static final class Grid {
-        private final double x0;
-        private final double y0;
-        private final double cell;
-        private final int rows;
-        private final int columns;
-        private final double[] values;
-
-        Grid(double x0, double y0, double cell, int rows, int columns, double[] values) {
-            this.x0 = x0;
-            this.y0 = y0;
-            this.cell = cell;
-            this.rows = rows;
-            this.columns = columns;
-            this.values = values;
-        }
-
-        /** Left edge of column 0. */
-        public double x0() {
-            return x0;
-        }
-
-        /** Lower edge of row 0. */
-        public double y0() {
-            return y0;
-        }
-
-        public double cell() {
-            return cell;
-        }
-
-        public int rows() {
-            return rows;
-        }
-
-        public int columns() {
-            return columns;
-        }
-
-        /** A copy of the values, row-major. */
-        public double[] values() {
-            return values.clone();
-        }
     }
 
     /**
@@ -113,7 +69,7 @@ public final class AsciiGrid {
      *
      * @throws RefusedException with every complaint, when the content is not a grid
      */
-    public static Grid read(Path file) throws IOException {
+    public static Raster read(Path file) throws IOException {
         String name = String.valueOf(file.getFileName());
         Notes notes = new Notes(name);
         String text = Text.read(file, name, LARGEST_BYTES, notes);
@@ -121,17 +77,17 @@ public final class AsciiGrid {
         return parse(name, Objects.requireNonNull(text, "a text that is none was not complained of"));
     }
 
-    static Grid parse(String name, String text) throws RefusedException {
-        AsciiGrid reader = new AsciiGrid(
+    static Raster parse(String name, String text) throws RefusedException {
+        GridReader reader = new GridReader(
                 name, text.replace("\r\n", "\n").replace('\r', '\n').stripTrailing());
-        Grid grid = reader.grid();
+        Raster grid = reader.grid();
         if (grid == null || !reader.complaints.isEmpty()) {
             throw new RefusedException(reader.complaints);
         }
         return grid;
     }
 
-    private @Nullable Grid grid() {
+    private @Nullable Raster grid() {
         readHeader();
         int columns = count("ncols");
         int rows = count("nrows");
@@ -147,7 +103,7 @@ public final class AsciiGrid {
         if (complaints.isEmpty() && (long) rows * columns > MOST_CELLS) {
             complain("nrows", "at most " + MOST_CELLS + " values in all");
         }
-        return complaints.isEmpty() ? new Grid(x0, y0, cell, rows, columns, readValues(rows, columns)) : null;
+        return complaints.isEmpty() ? new Raster(x0, y0, cell, rows, columns, readValues(rows, columns)) : null;
     }
 
     /** Reads the lines that begin with a letter; stops at the first line of values. */
@@ -230,10 +186,8 @@ public final class AsciiGrid {
     }
 
     private double value(String text, Origin here, String key) {
-        boolean plain = Numerals.isPlain(text, Decimal.DOT)
-                || (text.length() <= LONGEST && PLAIN_NUMBER.matcher(text).matches());
-        Double value = plain ? Double.valueOf(text) : null;
-        if (value == null || value.isInfinite()) {
+        Double value = Decimals.parse(text, Double.MAX_VALUE);
+        if (value == null) {
             add(Complaint.of(here, key, text, "a number"));
             return Double.NaN;
         }

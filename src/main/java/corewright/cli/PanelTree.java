@@ -1,6 +1,12 @@
-package corewright.intake;
+package corewright.cli;
 
+import corewright.intake.Complaint;
+import corewright.intake.LengthUnit;
+import corewright.intake.Notes;
+import corewright.intake.Numerals;
 import corewright.intake.Numerals.Decimal;
+import corewright.intake.Wkt;
+import corewright.intake.YamlValue;
 import corewright.intake.YamlValue.Shape;
 import java.util.ArrayList;
 import java.util.List;
