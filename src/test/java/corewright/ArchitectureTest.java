@@ -3,7 +3,9 @@ package corewright;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static java.util.Map.entry;
+import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
@@ -13,6 +15,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /** The architecture: which package may use which, who owns which library, and that stages are pure. */
 @AnalyzeClasses(packages = "corewright", importOptions = DoNotIncludeTests.class)
@@ -116,6 +119,50 @@ class ArchitectureTest {
             .should()
             .resideInAnyPackage(
                     FLOW.keySet().stream().map(p -> "corewright." + p + "..").toArray(String[]::new));
+
+    /** Rooms of a package, in the order of the data: each uses only those before it, and the package itself all of them. */
+    private static final Map<String, List<String>> ROOMS = Map.of(
+            "intake", List.of("text", "yaml", "drawn"),
+            "repair", List.of("plan", "mix", "pattern", "fill", "work"),
+            "drawing", List.of("kit", "marks", "placing", "plates", "cards", "screen"),
+            "report", List.of("page", "data", "owner", "cards"),
+            "desktop", List.of("state", "plan", "slip", "photos", "sketch", "understand", "setup", "imports", "walk"));
+
+    /** So many files can still be seen at one look. */
+    private static final int FILES_IN_A_ROOM = 45;
+
+    @ArchTest
+    static void roomsUseOnlyThoseBeforeThem(JavaClasses code) {
+        ROOMS.forEach((house, rooms) -> {
+            for (int i = 0; i < rooms.size(); i++) {
+                List<String> later = new ArrayList<>();
+                later.add("corewright." + house);
+                rooms.subList(i + 1, rooms.size()).forEach(r -> later.add("corewright." + house + "." + r + ".."));
+                forbid(List.of("corewright." + house + "." + rooms.get(i) + ".."), later.toArray(String[]::new))
+                        .because("rooms of " + house + " in order: " + String.join(" → ", rooms))
+                        .check(code);
+            }
+        });
+    }
+
+    @ArchTest
+    static void everyRoomIsOnTheListAndSmallEnoughToSee(JavaClasses code) {
+        Map<String, Long> files = new TreeMap<>();
+        for (JavaClass type : code) {
+            if (type.isTopLevelClass()) {
+                files.merge(type.getPackageName(), 1L, Long::sum);
+            }
+        }
+        List<String> strangers = files.keySet().stream()
+                .filter(p -> p.chars().filter(c -> c == '.').count() > 1)
+                .filter(p -> {
+                    String[] parts = p.split("\\.");
+                    return !ROOMS.getOrDefault(parts[1], List.of()).contains(parts[2]);
+                })
+                .toList();
+        assertThat(strangers).as("rooms that are on no list").isEmpty();
+        files.forEach((room, count) -> assertThat(count).as("files in " + room).isLessThanOrEqualTo(FILES_IN_A_ROOM));
+    }
 
     @ArchTest
     static final ArchRule stagesArePure = forbid(

@@ -1,11 +1,11 @@
 package corewright.cli;
 
 import corewright.contour.Raster;
-import corewright.intake.Complaint;
-import corewright.intake.Decimals;
-import corewright.intake.Notes;
-import corewright.intake.RefusedException;
-import corewright.intake.Text;
+import corewright.intake.text.Complaint;
+import corewright.intake.text.Decimals;
+import corewright.intake.text.Notes;
+import corewright.intake.text.RefusedException;
+import corewright.intake.text.Text;
 import corewright.survey.Origin;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -1,13 +1,13 @@
 package corewright.cli;
 
-import corewright.intake.Complaint;
-import corewright.intake.Decimals;
-import corewright.intake.Notes;
-import corewright.intake.RefusedException;
-import corewright.intake.Sheet;
-import corewright.intake.Sheet.Line;
-import corewright.intake.Text;
-import corewright.intake.Words;
+import corewright.intake.text.Complaint;
+import corewright.intake.text.Decimals;
+import corewright.intake.text.Notes;
+import corewright.intake.text.RefusedException;
+import corewright.intake.text.Sheet;
+import corewright.intake.text.Sheet.Line;
+import corewright.intake.text.Text;
+import corewright.intake.text.Words;
 import corewright.survey.Origin;
 import java.io.IOException;
 import java.nio.file.Path;

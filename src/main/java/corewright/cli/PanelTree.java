@@ -1,13 +1,13 @@
 package corewright.cli;
 
-import corewright.intake.Complaint;
-import corewright.intake.LengthUnit;
-import corewright.intake.Notes;
-import corewright.intake.Numerals;
-import corewright.intake.Numerals.Decimal;
-import corewright.intake.Wkt;
-import corewright.intake.YamlValue;
-import corewright.intake.YamlValue.Shape;
+import corewright.intake.text.Complaint;
+import corewright.intake.text.LengthUnit;
+import corewright.intake.text.Notes;
+import corewright.intake.text.Numerals;
+import corewright.intake.text.Numerals.Decimal;
+import corewright.intake.text.Wkt;
+import corewright.intake.yaml.YamlValue;
+import corewright.intake.yaml.YamlValue.Shape;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -1,6 +1,14 @@
 package corewright.intake;
 
-import corewright.intake.Sheet.Line;
+import corewright.intake.text.Kind;
+import corewright.intake.text.LengthUnit;
+import corewright.intake.text.Lengths;
+import corewright.intake.text.Notes;
+import corewright.intake.text.Numerals;
+import corewright.intake.text.Row;
+import corewright.intake.text.Sheet;
+import corewright.intake.text.Sheet.Line;
+import corewright.intake.text.Table;
 import corewright.survey.Origin;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,7 +1,19 @@
 package corewright.intake;
 
 import corewright.intake.Declared.DeclaredFace;
-import corewright.intake.Numerals.Decimal;
+import corewright.intake.text.Dialect;
+import corewright.intake.text.Kind;
+import corewright.intake.text.LengthUnit;
+import corewright.intake.text.Notes;
+import corewright.intake.text.Numerals;
+import corewright.intake.text.Numerals.Decimal;
+import corewright.intake.text.RefusedException;
+import corewright.intake.text.Row;
+import corewright.intake.text.Sheet;
+import corewright.intake.text.Table;
+import corewright.intake.text.Text;
+import corewright.intake.text.Units;
+import corewright.intake.yaml.YamlValue;
 import corewright.survey.Moisture;
 import corewright.survey.Origin;
 import corewright.survey.Probe;

@@ -1,6 +1,12 @@
 package corewright.intake;
 
-import corewright.intake.YamlValue.Shape;
+import corewright.intake.text.LengthUnit;
+import corewright.intake.text.Notes;
+import corewright.intake.text.Numerals;
+import corewright.intake.text.Words;
+import corewright.intake.yaml.YamlBlock;
+import corewright.intake.yaml.YamlValue;
+import corewright.intake.yaml.YamlValue.Shape;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;

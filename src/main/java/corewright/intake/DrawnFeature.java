@@ -1,5 +1,6 @@
 package corewright.intake;
 
+import corewright.intake.text.Row;
 import org.locationtech.jts.geom.Geometry;
 
 /**

@@ -1,10 +1,22 @@
 package corewright.intake;
 
-import corewright.intake.Drawing.Place;
-import corewright.intake.Drawing.Stroke;
-import corewright.intake.Drawing.Unread;
-import corewright.intake.Numerals.Decimal;
 import corewright.intake.PlanReader.Drawn;
+import corewright.intake.drawn.Drawing;
+import corewright.intake.drawn.Drawing.Place;
+import corewright.intake.drawn.Drawing.Stroke;
+import corewright.intake.drawn.Drawing.Unread;
+import corewright.intake.drawn.Dxf;
+import corewright.intake.drawn.Joined;
+import corewright.intake.drawn.Svg;
+import corewright.intake.text.LengthUnit;
+import corewright.intake.text.Lengths;
+import corewright.intake.text.Notes;
+import corewright.intake.text.Numerals;
+import corewright.intake.text.Numerals.Decimal;
+import corewright.intake.text.Row;
+import corewright.intake.text.Sheet;
+import corewright.intake.text.Wkt;
+import corewright.intake.text.Words;
 import corewright.survey.Origin;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -191,7 +203,7 @@ final class DrawnPlan {
         }
 
         @Override
-        String shown(String column) {
+        protected String shown(String column) {
             return place + (COLUMNS.containsKey(column) ? ", " + column : "");
         }
     }

@@ -1,5 +1,10 @@
 package corewright.intake;
 
+import corewright.intake.text.Lengths;
+import corewright.intake.text.Notes;
+import corewright.intake.text.Words;
+import corewright.intake.yaml.YamlBlock;
+import corewright.intake.yaml.YamlValue;
 import corewright.survey.Judgements;
 import corewright.survey.MethodOverride;
 import corewright.survey.MovedHole;

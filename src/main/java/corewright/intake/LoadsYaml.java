@@ -1,6 +1,13 @@
 package corewright.intake;
 
-import corewright.intake.YamlValue.Shape;
+import corewright.intake.text.Complaint;
+import corewright.intake.text.LengthUnit;
+import corewright.intake.text.Notes;
+import corewright.intake.text.Wkt;
+import corewright.intake.text.Words;
+import corewright.intake.yaml.YamlBlock;
+import corewright.intake.yaml.YamlValue;
+import corewright.intake.yaml.YamlValue.Shape;
 import corewright.survey.DeckLoad;
 import corewright.survey.Face;
 import corewright.survey.Feature;

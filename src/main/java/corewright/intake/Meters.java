@@ -1,5 +1,9 @@
 package corewright.intake;
 
+import corewright.intake.text.Notes;
+import corewright.intake.text.Numerals;
+import corewright.intake.yaml.YamlBlock;
+import corewright.intake.yaml.YamlValue;
 import corewright.survey.Meter;
 import corewright.survey.Origin;
 import java.util.ArrayList;

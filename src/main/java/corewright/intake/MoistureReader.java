@@ -1,5 +1,9 @@
 package corewright.intake;
 
+import corewright.intake.text.Notes;
+import corewright.intake.text.Numerals;
+import corewright.intake.text.Row;
+import corewright.intake.text.Table;
 import corewright.survey.Finding.Severity;
 import corewright.survey.Meter;
 import corewright.survey.Moisture;

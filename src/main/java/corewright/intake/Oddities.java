@@ -1,5 +1,7 @@
 package corewright.intake;
 
+import corewright.intake.text.Notes;
+import corewright.intake.text.Numerals;
 import corewright.survey.Face;
 import corewright.survey.Feature.LaminateArea;
 import corewright.survey.Feature.Opening;

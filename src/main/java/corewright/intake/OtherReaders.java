@@ -1,5 +1,8 @@
 package corewright.intake;
 
+import corewright.intake.text.LengthUnit;
+import corewright.intake.text.Row;
+import corewright.intake.text.Table;
 import corewright.survey.CoreMoisture;
 import corewright.survey.CoreState;
 import corewright.survey.Feeler;

@@ -1,6 +1,11 @@
 package corewright.intake;
 
 import corewright.intake.Declared.DeclaredFace;
+import corewright.intake.text.Notes;
+import corewright.intake.text.Row;
+import corewright.intake.text.Table;
+import corewright.intake.text.Wkt;
+import corewright.intake.text.Words;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
 import corewright.survey.Feature;

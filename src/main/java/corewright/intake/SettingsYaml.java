@@ -1,6 +1,10 @@
 package corewright.intake;
 
 import corewright.intake.MaterialsYaml.Named;
+import corewright.intake.text.Notes;
+import corewright.intake.text.Words;
+import corewright.intake.yaml.Overrides;
+import corewright.intake.yaml.YamlBlock;
 import corewright.survey.Costs;
 import corewright.survey.Resin;
 import corewright.survey.Settings;

@@ -1,5 +1,9 @@
 package corewright.intake;
 
+import corewright.intake.text.Lengths;
+import corewright.intake.text.Notes;
+import corewright.intake.text.RefusedException;
+import corewright.intake.text.Words;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Finding;

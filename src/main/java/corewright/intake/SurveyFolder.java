@@ -1,6 +1,16 @@
 package corewright.intake;
 
-import corewright.intake.YamlValue.Shape;
+import corewright.intake.text.Kind;
+import corewright.intake.text.Notes;
+import corewright.intake.text.RefusedException;
+import corewright.intake.text.Sheet;
+import corewright.intake.text.Table;
+import corewright.intake.text.Text;
+import corewright.intake.text.Words;
+import corewright.intake.yaml.YamlBlock;
+import corewright.intake.yaml.YamlTree;
+import corewright.intake.yaml.YamlValue;
+import corewright.intake.yaml.YamlValue.Shape;
 import corewright.survey.DeckLoad;
 import corewright.survey.Face;
 import corewright.survey.Feeler;

@@ -1,6 +1,14 @@
 package corewright.intake;
 
 import corewright.intake.Declared.DeclaredFace;
+import corewright.intake.text.Kind;
+import corewright.intake.text.LengthUnit;
+import corewright.intake.text.Notes;
+import corewright.intake.text.Units;
+import corewright.intake.text.Words;
+import corewright.intake.yaml.Overrides;
+import corewright.intake.yaml.YamlBlock;
+import corewright.intake.yaml.YamlValue;
 import corewright.survey.Heading;
 import corewright.survey.Laminate;
 import corewright.survey.Materials;

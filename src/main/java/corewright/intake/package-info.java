@@ -3,7 +3,7 @@
  *
  * <p><b>In:</b> CSV in any dialect a spreadsheet writes, YAML, drawings. <b>Out:</b> a {@link
  * corewright.survey.Survey} in millimetres and degrees Celsius together with findings, or a {@link
- * corewright.intake.RefusedException} that lists every complaint of every file.
+ * corewright.intake.text.RefusedException} that lists every complaint of every file.
  *
  * <p><b>Steps.</b> (1) survey.yaml to values with places ({@code YamlTree}), then section by section ({@code SurveyYaml}
  * and its neighbours); (2) each file found inside the folder and decoded ({@code Folder}, {@code Text}), split into cells

@@ -41,7 +41,7 @@ record Table<T>(
 
     /** The table of a part that is a list of records: all but features, materials and settings. */
     @SuppressWarnings("unchecked") // ofParts pairs each part with the table of its type
-    static <T> Table<T> of(Part<T> part) {
+    public static <T> Table<T> of(Part<T> part) {
         return (Table<T>) Objects.requireNonNull(OF_PARTS.get(part.name()), part.name());
     }
 

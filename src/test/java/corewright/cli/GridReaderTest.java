@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import corewright.contour.Raster;
-import corewright.intake.Complaint;
-import corewright.intake.RefusedException;
+import corewright.intake.text.Complaint;
+import corewright.intake.text.RefusedException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

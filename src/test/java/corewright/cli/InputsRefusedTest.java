@@ -3,7 +3,7 @@ package corewright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
-import corewright.intake.RefusedException;
+import corewright.intake.text.RefusedException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

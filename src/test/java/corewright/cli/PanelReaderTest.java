@@ -3,7 +3,7 @@ package corewright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
-import corewright.intake.RefusedException;
+import corewright.intake.text.RefusedException;
 import corewright.survey.EdgeSupport;
 import org.junit.jupiter.api.Test;
 

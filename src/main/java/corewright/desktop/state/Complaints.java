@@ -1,7 +1,7 @@
 package corewright.desktop.state;
 
-import corewright.intake.Complaint;
-import corewright.intake.RefusedException;
+import corewright.intake.text.Complaint;
+import corewright.intake.text.RefusedException;
 import java.io.IOException;
 import java.util.List;
 import java.util.Objects;

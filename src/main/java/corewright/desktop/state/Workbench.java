@@ -3,7 +3,7 @@ package corewright.desktop.state;
 import corewright.assessment.Assessment;
 import corewright.damage.Parameters;
 import corewright.damage.Region;
-import corewright.intake.RefusedException;
+import corewright.intake.text.RefusedException;
 import corewright.survey.Edit;
 import corewright.survey.Finding;
 import corewright.survey.Spot;
