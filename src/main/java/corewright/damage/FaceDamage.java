@@ -4,7 +4,9 @@ import corewright.survey.Face;
 import corewright.survey.Finding;
 import java.util.List;
 import java.util.stream.Stream;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * What the readings say of one face.
@@ -48,5 +50,17 @@ public record FaceDamage(
     /** Area of the face's core: the outline less its openings. */
     public double deckMm2() {
         return Stream.of(Condition.values()).mapToDouble(this::areaMm2).sum();
+    }
+
+    /** Area where the readings leave any question open, square millimetres; where two are open it counts once. */
+    public double undecidedMm2() {
+        return undecidedAreas().stream().mapToDouble(Polygon::getArea).sum();
+    }
+
+    /** The same as areas that do not overlap. */
+    public List<Polygon> undecidedAreas() {
+        List<Geometry> areas =
+                undecided.stream().map(u -> (Geometry) u.area()).toList();
+        return areas.isEmpty() ? List.of() : Plan.polygons(OverlayNGRobust.union(areas));
     }
 }

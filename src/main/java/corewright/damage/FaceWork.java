@@ -4,12 +4,14 @@ import corewright.contour.Raster;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Finding;
+import corewright.survey.Origin;
 import corewright.survey.Reading;
 import corewright.survey.Readings;
 import corewright.survey.Settings;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -19,6 +21,9 @@ import org.locationtech.jts.geom.Polygon;
 
 /** One face from its readings to its regions; numbered by {@link Damage} when all faces are done. */
 final class FaceWork {
+    /** More readings off the core than this are counted, not listed. */
+    private static final int ONE_BY_ONE = 10;
+
     private final Survey survey;
     private final Face face;
     private final Settings settings;
@@ -52,6 +57,7 @@ final class FaceWork {
         findings.addAll(judged.findings(face.name()));
         Readings readings = survey.readings().on(face.name());
         findings.addAll(MeterScale.findings(scales, readings.moisture()));
+        findings.addAll(Coverage.of(survey, face).findings());
         setAside(readings);
         sound.addAll(plan.solids());
         for (Bay bay : plan.bays()) {
@@ -100,19 +106,35 @@ final class FaceWork {
                 .toList();
     }
 
+    /** Readings off the core: one by one, or counted where there are many of a kind. */
     private void setAside(Readings readings) {
+        Map<String, List<Reading>> off = new LinkedHashMap<>();
         Stream.of(readings.moisture(), readings.taps(), readings.probes(), readings.plugs(), readings.feelers())
                 .flatMap(List::stream)
                 .map(Reading.class::cast)
                 .filter(r -> plan.bayAt(r.spot()) == null)
-                .forEach(r -> findings.add(new Finding(
-                        Finding.Severity.DOUBT,
-                        r.origin(),
-                        r.id(),
-                        r.spot(),
-                        "off the core",
-                        "the reading " + plan.offCore(r.spot()),
-                        "set aside: it tells nothing of the core")));
+                .forEach(r -> off.computeIfAbsent(plan.offCore(r.spot()), k -> new ArrayList<>())
+                        .add(r));
+        off.forEach((why, same) -> {
+            Reading first = same.get(0);
+            if (same.size() > ONE_BY_ONE) {
+                String message = same.size() + " readings, the first " + first.id() + ": the reading " + why;
+                findings.add(setAside(new Origin(first.origin().file(), 0), "", null, message));
+            } else {
+                same.forEach(r -> findings.add(setAside(r.origin(), r.id(), r.spot(), "the reading " + why)));
+            }
+        });
+    }
+
+    private static Finding setAside(Origin origin, String id, @Nullable Spot spot, String message) {
+        return new Finding(
+                Finding.Severity.DOUBT,
+                origin,
+                id,
+                spot,
+                "off the core",
+                message,
+                "set aside: it tells nothing of the core");
     }
 
     private BayFields.Cores coreOfCell() {

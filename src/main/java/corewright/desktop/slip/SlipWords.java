@@ -1,7 +1,9 @@
 package corewright.desktop.slip;
 
 import corewright.assessment.Assessment;
+import corewright.assessment.Verdict;
 import corewright.damage.Condition;
+import corewright.damage.Coverage;
 import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
@@ -86,8 +88,16 @@ public final class SlipWords {
         if (deck == 0) {
             return "Nothing is calculated of this face yet.";
         }
+        Verdict verdict = Verdict.of(found);
+        if (verdict.withheld() || !verdict.read(damage.face().name())) {
+            return verdict.sentence();
+        }
+        String unread = Coverage.of(found.survey(), damage.face()).unread();
         if (n == 0) {
-            return "No damage is more probable than not.";
+            return unread.isEmpty() ? "No damage is more probable than not." : unread;
+        }
+        if (!unread.isEmpty()) {
+            return unread + " Damage was found in " + Steps.counted(n, "region") + ". Touch one to see what it is.";
         }
         double share = 1 - damage.areaMm2(Condition.SOUND) / deck;
         return Figures.fixed(100 * share, 0) + " of 100 parts of the core are damaged, in " + Steps.counted(n, "region")

@@ -3,7 +3,9 @@ package corewright.report.data;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.assessment.Assessment;
+import corewright.assessment.Verdict;
 import corewright.damage.Condition;
+import corewright.damage.Coverage;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.decision.Method;
@@ -41,8 +43,9 @@ public final class SummaryJson {
                 .put("vessel", heading.vessel())
                 .put("surveyor", heading.surveyor());
         Json.put(root, "void_volume_l", Units.litres(assessment.damage().voidMm3()));
+        root.put("verdict", Verdict.of(assessment).sentence());
         ArrayNode faces = root.putArray("faces");
-        assessment.damage().faces().forEach(f -> face(faces.addObject(), f));
+        assessment.damage().faces().forEach(f -> face(faces.addObject(), f, assessment.survey()));
         ArrayNode regions = root.putArray("regions");
         assessment.damage().regions().forEach(r -> region(regions.addObject(), r, assessment));
         ArrayNode panels = root.putArray("panels");
@@ -57,7 +60,7 @@ public final class SummaryJson {
         return Json.text(root);
     }
 
-    private static void face(ObjectNode node, FaceDamage face) {
+    private static void face(ObjectNode node, FaceDamage face, Survey survey) {
         node.put("name", face.face().name());
         node.put("deck_area_m2", Units.squareMetres(face.deckMm2()));
         ObjectNode areas = node.putObject("area_m2");
@@ -66,6 +69,10 @@ public final class SummaryJson {
         }
         Json.put(node, "damaged_m2", Units.squareMetres(face.damagedMm2()));
         Json.put(node, "void_volume_l", Units.litres(face.voidMm3()));
+        Coverage coverage = Coverage.of(survey, face.face());
+        ObjectNode read = node.putObject("read_share");
+        Json.put(read, "water", coverage.water());
+        Json.put(read, "bond", coverage.bond());
     }
 
     private static void region(ObjectNode node, Region region, Assessment assessment) {

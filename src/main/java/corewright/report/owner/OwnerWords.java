@@ -1,6 +1,7 @@
 package corewright.report.owner;
 
 import corewright.assessment.Assessment;
+import corewright.assessment.Verdict;
 import corewright.damage.Condition;
 import corewright.damage.FaceDamage;
 import corewright.damage.NextReading;
@@ -37,7 +38,11 @@ final class OwnerWords {
         double damaged = faces.stream().mapToDouble(OwnerTitle::damagedMm2).sum();
         List<Region> regions = assessment.damage().regions();
         if (regions.isEmpty()) {
-            return "All of the " + Wording.known(Units.squareMetres(deck)) + " m² read is more probably sound than not."
+            Verdict verdict = Verdict.of(assessment);
+            String all = Wording.known(Units.squareMetres(deck)) + " m²";
+            return (verdict.free()
+                            ? "All of the " + all + " read is more probably sound than not."
+                            : "Of the " + all + " nothing is said where nothing was read.")
                     + unread(faces);
         }
         int told = Math.min(most, regions.size());
@@ -63,10 +68,15 @@ final class OwnerWords {
         if (open.isEmpty()) {
             return "";
         }
-        double area = open.stream().mapToDouble(u -> u.area().getArea()).sum();
+        double area = undecidedMm2(faces);
         String reasons =
                 open.stream().map(u -> Prose.plain(u.why())).distinct().limit(3).collect(Collectors.joining("; "));
         return " Not decided yet, over " + Wording.area(area) + ": " + reasons + (reasons.endsWith(".") ? "" : ".");
+    }
+
+    /** Area where any question is open: a place where two are open counts once. */
+    static double undecidedMm2(List<FaceDamage> faces) {
+        return faces.stream().mapToDouble(FaceDamage::undecidedMm2).sum();
     }
 
     private static String place(Assessment assessment, Region region) {
