@@ -44,7 +44,10 @@ final class RunSummary {
                 .filter(f -> verdict.read(f.face().name()))
                 .forEach(f -> lines.add("  " + face(f)));
         if (!assessment.damage().regions().isEmpty()) {
-            lines.add("  " + voids(assessment.damage().voidMm3()));
+            lines.add("  "
+                    + (assessment.survey().readings().coreSeen()
+                            ? voids(assessment.damage().voidMm3())
+                            : "empty space: not measured; a pilot hole where it sounds hollow would tell"));
             lines.add("  " + methods(assessment));
         }
         if (!assessment.decision().injections().isEmpty()) {

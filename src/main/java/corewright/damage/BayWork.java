@@ -21,7 +21,8 @@ record BayWork(
         boolean stale,
         Regions regions,
         List<Undecided> undecided,
-        List<Double> totalMm3) {
+        List<Double> totalMm3,
+        List<Double> damagedMm2) {
 
     /** Everything a bay's result depends on, but for what was frozen. */
     record Input(Face face, Bay bay, BayFields.Seen seen, List<Laminate> laminates, Settings settings) {
@@ -52,11 +53,17 @@ record BayWork(
                 UndecidedAreas.of(fields, frame, settings.thresholds()),
                 Arrays.stream(draws.volumesMm3(new int[fields.cells.length], 1)[0])
                         .boxed()
-                        .toList());
+                        .toList(),
+                stale && earlier != null
+                        ? earlier.damagedMm2
+                        : AreaDraws.of(fields, frame, draws, seed(input) + 1));
+    }
+
+    private static long seed(Input input) {
+        return input.settings.numerics().seed() + input.bay.name().hashCode();
     }
 
     private static VoidDraws drawn(Input input, BayFields fields, Frame frame) {
-        long seed = input.settings.numerics().seed() + input.bay.name().hashCode();
-        return new VoidDraws(fields, frame, input.settings.numerics().realisations(), seed);
+        return new VoidDraws(fields, frame, input.settings.numerics().realisations(), seed(input));
     }
 }

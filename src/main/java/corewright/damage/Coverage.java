@@ -62,7 +62,7 @@ public record Coverage(String face, double water, double bond) {
     }
 
     private static double share(Plan plan, Frame frame, List<Spot> spots) {
-        List<Spot> onCore = spots.stream().filter(s -> plan.bayAt(s) != null).toList();
+        List<Spot> onCore = spots.stream().distinct().filter(s -> plan.bayAt(s) != null).toList();
         if (onCore.size() < LEAST_READINGS) {
             return 0;
         }
@@ -104,27 +104,32 @@ public record Coverage(String face, double water, double bond) {
 
     /** What was not read, as a sentence; empty where the face can be spoken of as a whole. */
     public String unread() {
-        String name = "the " + face;
+        String name = face.toLowerCase(Locale.ROOT).startsWith("the ") ? face.substring(4) : face;
         if (whole()) {
             return "";
         }
         if (nothing()) {
-            return "Too little of " + name + " was read to say anything of it.";
+            return "Too little of the " + name + " was read to say anything of it.";
         }
-        List<String> parts = new ArrayList<>();
+        List<String> sentences = new ArrayList<>();
         if (water < WHOLE) {
-            parts.add(water < NOTHING ? "it was not read for water" : words(water) + " was read for water");
+            sentences.add(
+                    water < NOTHING
+                            ? "The " + name + " was not read for water."
+                            : part(water) + " of the " + name + "’s core was read for water.");
         }
         if (bond < WHOLE) {
-            parts.add(bond < NOTHING ? "it was not tapped" : words(bond) + " was tapped");
+            sentences.add(
+                    bond < NOTHING
+                            ? "The " + name + " was not tapped."
+                            : part(bond) + " of the " + name + "’s core was tapped.");
         }
-        return "Of " + name + "’s core " + String.join(" and ", parts) + ".";
+        return String.join(" ", sentences);
     }
 
-    /** Tenths, so that nobody takes it for a measurement. */
-    private static String words(double share) {
-        int tenths = (int) Math.round(10 * share);
-        return tenths == 0 ? "less than a tenth" : tenths == 5 ? "only half" : "only " + tenths + " tenths";
+    /** Quarters, so that nobody takes it for a measurement. */
+    private static String part(double share) {
+        return share < 0.2 ? "Only a small part" : share < 0.4 ? "Only a third" : share < 0.6 ? "Only half" : "Not all";
     }
 
     /** A hazard where nothing can be said, a doubt where only a part was read; none where the face was read. */

@@ -43,6 +43,7 @@ public final class Damage {
         Map<String, MeterScale> scales = MeterScale.all(survey);
         TapScale taps = new TapScale(survey);
         double[] voidMm3 = new double[survey.settings().numerics().realisations()];
+        double[] damagedMm2 = new double[voidMm3.length];
         List<FaceWork> works = new ArrayList<>();
         List<RegionDraft> drafts = new ArrayList<>();
         List<BayWork> bays = new ArrayList<>();
@@ -50,6 +51,7 @@ public final class Damage {
         for (Face face : survey.faces()) {
             FaceWork work = new FaceWork(judged, face, scales, taps, new FaceWork.Before(frozen, following));
             work.addVoidMm3(voidMm3);
+            work.addDamagedMm2(damagedMm2);
             drafts.addAll(work.drafts());
             bays.addAll(work.bays());
             next.put(face.name(), work.next());
@@ -57,7 +59,8 @@ public final class Damage {
         }
         List<RegionDraft> numbered = RegionDraft.gravestFirst(drafts);
         DamageMap map =
-                new DamageMap(works.stream().map(w -> w.result(numbered)).toList(), Quantiles.of(voidMm3));
+                new DamageMap(
+                works.stream().map(w -> w.result(numbered)).toList(), Quantiles.of(voidMm3), Quantiles.of(damagedMm2));
         return new Fitted(map, new Parameters(bays, next), bays.stream().anyMatch(BayWork::stale));
     }
 }

@@ -35,6 +35,7 @@ final class FaceWork {
     private final List<VoidDraws> draws = new ArrayList<>();
     private final List<Polygon> sound = new ArrayList<>();
     private final double[] voidMm3;
+    private final double[] damagedMm2;
     private final List<RegionDraft> drafts = new ArrayList<>();
     private final List<NextReading> next;
 
@@ -53,6 +54,7 @@ final class FaceWork {
         plan = Plan.of(face);
         frame = Frame.over(face.outline(), settings.numerics().cellMm());
         voidMm3 = new double[settings.numerics().realisations()];
+        damagedMm2 = new double[voidMm3.length];
         findings.addAll(plan.findings());
         findings.addAll(judged.findings(face.name()));
         Readings readings = survey.readings().on(face.name());
@@ -77,6 +79,7 @@ final class FaceWork {
         BayWork work = BayWork.of(input, frame, coreOfCell(), earlier, following);
         for (int d = 0; d < voidMm3.length; d++) {
             voidMm3[d] += work.totalMm3().get(d);
+            damagedMm2[d] += work.damagedMm2().get(d);
         }
         works.add(work);
         bays.add(work.fields());
@@ -165,6 +168,13 @@ final class FaceWork {
         }
     }
 
+    /** Adds the face's damaged area, draw by draw. */
+    void addDamagedMm2(double[] total) {
+        for (int d = 0; d < total.length; d++) {
+            total[d] += damagedMm2[d];
+        }
+    }
+
     /** @param numbered the regions of all faces, R1 first */
     FaceDamage result(List<RegionDraft> numbered) {
         List<Region> regions = new ArrayList<>();
@@ -182,7 +192,7 @@ final class FaceWork {
                 regions,
                 sound,
                 undecided,
-                damagedMm2(),
+                Quantiles.of(damagedMm2),
                 Quantiles.of(voidMm3),
                 next,
                 findings,
@@ -211,23 +221,5 @@ final class FaceWork {
             }
         }
         return frame.empty().with(all);
-    }
-
-    /**
-     * Area damaged with probability above 0.9, 0.5 and 0.1: the quantiles of the area if the rim of the damage moved in
-     * and out as a whole, the widest that the probabilities allow.
-     */
-    private Quantiles damagedMm2() {
-        double[] levels = {0.9, 0.5, 0.1};
-        double[] areas = new double[levels.length];
-        for (BayFields bay : bays) {
-            for (int i = 0; i < bay.cells.length; i++) {
-                double p = bay.inside[i] ? Math.max(bay.pWet[i], bay.pLoose[i]) : 0;
-                for (int k = 0; k < levels.length; k++) {
-                    areas[k] += p > levels[k] ? frame.cellMm2() : 0;
-                }
-            }
-        }
-        return new Quantiles(areas[0], areas[1], areas[2]);
     }
 }

@@ -262,7 +262,7 @@ final class PlaceGate {
         double height = read.getHeight();
         double thin = Math.min(width, height);
         double across = width < height ? box.getWidth() : box.getHeight();
-        if (group.readings.size() >= ENOUGH && thin < ONE_PLACE_MM && across > 20 * CLOSE_MM && Math.max(width, height) > across / 4) {
+        if (new HashSet<>(places(List.of(group))).size() >= ENOUGH && thin < ONE_PLACE_MM && across > 20 * CLOSE_MM && Math.max(width, height) > across / 4) {
             String axis = width < height ? "x" : "y";
             gate.say(
                     Severity.DOUBT,
@@ -276,7 +276,7 @@ final class PlaceGate {
     /** Readings of one kind all on one half of the face, while that half is far from being all of it. */
     private void oneSide(List<Group> groups) {
         List<Coordinate> places = places(groups);
-        if (places.size() < 2 * ENOUGH) {
+        if (new HashSet<>(places).size() < 2 * ENOUGH) {
             return;
         }
         Coordinate middle = box.centre();

@@ -282,7 +282,7 @@ public final class DrawingFixture {
                 List.of());
         return new Assessment(
                 survey,
-                new DamageMap(List.of(damage), damage.voidMm3()),
+                new DamageMap(List.of(damage), damage.voidMm3(), damage.damagedMm2()),
                 StiffnessMap.NONE,
                 new RepairOptions(List.of(), List.of()),
                 decision(regions),

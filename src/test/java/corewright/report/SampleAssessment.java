@@ -142,7 +142,7 @@ public final class SampleAssessment {
                 .toList();
         return new Assessment(
                 survey,
-                new DamageMap(List.of(damage), voids),
+                new DamageMap(List.of(damage), voids, damage.damagedMm2()),
                 StiffnessMap.NONE,
                 new RepairOptions(injections, List.of()),
                 decision(regions, injections),

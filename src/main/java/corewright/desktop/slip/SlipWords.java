@@ -62,7 +62,7 @@ public final class SlipWords {
         Readings own = found.survey().readings().on(name);
         facts.add(new Slip.Fact("rests on", restsOn(own)));
         List<Slip.FindingLine> lines = FindingLines.of(found, name, units);
-        Slip.Range range = damage.voidMm3().p90() > 0 ? volume(damage.voidMm3()) : null;
+        Slip.Range range = own.coreSeen() && damage.voidMm3().p90() > 0 ? volume(damage.voidMm3()) : null;
         return new Slip(
                 Character.toUpperCase(name.charAt(0)) + name.substring(1),
                 deck > 0 ? units.area(deck) : "",
@@ -107,7 +107,9 @@ public final class SlipWords {
     /** One region. */
     public Slip region(Region region) {
         PlaceNames names = PlaceNames.of(found.survey().face(region.face()));
-        boolean empty = region.voidMm3().p90() > 0 && region.condition().loose();
+        boolean empty = region.voidMm3().p90() > 0
+                && region.condition().loose()
+                && found.survey().readings().on(region.face()).coreSeen();
         List<Slip.FindingLine> lines = FindingLines.of(found, region);
         MethodWords methods = new MethodWords(found, !behind.whole());
         return new Slip(

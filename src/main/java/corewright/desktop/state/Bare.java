@@ -27,7 +27,7 @@ public final class Bare {
         List<FaceDamage> faces = survey.faces().stream().map(Bare::face).toList();
         return new Assessment(
                 survey,
-                new DamageMap(faces, NOTHING),
+                new DamageMap(faces, NOTHING, NOTHING),
                 StiffnessMap.NONE,
                 new RepairOptions(List.of(), List.of()),
                 new Decision(List.of(), List.of(), List.of(), List.of(), List.of(), List.of()),

@@ -43,6 +43,7 @@ public final class SummaryJson {
                 .put("vessel", heading.vessel())
                 .put("surveyor", heading.surveyor());
         Json.put(root, "void_volume_l", Units.litres(assessment.damage().voidMm3()));
+        Json.put(root, "damaged_area_m2", Units.squareMetres(assessment.damage().damagedMm2()));
         root.put("verdict", Verdict.of(assessment).sentence());
         ArrayNode faces = root.putArray("faces");
         assessment.damage().faces().forEach(f -> face(faces.addObject(), f, assessment.survey()));

@@ -5,7 +5,6 @@ import corewright.assessment.Verdict;
 import corewright.damage.Condition;
 import corewright.damage.FaceDamage;
 import corewright.damage.NextReading;
-import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import corewright.damage.Undecided;
 import corewright.decision.RegionDecision;
@@ -102,21 +101,12 @@ final class OwnerWords {
         return words.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + words.substring(1);
     }
 
-    /**
-     * Damaged area over all faces: the medians and their distances to the ends added up in squares, faces being
-     * estimated apart.
-     */
-    static Quantiles damaged(Assessment assessment) {
-        double middle = 0;
-        double below = 0;
-        double above = 0;
-        for (FaceDamage face : assessment.damage().faces()) {
-            Quantiles q = face.damagedMm2();
-            middle += q.p50();
-            below += (q.p50() - q.p10()) * (q.p50() - q.p10());
-            above += (q.p90() - q.p50()) * (q.p90() - q.p50());
-        }
-        return new Quantiles(Math.max(0, middle - Math.sqrt(below)), middle, middle + Math.sqrt(above));
+    /** Why there are no litres, and what would give them; empty where they were measured. */
+    static String unmeasured(Assessment assessment) {
+        return assessment.survey().readings().coreSeen()
+                ? ""
+                : " How much space is empty is not known: nobody has looked under the skin. A pilot hole where it sounds hollow"
+                        + " would tell.";
     }
 
     /** What a condition is called beside its pattern. */
@@ -144,6 +134,7 @@ final class OwnerWords {
     /** How edges are to be read, what was doubted and what that does to the plan. */
     static String doubt(Assessment assessment) {
         return "Solid edge on the plan: more probable than not. Broken edge: damage cannot be ruled out."
+                + unmeasured(assessment)
                 + Doubts.of(assessment.findings());
     }
 
