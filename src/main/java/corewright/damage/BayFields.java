@@ -5,6 +5,7 @@ import corewright.field.LatentPrior;
 import corewright.field.Places;
 import corewright.field.Site;
 import corewright.survey.Settings;
+import corewright.survey.Spot;
 import corewright.survey.Thresholds;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -250,6 +251,11 @@ final class BayFields {
         }
         depthMm[i] = share * sum;
         depthSdMm[i] = Math.sqrt(Math.max(0, share * squares - depthMm[i] * depthMm[i]));
+    }
+
+    /** Probability of empty space at a place of the bay. */
+    double voidAt(Spot spot) {
+        return pVoid[slot(frame.cellOf(spot.xMm(), spot.yMm()))];
     }
 
     /** The water field at a cell, so many standard deviations above its mean; wet above 0. */

@@ -19,6 +19,12 @@ final class Doubts {
     /** A reading this many standard deviations from what its neighbours say is named; two in a thousand by chance. */
     private static final double SURPRISE = 3.1;
 
+    /** Two holes this near are at one place: the width of a hand. Common practice. */
+    private static final double ONE_PLACE_MM = 50;
+
+    /** Depths by drill bit scatter by half a millimetre; six times that does not happen by chance. */
+    private static final double DEPTHS_DIFFER_MM = 3;
+
     private final Face face;
     private final int few;
     private final Judged judged;
@@ -35,6 +41,8 @@ final class Doubts {
         for (BayFields bay : bays) {
             doubts.contradictions(bay.wetSeen, bay.wet);
             doubts.contradictions(bay.looseSeen, bay.loose);
+            doubts.disagreeing(bay.voidSeen);
+            doubts.overSpace(bay);
             doubts.missing(bay);
         }
         return doubts.findings;
@@ -67,6 +75,59 @@ final class Doubts {
                                 surprise),
                         "kept in full; read it again");
             }
+        }
+    }
+
+    /** Pilot holes at one place that found different things: one of them is a mistake of hand or paper. */
+    private void disagreeing(List<Observation> seen) {
+        List<Probe> probes = seen.stream()
+                .map(Observation::reading)
+                .filter(r -> r instanceof Probe && !judged.trusted(r))
+                .map(Probe.class::cast)
+                .distinct()
+                .toList();
+        for (int i = 0; i < probes.size(); i++) {
+            for (int k = i + 1; k < probes.size(); k++) {
+                Probe a = probes.get(i);
+                Probe b = probes.get(k);
+                double apart = a.spot().coordinate().distance(b.spot().coordinate());
+                boolean depth = Math.abs(a.voidDepthMm() - b.voidDepthMm()) > DEPTHS_DIFFER_MM;
+                boolean water = a.water() != null && b.water() != null && a.water() != b.water();
+                if (apart <= ONE_PLACE_MM && (depth || water)) {
+                    String message = String.format(
+                            Locale.ROOT,
+                            "the pilot holes %s and %s, %.0f mm apart, found %s",
+                            a.id(),
+                            b.id(),
+                            apart,
+                            depth
+                                    ? MeterScale.text(a.voidDepthMm()) + " and " + MeterScale.text(b.voidDepthMm())
+                                            + " mm of empty space"
+                                    : "core in different states");
+                    add(b, message, "both are kept and the map lies between; look again before anything rests on either");
+                }
+            }
+        }
+    }
+
+    /** Meter readings through an air gap: low ones are no proof of dry core. */
+    private void overSpace(BayFields bay) {
+        List<Reading> over = bay.wetSeen.stream()
+                .filter(o -> o.reading() instanceof Moisture)
+                .filter(o -> bay.voidAt(o.spot()) > 0.5)
+                .map(Observation::reading)
+                .toList();
+        if (!over.isEmpty()) {
+            Reading first = over.get(0);
+            findings.add(new Finding(
+                    Severity.DOUBT,
+                    new Origin(first.origin().file(), 0),
+                    bay.bay.name(),
+                    first.spot(),
+                    "meter",
+                    over.size() + " moisture reading" + (over.size() == 1 ? "" : "s") + " in bay " + bay.bay.name()
+                            + " stand over empty space, where a meter reads little of the core below (common practice)",
+                    "kept for the map, but no proof of dry core: only a pilot hole or a plug is"));
         }
     }
 

@@ -44,11 +44,13 @@ final class WetEvidence {
     private final Thresholds thresholds;
     private final Map<String, MeterScale> scales;
     private final Judged judged;
+    private final MeterRules rules;
     private final List<Observation> observations = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
 
     private WetEvidence(Face face, Thresholds thresholds, Map<String, MeterScale> scales, Judged judged) {
         this.judged = judged;
+        rules = new MeterRules(judged);
         this.face = face;
         this.thresholds = thresholds;
         this.scales = scales;
@@ -76,6 +78,7 @@ final class WetEvidence {
         readings.probes().forEach(evidence::addProbe);
         readings.plugs().forEach(evidence::addPlug);
         findings.addAll(evidence.findings);
+        findings.addAll(evidence.rules.findings());
         return evidence.observations;
     }
 
@@ -89,12 +92,15 @@ final class WetEvidence {
         boolean offScale = first.offScale() || value >= scale.meter().fullScale();
         double share = scale.share(offScale ? Math.max(value, scale.meter().fullScale()) : value);
         double error = scale.repeatability() / Math.sqrt(repeats.size());
-        String metal = share > END && !judged.trusted(repeats) ? nearMetal(first.spot()) : "";
-        if (!metal.isEmpty()) {
-            observations.add(new Observation(first.spot(), falselyHigh(share, error), first));
-            findings.add(doubtMetal(first, metal));
-        } else {
-            observations.add(new Observation(first.spot(), plain(share, error, offScale), first));
+        MeterRules.Effect effect = rules.of(first, scale.meter());
+        if (effect != MeterRules.Effect.SET_ASIDE && !(effect == MeterRules.Effect.LOW_SAYS_NOTHING && share < COIN)) {
+            String metal = share > END && !judged.trusted(repeats) ? nearMetal(first.spot()) : "";
+            boolean raised = share > END && effect == MeterRules.Effect.FALSELY_HIGH;
+            Site site = raised || !metal.isEmpty() ? falselyHigh(share, error) : plain(share, error, offScale);
+            observations.add(new Observation(first.spot(), site, first));
+            if (!metal.isEmpty()) {
+                findings.add(doubtMetal(first, metal));
+            }
         }
         if (first.reference()) {
             observations.add(new Observation(first.spot(), below(0, PROBE_DOUBT), first));

@@ -17,6 +17,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * What was found in and around a region.
@@ -41,6 +44,16 @@ record Evidence(
         double meanIndex) {
     /** A load spreads into the deck at least this far around its fitting. Practice. */
     static final double LOAD_ZONE_MM = 150;
+
+    /**
+     * How far a pilot hole or plug that found dry core speaks for the core around it. The fields of water that readings of
+     * decks carry, with a range of 110 mm, still agree by 0.4 at this distance and by less beyond; as far apart stand the
+     * readings of a coarse grid. Common practice.
+     */
+    static final double PROOF_REACH_MM = 300;
+
+    /** Part of a region that may lie beyond every proof: its rim is no rounder than the readings know it. Practice. */
+    private static final double BEYOND_SHARE = 0.1;
 
     /** Polygons that share an edge touch exactly; this forgives the last digit. */
     private static final double TOUCH_MM = 1e-6;
@@ -135,6 +148,25 @@ record Evidence(
                         + Words.plain(p.moisturePercent()) + " % water, " + Words.plain(rules.dryPlugPercent())
                         + " % or less counts as dry" + elsewhere(p.spot()) + ".");
         return Stream.concat(holes, samples).findFirst();
+    }
+
+    /** What of the region lies farther than {@link #PROOF_REACH_MM} from every proof; empty where that is next to nothing. */
+    Optional<Geometry> beyondProof(Thresholds rules) {
+        GeometryFactory points = region.likely().getFactory();
+        Stream<Spot> holes =
+                cavityProbes.stream().filter(p -> p.water() == CoreMoisture.DRY).map(Probe::spot);
+        Stream<Spot> samples = cavityPlugs.stream()
+                .filter(p -> p.moisturePercent() <= rules.dryPlugPercent())
+                .map(Plug::spot);
+        List<Geometry> reached = Stream.concat(holes, samples)
+                .map(s -> points.createPoint(s.coordinate()).buffer(PROOF_REACH_MM))
+                .toList();
+        if (reached.isEmpty()) {
+            return Optional.of(region.likely());
+        }
+        Geometry rest = OverlayNGRobust.overlay(
+                region.likely(), OverlayNGRobust.union(reached), OverlayNG.DIFFERENCE);
+        return rest.getArea() > BEYOND_SHARE * region.likely().getArea() ? Optional.of(rest) : Optional.empty();
     }
 
     private String elsewhere(Spot spot) {

@@ -16,6 +16,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 
 /**
  * The rules for one region, in order: (1) rotted core, or wet core under a loose skin, or wet core found, is cut out; (2)
@@ -177,7 +179,11 @@ final class Rules {
         Optional<String> against = evidence.notDry(rules);
         Optional<String> proof = evidence.dryProof(rules);
         if (against.isEmpty() && proof.isPresent()) {
+            Optional<Geometry> beyond = evidence.beyondProof(rules);
             reasons.add(proof.get());
+            if (beyond.isPresent()) {
+                return beyondProof(beyond.get());
+            }
             reasons.add(
                     region.condition() == Condition.VOID
                             ? "The skin stands over an empty space that can be filled through small holes."
@@ -185,6 +191,22 @@ final class Rules {
             return Method.INJECT;
         }
         return unproven(against, plan.get());
+    }
+
+    /** Proven dry in one place, but the region goes on farther than that proof speaks. */
+    private Method beyondProof(Geometry beyond) {
+        Coordinate at = beyond.getInteriorPoint().getCoordinate();
+        String reach = String.format(
+                Locale.ROOT,
+                "That speaks for %.0f mm around, and %s of %s lie farther off: water comes and goes within that distance.",
+                Evidence.PROOF_REACH_MM,
+                Words.squareMetres(beyond.getArea()),
+                region.id());
+        reasons.add(reach);
+        refuse(Method.INJECT, "The core is proven dry in a part only. " + reach);
+        firstStep = "Drill a further pilot hole at " + Words.place(new Spot(region.face(), at.x, at.y))
+                + " and look at the core: dry core opens the way to injection, wet core means cutting out.";
+        return Method.MONITOR;
     }
 
     private Method unproven(Optional<String> against, InjectionPlan plan) {
