@@ -30,7 +30,8 @@ public record Verdict(List<String> doubts, List<Coverage> coverage) {
     /** The verdict on a survey of which nothing is computed yet. */
     public static Verdict of(Survey survey, List<Finding> findings) {
         List<String> doubts = findings.stream()
-                .filter(f -> f.severity() == Finding.Severity.HAZARD && f.subject().equals(GATE))
+                .filter(f ->
+                        f.severity() == Finding.Severity.HAZARD && f.subject().equals(GATE))
                 .map(Finding::message)
                 .toList();
         return new Verdict(doubts, Coverage.of(survey));

@@ -54,9 +54,7 @@ record BayWork(
                 Arrays.stream(draws.volumesMm3(new int[fields.cells.length], 1)[0])
                         .boxed()
                         .toList(),
-                stale && earlier != null
-                        ? earlier.damagedMm2
-                        : AreaDraws.of(fields, frame, draws, seed(input) + 1));
+                stale && earlier != null ? earlier.damagedMm2 : AreaDraws.of(fields, frame, draws, seed(input) + 1));
     }
 
     private static long seed(Input input) {

@@ -50,8 +50,8 @@ public record Coverage(String face, double water, double bond) {
         double cellMm = Math.max(LEAST_CELL_MM, Math.sqrt(face.outline().getArea() / CELLS));
         Frame frame = Frame.over(face.outline(), cellMm);
         Readings r = survey.readings().on(face.name());
-        List<Spot> water = spots(
-                r.moisture().stream(), r.probes().stream().filter(p -> p.water() != null), r.plugs().stream());
+        List<Spot> water =
+                spots(r.moisture().stream(), r.probes().stream().filter(p -> p.water() != null), r.plugs().stream());
         List<Spot> bond = spots(r.taps().stream(), r.probes().stream(), r.feelers().stream());
         return new Coverage(face.name(), share(plan, frame, water), share(plan, frame, bond));
     }
@@ -62,7 +62,8 @@ public record Coverage(String face, double water, double bond) {
     }
 
     private static double share(Plan plan, Frame frame, List<Spot> spots) {
-        List<Spot> onCore = spots.stream().distinct().filter(s -> plan.bayAt(s) != null).toList();
+        List<Spot> onCore =
+                spots.stream().distinct().filter(s -> plan.bayAt(s) != null).toList();
         if (onCore.size() < LEAST_READINGS) {
             return 0;
         }

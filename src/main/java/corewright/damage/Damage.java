@@ -58,8 +58,7 @@ public final class Damage {
             works.add(work);
         }
         List<RegionDraft> numbered = RegionDraft.gravestFirst(drafts);
-        DamageMap map =
-                new DamageMap(
+        DamageMap map = new DamageMap(
                 works.stream().map(w -> w.result(numbered)).toList(), Quantiles.of(voidMm3), Quantiles.of(damagedMm2));
         return new Fitted(map, new Parameters(bays, next), bays.stream().anyMatch(BayWork::stale));
     }

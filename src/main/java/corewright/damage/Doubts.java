@@ -104,7 +104,10 @@ final class Doubts {
                                     ? MeterScale.text(a.voidDepthMm()) + " and " + MeterScale.text(b.voidDepthMm())
                                             + " mm of empty space"
                                     : "core in different states");
-                    add(b, message, "both are kept and the map lies between; look again before anything rests on either");
+                    add(
+                            b,
+                            message,
+                            "both are kept and the map lies between; look again before anything rests on either");
                 }
             }
         }

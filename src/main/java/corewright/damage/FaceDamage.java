@@ -59,8 +59,7 @@ public record FaceDamage(
 
     /** The same as areas that do not overlap. */
     public List<Polygon> undecidedAreas() {
-        List<Geometry> areas =
-                undecided.stream().map(u -> (Geometry) u.area()).toList();
+        List<Geometry> areas = undecided.stream().map(u -> (Geometry) u.area()).toList();
         return areas.isEmpty() ? List.of() : Plan.polygons(OverlayNGRobust.union(areas));
     }
 }

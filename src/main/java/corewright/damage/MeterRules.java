@@ -48,8 +48,8 @@ final class MeterRules {
     private static final Pattern CARBON = words("carbon");
     private static final Pattern METAL_SKIN = words("alumini?um|metal|steel");
     private static final Pattern FOAM = words("foam|pvc|san|pet|honeycomb|aramid");
-    private static final Pattern WET_SURFACE = words(
-            "(wet|damp|salty) (surface|skin|paint|deck|non-skid|teak)|dew|rain|salt|condensation|splashed");
+    private static final Pattern WET_SURFACE =
+            words("(wet|damp|salty) (surface|skin|paint|deck|non-skid|teak)|dew|rain|salt|condensation|splashed");
 
     private static Pattern words(String any) {
         return Pattern.compile("\\b(" + any + ")\\b", Pattern.CASE_INSENSITIVE);

@@ -36,6 +36,9 @@ final class WetEvidence {
     /** Noise of a bound on z, in its own unit: what a tenth of span is worth at the ends. */
     private static final double BOUND_NOISE = 0.5;
 
+    /** Repeats this share of the span apart contradict each other: six times the usual scatter of their difference. */
+    private static final double DISAGREE = 0.4;
+
     private static final double METER_DOUBT = 0.005;
     private static final double PROBE_DOUBT = 0.02;
     private static final double COIN = 0.5;
@@ -91,7 +94,7 @@ final class WetEvidence {
                 .orElseThrow();
         boolean offScale = first.offScale() || value >= scale.meter().fullScale();
         double share = scale.share(offScale ? Math.max(value, scale.meter().fullScale()) : value);
-        double error = scale.repeatability() / Math.sqrt(repeats.size());
+        double error = error(repeats, scale);
         MeterRules.Effect effect = rules.of(first, scale.meter());
         if (effect != MeterRules.Effect.SET_ASIDE && !(effect == MeterRules.Effect.LOW_SAYS_NOTHING && share < COIN)) {
             String metal = share > END && !judged.trusted(repeats) ? nearMetal(first.spot()) : "";
@@ -105,6 +108,37 @@ final class WetEvidence {
         if (first.reference()) {
             observations.add(new Observation(first.spot(), below(0, PROBE_DOUBT), first));
         }
+    }
+
+    /** Standard error of the mean of repeats, as a share of the span; their own scatter where that is larger than usual. */
+    private double error(List<Moisture> repeats, MeterScale scale) {
+        var read = repeats.stream()
+                .mapToDouble(m -> PinMeter.value(scale.meter(), m))
+                .summaryStatistics();
+        double apart = scale.share(read.getMax()) - scale.share(read.getMin());
+        if (apart > DISAGREE && !judged.trusted(repeats)) {
+            findings.add(disagreeing(repeats, read.getMin(), read.getMax()));
+        }
+        return apart > DISAGREE ? apart / 2 : scale.repeatability() / Math.sqrt(repeats.size());
+    }
+
+    private static Finding disagreeing(List<Moisture> repeats, double least, double most) {
+        Moisture last = repeats.get(repeats.size() - 1);
+        return new Finding(
+                Finding.Severity.DOUBT,
+                last.origin(),
+                last.id(),
+                last.spot(),
+                "contradiction",
+                String.format(
+                        Locale.ROOT,
+                        "%d readings at one place, %s to %s, range from %s to %s",
+                        repeats.size(),
+                        repeats.get(0).id(),
+                        last.id(),
+                        MeterScale.text(least),
+                        MeterScale.text(most)),
+                "their mean is kept, as uncertain as they lie apart; read it again");
     }
 
     private static Site plain(double share, double error, boolean offScale) {

@@ -164,8 +164,7 @@ record Evidence(
         if (reached.isEmpty()) {
             return Optional.of(region.likely());
         }
-        Geometry rest = OverlayNGRobust.overlay(
-                region.likely(), OverlayNGRobust.union(reached), OverlayNG.DIFFERENCE);
+        Geometry rest = OverlayNGRobust.overlay(region.likely(), OverlayNGRobust.union(reached), OverlayNG.DIFFERENCE);
         return rest.getArea() > BEYOND_SHARE * region.likely().getArea() ? Optional.of(rest) : Optional.empty();
     }
 

@@ -40,14 +40,14 @@ final class MeterGate {
             return;
         }
         double step = wet == null ? dry : wet - dry;
-        long below = own.stream()
-                .filter(m -> m.value() < dry - BELOW_DRY * step)
-                .count();
+        long below =
+                own.stream().filter(m -> m.value() < dry - BELOW_DRY * step).count();
         if (most < FAR_BELOW_DRY * dry) {
             say(
                     gate,
                     own,
-                    "All " + own.size() + " readings of " + name + " are " + Numerals.plain(most) + " or less, and its dry"
+                    "All " + own.size() + " readings of " + name + " are " + Numerals.plain(most)
+                            + " or less, and its dry"
                             + " reading is " + Numerals.plain(dry)
                             + ": are they shares of one, or from another meter?",
                     "A deck cannot read so far below dry core. Mend meters in " + SurveyYaml.NAME + " or the file.");

@@ -82,10 +82,10 @@ record Mistake(String question, String remedy, UnaryOperator<Coordinate> mended,
         if (Math.hypot(dx, dy) >= LEAST_SHIFT_MM) {
             all.add(placed(
                     String.format(
-                            Locale.ROOT,
-                            "is their datum another than the plan's? They fit when moved by %.0f mm in x and %.0f mm in y",
-                            dx,
-                            dy)
+                                    Locale.ROOT,
+                                    "is their datum another than the plan's? They fit when moved by %.0f mm in x and %.0f mm in y",
+                                    dx,
+                                    dy)
                             + ".",
                     "Read and draw from one datum.",
                     c -> new Coordinate(c.x + dx, c.y + dy),

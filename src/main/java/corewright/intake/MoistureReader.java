@@ -69,10 +69,10 @@ final class MoistureReader {
             }
             return;
         }
-        Beyond most = beyondEnd.stream()
-                .max(Comparator.comparingDouble(b -> b.value))
-                .orElseThrow();
-        String message = beyondEnd.size() + " of " + readings + " readings of " + file + " lie beyond the end of their scale, "
+        Beyond most =
+                beyondEnd.stream().max(Comparator.comparingDouble(b -> b.value)).orElseThrow();
+        String message = beyondEnd.size() + " of " + readings + " readings of " + file
+                + " lie beyond the end of their scale, "
                 + most.id + " at " + Numerals.plain(most.value) + " of " + Numerals.plain(most.meter.fullScale())
                 + ": were they taken with another meter, or is full_scale wrong?";
         String effect = "They count as fully wet. Mend meters in " + SurveyYaml.NAME + " or the file.";

@@ -86,8 +86,8 @@ final class Oddities {
             Reading reading = twice.getKey();
             if (again.size() > ONE_BY_ONE) {
                 String file = reading.origin().file();
-                String message = again.size() + " ids of " + file + " were used before, the first " + reading.id() + ", at "
-                        + twice.getValue() + ".";
+                String message = again.size() + " ids of " + file + " were used before, the first " + reading.id()
+                        + ", at " + twice.getValue() + ".";
                 notes.doubt(new Origin(file, 0), "repeated id", message, "All readings are used.");
                 return;
             }

@@ -108,10 +108,12 @@ final class PlaceGate {
     private void check(List<Group> groups) {
         List<Group> odd = groups.stream().filter(g -> misfits(g) || tooSmall(g)).toList();
         Set<Group> named = new HashSet<>();
-        Mistake shared = odd.isEmpty() ? null : likeliest(places(odd), odd.stream().anyMatch(this::misfits));
+        Mistake shared =
+                odd.isEmpty() ? null : likeliest(places(odd), odd.stream().anyMatch(this::misfits));
         if (shared != null) {
-            List<Group> mended =
-                    odd.stream().filter(g -> mends(shared, sampled(places(List.of(g))))).toList();
+            List<Group> mended = odd.stream()
+                    .filter(g -> mends(shared, sampled(places(List.of(g)))))
+                    .toList();
             name(mended, shared);
             named.addAll(mended);
         }
@@ -227,7 +229,8 @@ final class PlaceGate {
                         + " mm: " + mistake.question()
                 : "The " + of + (one ? " does" : " do") + " not fit the outline of " + face.name() + ", "
                         + misplaced(places(groups)) + " lie off it: " + mistake.question();
-        gate.say(Severity.HAZARD, origin(groups.get(0)), message, mistake.remedy() + " Until then no verdict is given.");
+        gate.say(
+                Severity.HAZARD, origin(groups.get(0)), message, mistake.remedy() + " Until then no verdict is given.");
         groups.forEach(g -> told.addAll(g.readings));
     }
 
@@ -244,7 +247,8 @@ final class PlaceGate {
             told.addAll(group.readings);
             return;
         }
-        long off = places.stream().filter(c -> deck.locate(c) == Location.EXTERIOR).count();
+        long off =
+                places.stream().filter(c -> deck.locate(c) == Location.EXTERIOR).count();
         if (off >= LEAST_MISPLACED && off > MANY_MISPLACED * n) {
             gate.say(
                     Severity.HAZARD,
@@ -262,13 +266,16 @@ final class PlaceGate {
         double height = read.getHeight();
         double thin = Math.min(width, height);
         double across = width < height ? box.getWidth() : box.getHeight();
-        if (new HashSet<>(places(List.of(group))).size() >= ENOUGH && thin < ONE_PLACE_MM && across > 20 * CLOSE_MM && Math.max(width, height) > across / 4) {
+        if (new HashSet<>(places(List.of(group))).size() >= ENOUGH
+                && thin < ONE_PLACE_MM
+                && across > 20 * CLOSE_MM
+                && Math.max(width, height) > across / 4) {
             String axis = width < height ? "x" : "y";
             gate.say(
                     Severity.DOUBT,
                     origin(group),
-                    "All " + group.words() + " on " + face.name() + " lie along one line of equal " + axis + ": is the column "
-                            + axis + " right?",
+                    "All " + group.words() + " on " + face.name() + " lie along one line of equal " + axis
+                            + ": is the column " + axis + " right?",
                     "Beside that line nothing was read.");
         }
     }
@@ -314,6 +321,9 @@ final class PlaceGate {
     private static String digits(double mm) {
         return mm >= 10
                 ? String.valueOf(Math.round(mm))
-                : new BigDecimal(mm).round(new MathContext(2)).stripTrailingZeros().toPlainString();
+                : new BigDecimal(mm)
+                        .round(new MathContext(2))
+                        .stripTrailingZeros()
+                        .toPlainString();
     }
 }

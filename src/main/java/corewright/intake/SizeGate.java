@@ -80,9 +80,8 @@ final class SizeGate {
         double shorter = Math.min(box.getWidth(), box.getHeight());
         Readings r = survey.readings().on(face.name());
         int read = Math.max(r.moisture().size(), r.taps().size());
-        boolean close = longer < SMALL_FACE_MM
-                && read >= ENOUGH
-                && face.outline().getArea() < read * FOOT_MM * FOOT_MM;
+        boolean close =
+                longer < SMALL_FACE_MM && read >= ENOUGH && face.outline().getArea() < read * FOOT_MM * FOOT_MM;
         if (longer < LEAST_FACE_MM || close) {
             String metres = longer < 30 ? "metres or feet" : "centimetres or inches";
             face(Severity.HAZARD, face, box, "is the plan in " + metres + "?");
@@ -124,22 +123,22 @@ final class SizeGate {
     private void dates() {
         LocalDate day = survey.heading().surveyed();
         if (day.isBefore(FIRST) || day.isAfter(LAST)) {
-            String effect = "Drying and the age of the readings cannot be told. Mend surveyed in " + SurveyYaml.NAME + ".";
+            String effect =
+                    "Drying and the age of the readings cannot be told. Mend surveyed in " + SurveyYaml.NAME + ".";
             gate.say(Severity.DOUBT, SURVEY, "The survey is dated " + day + ".", effect);
         }
         Map<String, List<LocalDate>> odd = new LinkedHashMap<>();
         for (Moisture m : survey.readings().moisture()) {
             LocalDateTime taken = m.taken();
             if (taken != null && Math.abs(taken.getYear() - day.getYear()) > YEARS_APART) {
-                odd.computeIfAbsent(m.origin().file(), f -> new ArrayList<>())
-                        .add(taken.toLocalDate());
+                odd.computeIfAbsent(m.origin().file(), f -> new ArrayList<>()).add(taken.toLocalDate());
             }
         }
         odd.forEach((file, days) -> gate.say(
                 Severity.DOUBT,
                 new Origin(file, 0),
-                days.size() + " readings of " + file + " are dated years away from the survey of " + day + ", the first "
-                        + days.get(0) + ": is a year mistyped?",
+                days.size() + " readings of " + file + " are dated years away from the survey of " + day
+                        + ", the first " + days.get(0) + ": is a year mistyped?",
                 "Later readings replace earlier ones at a place, so a wrong year may hide the right reading."));
         Integer ashore = survey.heading().daysAshore();
         if (ashore != null && ashore > DAYS_ASHORE) {
@@ -159,7 +158,8 @@ final class SizeGate {
             long twice = same.values().stream().filter(n -> n > 1).count();
             if (twice >= 5 && 5 * twice >= same.size()) {
                 String files = String.join(
-                        ", ", kind.stream().map(x -> x.origin().file()).distinct().toList());
+                        ", ",
+                        kind.stream().map(x -> x.origin().file()).distinct().toList());
                 gate.say(
                         Severity.DOUBT,
                         new Origin(kind.get(0).origin().file(), 0),

@@ -2,6 +2,7 @@ package corewright.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import corewright.SurveyFolders;
 import corewright.damage.Coverage;
 import corewright.intake.Intake;
 import corewright.intake.SurveyFolder;
@@ -16,6 +17,7 @@ import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -61,6 +63,78 @@ class SpoiledSurveysTest {
         }
     }
 
+    /** Odd, but honest: each of these was thought of as a way to raise a false alarm. */
+    @TestFactory
+    Stream<DynamicTest> honestSurveysRaiseNoAlarm() {
+        return Stream.of(
+                honest("a test panel", 300, 300, 60, f -> f),
+                honest("a narrow side deck", 6000, 250, 100, f -> f),
+                honest("a deck of sixty metres", 59_000, 11_000, 500, f -> f),
+                honest(
+                        "readings on the outline",
+                        900,
+                        600,
+                        150,
+                        f -> f.adding("moisture.csv", "E1,0,0,9,A\nE2,900,300,9,A\n")),
+                honest("in feet", 900, 600, 150, f -> f.replacing("survey.yaml", "length: mm", "length: ft")
+                        .with(
+                                "plan.csv",
+                                SurveyFolders.PLAN
+                                        .replaceAll("900", "30")
+                                        .replaceAll("600", "20")
+                                        .replace("450 300", "15 10")
+                                        .replace("60,,", "0.2,,"))
+                        .with("moisture.csv", grid(30, 20, 0.5, ",9,A", "value,meter"))
+                        .with("taps.csv", grid(30, 20, 0.5, ",sound", "sound"))
+                        .with("probes.csv", "id,x,y,void_depth,core_state\nP1,10,10,0,dry\n")),
+                honest("overhead", 900, 600, 150, f -> f.replacing("survey.yaml", "tilt_deg: 3", "tilt_deg: 180")),
+                honest(
+                        "a dense patch at the datum",
+                        4000,
+                        3000,
+                        300,
+                        f -> f.adding(
+                                "moisture.csv",
+                                grid(300, 300, 50, ",12,A", "")
+                                        .lines()
+                                        .skip(1)
+                                        .map(l -> "D" + l + "\n")
+                                        .collect(Collectors.joining()))));
+    }
+
+    private DynamicTest honest(String name, int width, int height, double step, UnaryOperator<SurveyFolders> change) {
+        return DynamicTest.dynamicTest(name, () -> {
+            SurveyFolders folder = SurveyFolders.minimal(Files.createDirectory(dir.resolve(name.replace(' ', '-'))))
+                    .with(
+                            "plan.csv",
+                            "face,kind,name,wkt\nforedeck,outline,,\"POLYGON((0 0,%1$d 0,%1$d %2$d,0 %2$d,0 0))\"\n"
+                                    .formatted(width, height))
+                    .with("moisture.csv", grid(width, height, step, ",9,A", "value,meter"))
+                    .with("taps.csv", grid(width, height, step, ",sound", "sound"))
+                    .with(
+                            "probes.csv",
+                            "id,x,y,void_depth,core_state\nP1,%d,%d,0,dry\n".formatted(width / 2, height / 2));
+            Intake intake = SurveyFolder.read(change.apply(folder).path());
+
+            assertThat(plausibility(intake)).isEmpty();
+            Verdict verdict = Verdict.of(intake.survey(), intake.findings());
+            assertThat(verdict.withheld()).isFalse();
+            assertThat(verdict.sentence()).doesNotContain("No verdict");
+        });
+    }
+
+    /** Rows of readings, half a step from the edges. */
+    private static String grid(double width, double height, double step, String end, String columns) {
+        StringBuilder text = new StringBuilder("id,x,y," + columns + "\n");
+        int n = 1;
+        for (double x = step / 2; x < width; x += step) {
+            for (double y = step / 2; y < height; y += step) {
+                text.append("G" + n++ + "," + x + "," + y + end + "\n");
+            }
+        }
+        return text.toString();
+    }
+
     @TestFactory
     Stream<DynamicTest> eachSlipIsNamed() {
         List<Slip> slips = new ArrayList<>();
@@ -83,7 +157,10 @@ class SpoiledSurveysTest {
         List<Finding> said = new ArrayList<>(intake.findings());
         verdict.coverage().stream().map(Coverage::findings).forEach(said::addAll);
         assertThat(said.stream().map(Finding::message).filter(m -> m.contains(slip.sentence)))
-                .as("%s; said was %s", slip.sentence, said.stream().map(Finding::message).distinct().limit(8).toList())
+                .as(
+                        "%s; said was %s",
+                        slip.sentence,
+                        said.stream().map(Finding::message).distinct().limit(8).toList())
                 .hasSizeBetween(1, 3);
         assertThat(said.stream().filter(f -> f.subject().equals("outside")))
                 .as("readings told one by one")
@@ -118,9 +195,14 @@ class SpoiledSurveysTest {
         to.add(all("taken for feet", "deck12", v -> v * 304.8, "are they in millimetres, not in feet?"));
         to.add(one("moisture in metres", "deck05", "moisture.csv", v -> v / 1000, "are they in metres?"));
         to.add(one("taps in inches", "deck12", "taps.csv", v -> v / 25.4, "are they in inches?"));
-        to.add(one("probes too large", "deck12", "probes.csv", v -> v * 25.4, "are they in millimetres, not in inches?"));
+        to.add(one(
+                "probes too large", "deck12", "probes.csv", v -> v * 25.4, "are they in millimetres, not in inches?"));
         to.add(new Slip(
-                "plan in metres", "deck12", c -> c.plan(v -> v / 1000), Verdicts.NONE, "is the plan in metres or feet?"));
+                "plan in metres",
+                "deck12",
+                c -> c.plan(v -> v / 1000),
+                Verdicts.NONE,
+                "is the plan in metres or feet?"));
         to.add(new Slip(
                 "all in metres",
                 "deck00",
@@ -162,7 +244,8 @@ class SpoiledSurveysTest {
         to.add(moved("from aft", "deck05", (x, y) -> 4067 - x, (x, y) -> y, "is x counted from the other end?"));
         to.add(moved("from the port edge", "deck05", (x, y) -> x, (x, y) -> y + 1589, "is their datum another"));
         to.add(moved("from abaft the stem", "deck12", (x, y) -> x - 900, (x, y) -> y, "is their datum another"));
-        to.add(moved("from a corner far off", "deck00", (x, y) -> x + 5000, (x, y) -> y + 700, "is their datum another"));
+        to.add(moved(
+                "from a corner far off", "deck00", (x, y) -> x + 5000, (x, y) -> y + 700, "is their datum another"));
         to.add(new Slip(
                 "minus signs lost",
                 "deck05",
@@ -201,21 +284,37 @@ class SpoiledSurveysTest {
                 Verdicts.NONE,
                 "lie at one place"));
         to.add(new Slip(
-                "no taps", "deck05", c -> c.keep("taps.csv", r -> r.number < 3), Verdicts.PART, "and 18 % within as much of a tap"));
+                "no taps",
+                "deck05",
+                c -> c.keep("taps.csv", r -> r.number < 3),
+                Verdicts.PART,
+                "and 18 % within as much of a tap"));
         to.add(new Slip(
                 "one face unread",
                 "quillwort",
                 c -> c.drop("cabin front"),
                 Verdicts.PART,
                 "No moisture reading, tap or probe was taken on cabin front"));
-        to.add(moved("far off", "deck05", (x, y) -> 1.5 * x + 2500, (x, y) -> 2 * y - x / 2, "lie outside the outline"));
+        to.add(moved(
+                "far off", "deck05", (x, y) -> 1.5 * x + 2500, (x, y) -> 2 * y - x / 2, "lie outside the outline"));
     }
 
     private static void figures(List<Slip> to) {
-        to.add(yaml("thick skin", "deck00", "outer_skin_mm: 3.0", "outer_skin_mm: 50", "an outer skin of 50 mm: is it 5 mm?"));
-        to.add(yaml("skin in inches", "deck05", "outer_skin_mm: 3.0", "outer_skin_mm: 0.118", "an outer skin of 0.118 mm"));
+        to.add(yaml(
+                "thick skin",
+                "deck00",
+                "outer_skin_mm: 3.0",
+                "outer_skin_mm: 50",
+                "an outer skin of 50 mm: is it 5 mm?"));
+        to.add(yaml(
+                "skin in inches", "deck05", "outer_skin_mm: 3.0", "outer_skin_mm: 0.118", "an outer skin of 0.118 mm"));
         to.add(yaml("inner skin", "deck12", "inner_skin_mm: 2.5", "inner_skin_mm: 30", "an inner skin of 30 mm"));
-        to.add(yaml("core in inches", "deck12", "core_mm: 19.0", "core_mm: 0.75", "has a core of 0.75 mm: is it in inches"));
+        to.add(yaml(
+                "core in inches",
+                "deck12",
+                "core_mm: 19.0",
+                "core_mm: 0.75",
+                "has a core of 0.75 mm: is it in inches"));
         to.add(yaml("thick core", "deck12", "core_mm: 19.0", "core_mm: 190", "a core of 190 mm: is it 19 mm?"));
         to.add(new Slip(
                 "a century back",
@@ -242,7 +341,11 @@ class SpoiledSurveysTest {
                 Verdicts.FREE,
                 "stand there twice"));
         to.add(new Slip(
-                "a block twice", "deck05", c -> c.twice("moisture.csv", 60), Verdicts.FREE, "60 ids of moisture.csv were used"));
+                "a block twice",
+                "deck05",
+                c -> c.twice("moisture.csv", 60),
+                Verdicts.FREE,
+                "60 ids of moisture.csv were used"));
         to.add(new Slip(
                 "numbers begun anew",
                 "deck12",
@@ -254,8 +357,18 @@ class SpoiledSurveysTest {
     private static void meters(List<Slip> to) {
         to.add(values("on a scale of a thousand", "deck00", v -> 10 * v, "lie beyond the end of their scale"));
         to.add(values("shares of one", "deck05", v -> v / 100, "are they shares of one, or from another meter?"));
-        to.add(yaml("dry read over wet", "deck12", "dry: 8, wet: 50", "dry: 60, wet: 90", "well below its dry reading of 60"));
-        to.add(yaml("another full scale", "deck05", "full_scale: 100", "full_scale: 20", "lie beyond the end of their scale"));
+        to.add(yaml(
+                "dry read over wet",
+                "deck12",
+                "dry: 8, wet: 50",
+                "dry: 60, wet: 90",
+                "well below its dry reading of 60"));
+        to.add(yaml(
+                "another full scale",
+                "deck05",
+                "full_scale: 100",
+                "full_scale: 20",
+                "lie beyond the end of their scale"));
     }
 
     private static Slip all(String name, String good, DoubleUnaryOperator change, String sentence) {
@@ -327,7 +440,8 @@ class SpoiledSurveysTest {
         Copy(Path good, Path folder) throws IOException {
             this(Files.createDirectories(folder));
             try (Stream<Path> files = Files.list(good)) {
-                for (Path file : files.filter(f -> !f.getFileName().toString().startsWith("truth")).toList()) {
+                for (Path file : files.filter(f -> !f.getFileName().toString().startsWith("truth"))
+                        .toList()) {
                     Files.copy(file, folder.resolve(file.getFileName()));
                 }
             }
@@ -346,7 +460,9 @@ class SpoiledSurveysTest {
                 for (int i = 0; i < lines.size(); i++) {
                     changed.add(change.of(i, lines.get(i)));
                 }
-                Files.write(folder.resolve(file), changed.stream().filter(l -> !l.isEmpty()).toList());
+                Files.write(
+                        folder.resolve(file),
+                        changed.stream().filter(l -> !l.isEmpty()).toList());
                 return this;
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
@@ -377,8 +493,8 @@ class SpoiledSurveysTest {
         /** The column of x, or of the first x of feelers; y stands beside it. */
         private int xColumn(String file) {
             try {
-                List<String> names = List.of(
-                        Files.readAllLines(folder.resolve(file)).get(0).split(",", -1));
+                List<String> names =
+                        List.of(Files.readAllLines(folder.resolve(file)).get(0).split(",", -1));
                 return Math.max(names.indexOf("x"), names.indexOf("x1"));
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
@@ -419,7 +535,9 @@ class SpoiledSurveysTest {
             return lines("plan.csv", (n, line) -> {
                 int from = line.indexOf('(');
                 int to = line.lastIndexOf(')');
-                return from < 0 ? line : line.substring(0, from) + changed(line.substring(from, to), change) + line.substring(to);
+                return from < 0
+                        ? line
+                        : line.substring(0, from) + changed(line.substring(from, to), change) + line.substring(to);
             });
         }
 
@@ -447,7 +565,8 @@ class SpoiledSurveysTest {
             });
             try {
                 Path path = folder.resolve(file);
-                Files.writeString(path, Files.readString(path) + again.stream().collect(Collectors.joining("\n", "", "\n")));
+                Files.writeString(
+                        path, Files.readString(path) + again.stream().collect(Collectors.joining("\n", "", "\n")));
                 return this;
             } catch (IOException e) {
                 throw new UncheckedIOException(e);

@@ -83,7 +83,10 @@ public final class TrialDecks {
                 median(scores, s -> Math.abs(s.damagedM2().p50() - s.trueM2()) / s.trueM2()),
                 share(scores, s -> s.areaCovered() ? 1 : 0),
                 share(scores, s -> s.trueM2() > s.damagedM2().p90() ? 1 : 0),
-                median(scores, s -> (s.damagedM2().p90() - s.damagedM2().p10()) / s.damagedM2().p50()));
+                median(
+                        scores,
+                        s -> (s.damagedM2().p90() - s.damagedM2().p10())
+                                / s.damagedM2().p50()));
     }
 
     static double share(List<DeckScore> scores, ToDoubleFunction<DeckScore> of) {

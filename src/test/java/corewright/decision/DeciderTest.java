@@ -111,6 +111,7 @@ class DeciderTest {
         Deck deck = deck(DECK)
                 .region(Condition.VOID, PATCH, 4, 0.1)
                 .probe(1200, 300, 4, CoreState.DRY)
+                .probe(1450, 300, 4, CoreState.DRY)
                 .with(fitting("forestay plate", 1760, 300, true, 60))
                 .with(fitting("vent cowl", 1500, 300, false, 60));
         assertThat(first(deck).method()).isEqualTo(Method.INJECT);
@@ -148,13 +149,17 @@ class DeciderTest {
 
     @Test
     void looseOverCoreProvenDryIsInjected() {
-        RegionDecision probe =
-                first(deck(DECK).region(Condition.VOID, PATCH, 4, 0.1).probe(1200, 300, 4, CoreState.DRY));
+        RegionDecision probe = first(deck(DECK)
+                .region(Condition.VOID, PATCH, 4, 0.1)
+                .probe(1200, 300, 4, CoreState.DRY)
+                .probe(1450, 300, 4, CoreState.DRY));
         assertThat(probe.method()).isEqualTo(Method.INJECT);
         assertThat(probe.reasons().get(0))
                 .isEqualTo("The core is proven dry: a pilot hole at 1.20 aft, 0.30 starboard found dry core.");
-        RegionDecision plug =
-                first(deck(DECK).region(Condition.DELAMINATED, PATCH, 0, 0.1).plug(1200, 300, 15));
+        RegionDecision plug = first(deck(DECK)
+                .region(Condition.DELAMINATED, PATCH, 0, 0.1)
+                .plug(1200, 300, 15)
+                .plug(1450, 300, 12));
         assertThat(plug.method()).isEqualTo(Method.INJECT);
         assertThat(plug.reasons().get(0)).contains("held 15 % water, 15 % or less counts as dry");
     }
@@ -198,14 +203,31 @@ class DeciderTest {
     void proofReachesThroughATouchingLooseRegionAndNoFarther() {
         Deck deck = deck(DECK)
                 .region(Condition.VOID, PATCH, 4, 0.1)
-                .region(Condition.DELAMINATED, BESIDE, 0, 0.1)
+                .region(Condition.DELAMINATED, rectangle(1600, 100, 1720, 500), 0, 0.1)
                 .region(Condition.DELAMINATED, rectangle(2500, 100, 2900, 500), 0, 0.1)
-                .probe(1200, 300, 4, CoreState.DRY);
+                .probe(1200, 300, 4, CoreState.DRY)
+                .probe(1450, 300, 4, CoreState.DRY);
         Decision d = decide(deck);
         assertThat(d.on("R1").method()).isEqualTo(Method.INJECT);
         assertThat(d.on("R2").method()).isEqualTo(Method.INJECT);
         assertThat(d.on("R2").reasons().get(0)).endsWith("found dry core, in R1 that opens into this one.");
         assertThat(d.on("R3").method()).isEqualTo(Method.MONITOR);
+    }
+
+    @Test
+    void aProofSpeaksNoFartherThanItReaches() {
+        Polygon strip = rectangle(1000, 100, 2000, 400); // 1 m long, smaller than what is injected blind
+        Deck one = deck(DECK).region(Condition.VOID, strip, 4, 0.1).probe(1150, 250, 4, CoreState.DRY);
+        RegionDecision d = first(one);
+
+        assertThat(d.method()).isEqualTo(Method.MONITOR);
+        assertThat(d.reasons())
+                .anyMatch(r -> r.startsWith("The core is proven dry: a pilot hole at 1.15 aft"))
+                .anyMatch(r -> r.startsWith("That speaks for 300 mm around, and 0.1"));
+        assertThat(d.firstStep()).startsWith("Drill a further pilot hole at 1.");
+
+        Deck three = one.probe(1500, 250, 4, CoreState.DRY).probe(1850, 250, 4, CoreState.DRY);
+        assertThat(first(three).method()).isEqualTo(Method.INJECT);
     }
 
     @Test
@@ -237,6 +259,8 @@ class DeciderTest {
                 .region(Condition.VOID, BESIDE, 4, 0.1)
                 .region(Condition.VOID, rectangle(2500, 100, 2900, 500), 4, 0.1)
                 .probe(1200, 300, 4, CoreState.DRY)
+                .probe(1450, 300, 4, CoreState.DRY)
+                .probe(1800, 300, 4, CoreState.DRY)
                 .probe(2700, 300, 4, CoreState.DRY);
         Survey survey = deck.survey();
         List<InjectionPlan> plans = decide(deck).injections();
@@ -342,7 +366,8 @@ class DeciderTest {
                 .with(new Settings(
                         s.thresholds(), s.drilling(), List.of(filler), s.costs(), s.crew(), s.climate(), s.numerics()))
                 .region(Condition.VOID, PATCH, 4, 0.1)
-                .probe(1200, 300, 4, CoreState.DRY);
+                .probe(1200, 300, 4, CoreState.DRY)
+                .probe(1450, 300, 4, CoreState.DRY);
         assertThat(first(deck).method()).isEqualTo(Method.RECORE);
         assertThat(first(deck).notOffered().get(Method.INJECT))
                 .isEqualTo(
@@ -369,7 +394,8 @@ class DeciderTest {
                 .region(Condition.WET_DELAMINATED, rectangle(2500, 100, 2900, 500), 0, 0.9)
                 .region(Condition.WET, rectangle(2500, -900, 2900, -500), 0, 0.9)
                 .region(Condition.DELAMINATED, rectangle(500, -900, 800, -500), 0, 0.1)
-                .probe(1200, 300, 4, CoreState.DRY);
+                .probe(1200, 300, 4, CoreState.DRY)
+                .probe(1450, 300, 4, CoreState.DRY);
     }
 
     private static BuyingItem item(Decision d, String name) {

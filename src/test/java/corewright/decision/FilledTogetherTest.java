@@ -27,7 +27,7 @@ class FilledTogetherTest {
 
     @Test
     void aRimIsFilledFromItsVoidWithFewerHolesThanEachAlone() {
-        Deck deck = rim(25).probe(1200, 300, 4, CoreState.DRY);
+        Deck deck = rim(25).probe(1200, 300, 4, CoreState.DRY).probe(1400, 300, 4, CoreState.DRY);
         RepairOptions alone = RepairPlanner.plan(deck.survey(), deck.damage());
         Decision d = decide(deck);
         assertThat(d.injections()).hasSize(1);
@@ -67,7 +67,9 @@ class FilledTogetherTest {
     /** Foam gets 59 mm under a loose skin: the far side of a wide one takes thin epoxy through holes of its own. */
     @Test
     void aWideLooseSkinKeepsItsOwnPlan() {
-        Decision d = decide(rim(100).probe(1200, 300, 4, CoreState.DRY));
+        Decision d = decide(rim(100).probe(1200, 300, 4, CoreState.DRY)
+                .probe(1400, 300, 4, CoreState.DRY)
+                .probe(980, 250, 4, CoreState.DRY));
         assertThat(d.injections().stream().map(InjectionPlan::region)).containsExactly("R1", "R2");
         assertThat(d.injections().get(1).cautions().get(0)).startsWith("R2 opens into R1, which is filled before");
     }
@@ -88,7 +90,9 @@ class FilledTogetherTest {
                 .region(Condition.VOID, VOID, 4, 0.1)
                 .region(Condition.VOID, second, 5, 0.1)
                 .region(Condition.DELAMINATED, (Polygon) round.difference(VOID).difference(second), 0, 0.1)
-                .probe(1200, 300, 4, CoreState.DRY);
+                .probe(1200, 300, 4, CoreState.DRY)
+                .probe(1400, 300, 4, CoreState.DRY)
+                .probe(1650, 300, 5, CoreState.DRY);
         Decision d = decide(deck);
         assertThat(d.injections()).hasSize(1);
         assertThat(d.injections().get(0).parts().stream().map(InjectionPlan.Part::region))

@@ -81,6 +81,20 @@ public final class SampleAssessment {
         return assessment(List.of(), List.of(), List.of());
     }
 
+    /** The same deck, of which next to nothing was read. */
+    public static Assessment unread() {
+        Assessment sound = sound();
+        Readings none = new Readings(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+        return new Assessment(
+                sound.survey().with(none),
+                sound.damage(),
+                sound.stiffness(),
+                sound.options(),
+                sound.decision(),
+                sound.findings(),
+                sound.next());
+    }
+
     /** One face with this many small wet patches. */
     public static Assessment crowded(int count) {
         List<Region> regions = new ArrayList<>();

@@ -43,7 +43,9 @@ final class OwnerFirstPage {
         doubt = OwnerWords.doubt(assessment);
         costs = OwnerWords.costs(assessment);
         choices = ChoiceTable.of(assessment, ChoiceTable.stiffness(assessment));
-        damaged = verdict.withheld() ? Quantiles.ZERO : Units.squareMetres(assessment.damage().damagedMm2());
+        damaged = verdict.withheld()
+                ? Quantiles.ZERO
+                : Units.squareMetres(assessment.damage().damagedMm2());
         boolean measured = assessment.survey().readings().coreSeen() && !verdict.withheld();
         empty = measured ? Units.litres(assessment.damage().voidMm3()) : Quantiles.ZERO;
     }

@@ -39,6 +39,13 @@ class OwnerReportTest {
     }
 
     @Test
+    void nothingReadGivesNoVerdict() throws IOException {
+        assertThat(text(SampleAssessment.unread(), 1))
+                .contains("No verdict is given. Too little of the foredeck was read to say anything of it.")
+                .doesNotContain("No damage was found", "more probably sound", "litres");
+    }
+
+    @Test
     void manyRegionsAllStandInTheTable() throws IOException {
         Assessment assessment = SampleAssessment.crowded(12);
         Path file = write(assessment, "crowded.pdf");
