@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.assessment.Assessment;
 import corewright.assessment.Assessor;
+import corewright.survey.CoreState;
 import corewright.damage.Condition;
 import corewright.damage.Region;
 import corewright.desktop.plan.Readout;
@@ -24,7 +25,9 @@ class BehindTest {
     private final Region hollow = found.damage().regions().get(0);
 
     private static Assessment found() {
-        var deck = deck(rectangle(0, -500, 2000, 500)).region(Condition.VOID, rectangle(300, -200, 700, 200), 5, 0.1);
+        var deck = deck(rectangle(0, -500, 2000, 500))
+                .region(Condition.VOID, rectangle(300, -200, 700, 200), 5, 0.1)
+                .probe(500, 0, 5, CoreState.NONE);
         return Assessor.mapped(deck.survey(), List.of(), deck.damage());
     }
 
