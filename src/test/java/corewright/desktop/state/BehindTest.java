@@ -6,12 +6,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.assessment.Assessment;
 import corewright.assessment.Assessor;
-import corewright.survey.CoreState;
 import corewright.damage.Condition;
 import corewright.damage.Region;
 import corewright.desktop.plan.Readout;
 import corewright.desktop.slip.Slip;
 import corewright.desktop.slip.SlipWords;
+import corewright.survey.CoreState;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
