@@ -8,18 +8,14 @@ import corewright.intake.Intake;
 import corewright.intake.SurveyFolder;
 import corewright.survey.Finding;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -33,7 +29,6 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class SpoiledSurveysTest {
     private static final String DECKS = "src/test/resources/trial-decks/";
-    private static final Pattern WKT_NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
 
     /** How much may still be said of the deck. */
     private enum Verdicts {
@@ -45,7 +40,7 @@ class SpoiledSurveysTest {
         FREE
     }
 
-    private record Slip(String name, String good, Consumer<Copy> spoil, Verdicts verdicts, String sentence) {}
+    private record Slip(String name, String good, Consumer<SurveyCopy> spoil, Verdicts verdicts, String sentence) {}
 
     @TempDir
     @SuppressWarnings("NullAway.Init")
@@ -148,10 +143,10 @@ class SpoiledSurveysTest {
     }
 
     private void named(Slip slip) throws IOException {
-        Copy copy = new Copy(source(slip.good), dir.resolve(slip.name.replace(' ', '-') + '-' + slip.good));
+        SurveyCopy copy = new SurveyCopy(source(slip.good), dir.resolve(slip.name.replace(' ', '-') + '-' + slip.good));
         slip.spoil.accept(copy);
 
-        Intake intake = SurveyFolder.read(copy.folder);
+        Intake intake = SurveyFolder.read(copy.folder());
         Verdict verdict = Verdict.of(intake.survey(), intake.findings());
 
         List<Finding> said = new ArrayList<>(intake.findings());
@@ -261,14 +256,14 @@ class SpoiledSurveysTest {
     }
 
     private static void unread(List<Slip> to) {
-        to.add(kept("one reading", "deck00", r -> r.number == 1, Verdicts.NONE, "Only 1 moisture reading was taken"));
-        to.add(kept("three readings", "deck12", r -> r.number <= 3, Verdicts.PART, "15 % lies within 300 mm"));
-        to.add(kept("port half", "deck12", r -> r.y > 0, Verdicts.PART, "was the other half left out"));
-        to.add(kept("bow only", "deck00", r -> r.x < 900, Verdicts.PART, "was the other half left out"));
+        to.add(kept("one reading", "deck00", r -> r.number() == 1, Verdicts.NONE, "Only 1 moisture reading was taken"));
+        to.add(kept("three readings", "deck12", r -> r.number() <= 3, Verdicts.PART, "15 % lies within 300 mm"));
+        to.add(kept("port half", "deck12", r -> r.y() > 0, Verdicts.PART, "was the other half left out"));
+        to.add(kept("bow only", "deck00", r -> r.x() < 900, Verdicts.PART, "was the other half left out"));
         to.add(new Slip(
                 "taps to starboard",
                 "deck00",
-                c -> c.keep("taps.csv", r -> r.y > 0),
+                c -> c.keep("taps.csv", r -> r.y() > 0),
                 Verdicts.PART,
                 "was the other half left out"));
         to.add(new Slip(
@@ -286,7 +281,7 @@ class SpoiledSurveysTest {
         to.add(new Slip(
                 "no taps",
                 "deck05",
-                c -> c.keep("taps.csv", r -> r.number < 3),
+                c -> c.keep("taps.csv", r -> r.number() < 3),
                 Verdicts.PART,
                 "and 18 % within as much of a tap"));
         to.add(new Slip(
@@ -384,11 +379,11 @@ class SpoiledSurveysTest {
                 sentence);
     }
 
-    private static Slip moved(String name, String good, Move x, Move y, String sentence) {
+    private static Slip moved(String name, String good, SurveyCopy.Move x, SurveyCopy.Move y, String sentence) {
         return new Slip(name, good, c -> c.places(x, y), Verdicts.NONE, sentence);
     }
 
-    private static Slip kept(String name, String good, Predicate<Row> which, Verdicts verdicts, String sentence) {
+    private static Slip kept(String name, String good, Predicate<SurveyCopy.Row> which, Verdicts verdicts, String sentence) {
         return new Slip(
                 name,
                 good,
@@ -408,7 +403,7 @@ class SpoiledSurveysTest {
                 c -> c.lines("moisture.csv", (n, line) -> {
                     String[] cells = line.split(",", -1);
                     if (n > 0) {
-                        cells[3] = figure(change.applyAsDouble(Double.parseDouble(cells[3])));
+                        cells[3] = SurveyCopy.figure(change.applyAsDouble(Double.parseDouble(cells[3])));
                     }
                     return String.join(",", cells);
                 }),
@@ -418,159 +413,5 @@ class SpoiledSurveysTest {
 
     private static Path source(String good) {
         return Path.of(good.equals("quillwort") ? "demo-data/quillwort" : DECKS + good);
-    }
-
-    private static String figure(double value) {
-        return String.format(Locale.ROOT, "%.6f", value);
-    }
-
-    private interface Move {
-        double of(double x, double y);
-    }
-
-    private interface Line {
-        String of(int number, String line);
-    }
-
-    /** A row of readings. */
-    private record Row(int number, double x, double y) {}
-
-    /** A copy of a survey folder that can be spoiled. */
-    private record Copy(Path folder) {
-        Copy(Path good, Path folder) throws IOException {
-            this(Files.createDirectories(folder));
-            try (Stream<Path> files = Files.list(good)) {
-                for (Path file : files.filter(f -> !f.getFileName().toString().startsWith("truth"))
-                        .toList()) {
-                    Files.copy(file, folder.resolve(file.getFileName()));
-                }
-            }
-        }
-
-        private List<String> readingFiles() {
-            return Stream.of("moisture.csv", "taps.csv", "probes.csv", "plugs.csv", "feelers.csv")
-                    .filter(f -> Files.exists(folder.resolve(f)))
-                    .toList();
-        }
-
-        Copy lines(String file, Line change) {
-            try {
-                List<String> lines = Files.readAllLines(folder.resolve(file));
-                List<String> changed = new ArrayList<>();
-                for (int i = 0; i < lines.size(); i++) {
-                    changed.add(change.of(i, lines.get(i)));
-                }
-                Files.write(
-                        folder.resolve(file),
-                        changed.stream().filter(l -> !l.isEmpty()).toList());
-                return this;
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        }
-
-        Copy yaml(String from, String to) {
-            try {
-                Path file = folder.resolve("survey.yaml");
-                String text = Files.readString(file);
-                assertThat(text).contains(from);
-                Files.writeString(file, text.replace(from, to));
-                return this;
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        }
-
-        Copy readings(DoubleUnaryOperator change) {
-            return places((x, y) -> change.applyAsDouble(x), (x, y) -> change.applyAsDouble(y));
-        }
-
-        Copy places(Move x, Move y) {
-            readingFiles().forEach(f -> places(f, x, y));
-            return this;
-        }
-
-        /** The column of x, or of the first x of feelers; y stands beside it. */
-        private int xColumn(String file) {
-            try {
-                List<String> names =
-                        List.of(Files.readAllLines(folder.resolve(file)).get(0).split(",", -1));
-                return Math.max(names.indexOf("x"), names.indexOf("x1"));
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        }
-
-        Copy places(String file, Move toX, Move toY) {
-            int first = xColumn(file);
-            int last = file.startsWith("feelers") ? first + 2 : first;
-            return lines(file, (n, line) -> {
-                String[] cells = line.split(",", -1);
-                for (int at = first; n > 0 && at <= last; at += 2) {
-                    double x = Double.parseDouble(cells[at]);
-                    double y = Double.parseDouble(cells[at + 1]);
-                    cells[at] = figure(toX.of(x, y));
-                    cells[at + 1] = figure(toY.of(x, y));
-                }
-                return String.join(",", cells);
-            });
-        }
-
-        Copy keep(String file, Predicate<Row> which) {
-            int x = xColumn(file);
-            return lines(file, (n, line) -> {
-                String[] cells = line.split(",", -1);
-                return n == 0 || which.test(new Row(n, Double.parseDouble(cells[x]), Double.parseDouble(cells[x + 1])))
-                        ? line
-                        : "";
-            });
-        }
-
-        Copy drop(String face) {
-            readingFiles().forEach(f -> lines(f, (n, line) -> line.contains(face) ? "" : line));
-            return this;
-        }
-
-        Copy plan(DoubleUnaryOperator change) {
-            return lines("plan.csv", (n, line) -> {
-                int from = line.indexOf('(');
-                int to = line.lastIndexOf(')');
-                return from < 0
-                        ? line
-                        : line.substring(0, from) + changed(line.substring(from, to), change) + line.substring(to);
-            });
-        }
-
-        private static String changed(String wkt, DoubleUnaryOperator change) {
-            Matcher number = WKT_NUMBER.matcher(wkt);
-            return number.replaceAll(m -> figure(change.applyAsDouble(Double.parseDouble(m.group()))));
-        }
-
-        Copy copy(String from, String to) {
-            try {
-                Files.copy(folder.resolve(from), folder.resolve(to));
-                return this;
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        }
-
-        Copy twice(String file, int rows) {
-            List<String> again = new ArrayList<>();
-            lines(file, (n, line) -> {
-                if (n > 0 && n <= rows) {
-                    again.add(line);
-                }
-                return line;
-            });
-            try {
-                Path path = folder.resolve(file);
-                Files.writeString(
-                        path, Files.readString(path) + again.stream().collect(Collectors.joining("\n", "", "\n")));
-                return this;
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        }
     }
 }
