@@ -1,5 +1,6 @@
 package corewright.contour;
 
+import corewright.overlay.Overlay;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -13,7 +14,6 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
-import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /** The exact overlay of an area with the level lines of one or several rasters. */
@@ -69,7 +69,7 @@ public final class Partition {
 
     /** The faces that the lines enclose, noded on a grid of {@code 1 / scale}. */
     private static List<Polygon> faces(Collection<Geometry> lines, double scale) {
-        Geometry noded = UnaryUnionNG.union(FACTORY.buildGeometry(lines), new PrecisionModel(scale));
+        Geometry noded = Overlay.unionOnGrid(lines, new PrecisionModel(scale));
         Polygonizer polygonizer = new Polygonizer();
         polygonizer.add(noded);
         List<Polygon> faces = new ArrayList<>();

@@ -1,5 +1,6 @@
 package corewright.damage;
 
+import corewright.overlay.Overlay;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Finding;
@@ -15,8 +16,6 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.PolygonExtracter;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /**
@@ -36,13 +35,13 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
     static Plan of(Face face) {
         Geometry deck = face.outline();
         for (Feature.Opening opening : face.all(Feature.Opening.class)) {
-            deck = OverlayNGRobust.overlay(deck, opening.geometry(), OverlayNG.DIFFERENCE);
+            deck = Overlay.difference(deck, opening.geometry());
         }
         Geometry core = deck;
         for (Feature.Solid solid : face.all(Feature.Solid.class)) {
-            core = OverlayNGRobust.overlay(core, solid.geometry(), OverlayNG.DIFFERENCE);
+            core = Overlay.difference(core, solid.geometry());
         }
-        Geometry solids = OverlayNGRobust.overlay(deck, core, OverlayNG.DIFFERENCE);
+        Geometry solids = Overlay.difference(deck, core);
         List<Finding> findings = new ArrayList<>();
         List<Polygon> pieces = new ArrayList<>();
         for (Polygon part : polygons(core)) {
@@ -102,7 +101,7 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
         }
         Geometry lines = part.getBoundary();
         for (Feature.Divider divider : dividers) {
-            lines = OverlayNGRobust.overlay(lines, divider.geometry(), OverlayNG.UNION);
+            lines = Overlay.union(lines, divider.geometry());
         }
         Polygonizer polygonizer = new Polygonizer();
         polygonizer.add(lines);
@@ -119,8 +118,8 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
     /** Whether some part of the line is a common edge of two bays, or runs along one's boundary. */
     private static boolean bounds(LineString divider, List<Polygon> pieces) {
         return pieces.stream()
-                .anyMatch(
-                        p -> p.getBoundary().buffer(0.01).intersection(divider).getLength() > 1);
+                .map(p -> p.getBoundary().buffer(0.01))
+                .anyMatch(edge -> Overlay.intersection(edge, divider).getLength() > 1);
     }
 
     private static Finding endsInside(Face face, Feature.Divider divider) {

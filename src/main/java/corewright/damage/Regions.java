@@ -1,5 +1,6 @@
 package corewright.damage;
 
+import corewright.overlay.Overlay;
 import corewright.contour.Coverage;
 import corewright.contour.Cut;
 import corewright.contour.Labelled;
@@ -21,8 +22,6 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** One bay parted exactly into conditions along the lines where a probability passes "likely". */
 final class Regions {
@@ -148,8 +147,8 @@ final class Regions {
                 joined.add(polygon);
             }
         }
-        Geometry union = OverlayNGRobust.union(joined);
-        return canonical(OverlayNGRobust.overlay(union, fields.bay.area(), OverlayNG.INTERSECTION));
+        Geometry union = Overlay.union(joined);
+        return canonical(Overlay.intersection(union, fields.bay.area()));
     }
 
     private List<Polygon> possible(Condition condition) {

@@ -1,5 +1,6 @@
 package corewright.decision;
 
+import corewright.overlay.Overlay;
 import corewright.damage.DamageMap;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
@@ -61,7 +62,7 @@ final class PanelGain {
         return switch (decision.method()) {
             case DRY_OUT -> Optional.of(new Treatment.Dry(region.likely()));
             case RECORE ->
-                options.recore(region.id()).map(p -> new Treatment.Renew(p.cut().union(region.likely()), p.core()));
+                options.recore(region.id()).map(p -> new Treatment.Renew(Overlay.union(p.cut(), region.likely()), p.core()));
             case INJECT -> filled(region);
             case MONITOR -> decision.firstStep() == null ? Optional.empty() : filled(region);
         };

@@ -1,5 +1,6 @@
 package corewright.intake;
 
+import corewright.overlay.Overlay;
 import corewright.intake.text.Notes;
 import corewright.intake.text.Numerals;
 import corewright.survey.Face;
@@ -13,8 +14,6 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Checks a face's features against its outline, and the outline against good sense. */
 final class PlanCheck {
@@ -90,8 +89,8 @@ final class PlanCheck {
         if (openings.isEmpty()) {
             return face.outline().getArea();
         }
-        Geometry open = OverlayNGRobust.union(openings);
-        return OverlayNGRobust.overlay(face.outline(), open, OverlayNG.DIFFERENCE)
+        Geometry open = Overlay.union(openings);
+        return Overlay.difference(face.outline(), open)
                 .getArea();
     }
 

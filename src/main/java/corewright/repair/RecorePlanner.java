@@ -1,5 +1,6 @@
 package corewright.repair;
 
+import corewright.overlay.Overlay;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.repair.plan.Cautions;
@@ -16,8 +17,6 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.Polygonal;
 import org.locationtech.jts.geom.util.PolygonExtracter;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** The cut through the outer skin around a region, and what a new core takes. */
 final class RecorePlanner {
@@ -67,7 +66,7 @@ final class RecorePlanner {
     }
 
     private static Geometry both(Geometry a, Geometry b) {
-        return OverlayNGRobust.overlay(a, b, OverlayNG.INTERSECTION);
+        return Overlay.intersection(a, b);
     }
 
     private static Geometry polygons(Geometry any) {

@@ -1,5 +1,6 @@
 package corewright.stiffness;
 
+import corewright.overlay.Overlay;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
 import corewright.survey.Feature;
@@ -22,8 +23,6 @@ import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.PolygonExtracter;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /**
@@ -66,7 +65,7 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
         DeckPanels panels() {
             Geometry deck = face.outline();
             for (Feature.Opening opening : face.all(Feature.Opening.class)) {
-                deck = OverlayNGRobust.overlay(deck, opening.geometry(), OverlayNG.DIFFERENCE);
+                deck = Overlay.difference(deck, opening.geometry());
             }
             List<Polygon> pieces = cut(deck);
             pieces.sort(
@@ -83,7 +82,7 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
         private List<Polygon> cut(Geometry deck) {
             Geometry lines = deck.getBoundary();
             for (Feature.Support support : face.all(Feature.Support.class)) {
-                lines = OverlayNGRobust.overlay(lines, lengthened(support.geometry()), OverlayNG.UNION);
+                lines = Overlay.union(lines, lengthened(support.geometry()));
             }
             Polygonizer polygonizer = new Polygonizer();
             polygonizer.add(lines);
@@ -145,9 +144,9 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
             Geometry rest = area;
             List<Feature.LaminateArea> areas = face.all(Feature.LaminateArea.class);
             for (int i = areas.size() - 1; i >= 0; i--) { // later ones win
-                Geometry mine = OverlayNGRobust.overlay(rest, areas.get(i).geometry(), OverlayNG.INTERSECTION);
+                Geometry mine = Overlay.intersection(rest, areas.get(i).geometry());
                 shares.merge(areas.get(i).laminate(), mine.getArea() / area.getArea(), Double::sum);
-                rest = OverlayNGRobust.overlay(rest, areas.get(i).geometry(), OverlayNG.DIFFERENCE);
+                rest = Overlay.difference(rest, areas.get(i).geometry());
             }
             shares.merge(face.laminate(), rest.getArea() / area.getArea(), Double::sum);
             Map.Entry<String, Double> largest = shares.entrySet().stream()
@@ -171,11 +170,9 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
 
         private void noteIdle(Feature.Support support, List<DeckPanel> panels) {
             double used = panels.stream()
-                    .mapToDouble(p -> p.area()
-                            .getBoundary()
-                            .buffer(0.01)
-                            .intersection(support.geometry())
-                            .getLength())
+                    .map(p -> p.area().getBoundary().buffer(0.01))
+                    .mapToDouble(edge ->
+                            Overlay.intersection(edge, support.geometry()).getLength())
                     .max()
                     .orElse(0);
             if (used < 0.5 * support.geometry().getLength()) {

@@ -1,5 +1,6 @@
 package corewright.stiffness;
 
+import corewright.overlay.Overlay;
 import corewright.damage.Condition;
 import corewright.damage.Region;
 import corewright.sandwich.CoreMaterial;
@@ -21,8 +22,6 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.PolygonExtracter;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** A deck panel in the terms of the finite-element model. */
 final class Patches {
@@ -105,14 +104,15 @@ final class Patches {
 
     /** What is treated of a region. Who treats nearly all of it follows the damage as far as it truly goes. */
     private static Geometry treated(Treatment treatment, Region region, Outlook outlook) {
-        Geometry likely = OverlayNGRobust.overlay(region.likely(), treatment.area(), OverlayNG.INTERSECTION);
+        Geometry likely = Overlay.intersection(region.likely(), treatment.area());
         return likely.getArea() > NEARLY_ALL * region.likely().getArea()
                 ? outlook.extent(region)
-                : OverlayNGRobust.overlay(outlook.extent(region), treatment.area(), OverlayNG.INTERSECTION);
+                : Overlay.intersection(outlook.extent(region), treatment.area());
     }
 
     /** Without the lines at which two areas merely touch: an overlay of both kinds is refused. */
-    private static Geometry areal(Geometry area) {
+    /** Without lines and points that touching areas leave. */
+    static Geometry areal(Geometry area) {
         return area.getNumGeometries() == 1
                 ? area
                 : area.getFactory()
@@ -121,7 +121,7 @@ final class Patches {
 
     /** Adds a patch; one that is as built takes its area from those before it instead. */
     private void add(List<Patch> patches, Geometry area, Function<Geometry, Patch> patch) {
-        Geometry on = large(OverlayNGRobust.overlay(areal(area), panel.area(), OverlayNG.INTERSECTION));
+        Geometry on = large(Overlay.intersection(areal(area), panel.area()));
         if (on.isEmpty()) {
             return;
         }
@@ -133,7 +133,7 @@ final class Patches {
         List<Patch> before = List.copyOf(patches);
         patches.clear();
         for (Patch p : before) {
-            Geometry left = large(OverlayNGRobust.overlay(p.area(), on, OverlayNG.DIFFERENCE));
+            Geometry left = large(Overlay.difference(p.area(), on));
             if (!left.isEmpty()) {
                 patches.add(
                         p instanceof Patch.Loose loose

@@ -1,5 +1,6 @@
 package corewright.desktop.slip;
 
+import corewright.overlay.Overlay;
 import corewright.assessment.Assessment;
 import corewright.damage.Region;
 import corewright.decision.Method;
@@ -82,7 +83,7 @@ final class MethodWords {
                 .filter(p -> p.panel().area().intersects(region.likely()))
                 .filter(p -> !p.in(State.AS_BUILT).feet().places().isEmpty())
                 .max(Comparator.comparingDouble(
-                        p -> p.panel().area().intersection(region.likely()).getArea()));
+                        p -> Overlay.intersection(p.panel().area(), region.likely()).getArea()));
     }
 
     /** The foot's place over the region that lost most; the nearest place where none lies over it. */

@@ -1,5 +1,6 @@
 package corewright.desktop.state;
 
+import corewright.overlay.Overlay;
 import corewright.assessment.Assessment;
 import corewright.drawing.kit.Figures;
 import corewright.survey.Face;
@@ -59,7 +60,7 @@ public final class Steps {
         for (Face face : survey.faces()) {
             Geometry deck = face.outline();
             for (Feature.Opening opening : face.all(Feature.Opening.class)) {
-                deck = deck.difference(opening.geometry());
+                deck = Overlay.difference(deck, opening.geometry());
             }
             mm2 += deck.getArea();
         }

@@ -1,5 +1,6 @@
 package corewright.drawing.cards;
 
+import corewright.overlay.Overlay;
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
@@ -28,7 +29,6 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * The plan of one region on its work card, at the largest standard scale at which it fits: its pattern as a band, holes in
@@ -221,21 +221,19 @@ public final class CardPlan {
     }
 
     private void regions(Paper paper) {
-        Geometry whole = OverlayNGRobust.union(
+        Geometry whole = Overlay.union(
                 filled.stream().<Geometry>map(r -> view.onPaper(r.likely())).toList());
         for (Region region : filled) {
             Polygon area = view.onPaper(region.likely());
             Pattern pattern = Pattern.of(region.condition());
-            pattern.paint(paper, area.difference(area.buffer(-BAND)), pattern.anchor(area, view.datum()));
+            pattern.paint(paper, Overlay.difference(area, area.buffer(-BAND)), pattern.anchor(area, view.datum()));
         }
         for (Region other : damage.regions()) {
             line(paper, view.onPaper(other.likely()).getBoundary(), filled.contains(other) ? Pen.LIKELY : Pen.LEADER);
         }
-        Geometry possible = clipped(OverlayNGRobust.union(filled.stream()
-                                .map(r -> view.onPaper(r.possible()))
-                                .toList())
-                        .getBoundary())
-                .difference(whole.buffer(1));
+        Geometry extents = Overlay.union(
+                filled.stream().map(r -> view.onPaper(r.possible())).toList());
+        Geometry possible = Overlay.difference(clipped(extents.getBoundary()), whole.buffer(1));
         if (!possible.isEmpty()) {
             paper.casing(PlanView.shape(possible), POSSIBLE_CASING);
             paper.draw(PlanView.shape(possible), Pen.POSSIBLE);
@@ -268,7 +266,7 @@ public final class CardPlan {
     }
 
     private Geometry clipped(Geometry onPaper) {
-        return onPaper.intersection(window);
+        return Overlay.intersection(onPaper, window);
     }
 
     /** A minute in each line, where it stands clear of holes and of the minutes before. */

@@ -1,5 +1,6 @@
 package corewright.drawing.marks;
 
+import corewright.overlay.Overlay;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.PlanView;
@@ -14,8 +15,6 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** How the deck itself is drawn: edge, openings, dividers, supports, and the line of a cut. All geometry is on paper. */
 public final class StructureMarks {
@@ -41,8 +40,8 @@ public final class StructureMarks {
     /** A part of a face: the deck's edge, and broken where the map ends but not the deck. */
     public static void outline(Paper paper, Polygon part, Polygon whole) {
         Geometry edge = whole.getBoundary().buffer(NEARLY);
-        line(paper, OverlayNGRobust.overlay(part.getBoundary(), edge, OverlayNG.DIFFERENCE), MAP_ENDS);
-        line(paper, OverlayNGRobust.overlay(part.getBoundary(), edge, OverlayNG.INTERSECTION), Pen.EDGE);
+        line(paper, Overlay.difference(part.getBoundary(), edge), MAP_ENDS);
+        line(paper, Overlay.intersection(part.getBoundary(), edge), Pen.EDGE);
     }
 
     private static void line(Paper paper, Geometry line, Pen pen) {
@@ -70,7 +69,7 @@ public final class StructureMarks {
         }
         for (int i = 0; i < 2; i++) {
             Geometry diagonal = Shapes.FACTORY.createLineString(new Coordinate[] {box[i], box[i + 2]});
-            Geometry inside = diagonal.intersection(inner);
+            Geometry inside = Overlay.intersection(diagonal, inner);
             if (!inside.isEmpty()) {
                 paper.draw(PlanView.shape(inside), Pen.FAINT);
             }
@@ -104,7 +103,7 @@ public final class StructureMarks {
 
     /** The parts of a line that lie on the deck: whoever draws a plan may run a beam past its edge. */
     public static List<LineString> onDeck(LineString line, Polygon outline) {
-        Geometry inside = line.intersection(outline.buffer(ON_EDGE));
+        Geometry inside = Overlay.intersection(line, outline.buffer(ON_EDGE));
         List<LineString> parts = new ArrayList<>();
         for (int i = 0; i < inside.getNumGeometries(); i++) {
             if (inside.getGeometryN(i) instanceof LineString part && !part.isEmpty()) {

@@ -1,5 +1,6 @@
 package corewright.drawing.plates;
 
+import corewright.overlay.Overlay;
 import corewright.contour.Band;
 import corewright.contour.Contours;
 import corewright.contour.Raster;
@@ -30,8 +31,6 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.linemerge.LineMerger;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * How far a panel gives under a foot, as lines of equal deflection: figures stand in the lines, greys repeat what they say.
@@ -88,7 +87,7 @@ public final class DeflectionPicture {
                 levels.stream().mapToDouble(l -> l).toArray());
         List<Geometry> parts = new ArrayList<>();
         for (Band band : bands) {
-            Geometry part = OverlayNGRobust.overlay(band.area(), area, OverlayNG.INTERSECTION);
+            Geometry part = Overlay.intersection(band.area(), area);
             parts.add(part);
             int grey = GREYS[Math.min(GREYS.length - 1, above(band.lower()))];
             paper.fill(PlanView.shape(view.onPaper(part)), new Color(grey, grey, grey));
@@ -105,7 +104,7 @@ public final class DeflectionPicture {
                 }
             }
             if (!softer.isEmpty()) {
-                lines(level, OverlayNGRobust.union(softer), figures, softest);
+                lines(level, Overlay.union(softer), figures, softest);
             }
         }
         figures.forEach(f -> paper.haloText(f.words, f.at.x, f.at.y + FIGURE.capMm() / 2, FIGURE, Anchor.CENTRE, 0.8));
@@ -123,8 +122,7 @@ public final class DeflectionPicture {
 
     /** The edge of all that gives more than a level, without the panel's own edge. */
     private void lines(double level, Geometry softer, List<Figure> figures, Coordinate softest) {
-        Geometry line = OverlayNGRobust.overlay(
-                softer.getBoundary(), panel.panel().area().buffer(-1), OverlayNG.INTERSECTION);
+        Geometry line = Overlay.intersection(softer.getBoundary(), panel.panel().area().buffer(-1));
         LineMerger merger = new LineMerger();
         merger.add(view.onPaper(line));
         Optional<LineString> longest = Optional.empty();

@@ -1,5 +1,6 @@
 package corewright.drawing.plates;
 
+import corewright.overlay.Overlay;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.damage.Undecided;
@@ -136,7 +137,7 @@ public final class MapPainter {
 
     private Geometry banded(Geometry area) {
         boolean work = spec.shows(Layer.HOLES) && view.scale() <= BAND_FROM_SCALE;
-        return work ? area.difference(area.buffer(-BAND)) : area;
+        return work ? Overlay.difference(area, area.buffer(-BAND)) : area;
     }
 
     private void edges() {
