@@ -31,6 +31,7 @@ class ArchitectureTest {
     private static Map<String, List<String>> flow() {
         Map<String, List<String>> flow = new LinkedHashMap<>();
         flow.put("overlay", List.of());
+        flow.put("reuse", List.of());
         flow.put("linear", List.of());
         flow.put("field", List.of("linear"));
         flow.put("contour", List.of("overlay"));
@@ -38,13 +39,14 @@ class ArchitectureTest {
         flow.put("survey", List.of());
         flow.put("intake", List.of("overlay", "survey"));
         flow.put("store", List.of("survey"));
-        flow.put("damage", List.of("overlay", "survey", "field", "contour"));
-        flow.put("stiffness", List.of("overlay", "survey", "damage", "sandwich"));
-        flow.put("repair", List.of("overlay", "survey", "damage", "stiffness", "linear", "contour"));
+        flow.put("damage", List.of("overlay", "reuse", "survey", "field", "contour"));
+        flow.put("stiffness", List.of("overlay", "reuse", "survey", "damage", "sandwich"));
+        flow.put("repair", List.of("overlay", "reuse", "survey", "damage", "stiffness", "linear", "contour"));
         flow.put("decision", List.of("overlay", "survey", "damage", "stiffness", "repair"));
         flow.put(
                 "assessment",
                 List.of(
+                        "reuse",
                         "linear",
                         "field",
                         "contour",
@@ -56,7 +58,16 @@ class ArchitectureTest {
                         "decision"));
         flow.put(
                 "drawing",
-                List.of("overlay", "survey", "assessment", "contour", "sandwich", "damage", "stiffness", "repair", "decision"));
+                List.of(
+                        "overlay",
+                        "survey",
+                        "assessment",
+                        "contour",
+                        "sandwich",
+                        "damage",
+                        "stiffness",
+                        "repair",
+                        "decision"));
         flow.put(
                 "report",
                 List.of(
@@ -174,6 +185,7 @@ class ArchitectureTest {
     static final ArchRule stagesArePure = forbid(
                     List.of(
                             "corewright.overlay..",
+                            "corewright.reuse..",
                             "corewright.linear..",
                             "corewright.field..",
                             "corewright.contour..",
@@ -219,6 +231,33 @@ class ArchitectureTest {
                     "org.locationtech.jts.operation.overlay..",
                     "org.locationtech.jts.operation.overlayng..",
                     "org.locationtech.jts.operation.union..");
+
+    /** The entries of the stages, in the order of the chain: the whole chain stands in one method. */
+    private static final List<String> STAGES = List.of(
+            "corewright.damage.Damage.fit",
+            "corewright.damage.Damage.follow",
+            "corewright.stiffness.Stiffness.of",
+            "corewright.repair.RepairPlanner.plan",
+            "corewright.decision.Methods.of(corewright.survey.Survey",
+            "corewright.repair.RepairPlanner.together",
+            "corewright.decision.Treated.dried",
+            "corewright.decision.Treated.advised",
+            "corewright.stiffness.Stiffness.gains",
+            "corewright.decision.Decider.decide",
+            "corewright.repair.work.WorkDone.of");
+
+    @ArchTest
+    static void everyStageIsCalledOnceAndByTheAssessorAlone(JavaClasses code) {
+        for (String stage : STAGES) {
+            List<String> calls = code.stream()
+                    .flatMap(c -> c.getCodeUnitAccessesFromSelf().stream())
+                    .filter(a -> a.getTarget().getFullName().startsWith(stage))
+                    .filter(a -> !a.getOriginOwner().equals(a.getTargetOwner()))
+                    .map(a -> a.getOriginOwner().getName())
+                    .toList();
+            assertThat(calls).as(stage).containsExactly("corewright.assessment.Assessor");
+        }
+    }
 
     private static ArchRule forbid(List<String> users, String... used) {
         return noClasses()

@@ -2,6 +2,7 @@ package corewright.cli;
 
 import corewright.assessment.Assessment;
 import corewright.assessment.Assessor;
+import corewright.assessment.Earlier;
 import corewright.intake.Intake;
 import corewright.report.Outputs;
 import java.io.IOException;
@@ -46,7 +47,8 @@ final class RunCommand implements Callable<Integer> {
                 System.console() == null ? null : spec.commandLine().getErr());
         clock.begin("intake", 0);
         Intake intake = SurveySource.read(survey);
-        Assessment assessment = Assessor.assess(intake.survey(), intake.findings(), clock);
+        Assessment assessment = Assessor.assess(intake.survey(), intake.findings(), Earlier.NONE, clock)
+                .assessment();
         String summary = Outputs.write(assessment, out, clock, clock::timingsMs);
         clock.end();
         PrintWriter print = spec.commandLine().getOut();

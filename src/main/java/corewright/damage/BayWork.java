@@ -6,19 +6,18 @@ import corewright.survey.Settings;
 import corewright.survey.Survey;
 import java.util.Arrays;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * One bay from its readings to its regions, with all that went in: the same again gives the same again.
  *
- * @param draws the bay's cavities; of an earlier state of its readings where {@code stale}
+ * @param draws the bay's cavities; of an earlier state of its readings where {@code old}
  */
 @SuppressWarnings("ArrayRecordComponent")
 record BayWork(
         Input input,
         BayFields fields,
         VoidDraws draws,
-        boolean stale,
+        boolean old,
         Regions regions,
         List<Undecided> undecided,
         List<Double> totalMm3) {
@@ -30,26 +29,30 @@ record BayWork(
         }
     }
 
-    /**
-     * @param earlier work on the same bay, whose ranges, sills and drifts are kept; null to fit them
-     * @param following whether the earlier cavities will do, as while a person edits
-     */
-    static BayWork of(Input input, Frame frame, BayFields.Cores cores, @Nullable BayWork earlier, boolean following) {
-        if (earlier != null && earlier.input.equals(input) && (following || !earlier.stale)) {
-            return earlier;
+    /** Everything fitted and drawn. */
+    static BayWork of(Input input, Frame frame, BayFields.Cores cores) {
+        BayFields fields = new BayFields(input.bay, frame, input.seen, input.settings, cores, null);
+        return new BayWork(input, frame, fields, drawn(input, fields, frame), false);
+    }
+
+    /** The same bay with other readings: ranges, sills and drifts are held, and the cavities are these as far as they can be. */
+    BayWork followed(Input other, Frame frame, BayFields.Cores cores) {
+        if (input.equals(other)) {
+            return this;
         }
-        Settings settings = input.settings;
-        BayFields fields =
-                new BayFields(input.bay, frame, input.seen, settings, cores, earlier == null ? null : earlier.fields);
-        boolean stale = following && earlier != null && Arrays.equals(earlier.fields.cells, fields.cells);
-        VoidDraws draws = stale && earlier != null ? earlier.draws : drawn(input, fields, frame);
-        return new BayWork(
+        BayFields next = new BayFields(other.bay, frame, other.seen, other.settings, cores, fields);
+        boolean sameCells = Arrays.equals(fields.cells, next.cells);
+        return new BayWork(other, frame, next, sameCells ? draws : drawn(other, next, frame), sameCells);
+    }
+
+    private BayWork(Input input, Frame frame, BayFields fields, VoidDraws draws, boolean old) {
+        this(
                 input,
                 fields,
                 draws,
-                stale,
-                new Regions(fields, frame, settings.thresholds(), draws),
-                UndecidedAreas.of(fields, frame, settings.thresholds()),
+                old,
+                new Regions(fields, frame, input.settings.thresholds(), draws),
+                UndecidedAreas.of(fields, frame, input.settings.thresholds()),
                 Arrays.stream(draws.volumesMm3(new int[fields.cells.length], 1)[0])
                         .boxed()
                         .toList());

@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Polygon;
 
 /** One face from its readings to its regions; numbered by {@link Damage} when all faces are done. */
@@ -33,15 +32,7 @@ final class FaceWork {
     private final List<RegionDraft> drafts = new ArrayList<>();
     private final List<NextReading> next;
 
-    /**
-     * An earlier state of the survey.
-     *
-     * @param frozen what was fitted to it, by bay
-     * @param following whether its cavities and suggested readings will do
-     */
-    record Before(Parameters frozen, boolean following) {}
-
-    FaceWork(Judged judged, Face face, Map<String, MeterScale> scales, TapScale tapScale, Before before) {
+    FaceWork(Judged judged, Face face, Map<String, MeterScale> scales, TapScale tapScale, Bays way) {
         survey = judged.survey();
         this.face = face;
         settings = survey.settings();
@@ -60,15 +51,13 @@ final class FaceWork {
                     judged.heard(WetEvidence.of(face, own, settings.thresholds(), scales, judged, findings)),
                     judged.heard(inside(bay, LooseEvidence.of(own, tapScale, findings))),
                     judged.heard(inside(bay, VoidEvidence.of(survey, own, tapScale))));
-            work(BayWork.Input.of(survey, face, bay, seen), before.frozen.of(bay), before.following);
+            add(way.work(BayWork.Input.of(survey, face, bay, seen), frame, coreOfCell()));
         }
         findings.addAll(Doubts.of(face, settings, bays, judged));
-        List<NextReading> suggested = before.following ? before.frozen.next(face.name()) : null;
-        next = suggested != null ? suggested : NextReadings.of(face, frame, bays, draws, settings.thresholds());
+        next = way.next(face.name(), works, () -> NextReadings.of(face, frame, bays, draws, settings.thresholds()));
     }
 
-    private void work(BayWork.Input input, @Nullable BayWork earlier, boolean following) {
-        BayWork work = BayWork.of(input, frame, coreOfCell(), earlier, following);
+    private void add(BayWork work) {
         for (int d = 0; d < voidMm3.length; d++) {
             voidMm3[d] += work.totalMm3().get(d);
         }

@@ -253,7 +253,7 @@ final class Desk implements Tasks {
         Parameters fitted = bench.parameters();
         ScreenLook look = bench.sight().appearance().look();
         Units units = bench.sight().units();
-        boolean old = bench.behind().volumes();
+        boolean old = bench.ages().oldVolumes();
         double sharpness = view.sharpness();
         bench.say("Foretelling every reading from the others.");
         bench.jobs()

@@ -1,8 +1,9 @@
 package corewright.stiffness;
 
-import corewright.overlay.Overlay;
 import corewright.damage.Condition;
+import corewright.damage.FaceDamage;
 import corewright.damage.Region;
+import corewright.overlay.Overlay;
 import corewright.sandwich.CoreMaterial;
 import corewright.sandwich.PanelSpec;
 import corewright.sandwich.Patch;
@@ -31,16 +32,17 @@ final class Patches {
     private static final double NEARLY_ALL = 0.9;
 
     private final Survey survey;
+    private final FaceDamage face;
     private final DeckPanel panel;
     private final List<Region> regions;
     private final CoreMaterial built;
     private final double coreMm;
 
-    /** @param regions those of the panel's face */
-    Patches(Survey survey, DeckPanel panel, List<Region> regions) {
+    Patches(Survey survey, FaceDamage face, DeckPanel panel) {
         this.survey = survey;
+        this.face = face;
         this.panel = panel;
-        this.regions = regions.stream()
+        regions = face.regions().stream()
                 .filter(r -> r.possible().intersects(panel.area()))
                 .toList();
         built = core(panel.laminate().core());
@@ -65,8 +67,15 @@ final class Patches {
                 List.of());
     }
 
-    /** As found, with areas treated; later treatments win. */
-    PanelSpec with(Outlook outlook, List<Treatment> treatments) {
+    /** With areas treated; later treatments win. None treated is as found. */
+    Prospects with(List<Treatment> treatments) {
+        return new Prospects(
+                with(Outlook.worse(face), treatments),
+                with(Outlook.MIDDLE, treatments),
+                with(Outlook.better(face), treatments));
+    }
+
+    private PanelSpec with(Outlook outlook, List<Treatment> treatments) {
         return asBuilt().with(patches(outlook, treatments));
     }
 
@@ -76,6 +85,9 @@ final class Patches {
             add(patches, outlook.extent(region), area -> found(region, area, outlook));
         }
         for (Treatment treatment : treatments) {
+            if (!treatment.face().equals(panel.face())) {
+                continue;
+            }
             for (Region region : regions) {
                 after(treatment, region, outlook)
                         .ifPresent(core ->

@@ -31,6 +31,16 @@ public record Face(
         return features.stream().filter(kind::isInstance).map(kind::cast).toList();
     }
 
+    /** Name of the lay-up at a place: that of the laminate area which holds it, else the face's own. */
+    public String laminateAt(Spot spot) {
+        var point = outline.getFactory().createPoint(spot.coordinate());
+        return all(Feature.LaminateArea.class).stream()
+                .filter(a -> a.geometry().covers(point))
+                .reduce((first, last) -> last)
+                .map(Feature.LaminateArea::laminate)
+                .orElse(laminate);
+    }
+
     /** The same face with other things drawn on it. */
     public Face with(List<Feature> drawn) {
         return new Face(name, tiltDeg, uphillDeg, outline, edge, laminate, drawn);

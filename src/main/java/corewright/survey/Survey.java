@@ -53,12 +53,6 @@ public record Survey(
 
     /** The lay-up at a place: the laminate area that holds it, else the face's own. */
     public Laminate laminateAt(Spot spot) {
-        Face face = face(spot.face());
-        var point = face.outline().getFactory().createPoint(spot.coordinate());
-        return face.all(Feature.LaminateArea.class).stream()
-                .filter(a -> a.geometry().covers(point))
-                .reduce((first, last) -> last)
-                .map(a -> laminate(a.laminate()))
-                .orElseGet(() -> laminate(face.laminate()));
+        return laminate(face(spot.face()).laminateAt(spot));
     }
 }

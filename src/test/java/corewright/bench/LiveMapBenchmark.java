@@ -1,10 +1,9 @@
 package corewright.bench;
 
 import com.sun.management.OperatingSystemMXBean;
-import corewright.assessment.Assessor;
+import corewright.assessment.Partial;
 import corewright.damage.Damage;
 import corewright.damage.Fitted;
-import corewright.damage.Parameters;
 import corewright.desktop.state.NewSurvey;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Measure;
@@ -12,6 +11,7 @@ import corewright.drawing.placing.Lettering;
 import corewright.drawing.screen.ScreenLayer;
 import corewright.drawing.screen.ScreenLook;
 import corewright.drawing.screen.ScreenMap;
+import corewright.reuse.Memory;
 import corewright.survey.Edit;
 import corewright.survey.Meter;
 import corewright.survey.Moisture;
@@ -50,7 +50,7 @@ public final class LiveMapBenchmark {
         Random random = new Random(7);
         Survey survey = survey(random);
         long from = System.nanoTime();
-        Fitted fitted = Damage.fit(survey, Parameters.NONE);
+        Fitted fitted = Damage.fit(survey, new Memory());
         double whole = ms(from);
         double[] follow = new double[RUNS];
         double[] work = new double[RUNS];
@@ -107,7 +107,7 @@ public final class LiveMapBenchmark {
         var layers = EnumSet.complementOf(
                 EnumSet.of(ScreenLayer.MOISTURE, ScreenLayer.STANDARD_ERROR, ScreenLayer.VOID_DEPTH));
         ScreenMap map = ScreenMap.layOut(
-                Assessor.mapped(survey, List.of(), fitted.map()),
+                Partial.mapped(survey, List.of(), fitted.map()),
                 new ScreenMap.Seen(
                         "deck",
                         box,

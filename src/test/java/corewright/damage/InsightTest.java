@@ -3,6 +3,7 @@ package corewright.damage;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import corewright.reuse.Memory;
 import corewright.survey.Sound;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -24,7 +25,7 @@ class InsightTest {
     }
 
     private static Insight insight(Deck deck) {
-        Fitted fitted = Damage.fit(deck.survey(), Parameters.NONE);
+        Fitted fitted = Damage.fit(deck.survey(), new Memory());
         return Insight.of(fitted.map().faces().get(0), fitted.parameters());
     }
 
@@ -68,7 +69,7 @@ class InsightTest {
     @Test
     void drawsOfTheVolumeAreThoseOfTheMap() {
         Deck deck = leak();
-        Fitted fitted = Damage.fit(deck.survey(), Parameters.NONE);
+        Fitted fitted = Damage.fit(deck.survey(), new Memory());
         FaceDamage face = fitted.map().faces().get(0);
         double[] draws = Insight.of(face, fitted.parameters()).voidMm3().stream()
                 .mapToDouble(v -> v)

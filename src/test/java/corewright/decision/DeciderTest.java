@@ -6,6 +6,7 @@ import static corewright.DamageFixtures.rectangle;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import corewright.Assessments;
 import corewright.DamageFixtures.Deck;
 import corewright.damage.Condition;
 import corewright.damage.DamageMap;
@@ -14,7 +15,7 @@ import corewright.repair.plan.Batch;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RepairOptions;
-import corewright.stiffness.StiffnessMap;
+import corewright.reuse.Memory;
 import corewright.survey.CoreMoisture;
 import corewright.survey.CoreState;
 import corewright.survey.Finding;
@@ -330,7 +331,7 @@ class DeciderTest {
                 .region(Condition.VOID, PATCH, 4, 0.1);
         assertThat(decide(deck).findings()).anySatisfy(f -> assertThat(f.message())
                 .isEqualTo("The thicknesses of lay-up deck were not measured on this boat."));
-        RepairOptions options = RepairPlanner.plan(deck.survey(), deck.damage());
+        RepairOptions options = RepairPlanner.plan(deck.survey(), deck.damage(), new Memory());
         assertThat(options.injections().get(0).cautions().get(0)).startsWith("Drill a pilot hole by hand first");
     }
 
@@ -390,6 +391,6 @@ class DeciderTest {
     private static Decision decide(Deck deck) {
         Survey survey = deck.survey();
         DamageMap damage = deck.damage();
-        return Decider.decide(survey, damage, StiffnessMap.NONE, RepairPlanner.plan(survey, damage));
+        return Assessments.decide(survey, damage);
     }
 }

@@ -3,9 +3,10 @@ package corewright.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.SurveyFolders;
+import corewright.assessment.Ages;
+import corewright.assessment.Assessed;
+import corewright.assessment.Partial;
 import corewright.desktop.sketch.Sketch;
-import corewright.desktop.state.Bare;
-import corewright.desktop.state.Behind;
 import corewright.desktop.state.Chain;
 import corewright.survey.Edit;
 import corewright.survey.Moisture;
@@ -36,7 +37,10 @@ class WindowTest {
 
     /** Nothing is calculated: for what a window does without it, in no time. */
     private static OpenWindow bare(Path folder) {
-        return on(folder, Optional.empty(), (survey, findings, progress) -> Bare.of(survey, findings));
+        return on(
+                folder,
+                Optional.empty(),
+                (survey, findings, earlier, progress) -> new Assessed(Partial.bare(survey, findings), earlier));
     }
 
     private static OpenWindow on(Path folder, Optional<Path> chosen, Chain chain) {
@@ -187,8 +191,8 @@ class WindowTest {
                 Moisture first = s.readings().moisture().get(0);
                 return Edit.remove(s, Part.MOISTURE, first);
             }));
-            window.shown("#slip-before", Label.class, l -> l.getText().contains(Behind.WORDS));
-            window.shown("#readout", Label.class, l -> l.getText().contains(Behind.WORDS));
+            window.shown("#slip-before", Label.class, l -> l.getText().contains(Ages.WORDS));
+            window.shown("#readout", Label.class, l -> l.getText().contains(Ages.WORDS));
 
             OpenWindow.doFx(() -> window.desk.bench().hold(false));
             window.waitUntilCalculated();

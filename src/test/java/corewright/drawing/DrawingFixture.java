@@ -1,5 +1,6 @@
 package corewright.drawing;
 
+import corewright.Assessments;
 import corewright.assessment.Assessment;
 import corewright.contour.Raster;
 import corewright.damage.Bay;
@@ -280,7 +281,7 @@ public final class DrawingFixture {
                 next,
                 findings,
                 List.of());
-        return new Assessment(
+        return Assessments.of(
                 survey,
                 new DamageMap(List.of(damage), damage.voidMm3()),
                 StiffnessMap.NONE,

@@ -3,6 +3,7 @@ package corewright.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import corewright.Assessments;
 import corewright.assessment.Assessment;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Paper;
@@ -40,7 +41,7 @@ class FillCheckPlateTest {
     private static final Assessment RONJA = DrawingFixture.foredeck();
 
     private static Assessment with(Survey survey) {
-        return new Assessment(
+        return Assessments.of(
                 survey, RONJA.damage(), RONJA.stiffness(), RONJA.options(), RONJA.decision(), List.of(), List.of());
     }
 
@@ -146,7 +147,7 @@ class FillCheckPlateTest {
     @Test
     void saysWhatIsStillHollowAndHowMuchItTakes() {
         Assessment assessment = tapped(0);
-        double mm2 = assessment.cured().get(0).hollowMm2();
+        double mm2 = assessment.work().cured().get(0).hollowMm2();
         List<String> words = words(plate(assessment));
 
         assertThat(words).contains("S1");

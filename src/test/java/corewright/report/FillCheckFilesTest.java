@@ -3,6 +3,7 @@ package corewright.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import corewright.Assessments;
 import corewright.assessment.Assessment;
 import corewright.assessment.Progress;
 import corewright.report.data.Json;
@@ -35,7 +36,7 @@ class FillCheckFilesTest {
             }
         }
         Assessment a = SampleAssessment.damaged();
-        return new Assessment(
+        return Assessments.of(
                 Part.CURED_TAPS.with(a.survey(), taps),
                 a.damage(),
                 a.stiffness(),

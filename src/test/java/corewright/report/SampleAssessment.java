@@ -1,5 +1,6 @@
 package corewright.report;
 
+import corewright.Assessments;
 import corewright.assessment.Assessment;
 import corewright.contour.Raster;
 import corewright.damage.Bay;
@@ -136,7 +137,7 @@ public final class SampleAssessment {
                 .limit(1)
                 .map(SampleAssessment::injection)
                 .toList();
-        return new Assessment(
+        return Assessments.of(
                 survey,
                 new DamageMap(List.of(damage), voids),
                 StiffnessMap.NONE,

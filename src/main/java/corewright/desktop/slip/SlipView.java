@@ -1,6 +1,6 @@
 package corewright.desktop.slip;
 
-import corewright.desktop.state.Behind;
+import corewright.assessment.Ages;
 import corewright.drawing.kit.Figures;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
@@ -58,7 +58,7 @@ public final class SlipView extends VBox {
         }
         Slip.Range range = slip.range();
         if (range != null) {
-            getChildren().add(bar(range, range.before() ? ink.deriveColor(0, 1, 1, QUIET) : ink));
+            getChildren().add(bar(range, range.old() ? ink.deriveColor(0, 1, 1, QUIET) : ink));
             if (range.middle() < 0.2 * range.axisEnd()) { // the low figure has no room beside the bar
                 getChildren().add(text(words(range), "quiet"));
             }
@@ -141,7 +141,7 @@ public final class SlipView extends VBox {
                 name.setAccessibleHelp(meaning);
             }
             Label value = new Label(fact.value());
-            value.getStyleClass().add(fact.before() ? "fact-before" : "fact");
+            value.getStyleClass().add(fact.old() ? "fact-before" : "fact");
             value.setTextAlignment(TextAlignment.RIGHT);
             value.setWrapText(true);
             name.setMinWidth(Region.USE_PREF_SIZE);
@@ -248,7 +248,7 @@ public final class SlipView extends VBox {
         g.setTextAlign(middle < 2 * LABEL_PX ? TextAlignment.LEFT : TextAlignment.CENTER);
         g.setFont(Font.font("Asap Condensed", FontWeight.BOLD, 15));
         g.fillText(Figures.fixed(range.middle(), 2) + " " + range.unit(), middle, axis - 16);
-        canvas.setAccessibleText(words(range) + (range.before() ? " These figures are " + Behind.WORDS + "." : ""));
+        canvas.setAccessibleText(words(range) + (range.old() ? " These figures are " + Ages.WORDS + "." : ""));
         return canvas;
     }
 

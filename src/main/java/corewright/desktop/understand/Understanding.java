@@ -1,10 +1,10 @@
 package corewright.desktop.understand;
 
+import corewright.assessment.Ages;
 import corewright.damage.Insight;
 import corewright.damage.Quantiles;
 import corewright.desktop.slip.Slip;
 import corewright.desktop.slip.SlipView;
-import corewright.desktop.state.Behind;
 import corewright.desktop.state.Units;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.screen.Chart;
@@ -210,7 +210,7 @@ public final class Understanding {
     }
 
     private Panel volume() {
-        String title = "How much empty space" + (oldVolumes ? ", " + Behind.WORDS : "");
+        String title = "How much empty space" + (oldVolumes ? ", " + Ages.WORDS : "");
         List<Double> draws = insight.voidMm3().stream()
                 .map(units::volume)
                 .sorted(Comparator.naturalOrder())

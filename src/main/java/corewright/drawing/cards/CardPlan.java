@@ -1,6 +1,5 @@
 package corewright.drawing.cards;
 
-import corewright.overlay.Overlay;
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
@@ -20,6 +19,7 @@ import corewright.drawing.marks.StructureMarks;
 import corewright.drawing.placing.ArrivalLines;
 import corewright.drawing.placing.ArrivalLines.Line;
 import corewright.drawing.placing.Obstacles;
+import corewright.overlay.Overlay;
 import corewright.repair.plan.InjectionPlan;
 import corewright.survey.Face;
 import corewright.survey.Feature;

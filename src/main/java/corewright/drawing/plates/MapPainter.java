@@ -1,6 +1,5 @@
 package corewright.drawing.plates;
 
-import corewright.overlay.Overlay;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.damage.Undecided;
@@ -18,6 +17,7 @@ import corewright.drawing.placing.MapSpec;
 import corewright.drawing.placing.Marks;
 import corewright.drawing.placing.RegionLabel;
 import corewright.drawing.placing.VoiceGridMark;
+import corewright.overlay.Overlay;
 import corewright.repair.plan.RecorePlan;
 import corewright.repair.plan.SecondShot;
 import corewright.survey.Face;

@@ -6,6 +6,7 @@ import corewright.repair.plan.EmptySpace;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.SecondShot;
 import corewright.repair.plan.Words;
+import corewright.survey.Defect;
 import corewright.survey.Finding;
 import corewright.survey.ReadingOverride;
 import corewright.survey.ReadingOverride.Trust;
@@ -69,8 +70,8 @@ public record CuredFill(
         }
     }
 
-    /** Every planned space that was tapped after cure, in the order of the plans. */
-    public static List<CuredFill> of(Survey survey, DamageMap damage, List<InjectionPlan> plans) {
+    /** Every planned space that was tapped after cure, in the order of the plans; a defect costs its own space. */
+    static List<CuredFill> of(Survey survey, DamageMap damage, List<InjectionPlan> plans, List<Defect> defects) {
         if (survey.readings().curedTaps().isEmpty()) {
             return List.of();
         }
@@ -81,11 +82,17 @@ public record CuredFill(
         for (InjectionPlan plan : plans) {
             EmptySpace space = EmptySpace.of(damage, plan);
             List<Tap> over = taps.stream().filter(t -> over(space, t)).toList();
-            if (!over.isEmpty()) {
+            if (over.isEmpty()) {
+                continue;
+            }
+            try {
                 SecondShots planner = new SecondShots(survey, damage.face(space.face()), space, plan);
                 CuredFill fill = of(plan.region(), space, cells(over, space, scale), planner, shots);
                 shots += fill.shots.size();
                 fills.add(fill);
+            } catch (RuntimeException e) {
+                defects.add(
+                        Defect.of("the fill check", plan.region(), over.get(0).spot(), e));
             }
         }
         return fills;
@@ -190,8 +197,7 @@ public record CuredFill(
     }
 
     /** What to do: places to fill again, doubtful ones, fills that are not proven, taps that say nothing. */
-    public static List<Finding> findings(Survey survey, DamageMap damage, List<InjectionPlan> plans) {
-        List<CuredFill> fills = of(survey, damage, plans);
+    static List<Finding> findings(Survey survey, List<CuredFill> fills) {
         List<Finding> findings = new ArrayList<>();
         for (CuredFill fill : fills) {
             fill.shots.forEach(s -> findings.add(fill.finding(s)));

@@ -41,7 +41,7 @@ public record WorkProgress(String region, WorkLog log, double startS, double nex
     }
 
     /** Every region that was worked on or felt for warmth, in the order of the plans. */
-    public static List<WorkProgress> of(Survey survey, DamageMap damage, List<InjectionPlan> plans) {
+    static List<WorkProgress> of(Survey survey, DamageMap damage, List<InjectionPlan> plans) {
         if (survey.log().isEmpty() && survey.readings().temperatures().isEmpty()) {
             return List.of();
         }
@@ -146,9 +146,9 @@ public record WorkProgress(String region, WorkLog log, double startS, double nex
     }
 
     /** What to look at: holes that took far more or less than planned, places where the mix is not or should not be. */
-    public static List<Finding> findings(Survey survey, DamageMap damage, List<InjectionPlan> plans) {
+    static List<Finding> findings(Survey survey, List<WorkProgress> all, List<InjectionPlan> plans) {
         List<Finding> findings = new ArrayList<>();
-        for (WorkProgress progress : of(survey, damage, plans)) {
+        for (WorkProgress progress : all) {
             for (WorkLog.Filled filled : progress.log.holes()) {
                 progress.finding(filled, survey).ifPresent(findings::add);
             }

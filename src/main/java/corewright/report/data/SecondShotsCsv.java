@@ -18,7 +18,7 @@ public final class SecondShotsCsv {
     public static Table of(Assessment assessment) {
         Table table =
                 new Table("id,face,region,x,y,hole,area_m2,low_l,high_l,resin,low_g,high_g,depth_stop_mm,taps,advice");
-        for (CuredFill fill : assessment.cured()) {
+        for (CuredFill fill : assessment.work().cured()) {
             for (SecondShot shot : fill.shots()) {
                 Spot spot = shot.spot();
                 table.add(

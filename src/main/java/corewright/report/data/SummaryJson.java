@@ -49,7 +49,7 @@ public final class SummaryJson {
         assessment.stiffness().panels().forEach(p -> PanelsJson.put(panels.addObject(), p));
         if (SecondShotsCsv.wanted(assessment)) {
             ArrayNode checks = root.putArray("fill_check");
-            assessment.cured().forEach(f -> fillCheck(checks.addObject(), f));
+            assessment.work().cured().forEach(f -> fillCheck(checks.addObject(), f));
         }
         findings(root.putObject("findings"), assessment.findings());
         ObjectNode timings = root.putObject("timings_ms");

@@ -16,7 +16,7 @@ public final class WorkCsv {
     /** Every filled hole against its plan. */
     public static Table done(Assessment assessment) {
         Table table = new Table("region,hole,planned_g,taken_g,deviation_sd,took,advice");
-        for (WorkProgress work : assessment.work()) {
+        for (WorkProgress work : assessment.work().progress()) {
             for (WorkLog.Filled filled : work.log().holes()) {
                 table.add(
                         work.region(),
@@ -34,7 +34,7 @@ public final class WorkCsv {
     /** What is left of every region that was begun; mixed grams, without waste but for the next cup. */
     public static Table left(Assessment assessment) {
         Table table = new Table("region,factor,factor_p10,factor_p90,left_g,left_p90_g,next_cup_g");
-        for (WorkProgress work : assessment.work()) {
+        for (WorkProgress work : assessment.work().progress()) {
             WorkLog log = work.log();
             table.add(
                     work.region(),
@@ -51,7 +51,7 @@ public final class WorkCsv {
     /** Every warmth reading over a region that is injected, judged. */
     public static Table warmth(Assessment assessment) {
         Table table = new Table("id,face,region,x,y,minutes,reading,verdict,expected,advice");
-        for (WorkProgress work : assessment.work()) {
+        for (WorkProgress work : assessment.work().progress()) {
             for (FillCheck.Place place : work.warmth()) {
                 SurfaceTemperature r = place.reading();
                 table.add(

@@ -8,7 +8,7 @@ import corewright.survey.Costs;
 import corewright.survey.Survey;
 
 /** Hours and materials of each method, low and high: common practice rates times the region's own figures. */
-final class Work {
+final class Effort {
     /** To set up and clear away at one region, whatever its size. Practice. */
     private static final double SETUP_HOURS_LOW = 0.5;
 
@@ -17,7 +17,7 @@ final class Work {
     private final Survey survey;
     private final RepairOptions options;
 
-    Work(Survey survey, RepairOptions options) {
+    Effort(Survey survey, RepairOptions options) {
         this.survey = survey;
         this.options = options;
     }
