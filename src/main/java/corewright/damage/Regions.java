@@ -1,12 +1,12 @@
 package corewright.damage;
 
-import corewright.overlay.Overlay;
 import corewright.contour.Coverage;
 import corewright.contour.Cut;
 import corewright.contour.Labelled;
 import corewright.contour.Partition;
 import corewright.contour.Piece;
 import corewright.contour.Raster;
+import corewright.overlay.Overlay;
 import corewright.survey.Thresholds;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,9 +1,9 @@
 package corewright.decision;
 
-import corewright.overlay.Overlay;
 import corewright.damage.DamageMap;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
+import corewright.overlay.Overlay;
 import corewright.repair.plan.RepairOptions;
 import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
@@ -62,7 +62,8 @@ final class PanelGain {
         return switch (decision.method()) {
             case DRY_OUT -> Optional.of(new Treatment.Dry(region.likely()));
             case RECORE ->
-                options.recore(region.id()).map(p -> new Treatment.Renew(Overlay.union(p.cut(), region.likely()), p.core()));
+                options.recore(region.id())
+                        .map(p -> new Treatment.Renew(Overlay.union(p.cut(), region.likely()), p.core()));
             case INJECT -> filled(region);
             case MONITOR -> decision.firstStep() == null ? Optional.empty() : filled(region);
         };

@@ -1,8 +1,8 @@
 package corewright.repair;
 
-import corewright.overlay.Overlay;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
+import corewright.overlay.Overlay;
 import corewright.repair.plan.Cautions;
 import corewright.repair.plan.RecorePlan;
 import corewright.survey.Feature;

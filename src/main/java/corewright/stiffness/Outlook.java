@@ -1,9 +1,9 @@
 package corewright.stiffness;
 
-import corewright.overlay.Overlay;
 import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
+import corewright.overlay.Overlay;
 import org.locationtech.jts.geom.Geometry;
 
 /**

@@ -1,8 +1,8 @@
 package corewright.stiffness;
 
-import corewright.overlay.Overlay;
 import corewright.damage.Condition;
 import corewright.damage.Region;
+import corewright.overlay.Overlay;
 import corewright.sandwich.CoreMaterial;
 import corewright.sandwich.PanelSpec;
 import corewright.sandwich.Patch;

@@ -1,11 +1,11 @@
 package corewright.desktop.slip;
 
-import corewright.overlay.Overlay;
 import corewright.assessment.Assessment;
 import corewright.damage.Region;
 import corewright.decision.Method;
 import corewright.decision.RegionDecision;
 import corewright.drawing.kit.Figures;
+import corewright.overlay.Overlay;
 import corewright.sandwich.FootLoadMap;
 import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
@@ -82,8 +82,8 @@ final class MethodWords {
         return found.stiffness().of(region.face()).stream()
                 .filter(p -> p.panel().area().intersects(region.likely()))
                 .filter(p -> !p.in(State.AS_BUILT).feet().places().isEmpty())
-                .max(Comparator.comparingDouble(
-                        p -> Overlay.intersection(p.panel().area(), region.likely()).getArea()));
+                .max(Comparator.comparingDouble(p ->
+                        Overlay.intersection(p.panel().area(), region.likely()).getArea()));
     }
 
     /** The foot's place over the region that lost most; the nearest place where none lies over it. */

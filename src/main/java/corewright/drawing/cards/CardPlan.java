@@ -1,6 +1,5 @@
 package corewright.drawing.cards;
 
-import corewright.overlay.Overlay;
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
@@ -16,12 +15,12 @@ import corewright.drawing.kit.Typeface;
 import corewright.drawing.marks.AirMark;
 import corewright.drawing.marks.FittingMark;
 import corewright.drawing.marks.Mark;
-import corewright.drawing.marks.StructureMarks;
+import corewright.drawing.marks.Structure;
 import corewright.drawing.placing.ArrivalLines;
 import corewright.drawing.placing.ArrivalLines.Line;
 import corewright.drawing.placing.Obstacles;
+import corewright.overlay.Overlay;
 import corewright.repair.plan.InjectionPlan;
-import corewright.survey.Face;
 import corewright.survey.Feature;
 import java.util.ArrayList;
 import java.util.List;
@@ -206,13 +205,10 @@ public final class CardPlan {
     /** Paints it. */
     public void paint(Paper paper) {
         regions(paper);
-        structure(paper);
+        Paper inside = paper.within(box.shape());
+        Structure.paint(inside, view, damage.face(), Structure.Shows.ALL);
         arrivals.forEach(l -> line(paper, l.onPaper(), Pen.LEADER));
-        for (Feature.Fitting f : damage.face().all(Feature.Fitting.class)) {
-            if (f.keepoutMm() > 0) {
-                line(paper, view.onPaper(f.geometry().buffer(f.keepoutMm())).getBoundary(), Pen.KEEP_OUT);
-            }
-        }
+        Structure.keepOuts(inside, view, damage.face());
         fittings.forEach(f -> f.paint(paper));
         air.forEach(a -> a.paint(paper));
         holes.paint(paper);
@@ -238,24 +234,6 @@ public final class CardPlan {
             paper.casing(PlanView.shape(possible), POSSIBLE_CASING);
             paper.draw(PlanView.shape(possible), Pen.POSSIBLE);
         }
-    }
-
-    private void structure(Paper paper) {
-        Face face = damage.face();
-        face.all(Feature.Solid.class).forEach(s -> edge(paper, s, Pen.FAINT));
-        face.all(Feature.Opening.class).forEach(o -> edge(paper, o, Pen.EDGE));
-        for (Feature.Support support : face.all(Feature.Support.class)) {
-            line(paper, view.onPaper(support.geometry()), Pen.SUPPORT);
-        }
-        for (Feature.Divider divider : face.all(Feature.Divider.class)) {
-            StructureMarks.onDeck(view.onPaper(divider.geometry()), window)
-                    .forEach(l -> StructureMarks.divider(paper, l));
-        }
-        line(paper, view.onPaper(face.outline()).getBoundary(), Pen.EDGE);
-    }
-
-    private void edge(Paper paper, Feature feature, Pen pen) {
-        line(paper, view.onPaper(feature.geometry()).getBoundary(), pen);
     }
 
     private void line(Paper paper, Geometry onPaper, Pen pen) {

@@ -1,7 +1,7 @@
 package corewright.drawing.kit;
 
-import corewright.overlay.Overlay;
 import corewright.damage.FaceDamage;
+import corewright.overlay.Overlay;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import java.util.ArrayList;

@@ -1,9 +1,9 @@
 package corewright.drawing.kit;
 
-import corewright.overlay.Overlay;
 import corewright.damage.Condition;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
+import corewright.overlay.Overlay;
 import corewright.survey.Feature;
 import java.util.ArrayList;
 import java.util.List;

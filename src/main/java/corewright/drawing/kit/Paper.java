@@ -36,6 +36,7 @@ public final class Paper {
     }
 
     private final Graphics2D g;
+    private final boolean smooth;
     private final Tone tone;
 
     /** Smooth edges, for grey pictures, SVG and PDF. */
@@ -50,6 +51,7 @@ public final class Paper {
 
     private Paper(Graphics2D graphics, boolean smooth, Tone tone) {
         g = graphics;
+        this.smooth = smooth;
         this.tone = tone;
         g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
@@ -64,6 +66,13 @@ public final class Paper {
     /** Hard edges, for a picture of one bit a pixel. */
     public static Paper oneBit(Graphics2D graphics) {
         return new Paper(graphics, false, Tone.PRINT);
+    }
+
+    /** The same sheet, of which only what lies inside the shape takes ink. */
+    public Paper within(Shape shape) {
+        Graphics2D clipped = (Graphics2D) g.create();
+        clipped.clip(shape);
+        return new Paper(clipped, smooth, tone);
     }
 
     /** A line along a shape. */

@@ -1,7 +1,7 @@
 package corewright.drawing.kit;
 
-import corewright.overlay.Overlay;
 import corewright.damage.Condition;
+import corewright.overlay.Overlay;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;

@@ -34,6 +34,16 @@ public record PlanView(double scale, double datumX, double datumY) {
         return datumY - surveyY / scale;
     }
 
+    /** What stands this far right on the paper. */
+    public double surveyX(double paperX) {
+        return (paperX - datumX) * scale;
+    }
+
+    /** What stands this far down on the paper. */
+    public double surveyY(double paperY) {
+        return (datumY - paperY) * scale;
+    }
+
     public Point2D at(Spot spot) {
         return new Point2D.Double(x(spot.xMm()), y(spot.yMm()));
     }

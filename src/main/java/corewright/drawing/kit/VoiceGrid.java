@@ -19,7 +19,12 @@ public record VoiceGrid(Envelope extent, double originX, boolean steep, boolean 
     private static final double WALL_FROM_DEG = 60;
 
     /** A column or row with the survey's limits of its visible part. */
-    public record Strip(String name, double from, double to) {}
+    public record Strip(String name, double from, double to) {
+        /** Where there is little room: {@code stbd 2}. */
+        public String shortName() {
+            return name.replace("starboard", "stbd");
+        }
+    }
 
     public static VoiceGrid of(Face face) {
         return of(face, face.outline().getEnvelopeInternal());

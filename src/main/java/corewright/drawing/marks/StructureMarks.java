@@ -1,10 +1,10 @@
 package corewright.drawing.marks;
 
-import corewright.overlay.Overlay;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.PlanView;
 import corewright.drawing.kit.Shapes;
+import corewright.overlay.Overlay;
 import java.awt.Shape;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,10 +1,10 @@
 package corewright.drawing.placing;
 
-import corewright.overlay.Overlay;
 import corewright.contour.Band;
 import corewright.contour.Contours;
 import corewright.contour.Raster;
 import corewright.drawing.kit.PlanView;
+import corewright.overlay.Overlay;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
@@ -42,7 +42,9 @@ public final class ArrivalLines {
                     areas(bands.stream().filter(b -> b.lower() >= level).toList());
             if (!before.isEmpty() && !after.isEmpty()) {
                 // bands share their edges exactly: what both have is the line, and nothing of the data's own edge
-                Geometry shared = Overlay.intersection(Overlay.union(before).getBoundary(), Overlay.union(after).getBoundary());
+                Geometry shared = Overlay.intersection(
+                        Overlay.union(before).getBoundary(),
+                        Overlay.union(after).getBoundary());
                 merged(view.onPaper(shared)).forEach(l -> lines.add(new Line((int) level, l)));
             }
         }

@@ -1,9 +1,9 @@
 package corewright.drawing.placing;
 
-import corewright.overlay.Overlay;
 import corewright.damage.Region;
 import corewright.drawing.kit.Pattern;
 import corewright.drawing.kit.PlanView;
+import corewright.overlay.Overlay;
 import corewright.repair.plan.SecondShot;
 import java.util.ArrayList;
 import java.util.List;

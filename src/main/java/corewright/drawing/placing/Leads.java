@@ -1,8 +1,8 @@
 package corewright.drawing.placing;
 
-import corewright.overlay.Overlay;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Shapes;
+import corewright.overlay.Overlay;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

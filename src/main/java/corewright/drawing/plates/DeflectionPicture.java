@@ -1,6 +1,5 @@
 package corewright.drawing.plates;
 
-import corewright.overlay.Overlay;
 import corewright.contour.Band;
 import corewright.contour.Contours;
 import corewright.contour.Raster;
@@ -12,6 +11,7 @@ import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.PlanView;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
+import corewright.overlay.Overlay;
 import corewright.sandwich.FootLoadMap;
 import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
@@ -122,7 +122,8 @@ public final class DeflectionPicture {
 
     /** The edge of all that gives more than a level, without the panel's own edge. */
     private void lines(double level, Geometry softer, List<Figure> figures, Coordinate softest) {
-        Geometry line = Overlay.intersection(softer.getBoundary(), panel.panel().area().buffer(-1));
+        Geometry line =
+                Overlay.intersection(softer.getBoundary(), panel.panel().area().buffer(-1));
         LineMerger merger = new LineMerger();
         merger.add(view.onPaper(line));
         Optional<LineString> longest = Optional.empty();

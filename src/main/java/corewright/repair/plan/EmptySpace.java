@@ -1,10 +1,10 @@
 package corewright.repair.plan;
 
-import corewright.overlay.Overlay;
 import corewright.damage.Condition;
 import corewright.damage.DamageMap;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
+import corewright.overlay.Overlay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -42,8 +42,8 @@ public record EmptySpace(List<Region> regions, Polygon area) {
         for (InjectionPlan.Part part : plan.parts()) {
             damage.regions().stream().filter(r -> r.id().equals(part.region())).forEach(regions::add);
         }
-        Geometry all = Overlay.union(
-                regions.stream().<Geometry>map(Region::likely).toList());
+        Geometry all =
+                Overlay.union(regions.stream().<Geometry>map(Region::likely).toList());
         // regions are only planned together where they make one polygon
         return new EmptySpace(
                 regions, all instanceof Polygon area ? area : regions.get(0).likely());
@@ -102,8 +102,8 @@ public record EmptySpace(List<Region> regions, Polygon area) {
                 .orElseThrow();
         List<Region> ordered = new ArrayList<>(List.of(lead));
         members.stream().filter(r -> r != lead).forEach(ordered::add);
-        Geometry union = Overlay.union(
-                ordered.stream().<Geometry>map(Region::likely).toList());
+        Geometry union =
+                Overlay.union(ordered.stream().<Geometry>map(Region::likely).toList());
         if (union instanceof Polygon area) {
             spaces.removeAll(met);
             spaces.add(new EmptySpace(ordered, area));
