@@ -82,7 +82,7 @@ public final class CardPlan {
         Envelope extent = new Envelope();
         filled.forEach(r -> extent.expandToInclude(r.likely().getEnvelopeInternal()));
         plan.holes().forEach(h -> extent.expandToInclude(h.spot().coordinate()));
-        view = PlanView.centred(extent, scale(extent), box.middleX(), box.middleY());
+        view = PlanView.centred(damage.face(), extent, scale(extent), box.middleX(), box.middleY());
         across = Across.of(damage.face(), plan.holes());
         fittings();
         holes = CardHoles.of(plan.holes(), view, box, taken);
@@ -205,10 +205,9 @@ public final class CardPlan {
     /** Paints it. */
     public void paint(Paper paper) {
         regions(paper);
-        Paper inside = paper.within(box.shape());
-        Structure.paint(inside, view, damage.face(), Structure.Shows.ALL);
+        paper.within(box.shape(), p -> Structure.paint(p, view, damage.face(), Structure.Shows.ALL));
         arrivals.forEach(l -> line(paper, l.onPaper(), Pen.LEADER));
-        Structure.keepOuts(inside, view, damage.face());
+        paper.within(box.shape(), p -> Structure.keepOuts(p, view, damage.face()));
         fittings.forEach(f -> f.paint(paper));
         air.forEach(a -> a.paint(paper));
         holes.paint(paper);
@@ -269,14 +268,15 @@ public final class CardPlan {
         double foot = box.bottom();
         paper.line(Pen.FAINT, box.x(), foot, box.right(), foot);
         paper.line(Pen.FAINT, box.x(), box.y(), box.x(), foot);
-        double fromX = (box.x() - view.datumX()) * view.scale();
+        double fromX = view.surveyX(box.x());
         for (double x = Math.ceil(fromX / step) * step; view.x(x) <= box.right() - 3; x += step) {
             paper.line(Pen.LEADER, view.x(x), foot, view.x(x), foot - 1.5);
             paper.text(Across.signed(x), view.x(x), foot + 3.6, MEASURE, Paper.Anchor.CENTRE);
         }
-        double fromY = (view.datumY() - foot) * view.scale();
-        for (double y = Math.ceil(fromY / step) * step; view.y(y) >= box.y() + 1.5; y += step) {
-            if (view.y(y) <= foot - 2) {
+        double low = Math.min(view.surveyY(foot), view.surveyY(box.y()));
+        double high = Math.max(view.surveyY(foot), view.surveyY(box.y()));
+        for (double y = Math.ceil(low / step) * step; y <= high; y += step) {
+            if (view.y(y) >= box.y() + 1.5 && view.y(y) <= foot - 2) {
                 paper.line(Pen.LEADER, box.x(), view.y(y), box.x() + 1.5, view.y(y));
                 paper.text(
                         across.millimetres(y),

@@ -9,6 +9,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.function.Consumer;
 
 /**
  * A sheet to draw on, in millimetres, y down. One unit of the Graphics2D handed in must be one millimetre.
@@ -68,11 +69,12 @@ public final class Paper {
         return new Paper(graphics, false, Tone.PRINT);
     }
 
-    /** The same sheet, of which only what lies inside the shape takes ink. */
-    public Paper within(Shape shape) {
+    /** Paints on the same sheet where only what lies inside the shape takes ink. */
+    public void within(Shape shape, Consumer<Paper> painting) {
         Graphics2D clipped = (Graphics2D) g.create();
         clipped.clip(shape);
-        return new Paper(clipped, smooth, tone);
+        painting.accept(new Paper(clipped, smooth, tone));
+        clipped.dispose();
     }
 
     /** A line along a shape. */

@@ -49,7 +49,7 @@ public final class BowUpMap {
                         extent.getHeight() / Math.max(1, widthPx - 2 * MARGIN),
                         extent.getWidth() / Math.max(1, heightPx - 2 * MARGIN));
         double middle = (MARGIN + extent.getWidth() * K / scale / 2) / K;
-        view = PlanView.centred(extent, scale, middle, acrossMm / 2);
+        view = PlanView.centred(face, extent, scale, middle, acrossMm / 2);
     }
 
     /** Where a place of the face stands in the window. */
@@ -78,14 +78,16 @@ public final class BowUpMap {
         g.setColor(look.tone().ground());
         g.fill(new Rectangle2D.Double(0, 0, widthPx, heightPx));
         g.scale(K, K);
-        grid(new Paper(g, look.tone()));
-        g.translate(acrossMm, 0);
-        g.rotate(Math.PI / 2);
-        Paper turned = new Paper(g, look.tone());
-        Structure.paint(turned, view, face, Structure.Shows.ALL);
+        Paper upright = new Paper(g, look.tone());
+        grid(upright);
+        Graphics2D quarter = (Graphics2D) g.create();
+        quarter.translate(acrossMm, 0);
+        quarter.rotate(Math.PI / 2);
+        Structure.paint(new Paper(quarter, look.tone()), view, face, Structure.Shows.ALL);
+        quarter.dispose();
         for (Feature.Fitting f : face.all(Feature.Fitting.class)) {
             Coordinate c = f.geometry().getCentroid().getCoordinate();
-            new FittingMark(view.x(c.x), view.y(c.y), f.metal(), f.loadBearing()).paint(turned);
+            new FittingMark(acrossMm - view.y(c.y), view.x(c.x), f.metal(), f.loadBearing()).paint(upright);
         }
         g.dispose();
     }

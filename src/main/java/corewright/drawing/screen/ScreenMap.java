@@ -134,7 +134,7 @@ public final class ScreenMap {
         double across = Math.max(LEAST_MM, box.width() - 24);
         double down = Math.max(LEAST_MM, box.height() - 2 * VoiceGridMark.MARGIN - 6);
         double scale = Math.max(extent.getWidth() / across, extent.getHeight() / down);
-        return PlanView.centred(extent, scale, box.middleX(), box.middleY());
+        return PlanView.centred(face, extent, scale, box.middleX(), box.middleY());
     }
 
     /** Readings there is room for at this size, and all there are. */
@@ -202,8 +202,8 @@ public final class ScreenMap {
         }
         Type type = new Type(Typeface.CONDENSED_SEMIBOLD, 7);
         for (VoiceGrid.Strip row : grid.rows()) {
-            double top = Math.max(view.y(row.to()), box.y() + 8);
-            double foot = Math.min(view.y(row.from()), box.bottom());
+            double top = Math.max(Math.min(view.y(row.from()), view.y(row.to())), box.y() + 8);
+            double foot = Math.min(Math.max(view.y(row.from()), view.y(row.to())), box.bottom());
             String name = row.shortName();
             if (foot - top > type.width(name)) {
                 paper.turnedText(
