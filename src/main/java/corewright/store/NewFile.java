@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.util.Comparator;
@@ -80,7 +79,7 @@ final class NewFile {
 
     /** An older file's content with its tables brought up to date, in memory; the file itself stays as it is. */
     static Connection migratedInMemory(Path path, int version) throws SQLException {
-        Connection memory = DriverManager.getConnection("jdbc:sqlite::memory:");
+        Connection memory = Database.inMemory();
         int code = database(memory).restore("main", path.toString(), null);
         if (code != SQLiteErrorCode.SQLITE_OK.code) {
             throw new SQLiteException("an older file could not be copied", SQLiteErrorCode.getErrorCode(code));
