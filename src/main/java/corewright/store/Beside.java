@@ -15,8 +15,6 @@ import java.util.List;
 /** What a database keeps beside its file while it is written, and what is left of it there. */
 final class Beside {
     private static final List<String> ENDINGS = List.of("-journal", "-wal", "-shm");
-    /** Bytes 18 and 19 of a database: 2 where it keeps a write-ahead log (www.sqlite.org/fileformat.html). */
-    private static final int WRITE_VERSION_AT = 18;
 
     private Beside() {}
 
@@ -59,8 +57,8 @@ final class Beside {
             }
         }
         try (InputStream in = Files.newInputStream(file)) {
-            byte[] head = in.readNBytes(WRITE_VERSION_AT + 1);
-            return head.length > WRITE_VERSION_AT && head[WRITE_VERSION_AT] == 2;
+            byte[] head = in.readNBytes(NewFile.WRITE_VERSION_AT + 1);
+            return head.length > NewFile.WRITE_VERSION_AT && head[NewFile.WRITE_VERSION_AT] == 2; // keeps a log
         }
     }
 

@@ -12,6 +12,7 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,7 +54,7 @@ public final class SurveyFile implements AutoCloseable {
         this.journal = new Journal(path, connection);
         Contents contents = new Contents(path, connection);
         this.survey = contents.survey();
-        this.importNotes = contents.importNotes();
+        this.importNotes = new ArrayList<>(contents.importNotes());
         this.dataVersion = dataVersion();
         connection.setAutoCommit(true);
     }
@@ -157,16 +158,18 @@ public final class SurveyFile implements AutoCloseable {
         try {
             Beside.check(path);
             connection = lock == null ? Beside.connectToRead(path) : Database.connect(path, false);
-            Database.checkIntegrity(connection, path);
             int version = Schema.version(connection, path);
+            List<Finding> notes = Strangers.check(connection, path, version);
+            Database.checkIntegrity(connection, path, Strangers.tables(version));
             if (version < Schema.VERSION && lock == null) {
+                Connection inMemory = NewFile.migratedInMemory(connection, version);
                 connection.close();
-                connection = NewFile.migratedInMemory(path, version);
+                connection = inMemory;
             } else if (lock != null) {
                 prepare(connection, version);
             }
-            Schema.checkTables(connection, path);
             SurveyFile file = new SurveyFile(path, connection, lock, whyReadOnly);
+            file.importNotes.addAll(notes);
             opened = true;
             return file;
         } catch (SQLException e) {
@@ -180,8 +183,9 @@ public final class SurveyFile implements AutoCloseable {
 
     private static void prepare(Connection connection, int version) throws SQLException {
         connection.setAutoCommit(false);
+        Strangers.remove(connection, version);
         Schema.migrate(connection, version);
-        Schema.dropForeignTriggers(connection);
+        Schema.dropIndexesOfTools(connection);
         connection.setAutoCommit(true); // commits; a failure before it closes the connection, which takes all back
     }
 
@@ -194,9 +198,9 @@ public final class SurveyFile implements AutoCloseable {
         return survey;
     }
 
-    /** What was odd about the files that the survey was first read from. */
+    /** What was odd about the files that the survey was first read from, and what in this one is not used. */
     public List<Finding> importNotes() {
-        return importNotes;
+        return List.copyOf(importNotes);
     }
 
     /** Empty where the file may be changed, else a sentence that says why not. */
