@@ -12,7 +12,7 @@ public final class Words {
     private Words() {}
 
     /** The constant written {@code text} in any case, with hyphen or underscore; null where there is none. */
-    static <E extends Enum<E>> @Nullable E pick(Class<E> choices, String text) {
+    public static <E extends Enum<E>> @Nullable E pick(Class<E> choices, String text) {
         String wanted = text.strip().replace('_', '-').replace(' ', '-');
         for (E choice : choices.getEnumConstants()) {
             if (written(choice).equalsIgnoreCase(wanted)) {
@@ -23,7 +23,7 @@ public final class Words {
     }
 
     /** {@code sound, dull or hollow}. */
-    static <E extends Enum<E>> String choices(Class<E> choices) {
+    public static <E extends Enum<E>> String choices(Class<E> choices) {
         return or(Stream.of(choices.getEnumConstants()).map(Words::written).toList());
     }
 

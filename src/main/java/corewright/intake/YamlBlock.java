@@ -6,8 +6,8 @@ import corewright.survey.Origin;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** One mapping of survey.yaml; every accessor complains at the value's own place and answers null or empty. */
-record YamlBlock(YamlValue value, Notes notes) {
+/** One mapping of a YAML file; every accessor complains at the value's own place and answers null or empty. */
+public record YamlBlock(YamlValue value, Notes notes) {
     /** Faces, meters, laminates, files: more of one kind are nobody's survey. */
     private static final int MOST_ITEMS = 100;
 
@@ -15,22 +15,22 @@ record YamlBlock(YamlValue value, Notes notes) {
     private static final int LONGEST_TEXT = 5000;
 
     /** The value as a block of keys; anything else is complained of and read as an empty one. */
-    static YamlBlock of(YamlValue value, Notes notes) {
+    public static YamlBlock of(YamlValue value, Notes notes) {
         if (value.shape() == Shape.TEXT || value.shape() == Shape.LIST) {
             notes.expected(value.origin(), value.path(), value.found(), "a block of keys");
         }
         return new YamlBlock(value, notes);
     }
 
-    Origin origin() {
+    public Origin origin() {
         return value.origin();
     }
 
-    boolean has(String key) {
+    public boolean has(String key) {
         return !value.at(key).isMissing();
     }
 
-    YamlBlock block(String key) {
+    public YamlBlock block(String key) {
         return of(value.at(key), notes);
     }
 
@@ -80,13 +80,12 @@ record YamlBlock(YamlValue value, Notes notes) {
     }
 
     /** Null where missing or, after a complaint, where it is no number from {@code low} to {@code high}. */
-    @Nullable
-    Double number(String key, double low, double high) {
+    public @Nullable Double number(String key, double low, double high) {
         YamlValue text = value.at(key);
         if (text.isMissing()) {
             return null;
         }
-        Double number = text.shape() == Shape.TEXT ? Numerals.parse(text.text(), Decimal.DOT) : null;
+        Double number = number(text);
         if (number == null) {
             expected(key, "a number");
             return null;
@@ -98,12 +97,17 @@ record YamlBlock(YamlValue value, Notes notes) {
         return number;
     }
 
-    double number(String key, double low, double high, double otherwise) {
+    /** Null where the value is no number. */
+    public static @Nullable Double number(YamlValue value) {
+        return value.shape() == Shape.TEXT ? Numerals.parse(value.text(), Decimal.DOT) : null;
+    }
+
+    public double number(String key, double low, double high, double otherwise) {
         Double number = number(key, low, high);
         return number == null ? otherwise : number;
     }
 
-    <E extends Enum<E>> @Nullable E word(String key, Class<E> choices) {
+    public <E extends Enum<E>> @Nullable E word(String key, Class<E> choices) {
         if (!has(key)) {
             return null;
         }
@@ -114,18 +118,18 @@ record YamlBlock(YamlValue value, Notes notes) {
         return choice;
     }
 
-    void expected(String key, String expected) {
+    public void expected(String key, String expected) {
         YamlValue found = value.at(key);
         notes.expected(found.origin(), found.path(), found.found(), expected);
     }
 
-    void complain(String key, String problem) {
+    public void complain(String key, String problem) {
         YamlValue at = value.at(key);
         notes.complain(at.origin(), at.path(), problem);
     }
 
     /** Complains of every key not among the known ones. */
-    void only(List<String> known) {
+    public void only(List<String> known) {
         value.fields().forEach((key, at) -> {
             if (!known.contains(key)) {
                 notes.complain(at.origin(), at.path(), "this key is not known, expected " + Words.or(known));
