@@ -125,7 +125,7 @@ public final class PanelReader {
                 optional(inner, "strength_MPa"),
                 optional(core, "shear_strength_MPa"),
                 optional(core, "compressive_strength_MPa"),
-                new Strengths.Bond(strength(bond, "shear_strength_MPa"), optional(bond, "peel_strength_MPa")));
+                new Strengths.Bond(optional(bond, "shear_strength_MPa"), optional(bond, "peel_strength_MPa")));
         OptionalDouble meshMm = optional(root, "mesh_mm");
         List<Probe> probes = probes(root);
         if (!(outline instanceof Polygon polygon) || notes.anyComplaint()) {
