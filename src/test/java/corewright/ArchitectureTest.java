@@ -80,7 +80,6 @@ class ArchitectureTest {
             entry("org.yaml..", List.of("intake")),
             entry("org.sqlite..", List.of("store")),
             entry("java.sql..", List.of("store")),
-            entry("org.ejml..", List.of("field", "damage", "stiffness")),
             entry("java.awt..", List.of("drawing", "report", "desktop", "intake")));
 
     @ArchTest
