@@ -76,9 +76,9 @@ class ArchitectureTest {
             entry("de.rototor..", List.of("report")),
             entry("org.apache.batik.parser..", List.of("intake")),
             entry("org.apache.batik.svggen..", List.of("report")),
-            entry("org.apache.commons.csv..", List.of("intake", "report")),
+            entry("org.apache.commons.csv..", List.of("intake", "store", "report")),
             entry("com.fasterxml.jackson..", List.of("intake", "store", "report", "cli")),
-            entry("org.yaml..", List.of("intake")),
+            entry("org.yaml..", List.of("intake", "store")),
             entry("org.sqlite..", List.of("store")),
             entry("java.sql..", List.of("store")),
             entry("java.awt..", List.of("drawing", "report", "desktop", "intake")));
