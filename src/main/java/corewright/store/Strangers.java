@@ -177,8 +177,7 @@ final class Strangers {
                 throw new StoreException(file, place + ": is of another program and must be filled, so it is not safe");
             }
             Origin origin = new Origin("table " + table, 0);
-            String message = "Column " + other.getKey() + " of table " + table
-                    + " is not known to this program.";
+            String message = "Column " + other.getKey() + " of table " + table + " is not known to this program.";
             notes.add(new Finding(
                     Finding.Severity.HINT, origin, "", null, "unread column", message, "What is in it is not used."));
         }
