@@ -5,7 +5,7 @@ import corewright.intake.text.Decimals;
 import corewright.intake.text.Notes;
 import corewright.intake.text.RefusedException;
 import corewright.intake.text.Sheet;
-import corewright.intake.text.Sheet.Line;
+import corewright.intake.text.SheetLine;
 import corewright.intake.text.Text;
 import corewright.intake.text.Words;
 import corewright.survey.Origin;
@@ -103,7 +103,7 @@ public final class NumberTable {
             return names.stream().anyMatch(header::equalsIgnoreCase);
         }
 
-        private int[] header(Line header) {
+        private int[] header(SheetLine header) {
             int[] at = new int[names.size()];
             Origin origin = new Origin(file, header.number());
             for (int c = 0; c < at.length; c++) {
@@ -125,12 +125,12 @@ public final class NumberTable {
         }
 
         private NumberTable table(Sheet sheet, int[] at) throws RefusedException {
-            List<Line> rows = sheet.lines().subList(1, sheet.lines().size());
+            List<SheetLine> rows = sheet.lines().subList(1, sheet.lines().size());
             double[][] columns = new double[at.length][rows.size()];
             long[] numbers = new long[rows.size()];
             int width = sheet.lines().get(0).cells().size();
             for (int r = 0; r < numbers.length; r++) {
-                Line row = rows.get(r);
+                SheetLine row = rows.get(r);
                 Origin origin = new Origin(file, row.number());
                 numbers[r] = row.number();
                 if (hasMoreThan(width, row)) {
@@ -150,7 +150,7 @@ public final class NumberTable {
             return new NumberTable(file, names, columns, numbers);
         }
 
-        private static boolean hasMoreThan(int width, Line row) {
+        private static boolean hasMoreThan(int width, SheetLine row) {
             boolean more = false;
             for (int i = width; i < row.cells().size(); i++) {
                 more |= !row.cell(i).isEmpty();

@@ -14,13 +14,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Location;
-import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 
 /** One bay parted exactly into conditions along the lines where a probability passes "likely". */
@@ -168,10 +166,5 @@ final class Regions {
                 .filter(Labelled::label)
                 .map(Labelled::polygon)
                 .toList();
-    }
-
-    /** The centre of the largest circle inside. */
-    static Point wellInside(Polygon polygon, double cellMm) {
-        return MaximumInscribedCircle.getCenter(polygon, cellMm / 4);
     }
 }

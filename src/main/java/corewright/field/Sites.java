@@ -33,12 +33,10 @@ final class Sites {
         return precision[i] == other.precision[j] && shift[i] == other.shift[j];
     }
 
-    /** Notes the first of another run's sites under these numbers. */
-    void take(ExpectationPropagation run, int[] members) {
-        for (int i = 0; i < members.length; i++) {
-            precision[members[i]] = run.precision(i);
-            shift[members[i]] = run.shift(i);
-        }
+    /** Notes one site. */
+    void note(int i, double sitePrecision, double siteShift) {
+        precision[i] = sitePrecision;
+        shift[i] = siteShift;
     }
 
     /**

@@ -10,6 +10,7 @@ import corewright.intake.text.Numerals.Decimal;
 import corewright.intake.text.RefusedException;
 import corewright.intake.text.Row;
 import corewright.intake.text.Sheet;
+import corewright.intake.text.SheetLine;
 import corewright.intake.text.Table;
 import corewright.intake.text.Text;
 import corewright.intake.text.Units;
@@ -179,7 +180,7 @@ public final class CsvImport {
         List<Row> rows = lines.stream()
                 .skip(choice.header() ? 1 : 0)
                 .map(l -> new Row(
-                        new Sheet.Line(l.number(), l.cells()), new Origin(file, l.number()), columns, decimal, notes))
+                        new SheetLine(l.number(), l.cells()), new Origin(file, l.number()), columns, decimal, notes))
                 .toList();
         Readings readings = taken(new Table(kind, rows), choice, survey, notes);
         return new Result(readings, problems(notes));
@@ -247,8 +248,8 @@ public final class CsvImport {
     }
 
     static boolean decimalComma(List<Line> lines, char separator) {
-        List<Sheet.Line> own =
-                lines.stream().map(l -> new Sheet.Line(l.number(), l.cells())).toList();
+        List<SheetLine> own =
+                lines.stream().map(l -> new SheetLine(l.number(), l.cells())).toList();
         return new Dialect(separator, 0).decimal(own) == Decimal.COMMA;
     }
 

@@ -7,6 +7,7 @@ import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.placing.Layer;
 import corewright.drawing.placing.MapSpec;
+import corewright.drawing.placing.MapWording;
 import corewright.drawing.plates.MapPainter;
 import corewright.drawing.plates.Plate;
 import corewright.drawing.plates.Plates;
@@ -66,7 +67,7 @@ class PictureTest {
                 new Box(18, 10, 174, 112),
                 MapSpec.LARGEST,
                 EnumSet.of(Layer.NEXT, Layer.REGION_LABELS, Layer.SCALE_AND_UPHILL),
-                MapSpec.Wording.OWNER);
+                MapWording.OWNER);
         picture("owner-map", 210, 130, g -> MapPainter.paint(new Paper(g), spec));
     }
 

@@ -15,14 +15,6 @@ import java.util.function.Consumer;
  * A sheet to draw on, in millimetres, y down. One unit of the Graphics2D handed in must be one millimetre.
  */
 public final class Paper {
-    /** Ink on files: black, whatever the printer. */
-    public static final Color INK = Color.BLACK;
-
-    /** Names of data fields only; 6.4 : 1 on white. */
-    public static final Color QUIET = new Color(0x4E5955);
-
-    public static final Color WHITE = Color.WHITE;
-
     /** Which point of a text its place means. */
     public enum Anchor {
         LEFT(0),
@@ -79,7 +71,7 @@ public final class Paper {
 
     /** A line along a shape. */
     public void draw(Shape shape, Pen pen) {
-        draw(shape, pen, INK);
+        draw(shape, pen, Tone.INK);
     }
 
     public void draw(Shape shape, Pen pen, Color colour) {
@@ -95,11 +87,11 @@ public final class Paper {
 
     /** White beneath a line, so that it reads on any pattern. */
     public void casing(Shape shape, double widthMm) {
-        draw(shape, Pen.solid(widthMm), WHITE);
+        draw(shape, Pen.solid(widthMm), Tone.WHITE);
     }
 
     public void fill(Shape shape) {
-        fill(shape, INK);
+        fill(shape, Tone.INK);
     }
 
     public void fill(Shape shape, Color colour) {
@@ -108,7 +100,7 @@ public final class Paper {
     }
 
     public void disc(double x, double y, double diameterMm) {
-        disc(x, y, diameterMm, INK);
+        disc(x, y, diameterMm, Tone.INK);
     }
 
     public void disc(double x, double y, double diameterMm, Color colour) {
@@ -117,7 +109,7 @@ public final class Paper {
 
     /** A white disc or ring ground with an inked edge. */
     public void ring(double x, double y, double diameterMm, Pen pen) {
-        fill(circle(x, y, diameterMm), WHITE);
+        fill(circle(x, y, diameterMm), Tone.WHITE);
         draw(circle(x, y, diameterMm), pen);
     }
 
@@ -148,7 +140,7 @@ public final class Paper {
 
     /** Words with their baseline at y. */
     public void text(String words, double x, double y, Type type, Anchor anchor) {
-        text(words, x, y, type, anchor, INK);
+        text(words, x, y, type, anchor, Tone.INK);
     }
 
     public void text(String words, double x, double y, Type type, Anchor anchor, Color colour) {
