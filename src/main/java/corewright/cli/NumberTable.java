@@ -47,11 +47,6 @@ public final class NumberTable {
         return new Reading(file, names).read(path);
     }
 
-    /** How many rows. */
-    public int size() {
-        return lines.length;
-    }
-
     /** A copy of one of the columns asked for. */
     public double[] column(String name) {
         return columns[names.indexOf(name)].clone();

@@ -80,8 +80,4 @@ public record MapSpec(
     MapSpec round(List<Polygon> places) {
         return new MapSpec(assessment, face, box, scale, layers, lettering, Cutout.of(whole(), places));
     }
-
-    MapSpec at(double otherScale) {
-        return new MapSpec(assessment, face, box, otherScale, layers, lettering, part);
-    }
 }

@@ -10,7 +10,7 @@ import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
 
 /** The panels of summary.json. */
-final class PanelsJson {
+public final class PanelsJson {
     private PanelsJson() {}
 
     static void put(ObjectNode node, PanelStiffness panel) {
@@ -46,7 +46,8 @@ final class PanelsJson {
         panel.notes().forEach(notes::add);
     }
 
-    private static void looseSkin(ObjectNode node, LooseSkin loose) {
+    /** A loose skin that moves against the other, as {@code corewright panel} gives it too. */
+    public static void looseSkin(ObjectNode node, LooseSkin loose) {
         node.put("x", loose.x())
                 .put("y", loose.y())
                 .put("linear_mm", loose.linearMm())
@@ -67,7 +68,8 @@ final class PanelsJson {
         }
     }
 
-    private static void margin(ObjectNode node, Margin margin) {
+    /** A margin with its formula and source. */
+    public static void margin(ObjectNode node, Margin margin) {
         node.put("what", margin.what())
                 .put("demand_MPa", margin.demandMPa())
                 .put("capacity_MPa", margin.capacityMPa())
