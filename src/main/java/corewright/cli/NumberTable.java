@@ -128,7 +128,7 @@ public final class NumberTable {
                 Line row = rows.get(r);
                 Origin origin = new Origin(file, row.number());
                 numbers[r] = row.number();
-                if (hasMoreThan(width, row)) {
+                if (row.isWiderThan(width)) {
                     String problem = "found " + row.cells().size() + " cells, expected " + width;
                     notes.complain(origin, "", problem);
                     continue;
@@ -143,14 +143,6 @@ public final class NumberTable {
             }
             notes.refuseIfAnyComplaint();
             return new NumberTable(file, names, columns, numbers);
-        }
-
-        private static boolean hasMoreThan(int width, Line row) {
-            boolean more = false;
-            for (int i = width; i < row.cells().size(); i++) {
-                more |= !row.cell(i).isEmpty();
-            }
-            return more;
         }
     }
 

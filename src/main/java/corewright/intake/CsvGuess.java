@@ -1,9 +1,8 @@
 package corewright.intake;
 
 import corewright.intake.CsvImport.Choice;
-import corewright.intake.CsvImport.Line;
-import corewright.intake.CsvImport.Unit;
 import corewright.intake.CsvImport.What;
+import corewright.intake.Sheet.Line;
 import corewright.survey.Survey;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -50,7 +49,7 @@ final class CsvGuess {
 
     /** Our column under somebody's header, or null. */
     static @Nullable String column(String header) {
-        String folded = CsvImport.fold(header);
+        String folded = Table.fold(header);
         for (Map.Entry<Pattern, String> name : NAMES.entrySet()) {
             if (!folded.isEmpty() && name.getKey().matcher(folded).matches()) {
                 return name.getValue();
@@ -88,9 +87,9 @@ final class CsvGuess {
         boolean words = lines.stream()
                 .limit(LOOKED_AT)
                 .flatMap(l -> l.cells().stream())
-                .map(CsvImport::fold)
+                .map(Table::fold)
                 .anyMatch(c -> c.equals("hollow") || c.equals("dull"));
-        String name = CsvImport.fold(file);
+        String name = Table.fold(file);
         if (columns.containsKey("value") && !words) {
             return What.MOISTURE;
         }
@@ -118,19 +117,19 @@ final class CsvGuess {
     }
 
     /** As the header says, else by the largest place: decks are metres long. */
-    private static Unit unit(List<Line> lines, boolean header, boolean comma, Map<String, Integer> columns) {
+    private static LengthUnit unit(List<Line> lines, boolean header, boolean comma, Map<String, Integer> columns) {
         Integer x = columns.get("x");
         if (x == null) {
-            return Unit.MM;
+            return LengthUnit.MM;
         }
         if (header) {
-            Matcher named = UNIT.matcher(CsvImport.fold(lines.get(0).cell(x)));
+            Matcher named = UNIT.matcher(Table.fold(lines.get(0).cell(x)));
             if (named.matches()) {
                 return switch (named.group(1).charAt(0)) {
-                    case 'c' -> Unit.CM;
-                    case 'i' -> Unit.IN;
-                    case 'f' -> Unit.FT;
-                    default -> named.group(1).equals("m") ? Unit.M : Unit.MM;
+                    case 'c' -> LengthUnit.CM;
+                    case 'i' -> LengthUnit.IN;
+                    case 'f' -> LengthUnit.FT;
+                    default -> named.group(1).equals("m") ? LengthUnit.M : LengthUnit.MM;
                 };
             }
         }
@@ -139,6 +138,6 @@ final class CsvGuess {
             Double value = CsvImport.number(line.cell(x), comma);
             most = value == null ? most : Math.max(most, Math.abs(value));
         }
-        return most > 0 && most <= LONGEST_M ? Unit.M : Unit.MM;
+        return most > 0 && most <= LONGEST_M ? LengthUnit.M : LengthUnit.MM;
     }
 }

@@ -2,6 +2,7 @@ package corewright.intake;
 
 import corewright.intake.Declared.DeclaredFace;
 import corewright.intake.Numerals.Decimal;
+import corewright.intake.Sheet.Line;
 import corewright.survey.Moisture;
 import corewright.survey.Origin;
 import corewright.survey.Probe;
@@ -15,7 +16,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
@@ -51,47 +51,6 @@ public final class CsvImport {
         }
     }
 
-    /** A unit a column of lengths may be in. */
-    public enum Unit {
-        MM(LengthUnit.MM),
-        CM(LengthUnit.CM),
-        M(LengthUnit.M),
-        IN(LengthUnit.IN),
-        FT(LengthUnit.FT);
-
-        private final LengthUnit unit;
-
-        Unit(LengthUnit unit) {
-            this.unit = unit;
-        }
-    }
-
-    /**
-     * A line of the file.
-     *
-     * @param number in the file, the first is 1
-     */
-    public record Line(long number, List<String> cells) {
-        public Line {
-            cells = List.copyOf(cells);
-        }
-
-        /** Empty beyond the line's end. */
-        public String cell(int column) {
-            return column < cells.size() ? cells.get(column) : "";
-        }
-
-        /** The line with one cell mended. */
-        public Line with(int column, String text) {
-            List<String> changed = new ArrayList<>(cells);
-            while (changed.size() <= column) {
-                changed.add("");
-            }
-            changed.set(column, text.strip());
-            return new Line(number, changed);
-        }
-    }
-
     /**
      * How to read it.
      *
@@ -104,7 +63,7 @@ public final class CsvImport {
             What what,
             boolean header,
             boolean decimalComma,
-            Unit length,
+            LengthUnit length,
             Map<String, Integer> columns,
             String face,
             String meter) {
@@ -113,11 +72,8 @@ public final class CsvImport {
         }
     }
 
-    /** What is wrong with a line. */
-    public record Problem(long line, String column, String problem) {}
-
     /** What came of it. */
-    public record Result(Readings readings, List<Problem> problems) {
+    public record Result(Readings readings, List<Complaint> problems) {
         public Result {
             problems = List.copyOf(problems);
         }
@@ -166,15 +122,14 @@ public final class CsvImport {
         columns.keySet().retainAll(kind.columns);
         List<Row> rows = lines.stream()
                 .skip(choice.header() ? 1 : 0)
-                .map(l -> new Row(
-                        new Sheet.Line(l.number(), l.cells()), new Origin(file, l.number()), columns, decimal, notes))
+                .map(l -> new Row(l, new Origin(file, l.number()), columns, decimal, notes))
                 .toList();
         Readings readings = taken(new Table(kind, rows), choice, survey, notes);
         return new Result(readings, problems(notes));
     }
 
     private static Readings taken(Table table, Choice choice, Survey survey, Notes notes) {
-        Declared declared = declared(survey, choice.length().unit);
+        Declared declared = declared(survey, choice.length());
         FileEntry entry = new FileEntry(
                 table.kind(),
                 YamlValue.missing(new Origin("import", 0), ""),
@@ -213,14 +168,12 @@ public final class CsvImport {
                 survey.judgements());
     }
 
-    private static List<Problem> problems(Notes notes) {
+    private static List<Complaint> problems(Notes notes) {
         try {
             notes.refuseIfAnyComplaint();
             return List.of();
         } catch (RefusedException e) {
-            return e.complaints().stream()
-                    .map(c -> new Problem(c.origin().line(), c.column(), c.problem()))
-                    .toList();
+            return e.complaints();
         }
     }
 
@@ -235,12 +188,6 @@ public final class CsvImport {
     }
 
     static boolean decimalComma(List<Line> lines, char separator) {
-        List<Sheet.Line> own =
-                lines.stream().map(l -> new Sheet.Line(l.number(), l.cells())).toList();
-        return new Dialect(separator, 0).decimal(own) == Decimal.COMMA;
-    }
-
-    static String fold(String header) {
-        return header.strip().toLowerCase(Locale.ROOT);
+        return new Dialect(separator, 0).decimal(lines) == Decimal.COMMA;
     }
 }

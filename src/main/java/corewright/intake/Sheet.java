@@ -27,8 +27,24 @@ public record Sheet(String file, char separator, Decimal decimal, List<Line> lin
      * @param cells stripped
      */
     public record Line(long number, List<String> cells) {
+        /** Empty beyond the line's end. */
         public String cell(int column) {
             return column < cells.size() ? cells.get(column) : "";
+        }
+
+        /** Whether it has anything to the right of so many columns. */
+        public boolean isWiderThan(int columns) {
+            return cells.stream().skip(columns).anyMatch(cell -> !cell.isEmpty());
+        }
+
+        /** The line with one cell mended. */
+        public Line with(int column, String text) {
+            List<String> changed = new ArrayList<>(cells);
+            while (changed.size() <= column) {
+                changed.add("");
+            }
+            changed.set(column, text.strip());
+            return new Line(number, List.copyOf(changed));
         }
     }
 

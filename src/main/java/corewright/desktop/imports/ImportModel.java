@@ -2,13 +2,13 @@ package corewright.desktop.imports;
 
 import corewright.desktop.Units;
 import corewright.drawing.Figures;
+import corewright.intake.Complaint;
 import corewright.intake.CsvImport;
 import corewright.intake.CsvImport.Choice;
-import corewright.intake.CsvImport.Line;
-import corewright.intake.CsvImport.Problem;
 import corewright.intake.CsvImport.Result;
-import corewright.intake.CsvImport.Unit;
 import corewright.intake.CsvImport.What;
+import corewright.intake.LengthUnit;
+import corewright.intake.Sheet.Line;
 import corewright.survey.Edit;
 import corewright.survey.Moisture;
 import corewright.survey.Part;
@@ -82,11 +82,11 @@ public final class ImportModel {
         choose(with(choice.what(), choice.header(), comma, choice.length()));
     }
 
-    public void length(Unit unit) {
+    public void length(LengthUnit unit) {
         choose(with(choice.what(), choice.header(), choice.decimalComma(), unit));
     }
 
-    private Choice with(What what, boolean header, boolean comma, Unit length) {
+    private Choice with(What what, boolean header, boolean comma, LengthUnit length) {
         return new Choice(what, header, comma, length, choice.columns(), choice.face(), choice.meter());
     }
 
@@ -177,9 +177,9 @@ public final class ImportModel {
     /** All lines but the header, those with a problem first. */
     public List<PreviewLine> preview() {
         Map<Long, String> problems = new HashMap<>();
-        for (Problem p : result.problems()) {
+        for (Complaint p : result.problems()) {
             String words = (p.column().isEmpty() ? "" : p.column() + ": ") + p.problem();
-            problems.merge(p.line(), words, (a, b) -> a + "; " + b);
+            problems.merge(p.origin().line(), words, (a, b) -> a + "; " + b);
         }
         List<PreviewLine> bad = new ArrayList<>();
         List<PreviewLine> good = new ArrayList<>();
@@ -193,7 +193,10 @@ public final class ImportModel {
 
     /** Lines that cannot be read. */
     public int bad() {
-        return (int) result.problems().stream().map(Problem::line).distinct().count();
+        return (int) result.problems().stream()
+                .map(p -> p.origin().line())
+                .distinct()
+                .count();
     }
 
     /** Lines that can. */
