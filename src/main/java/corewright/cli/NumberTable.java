@@ -47,11 +47,6 @@ public final class NumberTable {
         return new Reading(file, names).read(path);
     }
 
-    /** How many rows. */
-    public int size() {
-        return lines.length;
-    }
-
     /** A copy of one of the columns asked for. */
     public double[] column(String name) {
         return columns[names.indexOf(name)].clone();
@@ -133,7 +128,7 @@ public final class NumberTable {
                 SheetLine row = rows.get(r);
                 Origin origin = new Origin(file, row.number());
                 numbers[r] = row.number();
-                if (hasMoreThan(width, row)) {
+                if (row.isWiderThan(width)) {
                     String problem = "found " + row.cells().size() + " cells, expected " + width;
                     notes.complain(origin, "", problem);
                     continue;
@@ -148,14 +143,6 @@ public final class NumberTable {
             }
             notes.refuseIfAnyComplaint();
             return new NumberTable(file, names, columns, numbers);
-        }
-
-        private static boolean hasMoreThan(int width, SheetLine row) {
-            boolean more = false;
-            for (int i = width; i < row.cells().size(); i++) {
-                more |= !row.cell(i).isEmpty();
-            }
-            return more;
         }
     }
 

@@ -17,10 +17,6 @@ final class Sites {
         this(new double[n], new double[n]);
     }
 
-    int size() {
-        return precision.length;
-    }
-
     double precision(int i) {
         return precision[i];
     }

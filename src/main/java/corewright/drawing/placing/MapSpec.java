@@ -75,8 +75,4 @@ public record MapSpec(
     public MapSpec round(List<Polygon> places) {
         return new MapSpec(assessment, face, box, scale, layers, lettering, Cutout.of(whole(), places));
     }
-
-    MapSpec at(double otherScale) {
-        return new MapSpec(assessment, face, box, otherScale, layers, lettering, part);
-    }
 }

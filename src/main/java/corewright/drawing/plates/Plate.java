@@ -50,10 +50,6 @@ public final class Plate {
         return kind;
     }
 
-    public String face() {
-        return layout.spec().face();
-    }
-
     /** Survey millimetres to one of paper. */
     public double scale() {
         return layout.view().scale();

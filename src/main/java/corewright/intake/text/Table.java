@@ -79,10 +79,7 @@ public record Table(Kind kind, List<Row> rows) {
     }
 
     private static boolean fits(SheetLine line, SheetLine header, Row row) {
-        boolean more = false;
-        for (int i = header.cells().size(); i < line.cells().size(); i++) {
-            more |= !line.cell(i).isEmpty();
-        }
+        boolean more = line.isWiderThan(header.cells().size());
         if (more) {
             row.complain(
                     "",
