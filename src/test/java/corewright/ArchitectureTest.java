@@ -94,13 +94,13 @@ class ArchitectureTest {
             entry("picocli..", List.of("cli")),
             entry("org.apache.pdfbox..", List.of("report")),
             entry("de.rototor..", List.of("report")),
-            entry("org.apache.batik..", List.of("report")),
-            entry("org.apache.commons.csv..", List.of("intake", "report")),
+            entry("org.apache.batik.parser..", List.of("intake")),
+            entry("org.apache.batik.svggen..", List.of("report")),
+            entry("org.apache.commons.csv..", List.of("intake", "store", "report")),
             entry("com.fasterxml.jackson..", List.of("intake", "store", "report", "cli")),
-            entry("org.yaml..", List.of("intake")),
+            entry("org.yaml..", List.of("intake", "store")),
             entry("org.sqlite..", List.of("store")),
             entry("java.sql..", List.of("store")),
-            entry("org.ejml..", List.of("field", "damage", "stiffness")),
             entry("java.awt..", List.of("drawing", "report", "desktop", "intake")));
 
     @ArchTest

@@ -66,13 +66,12 @@ final class PanelCommand implements Callable<Integer> {
     }
 
     private ObjectNode results(PanelFile file) throws RefusedException {
-        PanelSpec panel = PanelWords.panel(file);
-        MeshSize size = file.study().meshMm().isPresent()
-                ? MeshSize.of(panel, file.study().meshMm().getAsDouble())
-                : MeshSize.automatic(panel);
+        PanelSpec panel = file.panel();
+        MeshSize size =
+                file.meshMm().isPresent() ? MeshSize.of(panel, file.meshMm().getAsDouble()) : MeshSize.automatic(panel);
         try {
             PanelModel model = PanelModel.of(panel, size);
-            Response response = model.solve(PanelWords.loads(file));
+            Response response = model.solve(file.loads());
             return describe(file, model, response);
         } catch (UnsupportedPanelException e) {
             throw refused(List.of(String.valueOf(e.getMessage())));
@@ -102,7 +101,7 @@ final class PanelCommand implements Callable<Integer> {
             }
         }
         ArrayNode margins = root.putArray("margins");
-        for (Margin m : Margins.of(model.panel(), response, PanelWords.strengths(file))) {
+        for (Margin m : Margins.of(model.panel(), response, file.strengths())) {
             margins.addObject()
                     .put("what", m.what())
                     .put("demand_MPa", m.demandMPa())
@@ -170,7 +169,7 @@ final class PanelCommand implements Callable<Integer> {
 
     private void putDeflections(ArrayNode list, PanelFile file, Response response) throws RefusedException {
         List<String> outside = new ArrayList<>();
-        for (PanelFile.Spot spot : file.study().probePoints()) {
+        for (PanelFile.Probe spot : file.probePoints()) {
             Optional<Response.Deflection> found = response.at(spot.x(), spot.y());
             if (found.isEmpty()) {
                 outside.add(String.format(

@@ -118,8 +118,8 @@ record Table<T>(
         return new Drawn(face, (Feature) form.item(own));
     }
 
-    /** For a statement; some are words of SQL. */
+    /** For a statement; some are words of SQL. In double quotes a column that is missing would be read as a text. */
     String quotedColumns() {
-        return columns.stream().map(c -> '"' + c + '"').collect(Collectors.joining(", "));
+        return columns.stream().map(c -> '`' + c + '`').collect(Collectors.joining(", "));
     }
 }

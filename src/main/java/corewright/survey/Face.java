@@ -20,10 +20,41 @@ public record Face(
         EdgeSupport edge,
         String laminate,
         List<Feature> features) {
+    private static final double OVERHEAD_ABOVE_DEG = 90;
+    private static final double WALL_FROM_DEG = 60;
+
+    /** A slope within 45 degrees of an axis is along it. */
+    private static final double ALONG = 0.7;
+
     public Face {
         Check.within("tiltDeg", tiltDeg, 0, 180);
         Check.finite("uphillDeg", uphillDeg);
         features = List.copyOf(features);
+    }
+
+    /** Against the level, 0 to 90 degrees, from above and from below alike. */
+    public double slopeDeg() {
+        return Math.min(tiltDeg, 180 - tiltDeg);
+    }
+
+    /** So steep, with y along the slope, that y is a height and not a side. */
+    public boolean wall() {
+        return tiltDeg >= WALL_FROM_DEG
+                && tiltDeg <= 180 - WALL_FROM_DEG
+                && Math.abs(Math.sin(Math.toRadians(uphillDeg))) > ALONG;
+    }
+
+    /** Towards +y it rises, or is level. */
+    public boolean risesWithY() {
+        return Math.sin(Math.toRadians(uphillDeg)) >= 0;
+    }
+
+    /**
+     * Whether +y points down for the person who works there and has the bow at the left: overhead, where port is at the top, and
+     * on a wall whose y was measured downwards.
+     */
+    public boolean plusYPointsDown() {
+        return wall() ? !risesWithY() : tiltDeg > OVERHEAD_ABOVE_DEG;
     }
 
     /** The features of one kind, in the order of the plan. */

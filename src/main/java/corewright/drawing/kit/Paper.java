@@ -9,6 +9,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.function.Consumer;
 
 /**
  * A sheet to draw on, in millimetres, y down. One unit of the Graphics2D handed in must be one millimetre.
@@ -36,6 +37,7 @@ public final class Paper {
     }
 
     private final Graphics2D g;
+    private final boolean smooth;
     private final Tone tone;
 
     /** Smooth edges, for grey pictures, SVG and PDF. */
@@ -50,6 +52,7 @@ public final class Paper {
 
     private Paper(Graphics2D graphics, boolean smooth, Tone tone) {
         g = graphics;
+        this.smooth = smooth;
         this.tone = tone;
         g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
@@ -64,6 +67,14 @@ public final class Paper {
     /** Hard edges, for a picture of one bit a pixel. */
     public static Paper oneBit(Graphics2D graphics) {
         return new Paper(graphics, false, Tone.PRINT);
+    }
+
+    /** Paints on the same sheet where only what lies inside the shape takes ink. */
+    public void within(Shape shape, Consumer<Paper> painting) {
+        Graphics2D clipped = (Graphics2D) g.create();
+        clipped.clip(shape);
+        painting.accept(new Paper(clipped, smooth, tone));
+        clipped.dispose();
     }
 
     /** A line along a shape. */

@@ -15,6 +15,7 @@ import corewright.overlay.Overlay;
 import corewright.sandwich.FootLoadMap;
 import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
+import corewright.survey.Face;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -62,7 +63,7 @@ public final class DeflectionPicture {
     }
 
     /** Paints the states of a panel side by side, each in its box; all boxes have one size. */
-    public static void paint(Paper paper, PanelStiffness panel, List<State> states, List<Box> boxes) {
+    public static void paint(Paper paper, Face face, PanelStiffness panel, List<State> states, List<Box> boxes) {
         double smallest = Double.POSITIVE_INFINITY;
         double largest = 0;
         for (State state : states) {
@@ -75,7 +76,7 @@ public final class DeflectionPicture {
         for (int i = 0; i < states.size(); i++) {
             Box box = boxes.get(i);
             double scale = Math.max(extent.getWidth() / box.width(), extent.getHeight() / box.height());
-            PlanView view = PlanView.centred(extent, scale, box.x() + box.width() / 2, box.y() + box.height() / 2);
+            PlanView view = PlanView.centred(face, extent, scale, box.middleX(), box.middleY());
             new DeflectionPicture(paper, panel, view, levels).paint(states.get(i));
         }
     }

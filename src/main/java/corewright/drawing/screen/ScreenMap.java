@@ -18,7 +18,7 @@ import corewright.drawing.kit.VoiceGrid;
 import corewright.drawing.marks.Mark;
 import corewright.drawing.marks.PhotoMark;
 import corewright.drawing.marks.ReadingMark;
-import corewright.drawing.marks.StructureMarks;
+import corewright.drawing.marks.Structure;
 import corewright.drawing.placing.Layer;
 import corewright.drawing.placing.Lettering;
 import corewright.drawing.placing.MapLayout;
@@ -27,14 +27,12 @@ import corewright.drawing.placing.RegionLabel;
 import corewright.drawing.placing.SheetMarks;
 import corewright.drawing.placing.VoiceGridMark;
 import corewright.survey.Face;
-import corewright.survey.Feature;
 import corewright.survey.Photo;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -136,7 +134,7 @@ public final class ScreenMap {
         double across = Math.max(LEAST_MM, box.width() - 24);
         double down = Math.max(LEAST_MM, box.height() - 2 * VoiceGridMark.MARGIN - 6);
         double scale = Math.max(extent.getWidth() / across, extent.getHeight() / down);
-        return PlanView.centred(extent, scale, box.middleX(), box.middleY());
+        return PlanView.centred(face, extent, scale, box.middleX(), box.middleY());
     }
 
     /** Readings there is room for at this size, and all there are. */
@@ -204,9 +202,9 @@ public final class ScreenMap {
         }
         Type type = new Type(Typeface.CONDENSED_SEMIBOLD, 7);
         for (VoiceGrid.Strip row : grid.rows()) {
-            double top = Math.max(view.y(row.to()), box.y() + 8);
-            double foot = Math.min(view.y(row.from()), box.bottom());
-            String name = row.name().replace("starboard", "stbd");
+            double top = Math.max(Math.min(view.y(row.from()), view.y(row.to())), box.y() + 8);
+            double foot = Math.min(Math.max(view.y(row.from()), view.y(row.to())), box.bottom());
+            String name = row.shortName();
             if (foot - top > type.width(name)) {
                 paper.turnedText(
                         name, nameX - type.capMm() / 2, (top + foot) / 2, Math.PI / 2, type, Paper.Anchor.CENTRE);
@@ -270,26 +268,8 @@ public final class ScreenMap {
     }
 
     private void structure(Paper paper) {
-        Face face = damage.face();
-        Polygon outline = view.onPaper(face.outline());
-        for (Feature.Solid solid : face.all(Feature.Solid.class)) {
-            StructureMarks.quietEdge(paper, view.onPaper(solid.geometry()));
-        }
-        List<LineString> supports = new ArrayList<>();
-        if (layers.contains(ScreenLayer.STRUCTURE)) {
-            face.all(Feature.Support.class)
-                    .forEach(s -> supports.addAll(StructureMarks.onDeck(view.onPaper(s.geometry()), outline)));
-        }
-        supports.forEach(l -> StructureMarks.support(paper, l, outline));
-        for (Feature.Divider divider : face.all(Feature.Divider.class)) {
-            StructureMarks.onDeck(view.onPaper(divider.geometry()), outline)
-                    .forEach(l -> StructureMarks.divider(paper, l));
-        }
-        face.all(Feature.Opening.class).forEach(o -> StructureMarks.opening(paper, view.onPaper(o.geometry())));
-        StructureMarks.outline(paper, outline);
-        supports.stream()
-                .filter(l -> StructureMarks.onEdge(l, outline))
-                .forEach(l -> StructureMarks.support(paper, l, outline));
+        boolean supports = layers.contains(ScreenLayer.STRUCTURE);
+        Structure.paint(paper, view, damage.face(), supports ? Structure.Shows.ALL : Structure.Shows.NO_SUPPORTS);
     }
 
     /** Crayon on a casing of paper: crayon alone has no contrast on void. */
@@ -320,12 +300,7 @@ public final class ScreenMap {
             }
         }
         if (layers.contains(ScreenLayer.STRUCTURE)) {
-            for (Feature.Fitting fitting : damage.face().all(Feature.Fitting.class)) {
-                if (fitting.keepoutMm() > 0) {
-                    StructureMarks.keepOut(
-                            paper, view.onPaper(fitting.geometry().buffer(fitting.keepoutMm())));
-                }
-            }
+            Structure.keepOuts(paper, view, damage.face());
             layout.marks().fittings().forEach(m -> m.paint(paper));
         }
         layout.marks().probes().forEach(m -> m.paint(paper));

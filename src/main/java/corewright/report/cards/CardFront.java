@@ -148,7 +148,7 @@ final class CardFront {
     private void underPlan(Paper paper) {
         Face face = card.face().face();
         double y = sectionTop - 3.5;
-        new RampMark(CardSheet.LEFT, y, face.tiltDeg(), face.uphillDeg()).paint(paper);
+        RampMark.of(face, CardSheet.LEFT, y).paint(paper);
         Type bold = new Type(Typeface.TEXT_SEMIBOLD, 10.5);
         double right = CardSheet.LEFT + PLAN_WIDTH;
         String scale = "1 : " + Figures.atMost(plan.scale(), 0) + " on A4, millimetres from the datum";

@@ -107,7 +107,7 @@ final class OwnerStiffnessPage {
                     Anchor.LEFT);
             boxes.add(new Box(left, top + heads, width, height));
         }
-        DeflectionPicture.paint(paper, panel, PICTURES, boxes);
+        DeflectionPicture.paint(paper, assessment.survey().face(panel.panel().face()), panel, PICTURES, boxes);
         return top + heads + height;
     }
 
