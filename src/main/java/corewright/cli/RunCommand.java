@@ -57,6 +57,12 @@ final class RunCommand implements Callable<Integer> {
         } else {
             RunSummary.lines(assessment, out).forEach(print::println);
         }
-        return Corewright.DONE;
+        return status(assessment, spec.commandLine().getErr());
+    }
+
+    /** What is missing by a defect is said and spoils the status; the rest is written all the same. */
+    static int status(Assessment assessment, PrintWriter err) {
+        assessment.defects().forEach(d -> err.println(d.sentence() + " The rest stands. (" + d.cause() + ")"));
+        return assessment.defects().isEmpty() ? Corewright.DONE : Corewright.OUR_DEFECT;
     }
 }

@@ -4,7 +4,6 @@ import corewright.field.LatentField;
 import corewright.field.LatentPrior;
 import corewright.field.Places;
 import corewright.field.Site;
-import corewright.survey.Settings;
 import corewright.survey.Thresholds;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -68,8 +67,9 @@ final class BayFields {
     record Seen(List<Observation> wet, List<Observation> loose, List<Observation> empty) {}
 
     /** @param earlier the same bay with other readings, whose ranges, sills and drifts are kept; null to fit them */
-    BayFields(Bay bay, Frame frame, Seen seen, Settings settings, Cores cores, @Nullable BayFields earlier) {
-        this.bay = bay;
+    BayFields(BayWork.Input input, Frame frame, Cores cores, @Nullable BayFields earlier) {
+        bay = input.bay();
+        Seen seen = input.seen();
         this.frame = frame;
         wetSeen = seen.wet;
         looseSeen = seen.loose;
@@ -80,9 +80,9 @@ final class BayFields {
         for (int i = 0; i < cells.length; i++) {
             coreMm[i] = cores.atCell(cells[i]);
         }
-        int few = settings.numerics().fewReadings();
+        int few = input.numerics().fewReadings();
 
-        Thresholds thresholds = settings.thresholds();
+        Thresholds thresholds = input.thresholds();
         wet = fit(Priors.WET, few, earlier == null ? null : earlier.wet, wetSeen, places(wetSeen));
         wetHere = wet.at(cellPlaces(), earlier == null ? null : earlier.wetHere);
         pWet = above(wetHere, 0);

@@ -4,6 +4,7 @@ import corewright.survey.Face;
 import corewright.survey.Laminate;
 import corewright.survey.Settings;
 import corewright.survey.Survey;
+import corewright.survey.Thresholds;
 import java.util.Arrays;
 import java.util.List;
 
@@ -23,15 +24,22 @@ record BayWork(
         List<Double> totalMm3) {
 
     /** Everything a bay's result depends on, but for what was frozen. */
-    record Input(Face face, Bay bay, BayFields.Seen seen, List<Laminate> laminates, Settings settings) {
+    record Input(
+            Face face,
+            Bay bay,
+            BayFields.Seen seen,
+            List<Laminate> laminates,
+            Thresholds thresholds,
+            Settings.Numerics numerics) {
         static Input of(Survey survey, Face face, Bay bay, BayFields.Seen seen) {
-            return new Input(face, bay, seen, survey.laminates(), survey.settings());
+            Settings settings = survey.settings();
+            return new Input(face, bay, seen, survey.laminates(), settings.thresholds(), settings.numerics());
         }
     }
 
     /** Everything fitted and drawn. */
     static BayWork of(Input input, Frame frame, BayFields.Cores cores) {
-        BayFields fields = new BayFields(input.bay, frame, input.seen, input.settings, cores, null);
+        BayFields fields = new BayFields(input, frame, cores, null);
         return new BayWork(input, frame, fields, drawn(input, fields, frame), false);
     }
 
@@ -40,7 +48,7 @@ record BayWork(
         if (input.equals(other)) {
             return this;
         }
-        BayFields next = new BayFields(other.bay, frame, other.seen, other.settings, cores, fields);
+        BayFields next = new BayFields(other, frame, cores, fields);
         boolean sameCells = Arrays.equals(fields.cells, next.cells);
         return new BayWork(other, frame, next, sameCells ? draws : drawn(other, next, frame), sameCells);
     }
@@ -51,15 +59,15 @@ record BayWork(
                 fields,
                 draws,
                 old,
-                new Regions(fields, frame, input.settings.thresholds(), draws),
-                UndecidedAreas.of(fields, frame, input.settings.thresholds()),
+                new Regions(fields, frame, input.thresholds, draws),
+                UndecidedAreas.of(fields, frame, input.thresholds),
                 Arrays.stream(draws.volumesMm3(new int[fields.cells.length], 1)[0])
                         .boxed()
                         .toList());
     }
 
     private static VoidDraws drawn(Input input, BayFields fields, Frame frame) {
-        long seed = input.settings.numerics().seed() + input.bay.name().hashCode();
-        return new VoidDraws(fields, frame, input.settings.numerics().realisations(), seed);
+        long seed = input.numerics.seed() + input.bay.name().hashCode();
+        return new VoidDraws(fields, frame, input.numerics.realisations(), seed);
     }
 }

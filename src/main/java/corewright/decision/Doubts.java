@@ -31,7 +31,7 @@ final class Doubts {
         List<Finding> findings = new ArrayList<>();
         for (FaceDamage face : damage.faces()) {
             for (Region region : face.regions()) {
-                loads(findings, survey, face, region);
+                loads(findings, face, region);
             }
         }
         for (Region region : damage.regions()) {
@@ -60,8 +60,8 @@ final class Doubts {
         return findings;
     }
 
-    private static void loads(List<Finding> findings, Survey survey, FaceDamage face, Region region) {
-        for (Feature.Fitting fitting : Evidence.of(survey, face, region).loads()) {
+    private static void loads(List<Finding> findings, FaceDamage face, Region region) {
+        for (Feature.Fitting fitting : Evidence.loads(face, region)) {
             var at = fitting.geometry().getCentroid();
             findings.add(new Finding(
                     Severity.HAZARD,

@@ -19,7 +19,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Plans what a repair of each region would take. */
 public final class RepairPlanner {
@@ -31,33 +35,59 @@ public final class RepairPlanner {
      * @param memory gives the plans of what is as it was
      */
     public static RepairOptions plan(Survey survey, DamageMap damage, Memory memory) {
-        List<InjectionPlan> injections = new ArrayList<>();
-        List<RecorePlan> recores = new ArrayList<>();
+        List<Alone> alone = damage.faces().stream()
+                .flatMap(f -> f.regions().stream().map(r -> new Alone(survey, f, r, memory)))
+                .toList();
+        alone.parallelStream().forEach(Alone::plan); // each writes its own fields only
         Map<String, String> refused = new LinkedHashMap<>();
-        List<Defect> defects = new ArrayList<>();
-        for (FaceDamage face : damage.faces()) {
-            for (Region region : face.regions()) {
+        alone.forEach(a -> a.refusal().ifPresent(why -> refused.put(a.region.id(), why)));
+        return new RepairOptions(
+                alone.stream().flatMap(a -> Stream.ofNullable(a.injection)).toList(),
+                alone.stream().flatMap(a -> Stream.ofNullable(a.recore)).toList(),
+                refused,
+                alone.stream().flatMap(a -> a.defects.stream()).toList());
+    }
+
+    /** What one region alone would take. */
+    private static final class Alone {
+        private final Survey survey;
+        private final FaceDamage face;
+        private final Region region;
+        private final Memory memory;
+        private final List<Defect> defects = new ArrayList<>();
+        private @Nullable InjectionPlan injection;
+        private @Nullable RecorePlan recore;
+        private String refused = "";
+
+        Alone(Survey survey, FaceDamage face, Region region, Memory memory) {
+            this.survey = survey;
+            this.face = face;
+            this.region = region;
+            this.memory = memory;
+        }
+
+        void plan() {
+            try {
                 if (region.condition().loose()) {
-                    try {
-                        InjectionPlanner.Outcome outcome = injection(survey, face, EmptySpace.of(region), memory);
-                        if (outcome.plan() != null) {
-                            injections.add(outcome.plan());
-                        } else {
-                            refused.put(region.id(), outcome.refusal());
-                        }
-                    } catch (RuntimeException e) {
-                        defects.add(Defect.of(RepairOptions.INJECTION, region.id(), middle(region), e));
-                    }
+                    InjectionPlanner.Outcome outcome = RepairPlanner.injection(
+                            survey, face, EmptySpace.of(region), memory);
+                    injection = outcome.plan();
+                    refused = outcome.refusal();
                 }
-                try {
-                    RecorePlanner.Task task = RecorePlanner.Task.of(survey, face, region);
-                    recores.add(memory.of(task, RecorePlanner::plan).named(region.id()));
-                } catch (RuntimeException e) {
-                    defects.add(Defect.of("the cut", region.id(), middle(region), e));
-                }
+            } catch (RuntimeException e) {
+                defects.add(Defect.of(RepairOptions.INJECTION, region.id(), middle(region), e));
+            }
+            try {
+                RecorePlanner.Task task = RecorePlanner.Task.of(survey, face, region);
+                recore = memory.of(task, RecorePlanner::plan).named(region.id());
+            } catch (RuntimeException e) {
+                defects.add(Defect.of("the cut", region.id(), middle(region), e));
             }
         }
-        return new RepairOptions(injections, recores, refused, defects);
+
+        Optional<String> refusal() {
+            return refused.isEmpty() ? Optional.empty() : Optional.of(refused);
+        }
     }
 
     private static InjectionPlanner.Outcome injection(Survey survey, FaceDamage face, EmptySpace space, Memory memory) {
@@ -84,17 +114,28 @@ public final class RepairPlanner {
             List<Region> regions = face.regions().stream()
                     .filter(r -> injected.contains(r.id()))
                     .toList();
-            for (EmptySpace space : EmptySpace.joined(regions, r -> rimReachMm(survey.settings(), options, r))) {
-                try {
-                    InjectionPlan plan = injection(survey, face, space, memory).plan();
-                    all = plan == null || holes(plan) > holes(space, options) ? all : all.with(plan);
-                } catch (RuntimeException e) {
-                    Region lead = space.lead();
-                    all = all.with(Defect.of("the plan that fills the rims", lead.id(), middle(lead), e));
-                }
+            List<EmptySpace> spaces = EmptySpace.joined(regions, r -> rimReachMm(survey.settings(), options, r));
+            List<UnaryOperator<RepairOptions>> found = spaces.parallelStream()
+                    .map(s -> joined(survey, face, s, options, memory))
+                    .toList();
+            for (UnaryOperator<RepairOptions> with : found) {
+                all = with.apply(all);
             }
         }
         return all;
+    }
+
+    /** What a space that is filled as one makes of the options. */
+    private static UnaryOperator<RepairOptions> joined(
+            Survey survey, FaceDamage face, EmptySpace space, RepairOptions options, Memory memory) {
+        try {
+            InjectionPlan plan = injection(survey, face, space, memory).plan();
+            return plan == null || holes(plan) > holes(space, options) ? all -> all : all -> all.with(plan);
+        } catch (RuntimeException e) {
+            Region lead = space.lead();
+            Defect defect = Defect.of("the plan that fills the rims", lead.id(), middle(lead), e);
+            return all -> all.with(defect);
+        }
     }
 
     private static int holes(InjectionPlan plan) {

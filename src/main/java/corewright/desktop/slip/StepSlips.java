@@ -152,6 +152,9 @@ public final class StepSlips {
                     Figures.fixed(100 * p.in(State.AS_FOUND).ofAsBuilt().p50(), 0) + " of 100 as found",
                     ages.oldRest()));
         }
+        shown.stiffness().defects().stream()
+                .filter(d -> d.spot().face().equals(face))
+                .forEach(d -> facts.add(new Slip.Fact(d.about(), "not calculated, by a defect of this program")));
         return new Slip(
                 "Stiffness",
                 face,

@@ -51,6 +51,14 @@ public final class SummaryJson {
             ArrayNode checks = root.putArray("fill_check");
             assessment.work().cured().forEach(f -> fillCheck(checks.addObject(), f));
         }
+        if (!assessment.defects().isEmpty()) {
+            ArrayNode defects = root.putArray("defects");
+            assessment.defects().forEach(d -> defects.addObject()
+                    .put("about", d.about())
+                    .put("face", d.spot().face())
+                    .put("missing", d.what())
+                    .put("cause", d.cause()));
+        }
         findings(root.putObject("findings"), assessment.findings());
         ObjectNode timings = root.putObject("timings_ms");
         timingsMs.forEach(timings::put);

@@ -1,6 +1,7 @@
 package corewright.report.owner;
 
 import corewright.assessment.Assessment;
+import corewright.damage.Quantiles;
 import corewright.decision.Choice;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Paper.Anchor;
@@ -22,19 +23,20 @@ final class ChoiceTable {
     /** Stiffness of the panel that lost most, as built = 100; nothing where no panel is damaged. */
     static List<Extra> stiffness(Assessment assessment) {
         List<Choice> choices = assessment.decision().choices();
-        if (choices.stream().anyMatch(c -> c.ofAsBuilt().isEmpty())) {
+        if (choices.stream().allMatch(c -> c.ofAsBuilt().isEmpty())) {
             return List.of();
         }
         List<String> cells = choices.stream()
-                .map(c -> c.ofAsBuilt().orElseThrow())
-                .map(q -> {
-                    String middle = Figures.fixed(100 * q.p50(), 0);
-                    String low = Figures.fixed(100 * q.p10(), 0);
-                    String high = Figures.fixed(100 * q.p90(), 0);
-                    return low.equals(high) ? middle : middle + "\n" + low + " to " + high;
-                })
+                .map(c -> c.ofAsBuilt().map(ChoiceTable::hundredths).orElse("not calculated"))
                 .toList();
         return List.of(new Extra(new Column("Stiffness*", 21, Anchor.RIGHT), cells));
+    }
+
+    private static String hundredths(Quantiles q) {
+        String middle = Figures.fixed(100 * q.p50(), 0);
+        String low = Figures.fixed(100 * q.p10(), 0);
+        String high = Figures.fixed(100 * q.p90(), 0);
+        return low.equals(high) ? middle : middle + "\n" + low + " to " + high;
     }
 
     static RuledTable of(Assessment assessment, List<Extra> extras) {

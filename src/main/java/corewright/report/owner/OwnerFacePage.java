@@ -12,6 +12,7 @@ import corewright.report.page.Sheet;
 import corewright.report.page.Titles;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** One face: its map and its regions as a table, running on to further pages where they are many. */
 final class OwnerFacePage {
@@ -45,10 +46,18 @@ final class OwnerFacePage {
 
     private String words() {
         if (face.regions().isEmpty()) {
-            return "No damage was found here." + OwnerWords.unread(List.of(face));
+            return "No damage was found here." + OwnerWords.unread(List.of(face)) + missing();
         }
         return "Solid edges: more probable than not. Broken edges: cannot be ruled out. Question tags: where the next"
-                + " reading tells most." + OwnerWords.unread(List.of(face));
+                + " reading tells most." + OwnerWords.unread(List.of(face)) + missing();
+    }
+
+    /** Panels that could not be calculated; empty but for defects. */
+    private String missing() {
+        return assessment.stiffness().defects().stream()
+                .filter(d -> d.spot().face().equals(face.face().name()))
+                .map(d -> " " + Prose.plain(d.sentence()))
+                .collect(Collectors.joining());
     }
 
     private double mapTop() {

@@ -13,6 +13,7 @@ import corewright.report.page.RuledTable.Column;
 import corewright.report.page.Units;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The regions of one face, a row each: what, how large, what to do and why. */
 final class RegionTable {
@@ -36,13 +37,21 @@ final class RegionTable {
                     m2(region.likely().getArea()),
                     m2(region.possible().getArea()),
                     filledWith(assessment, region).orElse(plainly(decision)),
-                    why(decision)));
+                    why(decision) + missing(assessment, region)));
             together += hundredths(region.likely().getArea());
         }
         if (face.regions().size() > 1) {
             table.row(List.of("", "together", Figures.fixed(together / 100, 2), "", "", ""));
         }
         return table;
+    }
+
+    /** What could not be calculated of a region. */
+    private static String missing(Assessment assessment, Region region) {
+        return assessment.defects().stream()
+                .filter(d -> d.about().equals(region.id()))
+                .map(d -> "\n" + Prose.plain(d.sentence()))
+                .collect(Collectors.joining());
     }
 
     private static String why(RegionDecision decision) {
