@@ -19,7 +19,6 @@ import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** From what was observed to everything concluded: the whole chain. */
 public final class Assessor {
@@ -69,11 +68,10 @@ public final class Assessor {
     /** Findings of all stages; those of equal gravity stay in the order of the chain. */
     private static List<Finding> gravestFirst(
             List<Finding> intake, DamageMap damage, StiffnessMap stiffness, Decision decision) {
-        Stream<Finding> faces =
-                damage.faces().stream().map(FaceDamage::findings).flatMap(List::stream);
-        return Stream.of(intake.stream(), faces, stiffness.findings().stream(), decision.findings().stream())
-                .flatMap(s -> s)
-                .distinct()
+        List<Finding> faces = damage.faces().stream()
+                .flatMap(f -> f.findings().stream())
+                .toList();
+        return Finding.once(List.of(intake, faces, stiffness.findings(), decision.findings())).stream()
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
     }

@@ -1,6 +1,7 @@
 package corewright.damage;
 
 import corewright.contour.Raster;
+import corewright.survey.About;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Finding;
@@ -105,14 +106,17 @@ final class FaceWork {
                 .flatMap(List::stream)
                 .map(Reading.class::cast)
                 .filter(r -> plan.bayAt(r.spot()) == null)
-                .forEach(r -> findings.add(new Finding(
-                        Finding.Severity.DOUBT,
-                        r.origin(),
-                        r.id(),
-                        r.spot(),
-                        "off the core",
-                        "the reading " + plan.offCore(r.spot()),
-                        "set aside: it tells nothing of the core")));
+                .forEach(r -> findings.add(setAside(r, plan.offCore(r.spot()))));
+    }
+
+    private static Finding setAside(Reading reading, Plan.OffCore why) {
+        return new Finding(
+                Finding.Severity.DOUBT,
+                reading.origin(),
+                About.of(reading),
+                why.subject(),
+                "the reading " + why.words(),
+                "set aside: it tells nothing of the core");
     }
 
     private BayFields.Cores coreOfCell() {

@@ -1,6 +1,7 @@
 package corewright.stiffness;
 
 import corewright.overlay.Overlay;
+import corewright.survey.About;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
 import corewright.survey.Feature;
@@ -8,6 +9,7 @@ import corewright.survey.Finding;
 import corewright.survey.Laminate;
 import corewright.survey.Origin;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -112,7 +114,7 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
             if (openings.stream().anyMatch(o -> o != held)) {
                 note(
                         area,
-                        "openings of " + name,
+                        name,
                         "Openings in the panel " + name + " are held in different ways.",
                         "All are calculated as free.");
                 return new DeckPanel(name, face.name(), area, edges, EdgeSupport.FREE, laminate(name, area));
@@ -156,7 +158,7 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
             if (largest.getValue() < 0.95) {
                 note(
                         area,
-                        most,
+                        name,
                         String.format(
                                 Locale.ROOT,
                                 "The panel %s has the lay-up %s on %.0f %% of it and another on the rest.",
@@ -176,26 +178,23 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
                     .max()
                     .orElse(0);
             if (used < 0.5 * support.geometry().getLength()) {
-                Coordinate c = support.geometry().getCoordinateN(0);
                 findings.add(new Finding(
                         Finding.Severity.DOUBT,
                         support.origin(),
-                        support.name(),
-                        new Spot(face.name(), c.x, c.y),
-                        "support",
+                        About.of(face, support),
+                        Subject.SUPPORT,
                         "The support " + support.name() + " does not reach from edge to edge.",
                         "It bounds no panel and is left out of the stiffness: the deck is shown softer than it is."));
             }
         }
 
-        private void note(Polygon area, String id, String message, String effect) {
+        private void note(Polygon area, String panel, String message, String effect) {
             Coordinate c = area.getInteriorPoint().getCoordinate();
             findings.add(new Finding(
                     Finding.Severity.DOUBT,
                     new Origin("survey.yaml", 0),
-                    id,
-                    new Spot(face.name(), c.x, c.y),
-                    "panel",
+                    new About.OfPanel(panel, new Spot(face.name(), c.x, c.y)),
+                    Subject.PANEL,
                     message,
                     effect));
         }

@@ -4,10 +4,12 @@ import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
 import corewright.sandwich.UnsupportedPanelException;
+import corewright.survey.About;
 import corewright.survey.DeckLoad;
 import corewright.survey.Finding;
 import corewright.survey.Origin;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,9 +59,8 @@ public final class Stiffness {
         return new Finding(
                 Finding.Severity.DOUBT,
                 new Origin("survey.yaml", 0),
-                load.loadCase(),
-                new Spot(load.face(), c.x, c.y),
-                "load",
+                new About.OfLoad(load.loadCase(), new Spot(load.face(), c.x, c.y)),
+                Subject.LOAD,
                 "A load of the case \"" + load.loadCase() + "\" lies on no panel of " + load.face() + ".",
                 "The case is calculated without it.");
     }
@@ -69,9 +70,8 @@ public final class Stiffness {
         return new Finding(
                 Finding.Severity.DOUBT,
                 new Origin("survey.yaml", 0),
-                panel.name(),
-                new Spot(panel.face(), c.x, c.y),
-                "panel",
+                new About.OfPanel(panel.name(), new Spot(panel.face(), c.x, c.y)),
+                Subject.PANEL,
                 "The stiffness of the panel " + panel.name() + " cannot be calculated: " + why + ".",
                 "Nothing is said of how far it gives.");
     }

@@ -1,5 +1,6 @@
 package corewright.decision;
 
+import corewright.survey.Subject;
 import static corewright.DamageFixtures.deck;
 import static corewright.DamageFixtures.fitting;
 import static corewright.DamageFixtures.rectangle;
@@ -98,8 +99,8 @@ class DeciderTest {
                 .filteredOn(f -> f.severity() == Finding.Severity.HAZARD)
                 .singleElement()
                 .satisfies(f -> {
-                    assertThat(f.subject()).isEqualTo("load");
-                    assertThat(f.id()).isEqualTo("R1");
+                    assertThat(f.subject()).isEqualTo(Subject.LOAD);
+                    assertThat(f.about().id()).isEqualTo("R1");
                     assertThat(f.effect()).startsWith("Injection is not offered under a load.");
                 });
         assertThat(decide(deck).injections()).isEmpty();
@@ -173,7 +174,7 @@ class DeciderTest {
                         "The core is not proven dry: no pilot hole or core sample inside says so, and a moisture meter "
                                 + "proves nothing.");
         assertThat(decide(deck).injections()).isEmpty();
-        assertThat(decide(deck).findings()).anyMatch(f -> f.subject().equals("dry core") && f.id().equals("R1"));
+        assertThat(decide(deck).findings()).anyMatch(f -> f.subject() == Subject.DRY_CORE && f.about().id().equals("R1"));
     }
 
     @Test

@@ -100,7 +100,7 @@ class DataFilesTest {
         assertThat(lines(FindingsCsv.of(SampleAssessment.damaged())))
                 .containsExactly(
                         "severity,file,line,id,face,x,y,subject,message,effect",
-                        "doubt,moisture.csv,14,'=M12,foredeck,1400,40,reading near metal,"
+                        "doubt,moisture.csv,14,'=M12,foredeck,1400,40,metal,"
                                 + "\"The inner forestay plate is 40 mm away, and metal raises readings.\","
                                 + "It counts as an upper bound.");
         assertThat(List.of("=1+1", "+cmd", "-x", "@SUM", "\tx", "-12.5", "+3", "plain"))

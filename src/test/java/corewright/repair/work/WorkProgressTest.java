@@ -70,7 +70,7 @@ class WorkProgressTest {
                 new WorkEntry(line(2), holes.get(0).id(), 120, 900, null), new WorkEntry(line(3), "Z9", 130, 20, null));
         List<Finding> findings = WorkProgress.findings(Part.LOG.with(deck.survey(), log), deck.damage(), plans);
         assertThat(findings)
-                .extracting(Finding::id)
+                .extracting(f -> f.about().id())
                 .containsExactly(holes.get(0).id(), "Z9");
         assertThat(findings.get(0).effect()).contains("larger than mapped");
         assertThat(findings.get(0).origin()).isEqualTo(line(2));
@@ -103,7 +103,7 @@ class WorkProgressTest {
         assertThat(place(warmth, "T2").verdict()).isEqualTo(FillCheck.Verdict.NOT_ARRIVED);
         assertThat(place(warmth, "T3").surprise()).isTrue();
         assertThat(WorkProgress.findings(survey, deck.damage(), plans))
-                .extracting(Finding::id)
+                .extracting(f -> f.about().id())
                 .contains("T2", "T3")
                 .doesNotContain("T1");
         assertThat(place(warmth, "T1").reading().afterS())
