@@ -35,6 +35,7 @@ public final class PhotoDesk implements PlanPane.Hand {
     private final PlanPane plan;
     private @Nullable Pinning pinning;
     private @Nullable Photo held;
+    private @Nullable TextField heldCaption; // one as long as it is held: the slip is shown anew while a person types
     private @Nullable WritableImage image;
     private double pressX;
     private double pressY;
@@ -100,6 +101,7 @@ public final class PhotoDesk implements PlanPane.Hand {
 
     void letGo() {
         held = null;
+        heldCaption = null;
         image = null;
     }
 
@@ -123,6 +125,7 @@ public final class PhotoDesk implements PlanPane.Hand {
 
     private void hold(Photo photo) {
         held = photo;
+        heldCaption = caption(photo);
         bench.select("");
         EditLog log = bench.log();
         if (log == null) {
@@ -183,21 +186,26 @@ public final class PhotoDesk implements PlanPane.Hand {
             return new Node[] {now.caption, now.place, no};
         }
         Photo photo = held;
-        if (photo == null) {
+        TextField caption = heldCaption;
+        if (photo == null || caption == null) {
             return new Node[0];
         }
         ImageView view = new ImageView(image);
         view.setFitWidth(WIDTH);
         view.setPreserveRatio(true);
         view.setAccessibleText("Photograph: " + photo.caption());
+        Button away = SlipView.key(
+                "photo-remove", "Take it away", () -> bench.edit("taking a photograph away", Photos.remove(photo)));
+        return new Node[] {view, caption, away};
+    }
+
+    private TextField caption(Photo photo) {
         TextField caption = field("photo-caption", "another caption");
         caption.setOnAction(e -> {
             bench.edit("caption of a photograph", Photos.caption(photo, caption.getText()));
             letGo();
         });
-        Button away = SlipView.key(
-                "photo-remove", "Take it away", () -> bench.edit("taking a photograph away", Photos.remove(photo)));
-        return new Node[] {view, caption, away};
+        return caption;
     }
 
     @Override
