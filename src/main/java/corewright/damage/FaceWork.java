@@ -63,7 +63,7 @@ final class FaceWork {
                     judged.heard(inside(bay, VoidEvidence.of(survey, own, tapScale))));
             work(BayWork.Input.of(survey, face, bay, seen), before.frozen.of(bay), before.following);
         }
-        findings.addAll(Doubts.of(face, settings, bays, judged));
+        findings.addAll(FieldDoubts.of(face, settings, bays, judged));
         List<NextReading> suggested = before.following ? before.frozen.next(face.name()) : null;
         next = suggested != null ? suggested : NextReadings.of(face, frame, bays, draws, settings.thresholds());
     }
@@ -168,7 +168,7 @@ final class FaceWork {
                 Quantiles.of(voidMm3),
                 next,
                 findings,
-                Notes.of(bays));
+                EstimateNotes.of(bays));
     }
 
     private Surfaces surfaces() {

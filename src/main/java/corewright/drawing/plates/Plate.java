@@ -63,7 +63,7 @@ public final class Plate {
 
     /** The sheet's title: vessel, face, subject. */
     public String title() {
-        return Sheet.vessel(layout.spec()) + " · " + layout.spec().face() + " · " + subject();
+        return PlateFrame.vessel(layout.spec()) + " · " + layout.spec().face() + " · " + subject();
     }
 
     String subject() {
@@ -107,7 +107,7 @@ public final class Plate {
     /** Paints the sheet on paper of any kind. */
     public void paint(Paper paper) {
         MapPainter.paint(paper, layout);
-        new Sheet(paper, layout, this, sheet, sheets).paint();
+        new PlateFrame(paper, layout, this, sheet, sheets).paint();
         new ReadingColumn(paper, layout, kind).paint();
     }
 

@@ -2,14 +2,14 @@ package corewright.repair.work;
 
 import corewright.damage.DamageMap;
 import corewright.damage.TapScale;
+import corewright.repair.plan.Amounts;
 import corewright.repair.plan.EmptySpace;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.SecondShot;
-import corewright.repair.plan.Words;
 import corewright.survey.About;
 import corewright.survey.Finding;
-import corewright.survey.ReadingOverride;
 import corewright.survey.ReadingOverride.Trust;
+import corewright.survey.ReadingOverride;
 import corewright.survey.Side;
 import corewright.survey.Sound;
 import corewright.survey.Spot;
@@ -245,7 +245,7 @@ public record CuredFill(
                         Locale.ROOT,
                         "The fill of %s was tapped after cure over %s of its area.",
                         region,
-                        Words.percent(tappedShare)),
+                        Amounts.percent(tappedShare)),
                 "The rest is not proven. Tap at least three quarters of it (common practice), best on a grid of 50 mm.");
     }
 

@@ -3,9 +3,9 @@ package corewright.repair.work;
 import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
+import corewright.repair.plan.Amounts;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.InjectionPlan;
-import corewright.repair.plan.Words;
 import corewright.survey.About;
 import corewright.survey.Drilling;
 import corewright.survey.Finding;
@@ -190,8 +190,8 @@ public record WorkProgress(String region, WorkLog log, double startS, double nex
                                 Locale.ROOT,
                                 "%s took %s, planned were %s.",
                                 filled.hole(),
-                                Words.grams(filled.takenG()),
-                                Words.grams(filled.plannedG())),
+                                Amounts.grams(filled.takenG()),
+                                Amounts.grams(filled.plannedG())),
                         advice));
     }
 

@@ -10,8 +10,8 @@ import java.util.Locale;
 public final class FindingsCsv {
     private FindingsCsv() {}
 
-    public static Table of(Assessment assessment) {
-        Table table = new Table("severity,file,line,id,face,x,y,subject,message,effect");
+    public static CsvTable of(Assessment assessment) {
+        CsvTable table = new CsvTable("severity,file,line,id,face,x,y,subject,message,effect");
         for (Finding finding : assessment.findings()) {
             Spot spot = finding.about().spot();
             long line = finding.origin().line();

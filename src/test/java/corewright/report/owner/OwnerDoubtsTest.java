@@ -11,7 +11,7 @@ import corewright.survey.Subject;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-class DoubtsTest {
+class OwnerDoubtsTest {
     private static final Spot SPOT = new Spot("foredeck", 300, 300);
 
     private static Finding doubt(About about, Subject subject, String message) {
@@ -24,7 +24,7 @@ class DoubtsTest {
 
     @Test
     void aReadingThatContradictsTwiceIsOneReading() {
-        assertThat(Doubts.of(List.of(
+        assertThat(OwnerDoubts.of(List.of(
                         doubt(probe("P1"), Subject.CONTRADICTION, "of water"),
                         doubt(probe("P1"), Subject.CONTRADICTION, "of the bond"))))
                 .isEqualTo(" One reading contradicts its neighbours; the plan follows the neighbours.");
@@ -35,7 +35,7 @@ class DoubtsTest {
     void aPartWithTooFewReadingsIsOnePart() {
         About face = new About.OfFace("foredeck");
         About bay = new About.OfBay("foredeck-B1", "foredeck");
-        assertThat(Doubts.of(List.of(
+        assertThat(OwnerDoubts.of(List.of(
                         doubt(face, Subject.FEW_READINGS, "Only 3 taps"),
                         doubt(face, Subject.FEW_READINGS, "Only 4 moisture readings"),
                         doubt(bay, Subject.FEW_READINGS, "3 taps"),
@@ -45,7 +45,7 @@ class DoubtsTest {
 
     @Test
     void aDividerIsAnotherDoubtAndNoReading() {
-        assertThat(Doubts.of(List.of(
+        assertThat(OwnerDoubts.of(List.of(
                         doubt(probe("P1"), Subject.METAL, "beside metal"),
                         doubt(new About.OfFeature("stringer", SPOT), Subject.DIVIDER, "ends inside"))))
                 .isEqualTo(" One reading near metal may be falsely high and counts for less than it shows."

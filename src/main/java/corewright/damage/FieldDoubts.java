@@ -3,8 +3,8 @@ package corewright.damage;
 import corewright.field.LatentField;
 import corewright.survey.About;
 import corewright.survey.Face;
-import corewright.survey.Finding;
 import corewright.survey.Finding.Severity;
+import corewright.survey.Finding;
 import corewright.survey.Moisture;
 import corewright.survey.Origin;
 import corewright.survey.Probe;
@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** Findings that only the fitted fields can tell: readings against their neighbours, and what was never read. */
-final class Doubts {
+final class FieldDoubts {
     /** A reading this many standard deviations from what its neighbours say is named; two in a thousand by chance. */
     private static final double SURPRISE = 3.1;
 
@@ -26,14 +26,14 @@ final class Doubts {
     private final Judged judged;
     private final List<Finding> findings = new ArrayList<>();
 
-    private Doubts(Face face, Settings settings, Judged judged) {
+    private FieldDoubts(Face face, Settings settings, Judged judged) {
         this.judged = judged;
         this.face = face;
         few = settings.numerics().fewReadings();
     }
 
     static List<Finding> of(Face face, Settings settings, List<BayFields> bays, Judged judged) {
-        Doubts doubts = new Doubts(face, settings, judged);
+        FieldDoubts doubts = new FieldDoubts(face, settings, judged);
         for (BayFields bay : bays) {
             doubts.contradictions(bay.wetSeen, bay.wet);
             doubts.contradictions(bay.looseSeen, bay.loose);

@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** What was doubted, in the owner's words: how many, why, and what it does to the plan. */
-final class Doubts {
+final class OwnerDoubts {
     /** Told one by one; the rest is counted. */
     private static final int TOLD = 2;
 
@@ -47,7 +47,7 @@ final class Doubts {
         }
     }
 
-    private Doubts() {}
+    private OwnerDoubts() {}
 
     /** Empty where nothing was doubted; else sentences that begin with a space. */
     static String of(List<Finding> findings) {
@@ -57,7 +57,7 @@ final class Doubts {
                 doubted.computeIfAbsent(f.subject(), s -> new LinkedHashSet<>()).add(f.about());
             }
         }
-        doubted.values().forEach(Doubts::dropFacesOfBays);
+        doubted.values().forEach(OwnerDoubts::dropFacesOfBays);
         List<String> told = new ArrayList<>();
         for (Known known : Known.values()) {
             Set<About> things = told.size() < TOLD ? doubted.remove(known.subject) : null;
