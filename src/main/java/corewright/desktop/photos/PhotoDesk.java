@@ -34,8 +34,8 @@ public final class PhotoDesk implements PlanPane.Hand {
     private final Workbench bench;
     private final PlanPane plan;
     private @Nullable Pinning pinning;
-    private @Nullable Photo held;
-    private @Nullable TextField heldCaption; // one as long as it is held: the slip is shown anew while a person types
+    private @Nullable Photo selected;
+    private @Nullable TextField newCaption; // one as long as it is selected: the slip is shown anew while a person types
     private @Nullable WritableImage image;
     private double pressX;
     private double pressY;
@@ -100,8 +100,8 @@ public final class PhotoDesk implements PlanPane.Hand {
     }
 
     void letGo() {
-        held = null;
-        heldCaption = null;
+        selected = null;
+        newCaption = null;
         image = null;
     }
 
@@ -119,13 +119,13 @@ public final class PhotoDesk implements PlanPane.Hand {
                         yMm - aloft,
                         18 * plan.camera().mmPerPx());
         letGo();
-        there.ifPresent(this::hold);
+        there.ifPresent(this::select);
         return there.isPresent();
     }
 
-    private void hold(Photo photo) {
-        held = photo;
-        heldCaption = caption(photo);
+    private void select(Photo photo) {
+        selected = photo;
+        newCaption = caption(photo);
         bench.select("");
         EditLog log = bench.log();
         if (log == null) {
@@ -145,7 +145,7 @@ public final class PhotoDesk implements PlanPane.Hand {
     }
 
     private void show(Photo photo, Pixels small) {
-        if (!photo.equals(held)) {
+        if (!photo.equals(selected)) {
             return;
         }
         image = small.image();
@@ -159,7 +159,7 @@ public final class PhotoDesk implements PlanPane.Hand {
             return Optional.of(
                     words("Photograph", String.valueOf(now.file.getFileName()), "Touch its place on the plan."));
         }
-        Photo photo = held;
+        Photo photo = selected;
         Survey survey = bench.survey().orElse(null);
         if (photo == null || survey == null || !survey.photos().contains(photo)) {
             letGo();
@@ -185,8 +185,8 @@ public final class PhotoDesk implements PlanPane.Hand {
             });
             return new Node[] {now.caption, now.place, no};
         }
-        Photo photo = held;
-        TextField caption = heldCaption;
+        Photo photo = selected;
+        TextField caption = newCaption;
         if (photo == null || caption == null) {
             return new Node[0];
         }

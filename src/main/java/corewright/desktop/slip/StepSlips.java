@@ -28,19 +28,19 @@ import java.util.Optional;
 public final class StepSlips {
     private StepSlips() {}
 
-    /** @param shown what the plan shows; @param held the region held, where the step speaks of regions */
+    /** @param shown what the plan shows; @param selected the region selected, where the step speaks of regions */
     public static Slip of(Step step, Assessment shown, Workbench bench) {
         Behind behind = bench.behind();
         Units units = bench.sight().units();
-        Optional<Region> held = bench.region();
+        Optional<Region> selected = bench.region();
         return switch (step) {
             case PLAN -> plan(shown.survey(), bench.face(), units);
             case READINGS -> readings(shown, bench.face(), units, behind);
             case DAMAGE ->
-                held.map(r -> SlipWords.of(shown, units, behind).region(r))
+                selected.map(r -> SlipWords.of(shown, units, behind).region(r))
                         .orElseGet(() -> SlipWords.of(shown, units, behind).face(bench.face()));
             case REPAIR ->
-                held.map(r -> SlipWords.of(shown, units, behind).region(r)).orElseGet(() -> repair(shown, behind));
+                selected.map(r -> SlipWords.of(shown, units, behind).region(r)).orElseGet(() -> repair(shown, behind));
             case STIFFNESS -> stiffness(shown, bench.face(), units, behind);
             case PAPERS -> papers();
         };

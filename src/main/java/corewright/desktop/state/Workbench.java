@@ -291,7 +291,7 @@ public final class Workbench {
         return survey().map(s -> shown.of(s, found().orElse(null), log == null ? List.of() : log.importNotes()));
     }
 
-    /** The region held, where there is one of that name. */
+    /** The region selected, where there is one of that name. */
     public Optional<Region> region() {
         return found().flatMap(a ->
                 a.damage().regions().stream().filter(r -> r.id().equals(region)).findFirst());
