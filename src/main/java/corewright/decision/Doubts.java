@@ -90,7 +90,7 @@ final class Doubts {
                     NOWHERE,
                     new About.OfLaminate(laminate.name()),
                     Subject.LAMINATE,
-                    "The thicknesses of lay-up " + laminate.name() + " were not measured on this boat.",
+                    "The thicknesses of laminate " + laminate.name() + " were not measured on this boat.",
                     "Depth stops rest on them: a pilot hole drilled by hand comes before the others."));
         }
     }

@@ -274,7 +274,7 @@ final class Desk implements Tasks {
         bench.hold(false);
     }
 
-    /** Meters and lay-ups of the survey that is open. */
+    /** Meters and laminates of the survey that is open. */
     void setUp() {
         bench.survey().ifPresent(opened -> {
             bench.hold(true);
@@ -313,14 +313,14 @@ final class Desk implements Tasks {
                         ? new Node[] {hand.tools()}
                         : new Node[] {
                             SlipView.key("draw", "Draw the plan", this::draw),
-                            SlipView.key("setup", "Meters and lay-ups", this::setUp)
+                            SlipView.key("setup", "Meters and laminates", this::setUp)
                         };
             case READINGS ->
                 new Node[] {
                     SlipView.key("walk", "Walk the grid", this::walk),
                     SlipView.key("import", "Bring in a CSV", this::importCsv),
                     SlipView.key("photo", "Pin a photograph", this::photograph),
-                    SlipView.key("setup", "Meters and lay-ups", this::setUp)
+                    SlipView.key("setup", "Meters and laminates", this::setUp)
                 };
             case DAMAGE ->
                 bench.found().isEmpty() || bench.region().isPresent()

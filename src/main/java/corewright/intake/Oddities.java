@@ -31,7 +31,7 @@ final class Oddities {
 
     private final Survey survey;
     private final Notes notes;
-    private final Map<String, Areas<LaminateArea>> layUps = new HashMap<>();
+    private final Map<String, Areas<LaminateArea>> laminates = new HashMap<>();
 
     private Oddities(Survey survey, Notes notes) {
         this.survey = survey;
@@ -136,14 +136,14 @@ final class Oddities {
                 reading.spot(),
                 Subject.VOID_DEPTH,
                 message,
-                "The core's thickness is taken; the lay-up in survey.yaml or the depth may be wrong.");
+                "The core's thickness is taken; the laminate in survey.yaml or the depth may be wrong.");
         return coreMm;
     }
 
     /** As {@link Survey#laminateAt}, for many places. */
     private double coreMm(Spot spot) {
         Face face = survey.face(spot.face());
-        LaminateArea area = layUps.computeIfAbsent(face.name(), f -> new Areas<>(face.all(LaminateArea.class)))
+        LaminateArea area = laminates.computeIfAbsent(face.name(), f -> new Areas<>(face.all(LaminateArea.class)))
                 .lastAt(spot.coordinate(), true);
         return survey.laminate(area == null ? face.laminate() : area.laminate()).coreMm();
     }

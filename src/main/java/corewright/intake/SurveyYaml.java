@@ -199,7 +199,7 @@ final class SurveyYaml {
         if (top.list("laminates").isEmpty()) {
             top.expected(
                     "laminates",
-                    "a list of lay-ups, each with name, outer_skin_mm, core_mm, inner_skin_mm, skin" + " and core");
+                    "a list of laminates, each with name, outer_skin_mm, core_mm, inner_skin_mm, skin" + " and core");
         }
         for (YamlValue item : top.list("laminates")) {
             YamlBlock block = YamlBlock.of(item, notes);

@@ -31,7 +31,7 @@ import org.locationtech.jts.operation.polygonize.Polygonizer;
  * A face cut into panels.
  *
  * @param panels by x, then y of the centroid
- * @param findings supports that bound no panel, and lay-ups that a panel's model leaves out
+ * @param findings supports that bound no panel, and laminates that a panel's model leaves out
  */
 public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
     /** Supports drawn a little short of the edge still reach it: the width of a flange, our choice. */
@@ -140,7 +140,7 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
                     .orElse(face.edge());
         }
 
-        /** The lay-up that covers most; a finding where another takes a twentieth or more. */
+        /** The laminate that covers most; a finding where another takes a twentieth or more. */
         private Laminate laminate(String name, Polygon area) {
             Map<String, Double> shares = new HashMap<>();
             Geometry rest = area;
@@ -161,7 +161,7 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
                         name,
                         String.format(
                                 Locale.ROOT,
-                                "The panel %s has the lay-up %s on %.0f %% of it and another on the rest.",
+                                "The panel %s has the laminate %s on %.0f %% of it and another on the rest.",
                                 name,
                                 most,
                                 100 * largest.getValue()),

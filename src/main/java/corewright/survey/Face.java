@@ -10,7 +10,7 @@ import org.locationtech.jts.geom.Polygon;
  * @param uphillDeg direction of the high side, degrees from +x (aft) towards +y (starboard)
  * @param outline the deck edge, without holes
  * @param edge how the outline is held
- * @param laminate name of the lay-up where no laminate area says otherwise
+ * @param laminate name of the laminate where no laminate area says otherwise
  */
 public record Face(
         String name,

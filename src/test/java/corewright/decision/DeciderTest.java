@@ -330,7 +330,7 @@ class DeciderTest {
                 .with(new Laminate("deck", 3, 12.5, 2.5, "e-glass-polyester", "balsa-150", false))
                 .region(Condition.VOID, PATCH, 4, 0.1);
         assertThat(decide(deck).findings()).anySatisfy(f -> assertThat(f.message())
-                .isEqualTo("The thicknesses of lay-up deck were not measured on this boat."));
+                .isEqualTo("The thicknesses of laminate deck were not measured on this boat."));
         RepairOptions options = RepairPlanner.plan(deck.survey(), deck.damage());
         assertThat(options.injections().get(0).cautions().get(0)).startsWith("Drill a pilot hole by hand first");
     }
