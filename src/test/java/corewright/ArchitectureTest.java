@@ -15,11 +15,14 @@ import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.locationtech.jts.geom.Geometry;
 
 /** The architecture: which package may use which, who owns which library, and that stages are pure. */
@@ -257,6 +260,79 @@ class ArchitectureTest {
                     .toList();
             assertThat(calls).as(stage).containsExactly("corewright.assessment.Assessor");
         }
+    }
+
+    /** Types of one package that know each other, and why they may. */
+    private static final Map<Set<String>, String> KNOW_EACH_OTHER = Map.of(
+            Set.of("Reading", "Moisture", "Tap", "Probe", "Feeler", "Plug", "SurfaceTemperature"),
+            "a sealed type and its kinds",
+            Set.of(
+                    "Corewright",
+                    "CheckCommand",
+                    "ContourCommand",
+                    "ConvertCommand",
+                    "DesktopCommand",
+                    "EstimateCommand",
+                    "PanelCommand",
+                    "RunCommand"),
+            "the tree of commands, whose leaves reach its options",
+            Set.of("Cholesky", "SelectedInverse"),
+            "entries of the inverse are read from the factor's own fronts",
+            Set.of("CellStiffness", "CoreLayer"),
+            "a cell's layers are told by the places of its nodes",
+            Set.of("Contact", "Karman", "LargeDeflection", "PanelModel", "Response", "Stresses"),
+            "a model and what is solved with it",
+            Set.of("Assessor", "Assessed", "Assessment", "Partial", "Progress"),
+            "what is assessed, whole and in part, and who is told",
+            Set.of("Schema", "Strangers"),
+            "a file's tables are compared with those that would be made",
+            Set.of("FolderWriter", "SurveyYamlText"),
+            "a folder and its one page of settings",
+            Set.of("Outlook", "Patches", "Softening"),
+            "what a panel is made of, by outlook");
+
+    @ArchTest
+    static void noTypesKnowEachOtherButThoseThatAreListed(JavaClasses code) {
+        Map<String, Set<String>> uses = new TreeMap<>();
+        for (JavaClass type : code) {
+            Set<String> used = uses.computeIfAbsent(outer(type.getName()), n -> new TreeSet<>());
+            type.getDirectDependenciesFromSelf().stream()
+                    .map(d -> d.getTargetClass())
+                    .filter(t -> t.getPackageName().equals(type.getPackageName()))
+                    .map(t -> outer(t.getName()))
+                    .filter(t -> !t.equals(outer(type.getName())))
+                    .forEach(used::add);
+        }
+        List<String> circles = new ArrayList<>();
+        for (String type : uses.keySet()) {
+            Set<String> circle = new TreeSet<>();
+            for (String other : reached(type, uses)) {
+                if (reached(other, uses).contains(type)) {
+                    circle.add(other.substring(other.lastIndexOf('.') + 1));
+                }
+            }
+            if (!circle.isEmpty() && KNOW_EACH_OTHER.keySet().stream().noneMatch(k -> k.containsAll(circle))) {
+                circles.add(type + " in " + circle);
+            }
+        }
+        assertThat(circles).as("types that know each other").isEmpty();
+    }
+
+    private static String outer(String name) {
+        int nested = name.indexOf('$');
+        return nested < 0 ? name : name.substring(0, nested);
+    }
+
+    private static Set<String> reached(String from, Map<String, Set<String>> uses) {
+        Set<String> reached = new TreeSet<>();
+        ArrayDeque<String> open = new ArrayDeque<>(uses.getOrDefault(from, Set.of()));
+        while (!open.isEmpty()) {
+            String next = open.pop();
+            if (reached.add(next)) {
+                open.addAll(uses.getOrDefault(next, Set.of()));
+            }
+        }
+        return reached;
     }
 
     private static ArchRule forbid(List<String> users, String... used) {

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.intake.text.Complaint;
 import corewright.intake.text.RefusedException;
+import corewright.report.data.PanelsJson;
 import corewright.sandwich.LooseSkin;
 import corewright.sandwich.Margin;
 import corewright.sandwich.Margins;
@@ -91,7 +92,7 @@ final class PanelCommand implements Callable<Integer> {
         root.put("reaction_sum_N", response.reactionSumN());
         Optional<LooseSkin> loose = response.looseSkin();
         if (loose.isPresent()) {
-            putLooseSkin(root.putObject("loose_skin"), loose.get());
+            PanelsJson.looseSkin(root.putObject("loose_skin"), loose.get());
             if (loose.get().linearMm() > loose.get().gapMm()) {
                 Response resting = response.withContact();
                 putDeflections(root.putObject("with_contact").putArray("deflections"), file, resting);
@@ -102,15 +103,7 @@ final class PanelCommand implements Callable<Integer> {
         }
         ArrayNode margins = root.putArray("margins");
         for (Margin m : Margins.of(model.panel(), response, file.strengths())) {
-            margins.addObject()
-                    .put("what", m.what())
-                    .put("demand_MPa", m.demandMPa())
-                    .put("capacity_MPa", m.capacityMPa())
-                    .put("ratio", m.ratio())
-                    .put("x", m.x())
-                    .put("y", m.y())
-                    .put("formula", m.formula())
-                    .put("source", m.source());
+            PanelsJson.margin(margins.addObject(), m);
         }
         ObjectNode mesh = root.putObject("mesh");
         mesh.put("size_mm", model.meshSize().generalMm());
@@ -156,15 +149,6 @@ final class PanelCommand implements Callable<Integer> {
                         l.gapMm())));
         notes.add("have a naval architect or surveyor judge what follows from these figures");
         return notes;
-    }
-
-    private static void putLooseSkin(ObjectNode node, LooseSkin loose) {
-        node.put("x", loose.x())
-                .put("y", loose.y())
-                .put("linear_mm", loose.linearMm())
-                .put("restrained_mm", loose.restrainedMm())
-                .put("gap_mm", loose.gapMm())
-                .put("linear_overstates", loose.overstated());
     }
 
     private void putDeflections(ArrayNode list, PanelFile file, Response response) throws RefusedException {

@@ -13,14 +13,10 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntPredicate;
 import java.util.stream.Stream;
-import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
-import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Location;
-import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 
 /** One bay parted exactly into conditions along the lines where a probability passes "likely". */
@@ -91,15 +87,9 @@ final class Regions {
         int[] partOf = new int[fields.cells.length];
         Arrays.fill(partOf, -1);
         for (int p = 0; p < parts.size(); p++) {
-            Envelope box = parts.get(p).polygon().getEnvelopeInternal();
-            IndexedPointInAreaLocator locator =
-                    new IndexedPointInAreaLocator(parts.get(p).polygon());
+            IntPredicate in = frame.in(parts.get(p).polygon());
             for (int i = 0; i < partOf.length; i++) {
-                Coordinate centre = new Coordinate(frame.x(fields.cells[i]), frame.y(fields.cells[i]));
-                if (fields.inside[i]
-                        && partOf[i] < 0
-                        && box.contains(centre)
-                        && locator.locate(centre) != Location.EXTERIOR) {
+                if (fields.inside[i] && partOf[i] < 0 && in.test(fields.cells[i])) {
                     partOf[i] = p;
                 }
             }
@@ -168,10 +158,5 @@ final class Regions {
                 .filter(Labelled::label)
                 .map(Labelled::polygon)
                 .toList();
-    }
-
-    /** The centre of the largest circle inside. */
-    static Point wellInside(Polygon polygon, double cellMm) {
-        return MaximumInscribedCircle.getCenter(polygon, cellMm / 4);
     }
 }

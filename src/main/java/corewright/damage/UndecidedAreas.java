@@ -11,9 +11,8 @@ import corewright.survey.Thresholds;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
+import java.util.function.IntPredicate;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 
 /** Where the readings of a bay leave a question open: read but in doubt, or not read at all. */
@@ -91,12 +90,11 @@ final class UndecidedAreas {
     }
 
     private Undecided undecided(Polygon area, String why) {
-        IndexedPointInAreaLocator locator = new IndexedPointInAreaLocator(area);
+        IntPredicate in = frame.in(area);
         double sum = 0;
         int count = 0;
         for (int i = 0; i < fields.cells.length; i++) {
-            Coordinate centre = new Coordinate(frame.x(fields.cells[i]), frame.y(fields.cells[i]));
-            if (fields.inside[i] && locator.locate(centre) != Location.EXTERIOR) {
+            if (fields.inside[i] && in.test(fields.cells[i])) {
                 sum += fields.pWet[i];
                 count++;
             }

@@ -112,10 +112,6 @@ final class VoidDraws {
         return new Places(sums[0], sums[1], sums[2], sums[3]);
     }
 
-    int count() {
-        return share.length;
-    }
-
     /**
      * Empty space by draw in parts of the bay.
      *

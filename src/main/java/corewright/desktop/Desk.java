@@ -2,7 +2,7 @@ package corewright.desktop;
 
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
-import corewright.damage.Insight;
+import corewright.damage.InsightWork;
 import corewright.damage.Parameters;
 import corewright.desktop.imports.ImportModel;
 import corewright.desktop.imports.ImportView;
@@ -227,7 +227,8 @@ final class Desk implements Tasks {
     }
 
     /** Walks the grid of the face shown. */
-    void walk() {
+    @Override
+    public void walk() {
         bench.survey().ifPresent(survey -> {
             bench.hold(true);
             WalkStart choice = new WalkStart(survey, bench.face(), bench.sight().units(), this::walk, this::backToPlan);
@@ -244,7 +245,8 @@ final class Desk implements Tasks {
     }
 
     /** Shows what the map of the face shown rests on; worked out aside, for it takes as long as several fits. */
-    void understand() {
+    @Override
+    public void understand() {
         Assessment found = bench.found().orElse(null);
         if (found == null) {
             return;
@@ -258,7 +260,7 @@ final class Desk implements Tasks {
         bench.say("Foretelling every reading from the others.");
         bench.jobs()
                 .run(
-                        () -> Understanding.of(Insight.of(face, fitted), face.voidMm3(), units, old).stream()
+                        () -> Understanding.of(InsightWork.of(face, fitted), face.voidMm3(), units, old).stream()
                                 .map(p -> UnderstandView.painted(p, look, sharpness))
                                 .toList(),
                         shown -> {
@@ -275,7 +277,8 @@ final class Desk implements Tasks {
     }
 
     /** Meters and lay-ups of the survey that is open. */
-    void setUp() {
+    @Override
+    public void setUp() {
         bench.survey().ifPresent(opened -> {
             bench.hold(true);
             SetupModel model = new SetupModel(

@@ -13,10 +13,10 @@ final class Keys {
 
     private final Workbench bench;
     private final MainView view;
-    private final Desk desk;
+    private final Tasks desk;
     private boolean layerNext;
 
-    Keys(Workbench bench, MainView view, Desk desk) {
+    Keys(Workbench bench, MainView view, Tasks desk) {
         this.bench = bench;
         this.view = view;
         this.desk = desk;

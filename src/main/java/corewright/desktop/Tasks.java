@@ -17,6 +17,12 @@ public interface Tasks {
 
     void importCsv();
 
+    void walk();
+
+    void understand();
+
+    void setUp();
+
     void sample();
 
     List<Path> recent();

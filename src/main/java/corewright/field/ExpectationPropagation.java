@@ -67,6 +67,13 @@ final class ExpectationPropagation {
         }
     }
 
+    /** Notes the first sites under these numbers of others. */
+    void noteIn(Sites others, int[] members) {
+        for (int i = 0; i < members.length; i++) {
+            others.note(members[i], precision(i), shift(i));
+        }
+    }
+
     /** Rounds until settled; true when the sites stopped moving. */
     boolean run(int rounds, double tolerance) {
         update();

@@ -1,6 +1,5 @@
 package corewright.intake;
 
-import corewright.intake.PlanReader.Drawn;
 import corewright.intake.drawn.Drawing;
 import corewright.intake.drawn.Drawing.Place;
 import corewright.intake.drawn.Drawing.Stroke;
@@ -14,7 +13,7 @@ import corewright.intake.text.Notes;
 import corewright.intake.text.Numerals;
 import corewright.intake.text.Numerals.Decimal;
 import corewright.intake.text.Row;
-import corewright.intake.text.Sheet;
+import corewright.intake.text.SheetLine;
 import corewright.intake.text.Wkt;
 import corewright.intake.text.Words;
 import corewright.survey.Origin;
@@ -94,7 +93,7 @@ final class DrawnPlan {
 
     private void layer(String layer, List<Stroke> strokes, LengthUnit unit, List<DrawnFeature> features) {
         Map<String, String> columns = how.columns(layer);
-        Drawn kind = columns == null ? null : Words.pick(Drawn.class, columns.getOrDefault("kind", ""));
+        DrawnKind kind = columns == null ? null : Words.pick(DrawnKind.class, columns.getOrDefault("kind", ""));
         if (columns == null) {
             Place first = strokes.get(0).place();
             note(first, strokes.size() + " lines or points of " + first + " on, are of no known kind");
@@ -132,9 +131,12 @@ final class DrawnPlan {
     }
 
     /** The geometry of a kind; null after a finding. */
-    private @Nullable Geometry geometry(Stroke stroke, Drawn kind) {
-        boolean area = kind == Drawn.OUTLINE || kind == Drawn.OPENING || kind == Drawn.SOLID || kind == Drawn.LAMINATE;
-        boolean line = kind == Drawn.DIVIDER || kind == Drawn.SUPPORT;
+    private @Nullable Geometry geometry(Stroke stroke, DrawnKind kind) {
+        boolean area = kind == DrawnKind.OUTLINE
+                || kind == DrawnKind.OPENING
+                || kind == DrawnKind.SOLID
+                || kind == DrawnKind.LAMINATE;
+        boolean line = kind == DrawnKind.DIVIDER || kind == DrawnKind.SUPPORT;
         List<Coordinate> points = new ArrayList<>(stroke.points());
         if (stroke.closed() && !points.isEmpty() && !points.get(0).equals2D(points.get(points.size() - 1))) {
             points.add(points.get(0));
@@ -190,14 +192,14 @@ final class DrawnPlan {
             cells.set(5, how.laminate());
         }
         Place place = stroke.place();
-        return new DrawnRow(new Sheet.Line(place.line(), cells), place);
+        return new DrawnRow(new SheetLine(place.line(), cells), place);
     }
 
     /** A row whose complaints name layer and entity, as there are no columns. */
     private final class DrawnRow extends Row {
         private final Place place;
 
-        DrawnRow(Sheet.Line line, Place place) {
+        DrawnRow(SheetLine line, Place place) {
             super(line, new Origin(entry.file(), place.line()), COLUMNS, Decimal.DOT, notes);
             this.place = place;
         }

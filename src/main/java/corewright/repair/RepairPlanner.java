@@ -69,8 +69,8 @@ public final class RepairPlanner {
         void plan() {
             try {
                 if (region.condition().loose()) {
-                    InjectionPlanner.Outcome outcome = RepairPlanner.injection(
-                            survey, face, EmptySpace.of(region), memory);
+                    InjectionPlanner.Outcome outcome =
+                            RepairPlanner.injection(survey, face, EmptySpace.of(region), memory);
                     injection = outcome.plan();
                     refused = outcome.refusal();
                 }

@@ -3,9 +3,9 @@ package corewright.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.SurveyFolders;
+import corewright.decision.Method;
 import corewright.intake.Intake;
 import corewright.intake.SurveyFolder;
-import corewright.decision.Method;
 import corewright.repair.plan.SpaceTask;
 import corewright.report.Outputs;
 import corewright.reuse.Memory;

@@ -80,7 +80,9 @@ class ReuseTest {
             Assessed remembered = assess(survey, earlier);
             Assessed fresh = assess(survey, Earlier.NONE);
 
-            assertThat(remembered.assessment()).as("after edits of kinds " + kinds.subList(0, Math.min(KINDS, i + 2))).isEqualTo(fresh.assessment());
+            assertThat(remembered.assessment())
+                    .as("after edits of kinds " + kinds.subList(0, Math.min(KINDS, i + 2)))
+                    .isEqualTo(fresh.assessment());
             earlier = remembered.earlier();
             taken += count(earlier.memory());
         }
@@ -125,7 +127,10 @@ class ReuseTest {
                                 Part.PROBES,
                                 new Probe(HERE, "P9", new Spot("foredeck", 640, 545), 3, CoreState.DRY, null));
                     case 6 -> Edit.remove(s, Part.PROBES, probes.get(0));
-                    case 7 -> Edit.put(Part.SETTINGS, settings(settings, settings.drilling().pressureKPa() + 5));
+                    case 7 ->
+                        Edit.put(
+                                Part.SETTINGS,
+                                settings(settings, settings.drilling().pressureKPa() + 5));
                     case 8 -> Edit.add(s, Part.features("foredeck"), fitting(700, 560));
                     case 9 -> Edit.remove(s, Part.features("foredeck"), feature(s, "rib"));
                     case 10 -> {

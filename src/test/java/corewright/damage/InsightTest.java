@@ -26,7 +26,7 @@ class InsightTest {
 
     private static Insight insight(Deck deck) {
         Fitted fitted = Damage.fit(deck.survey(), new Memory());
-        return Insight.of(fitted.map().faces().get(0), fitted.parameters());
+        return InsightWork.of(fitted.map().faces().get(0), fitted.parameters());
     }
 
     private static double brier(Insight.Quantity q) {
@@ -71,7 +71,7 @@ class InsightTest {
         Deck deck = leak();
         Fitted fitted = Damage.fit(deck.survey(), new Memory());
         FaceDamage face = fitted.map().faces().get(0);
-        double[] draws = Insight.of(face, fitted.parameters()).voidMm3().stream()
+        double[] draws = InsightWork.of(face, fitted.parameters()).voidMm3().stream()
                 .mapToDouble(v -> v)
                 .toArray();
 

@@ -152,12 +152,6 @@ public final class Sketch {
         }
     }
 
-    /** Lets go of what is not finished. */
-    public void letGo() {
-        points.clear();
-        message = "";
-    }
-
     /** Makes a thing of the points, or says what is missing. */
     public void finish() {
         if (points.size() < tool.leastPoints || tool == Tool.MOVE) {

@@ -41,11 +41,6 @@ public record Slip(
         this(title, aside, sentence, rangeTitle, range, facts, work, "");
     }
 
-    /** The same with its age said. */
-    Slip dated(String sentenceOfAge) {
-        return new Slip(title, aside, sentence, rangeTitle, range, facts, work, sentenceOfAge);
-    }
-
     /**
      * A figure with its range, on an axis from zero.
      *

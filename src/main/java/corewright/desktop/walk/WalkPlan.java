@@ -153,7 +153,7 @@ final class WalkPlan extends Region {
         g.strokeLine(from.getX(), from.getY(), to.getX(), to.getY());
     }
 
-    private void number(GraphicsContext g, GridWalk.Noted noted, double x, double y, Color ink, double size) {
+    private void number(GraphicsContext g, Noted noted, double x, double y, Color ink, double size) {
         g.setFill(ink);
         g.setStroke(ink);
         g.setFont(Font.font("Asap Condensed", FontWeight.BOLD, size));

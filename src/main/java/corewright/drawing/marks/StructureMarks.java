@@ -4,6 +4,7 @@ import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.PlanView;
 import corewright.drawing.kit.Shapes;
+import corewright.drawing.kit.Tone;
 import corewright.overlay.Overlay;
 import java.awt.Shape;
 import java.util.ArrayList;
@@ -53,7 +54,7 @@ public final class StructureMarks {
     /** Edge 0.50, inner line 0.18 at 0.9, crossed 0.18 from corner to corner of what is left inside. */
     public static void opening(Paper paper, Polygon opening) {
         Shape edge = PlanView.shape(opening);
-        paper.fill(edge, Paper.WHITE);
+        paper.fill(edge, Tone.WHITE);
         Geometry inner = opening.buffer(-OPENING_INSET, 8);
         if (!inner.isEmpty()) {
             paper.draw(PlanView.shape(inner), Pen.FAINT);
@@ -79,7 +80,7 @@ public final class StructureMarks {
     /** A ladder: rails 0.25, 1.1 apart, rungs every 3. Patterns stop at it. */
     public static void divider(Paper paper, LineString line) {
         Geometry body = flat(line, DIVIDER_WIDTH / 2);
-        paper.fill(PlanView.shape(body), Paper.WHITE);
+        paper.fill(PlanView.shape(body), Tone.WHITE);
         paper.draw(PlanView.shape(body), Pen.PATTERN);
         LengthIndexedLine along = new LengthIndexedLine(line);
         for (double at = RUNG_EVERY / 2; at < line.getLength(); at += RUNG_EVERY) {

@@ -46,7 +46,7 @@ public final class RegionWords {
         if (spec.shows(Layer.METHODS)) {
             return method(region);
         }
-        return spec.wording() == MapSpec.Wording.OWNER ? owner(region) : trade(region);
+        return spec.wording() == MapWording.OWNER ? owner(region) : trade(region);
     }
 
     /** What must be said where paper is short: the head, and the area or what comes before any work. */

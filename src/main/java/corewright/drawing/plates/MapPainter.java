@@ -94,7 +94,7 @@ public final class MapPainter {
 
     private void paint() {
         if (spec.shows(Layer.VOICE_GRID)) {
-            VoiceGridMark.paint(paper, layout);
+            VoiceGridMark.paint(paper, layout.grid(), view, layout.gridArea(), layout.rowNamesX());
         }
         if (spec.shows(Layer.FILL_CHECK)) {
             filled();

@@ -5,6 +5,7 @@ import corewright.drawing.kit.Orientation;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.PrintRule;
+import corewright.drawing.kit.Tone;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
 import corewright.drawing.placing.MapLayout;
@@ -33,17 +34,26 @@ final class Sheet {
     private final Paper paper;
     private final MapLayout layout;
     private final MapSpec spec;
-    private final Plate plate;
+    private final PlateKind kind;
+    private final String title;
+    private final String subject;
     private final int sheet;
     private final int sheets;
 
-    Sheet(Paper paper, MapLayout layout, Plate plate, int sheet, int sheets) {
+    Sheet(Paper paper, MapLayout layout, PlateKind kind, String subject, int sheet, int sheets) {
         this.paper = paper;
         this.layout = layout;
         this.spec = layout.spec();
-        this.plate = plate;
+        this.kind = kind;
+        this.subject = subject;
+        this.title = title(spec, subject);
         this.sheet = sheet;
         this.sheets = sheets;
+    }
+
+    /** Vessel, face, subject. */
+    static String title(MapSpec spec, String subject) {
+        return vessel(spec) + " · " + spec.face() + " · " + subject;
     }
 
     void paint() {
@@ -68,10 +78,10 @@ final class Sheet {
         String side = Orientation.of(spec.damage().face());
         double room = RIGHT - LEFT - SIDE.width(side) - 8;
         Type type = TITLE;
-        while (type.width(plate.title()) > room && type.points() > 9) {
+        while (type.width(title) > room && type.points() > 9) {
             type = type.at(type.points() - 0.5);
         }
-        paper.text(type.fit(plate.title(), room), LEFT, 14, type, Paper.Anchor.LEFT);
+        paper.text(type.fit(title, room), LEFT, 14, type, Paper.Anchor.LEFT);
         paper.text(side, RIGHT, 14, SIDE, Paper.Anchor.RIGHT);
         paper.line(Pen.EDGE, LEFT, 17, RIGHT, 17);
     }
@@ -81,7 +91,7 @@ final class Sheet {
         List<Field> fields = new ArrayList<>();
         add(fields, "vessel", heading.vessel());
         add(fields, "survey", heading.name());
-        add(fields, "drawing", capital(spec.face()) + ", " + plate.subject());
+        add(fields, "drawing", capital(spec.face()) + ", " + subject);
         add(fields, "surveyed", Figures.date(heading.surveyed()));
         add(fields, "surveyor", heading.surveyor());
         add(fields, "readings", readings());
@@ -103,7 +113,7 @@ final class Sheet {
     private String readings() {
         Readings on = spec.assessment().survey().readings().on(spec.face());
         List<String> kinds = new ArrayList<>();
-        if (plate.kind() == Plate.Kind.FILL_CHECK) {
+        if (kind == PlateKind.FILL_CHECK) {
             count(kinds, on.curedTaps().size(), "taps after cure");
             count(kinds, on.temperatures().size(), "warmth");
             return String.join(", ", kinds);
@@ -140,7 +150,7 @@ final class Sheet {
                 paper.line(Pen.FAINT, x - PAD, STRIP + 2, x - PAD, STRIP + 11);
             }
             double width = Math.min(width(field, type), most);
-            paper.text(field.name, x, STRIP + 4.4, FIELD, Paper.Anchor.LEFT, Paper.QUIET);
+            paper.text(field.name, x, STRIP + 4.4, FIELD, Paper.Anchor.LEFT, Tone.QUIET);
             paper.text(type.fit(field.value, width + 1e-6), x, STRIP + 9.4, type, Paper.Anchor.LEFT);
             x += width + 2 * PAD + spare;
         }
@@ -171,7 +181,7 @@ final class Sheet {
 
     private void caution() {
         String words =
-                switch (plate.kind()) {
+                switch (kind) {
                     case CONDITION ->
                         "An estimate from readings, not a view through the skin. Before anything is cut or loaded, have the"
                                 + " structure judged by a naval architect or surveyor.";

@@ -12,6 +12,7 @@ import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pattern;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.PlanView;
+import corewright.drawing.kit.Tone;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
 import corewright.drawing.kit.VoiceGrid;
@@ -327,7 +328,7 @@ public final class ScreenMap {
         if (marks.isEmpty()) {
             marks = SheetMarks.at(layout.spec(), view, box.x() + 3, box.bottom() - 3);
             for (Mark mark : marks) {
-                paper.fill(mark.box().grown(1.2).shape(), Paper.WHITE);
+                paper.fill(mark.box().grown(1.2).shape(), Tone.WHITE);
             }
         }
         marks.forEach(m -> m.paint(paper));

@@ -12,13 +12,13 @@ public class Row {
     private static final int LONGEST_CELL = 100_000;
     private static final int LONGEST_NAME = 100;
 
-    private final Sheet.Line line;
+    private final SheetLine line;
     private final Origin origin;
     private final Map<String, Integer> columns;
     private final Decimal decimal;
     private final Notes notes;
 
-    public Row(Sheet.Line line, Origin origin, Map<String, Integer> columns, Decimal decimal, Notes notes) {
+    public Row(SheetLine line, Origin origin, Map<String, Integer> columns, Decimal decimal, Notes notes) {
         this.line = line;
         this.origin = origin;
         this.columns = columns;

@@ -43,12 +43,11 @@ public final class HolePlacing {
             holeReach[c] = places.allowed[c] ? law.at(gapNear(cavity, c)).mm() : 0;
         }
         LockedHoles locked = LockedHoles.of(task.moved(), space, cavity, places);
-        return fewest(
-                new HolePattern.Task(cavity, places, holeReach, reach.mm(), new Travel(cavity, cellReach)), locked);
+        return fewest(new CoverTask(cavity, places, holeReach, reach.mm(), new Travel(cavity, cellReach)), locked);
     }
 
     /** With as many places of the nozzle as let the mix get farthest or else save most holes, the fewest of these. */
-    private PlacedHoles fewest(HolePattern.Task pattern, LockedHoles locked) {
+    private PlacedHoles fewest(CoverTask pattern, LockedHoles locked) {
         PlacedHoles without = placed(pattern, locked, List.of());
         List<NozzleTips.Tip> tips = tips(pattern, locked);
         if (tips.isEmpty()) {
@@ -72,16 +71,16 @@ public final class HolePlacing {
         return farther || with.drilled().length < without.drilled().length ? with : without;
     }
 
-    private static PlacedHoles placed(HolePattern.Task task, LockedHoles locked, List<NozzleTips.Tip> tips) {
-        HolePattern.Task all = with(task, tips);
+    private static PlacedHoles placed(CoverTask task, LockedHoles locked, List<NozzleTips.Tip> tips) {
+        CoverTask all = with(task, tips);
         return new PlacedHoles(all, HolePattern.holes(all, fixed(locked, tips)), locked, NozzleTips.deepestFirst(tips));
     }
 
     /** The same with the reach of the nozzle's mouth where it is put. */
-    private static HolePattern.Task with(HolePattern.Task task, List<NozzleTips.Tip> tips) {
+    private static CoverTask with(CoverTask task, List<NozzleTips.Tip> tips) {
         double[] reachMm = task.holeReachMm().clone();
         tips.forEach(t -> reachMm[t.cell()] = t.reachMm());
-        return new HolePattern.Task(task.cavity(), task.places(), reachMm, task.reachMm(), task.travel());
+        return new CoverTask(task.cavity(), task.places(), reachMm, task.reachMm(), task.travel());
     }
 
     private static int[] fixed(LockedHoles locked, List<NozzleTips.Tip> tips) {
@@ -89,7 +88,7 @@ public final class HolePlacing {
                 .toArray();
     }
 
-    private List<NozzleTips.Tip> tips(HolePattern.Task pattern, LockedHoles locked) {
+    private List<NozzleTips.Tip> tips(CoverTask pattern, LockedHoles locked) {
         Cavity cavity = pattern.cavity();
         boolean[] filled = new boolean[cavity.size()];
         for (int hole : locked.cells()) {

@@ -72,7 +72,7 @@ final class Relaxation {
      * @param start cells of the holes
      * @param locked how many of the first ones stay where they are
      */
-    static int[] improve(HolePattern.Task task, int[] start, int locked, int allowedOpen) {
+    static int[] improve(CoverTask task, int[] start, int locked, int allowedOpen) {
         Relaxation r = new Relaxation(
                 task.cavity(), task.places(), task.holeReachMm(), task.travel(), task.reachMm(), allowedOpen);
         int[] best = start;

@@ -24,7 +24,6 @@ import java.util.Optional;
 
 /** The side for drilling: protective gear, plan of the holes, a section at full size, and the holes as a table. */
 final class CardFront {
-    static final double TABLE_TOP = 36;
     private static final double TABLE_LEFT = 164;
     private static final double PLAN_WIDTH = 148;
     private static final double PLAN_TOP = 43.5;
@@ -100,7 +99,7 @@ final class CardFront {
                 legendWidth(),
                 Anchor.LEFT);
         cautionType.paint(paper, cautions, CardSheet.LEFT, cautionTop, PLAN_WIDTH, Anchor.LEFT);
-        table.paint(paper, TABLE_LEFT, TABLE_TOP);
+        table.paint(paper, TABLE_LEFT, CardSheet.TABLE_TOP);
         PrintRule.paint(paper, CardSheet.LEFT, RULE);
     }
 

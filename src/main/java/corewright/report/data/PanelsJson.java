@@ -11,7 +11,7 @@ import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
 
 /** The panels of summary.json. */
-final class PanelsJson {
+public final class PanelsJson {
     private PanelsJson() {}
 
     static void put(ObjectNode node, PanelStiffness panel) {
@@ -47,7 +47,8 @@ final class PanelsJson {
         panel.notes().forEach(notes::add);
     }
 
-    private static void looseSkin(ObjectNode node, LooseSkin loose) {
+    /** A loose skin that moves against the other, as {@code corewright panel} gives it too. */
+    public static void looseSkin(ObjectNode node, LooseSkin loose) {
         node.put("x", loose.x())
                 .put("y", loose.y())
                 .put("linear_mm", loose.linearMm())
@@ -68,7 +69,8 @@ final class PanelsJson {
         }
     }
 
-    private static void margin(ObjectNode node, Margin margin) {
+    /** A margin with its formula and source. */
+    public static void margin(ObjectNode node, Margin margin) {
         node.put("what", margin.what())
                 .put("demand_MPa", margin.demandMPa())
                 .put("capacity_MPa", margin.capacityMPa())

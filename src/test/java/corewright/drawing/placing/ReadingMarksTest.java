@@ -17,8 +17,8 @@ class ReadingMarksTest {
     @Test
     void joinsEachTapToTheReadingAtItsPlaceAndBracketsWhatIsDoubted() {
         Assessment assessment = DrawingFixture.foredeck();
-        MapSpec spec = new MapSpec(
-                assessment, DrawingFixture.FACE, new Box(0, 0, 200, 200), 20, Set.of(), MapSpec.Wording.TRADE);
+        MapSpec spec =
+                new MapSpec(assessment, DrawingFixture.FACE, new Box(0, 0, 200, 200), 20, Set.of(), MapWording.TRADE);
 
         List<ReadingMark> marks = ReadingMarks.of(spec, VIEW);
 
