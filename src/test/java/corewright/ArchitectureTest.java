@@ -56,7 +56,16 @@ class ArchitectureTest {
                         "decision"));
         flow.put(
                 "drawing",
-                List.of("overlay", "survey", "assessment", "contour", "sandwich", "damage", "stiffness", "repair", "decision"));
+                List.of(
+                        "overlay",
+                        "survey",
+                        "assessment",
+                        "contour",
+                        "sandwich",
+                        "damage",
+                        "stiffness",
+                        "repair",
+                        "decision"));
         flow.put(
                 "report",
                 List.of(

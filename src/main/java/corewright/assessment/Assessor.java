@@ -68,9 +68,8 @@ public final class Assessor {
     /** Findings of all stages; those of equal gravity stay in the order of the chain. */
     private static List<Finding> gravestFirst(
             List<Finding> intake, DamageMap damage, StiffnessMap stiffness, Decision decision) {
-        List<Finding> faces = damage.faces().stream()
-                .flatMap(f -> f.findings().stream())
-                .toList();
+        List<Finding> faces =
+                damage.faces().stream().flatMap(f -> f.findings().stream()).toList();
         return Finding.once(List.of(intake, faces, stiffness.findings(), decision.findings())).stream()
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();

@@ -1,8 +1,8 @@
 package corewright.intake;
 
-import corewright.overlay.Overlay;
 import corewright.intake.text.Notes;
 import corewright.intake.text.Numerals;
+import corewright.overlay.Overlay;
 import corewright.survey.About;
 import corewright.survey.Face;
 import corewright.survey.Feature;
@@ -98,8 +98,7 @@ final class PlanCheck {
             return face.outline().getArea();
         }
         Geometry open = Overlay.union(openings);
-        return Overlay.difference(face.outline(), open)
-                .getArea();
+        return Overlay.difference(face.outline(), open).getArea();
     }
 
     private static String label(Feature feature) {

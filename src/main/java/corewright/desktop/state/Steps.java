@@ -1,8 +1,8 @@
 package corewright.desktop.state;
 
-import corewright.overlay.Overlay;
 import corewright.assessment.Assessment;
 import corewright.drawing.kit.Figures;
+import corewright.overlay.Overlay;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Readings;

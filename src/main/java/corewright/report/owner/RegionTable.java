@@ -9,8 +9,8 @@ import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.report.page.Conversions;
 import corewright.report.page.Prose;
-import corewright.report.page.RuledTable.Column;
 import corewright.report.page.RuledTable;
+import corewright.report.page.RuledTable.Column;
 import java.util.List;
 import java.util.Optional;
 
