@@ -51,7 +51,8 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private static void print(Finding finding, PrintWriter out) {
-        String place = finding.origin() + (finding.about().id().isEmpty() ? "" : " " + finding.about().id());
+        String place = finding.origin()
+                + (finding.about().id().isEmpty() ? "" : " " + finding.about().id());
         out.println(mark(finding.severity()) + " " + place + ": " + finding.message());
         out.println("    " + finding.effect());
     }

@@ -126,7 +126,8 @@ final class Judged {
         return findings.stream()
                 .filter(f -> {
                     String own = f.about().face();
-                    boolean known = survey.faces().stream().anyMatch(x -> x.name().equals(own));
+                    boolean known =
+                            survey.faces().stream().anyMatch(x -> x.name().equals(own));
                     return (known ? own : first).equals(face);
                 })
                 .toList();

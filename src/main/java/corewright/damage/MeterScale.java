@@ -159,7 +159,8 @@ record MeterScale(Meter meter, double dry, double wet, double repeatability, Lis
         Origin origin = readings.isEmpty()
                 ? new Origin("survey.yaml", 0)
                 : new Origin(readings.get(0).origin().file(), 0);
-        return new Finding(Finding.Severity.DOUBT, origin, new About.OfMeter(meter.name()), Subject.METER_SCALE, message, effect);
+        return new Finding(
+                Finding.Severity.DOUBT, origin, new About.OfMeter(meter.name()), Subject.METER_SCALE, message, effect);
     }
 
     /** Pooled standard deviation of readings repeated at one place, as a share of the span. */

@@ -4,8 +4,8 @@ import corewright.intake.text.Notes;
 import corewright.intake.text.Numerals;
 import corewright.survey.About;
 import corewright.survey.Face;
-import corewright.survey.Finding.Severity;
 import corewright.survey.Finding;
+import corewright.survey.Finding.Severity;
 import corewright.survey.Moisture;
 import corewright.survey.Origin;
 import corewright.survey.Reading;
@@ -74,7 +74,13 @@ final class Gaps {
         int n = readings.size();
         if (n > 0 && n < survey.settings().numerics().fewReadings()) {
             String message = String.format(
-                    Locale.ROOT, "Only %d %s%s %s taken%s.", n, kind, n == 1 ? "" : "s", n == 1 ? "was" : "were", on(face));
+                    Locale.ROOT,
+                    "Only %d %s%s %s taken%s.",
+                    n,
+                    kind,
+                    n == 1 ? "" : "s",
+                    n == 1 ? "was" : "were",
+                    on(face));
             note(Severity.DOUBT, face, Subject.FEW_READINGS, message, NO_EXTENT);
         }
     }

@@ -84,7 +84,11 @@ final class Meters {
         String effect = doubled == null
                 ? "Where wet begins is estimated from the survey's own readings, which is less certain."
                 : say("Twice the dry reading, %s, is taken (common practice).", doubled);
-        notes.doubt(origin, Subject.METER, "Meter " + name + " has no reading from which core counts as wet (wet).", effect);
+        notes.doubt(
+                origin,
+                Subject.METER,
+                "Meter " + name + " has no reading from which core counts as wet (wet).",
+                effect);
         return doubled;
     }
 

@@ -143,7 +143,8 @@ final class Oddities {
     /** As {@link Survey#laminateAt}, for many places. */
     private double coreMm(Spot spot) {
         Face face = survey.face(spot.face());
-        LaminateArea area = laminates.computeIfAbsent(face.name(), f -> new Areas<>(face.all(LaminateArea.class)))
+        LaminateArea area = laminates
+                .computeIfAbsent(face.name(), f -> new Areas<>(face.all(LaminateArea.class)))
                 .lastAt(spot.coordinate(), true);
         return survey.laminate(area == null ? face.laminate() : area.laminate()).coreMm();
     }

@@ -126,7 +126,11 @@ final class OtherReaders {
             } else if (spot != null) {
                 String unseen = folder.unseen(file);
                 if (!unseen.isEmpty()) {
-                    row.doubt(new About.OfPlace(spot), Subject.PICTURE, "Picture " + file + " " + unseen + ".", "It is not shown.");
+                    row.doubt(
+                            new About.OfPlace(spot),
+                            Subject.PICTURE,
+                            "Picture " + file + " " + unseen + ".",
+                            "It is not shown.");
                 }
                 into.add(new Photo(row.origin(), file, spot, row.text("caption")));
             }

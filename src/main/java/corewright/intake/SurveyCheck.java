@@ -59,9 +59,7 @@ public final class SurveyCheck {
         Set<Finding.Fact> again = check(intake.survey(), List.of()).findings().stream()
                 .map(Finding::fact)
                 .collect(Collectors.toSet());
-        return intake.findings().stream()
-                .filter(f -> !again.contains(f.fact()))
-                .toList();
+        return intake.findings().stream().filter(f -> !again.contains(f.fact())).toList();
     }
 
     private List<Finding> stillTrue(List<Finding> importNotes) {

@@ -1,6 +1,5 @@
 package corewright.repair;
 
-import corewright.survey.About;
 import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
@@ -12,6 +11,7 @@ import corewright.repair.plan.RecorePlan;
 import corewright.repair.plan.RepairOptions;
 import corewright.repair.plan.SpaceTask;
 import corewright.reuse.Memory;
+import corewright.survey.About;
 import corewright.survey.Defect;
 import corewright.survey.Settings;
 import corewright.survey.Spot;

@@ -52,7 +52,10 @@ public final class Stiffness {
                         .middle();
                 panels.set(panels.indexOf(worst), memory.of(new PanelStudy.Resting(found, worst), PanelStudy::resting));
             } catch (RuntimeException e) {
-                defects.add(Defect.of("the sinking under a foot", new About.OfPanel(worst.panel().name(), worst.softest()), e));
+                defects.add(Defect.of(
+                        "the sinking under a foot",
+                        new About.OfPanel(worst.panel().name(), worst.softest()),
+                        e));
             }
         });
         return new StiffnessMap(panels, findings, defects);

@@ -1,9 +1,9 @@
 package corewright.stiffness;
 
-import corewright.survey.About;
 import corewright.damage.DamageMap;
 import corewright.damage.Quantiles;
 import corewright.reuse.Memory;
+import corewright.survey.About;
 import corewright.survey.Defect;
 import corewright.survey.Survey;
 import java.util.ArrayList;

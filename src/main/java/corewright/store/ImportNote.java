@@ -26,11 +26,9 @@ record ImportNote(
         String effect) {
     /** The table of notes as one of findings. */
     static Table<Finding> table(Table<ImportNote> notes) {
-        return new Table<>(
-                notes.name(),
-                notes.columns(),
-                finding -> notes.row().apply(of(finding)),
-                row -> notes.item().apply(row).finding());
+        return new Table<>(notes.name(), notes.columns(), finding -> notes.row().apply(of(finding)), row -> notes.item()
+                .apply(row)
+                .finding());
     }
 
     private static ImportNote of(Finding f) {

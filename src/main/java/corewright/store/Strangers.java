@@ -2,8 +2,8 @@ package corewright.store;
 
 import corewright.survey.About;
 import corewright.survey.Finding;
-import corewright.survey.Subject;
 import corewright.survey.Origin;
+import corewright.survey.Subject;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;

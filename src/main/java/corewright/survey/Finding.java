@@ -15,8 +15,7 @@ import java.util.Set;
  * @param message place, fact
  * @param effect what it does to the result
  */
-public record Finding(
-        Severity severity, Origin origin, About about, Subject subject, String message, String effect) {
+public record Finding(Severity severity, Origin origin, About about, Subject subject, String message, String effect) {
     /** From what can hurt or spoil to what would merely help. */
     public enum Severity {
         /** Can hurt somebody or spoil the work. */

@@ -9,7 +9,6 @@ import corewright.intake.SurveyFolder;
 import corewright.repair.plan.SpaceTask;
 import corewright.report.Outputs;
 import corewright.reuse.Memory;
-import corewright.survey.Defect;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;

@@ -6,9 +6,9 @@ import corewright.assessment.Assessor;
 import corewright.assessment.Earlier;
 import corewright.assessment.Progress;
 import corewright.intake.Intake;
-import corewright.intake.text.RefusedException;
 import corewright.intake.SurveyCheck;
 import corewright.intake.SurveyFolder;
+import corewright.intake.text.RefusedException;
 import corewright.report.Outputs;
 import corewright.survey.Survey;
 import java.io.IOException;
@@ -99,7 +99,9 @@ public final class WholeChainBenchmark {
             return List.of(folder);
         }
         try (Stream<Path> inside = Files.list(folder)) {
-            return inside.filter(f -> Files.exists(f.resolve("survey.yaml"))).sorted().toList();
+            return inside.filter(f -> Files.exists(f.resolve("survey.yaml")))
+                    .sorted()
+                    .toList();
         }
     }
 

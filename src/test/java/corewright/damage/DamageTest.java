@@ -1,6 +1,5 @@
 package corewright.damage;
 
-import corewright.survey.Subject;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -9,6 +8,7 @@ import corewright.survey.CoreState;
 import corewright.survey.FeelerEnd;
 import corewright.survey.Finding;
 import corewright.survey.Sound;
+import corewright.survey.Subject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;

@@ -1,6 +1,5 @@
 package corewright.damage;
 
-import corewright.survey.Subject;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -11,6 +10,7 @@ import corewright.survey.FeelerEnd;
 import corewright.survey.Finding;
 import corewright.survey.Meter;
 import corewright.survey.Sound;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import corewright.survey.Tap;
 import java.util.ArrayList;

@@ -1,14 +1,14 @@
 package corewright.damage;
 
-import corewright.survey.Reading;
-import corewright.survey.Subject;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.survey.Finding;
 import corewright.survey.Judgements;
+import corewright.survey.Reading;
 import corewright.survey.ReadingOverride;
 import corewright.survey.ReadingOverride.Trust;
 import corewright.survey.Sound;
+import corewright.survey.Subject;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -86,8 +86,7 @@ class JudgedTest {
 
     @Test
     void aJudgementOfNoReadingIsKeptAndNamed() {
-        ReadingOverride stray =
-                new ReadingOverride(Reading.Kind.TAP, "T999", Deck.spot(1, 1), Trust.SET_ASIDE, "");
+        ReadingOverride stray = new ReadingOverride(Reading.Kind.TAP, "T999", Deck.spot(1, 1), Trust.SET_ASIDE, "");
 
         FaceDamage map = map(contested(), stray);
 

@@ -1,6 +1,5 @@
 package corewright.decision;
 
-import corewright.survey.Subject;
 import static corewright.DamageFixtures.deck;
 import static corewright.DamageFixtures.fitting;
 import static corewright.DamageFixtures.rectangle;
@@ -23,6 +22,7 @@ import corewright.survey.Finding;
 import corewright.survey.Laminate;
 import corewright.survey.Resin;
 import corewright.survey.Settings;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -175,7 +175,8 @@ class DeciderTest {
                         "The core is not proven dry: no pilot hole or core sample inside says so, and a moisture meter "
                                 + "proves nothing.");
         assertThat(decide(deck).injections()).isEmpty();
-        assertThat(decide(deck).findings()).anyMatch(f -> f.subject() == Subject.DRY_CORE && f.about().id().equals("R1"));
+        assertThat(decide(deck).findings())
+                .anyMatch(f -> f.subject() == Subject.DRY_CORE && f.about().id().equals("R1"));
     }
 
     @Test

@@ -249,14 +249,16 @@ class WindowTest {
             OpenWindow.doFx(() -> window.desk.bench().edit("photograph", s -> Edit.add(s, Part.PHOTOS, photo)));
             window.waitUntilCalculated();
             PlanPane plan = window.desk.view().plan();
-            Point2D mark = OpenWindow.onFx(() -> plan.localToScreen(plan.camera().px(300), plan.camera().py(200)));
+            Point2D mark = OpenWindow.onFx(() ->
+                    plan.localToScreen(plan.camera().px(300), plan.camera().py(200)));
             window.hand.clickOn(mark);
             window.click("#photo-caption");
             window.hand.write("cra");
             OpenWindow.doFx(() -> window.desk.bench().say("half through"));
             window.hand.write("ck");
 
-            assertThat(window.shown("#photo-caption", TextField.class, f -> true).getText())
+            assertThat(window.shown("#photo-caption", TextField.class, f -> true)
+                            .getText())
                     .isEqualTo("crack");
         }
     }

@@ -17,9 +17,8 @@ class SurveyCheckTest {
 
     @Test
     void aNoteOnAReadingGoesWithItThoughATapHasItsId(@TempDir Path dir) throws Exception {
-        Intake intake = Reads.read(SurveyFolders.minimal(dir)
-                .with("moisture.csv", OFF_SCALE)
-                .adding("taps.csv", "X,300,300,sound\n"));
+        Intake intake = Reads.read(
+                SurveyFolders.minimal(dir).with("moisture.csv", OFF_SCALE).adding("taps.csv", "X,300,300,sound\n"));
         List<Finding> notes = SurveyCheck.importNotes(intake);
         Survey without = Part.MOISTURE.with(intake.survey(), List.of());
 

@@ -253,8 +253,8 @@ class SurveyFileTest {
         Path path = dir.resolve("s.gpkg");
         Survey survey = new GeneratedSurveys(1).survey(5);
         Plug plug = survey.readings().plugs().get(0);
-        Finding note = new Finding(
-                Finding.Severity.DOUBT, plug.origin(), About.of(plug), Subject.VOID_DEPTH, "it is", "so");
+        Finding note =
+                new Finding(Finding.Severity.DOUBT, plug.origin(), About.of(plug), Subject.VOID_DEPTH, "it is", "so");
         SurveyFile.create(path, survey, List.of(note), Pictures.NONE);
         Samples.sql(
                 path,

@@ -35,7 +35,8 @@ public final class PhotoDesk implements PlanPane.Hand {
     private final PlanPane plan;
     private @Nullable Pinning pinning;
     private @Nullable Photo selected;
-    private @Nullable TextField newCaption; // one as long as it is selected: the slip is shown anew while a person types
+    private @Nullable TextField
+            newCaption; // one as long as it is selected: the slip is shown anew while a person types
     private @Nullable WritableImage image;
     private double pressX;
     private double pressY;

@@ -72,7 +72,8 @@ final class ReadingMarks {
     }
 
     /** In their order, but what is set aside after everything that stands. */
-    private static <R extends Reading> List<R> standingFirst(List<R> readings, Map<Reading.Key, ReadingMark.Trust> trust) {
+    private static <R extends Reading> List<R> standingFirst(
+            List<R> readings, Map<Reading.Key, ReadingMark.Trust> trust) {
         List<R> ordered = new ArrayList<>(readings);
         ordered.sort(Comparator.comparing(r -> trust.get(r.key()) == ReadingMark.Trust.SET_ASIDE));
         return ordered;

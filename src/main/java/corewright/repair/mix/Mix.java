@@ -43,7 +43,7 @@ public record Mix(double netG, double grossG, double partAG, double partBG) {
         String rise = resin.expansion() > 1 || resin.pack() > 1
                 ? " × " + Amounts.plain(resin.pack()) + " / " + Amounts.plain(resin.expansion())
                 : "";
-        return volume + rise + " × " + unit + " = " + Amounts.grams(mix.netG) + "; with " + Amounts.percent(wasteFraction)
-                + " waste " + Amounts.grams(mix.grossG);
+        return volume + rise + " × " + unit + " = " + Amounts.grams(mix.netG) + "; with "
+                + Amounts.percent(wasteFraction) + " waste " + Amounts.grams(mix.grossG);
     }
 }

@@ -9,8 +9,8 @@ import corewright.repair.plan.SecondShot;
 import corewright.survey.About;
 import corewright.survey.Defect;
 import corewright.survey.Finding;
-import corewright.survey.ReadingOverride.Trust;
 import corewright.survey.ReadingOverride;
+import corewright.survey.ReadingOverride.Trust;
 import corewright.survey.Side;
 import corewright.survey.Sound;
 import corewright.survey.Spot;
@@ -93,8 +93,10 @@ public record CuredFill(
                 shots += fill.shots.size();
                 fills.add(fill);
             } catch (RuntimeException e) {
-                defects.add(
-                        Defect.of("the fill check", new About.OfRegion(plan.region(), over.get(0).spot()), e));
+                defects.add(Defect.of(
+                        "the fill check",
+                        new About.OfRegion(plan.region(), over.get(0).spot()),
+                        e));
             }
         }
         return fills;

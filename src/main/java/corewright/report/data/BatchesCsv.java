@@ -11,8 +11,8 @@ public final class BatchesCsv {
     private BatchesCsv() {}
 
     public static CsvTable of(Assessment assessment) {
-        CsvTable table =
-                new CsvTable("batch,region,holes,part_a_g,part_b_g,mix_at_min,work_until_min,first_rise_min,hard_at_min");
+        CsvTable table = new CsvTable(
+                "batch,region,holes,part_a_g,part_b_g,mix_at_min,work_until_min,first_rise_min,hard_at_min");
         for (InjectionPlan plan : assessment.decision().injections()) {
             for (Batch batch : plan.batches()) {
                 table.add(

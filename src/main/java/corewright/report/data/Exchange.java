@@ -103,8 +103,8 @@ public final class Exchange {
 
     /** regions.csv: figures of each region and its likely extent as well-known text. */
     private CsvTable table() {
-        CsvTable table =
-                new CsvTable("id,face,bay,condition,area_m2,possible_area_m2,p_wet_mean,void_volume_l,mean_void_depth_mm,"
+        CsvTable table = new CsvTable(
+                "id,face,bay,condition,area_m2,possible_area_m2,p_wet_mean,void_volume_l,mean_void_depth_mm,"
                         + "max_void_depth_mm,label_x,label_y,wkt");
         for (Region region : assessment.damage().regions()) {
             table.add(

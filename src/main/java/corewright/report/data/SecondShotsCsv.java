@@ -16,8 +16,8 @@ public final class SecondShotsCsv {
     }
 
     public static CsvTable of(Assessment assessment) {
-        CsvTable table =
-                new CsvTable("id,face,region,x,y,hole,area_m2,low_l,high_l,resin,low_g,high_g,depth_stop_mm,taps,advice");
+        CsvTable table = new CsvTable(
+                "id,face,region,x,y,hole,area_m2,low_l,high_l,resin,low_g,high_g,depth_stop_mm,taps,advice");
         for (CuredFill fill : assessment.work().cured()) {
             for (SecondShot shot : fill.shots()) {
                 Spot spot = shot.spot();

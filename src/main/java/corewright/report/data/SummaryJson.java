@@ -40,7 +40,8 @@ public final class SummaryJson {
                 .put("surveyed", heading.surveyed().toString())
                 .put("vessel", heading.vessel())
                 .put("surveyor", heading.surveyor());
-        JsonFile.put(root, "void_volume_l", Conversions.litres(assessment.damage().voidMm3()));
+        JsonFile.put(
+                root, "void_volume_l", Conversions.litres(assessment.damage().voidMm3()));
         ArrayNode faces = root.putArray("faces");
         assessment.damage().faces().forEach(f -> face(faces.addObject(), f));
         ArrayNode regions = root.putArray("regions");
@@ -82,7 +83,9 @@ public final class SummaryJson {
                 .put("face", region.face())
                 .put("condition", region.condition().word())
                 .put("area_m2", Conversions.squareMetres(region.likely().getArea()))
-                .put("possible_area_m2", Conversions.squareMetres(region.possible().getArea()));
+                .put(
+                        "possible_area_m2",
+                        Conversions.squareMetres(region.possible().getArea()));
         JsonFile.put(node, "p_wet_mean", region.pWetMean());
         JsonFile.put(node, "void_volume_l", Conversions.litres(region.voidMm3()));
         JsonFile.put(node, "mean_void_depth_mm", region.meanVoidDepthMm());
@@ -113,8 +116,8 @@ public final class SummaryJson {
         plan(assessment, region)
                 .or(() -> assessment.options().injection(region.id()))
                 .filter(p -> p.region().equals(region.id())) // of a space, what all of it takes, once
-                .ifPresent(p ->
-                        JsonFile.put(node, "inject", WeightChange.of(p, drilling).netKg()));
+                .ifPresent(p -> JsonFile.put(
+                        node, "inject", WeightChange.of(p, drilling).netKg()));
         assessment
                 .options()
                 .recore(region.id())

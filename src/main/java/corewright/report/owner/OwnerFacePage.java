@@ -3,8 +3,8 @@ package corewright.report.owner;
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.drawing.kit.Box;
-import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Paper.Anchor;
 import corewright.report.page.PageFrame;
 import corewright.report.page.PdfFile;
 import corewright.report.page.Prose;
@@ -72,7 +72,8 @@ final class OwnerFacePage {
         head(paper, " · where the damage is");
         Prose.TEXT.paint(paper, words(), PageFrame.LEFT, PageFrame.BODY + 2, PageFrame.FULL_WIDTH, Anchor.LEFT);
         OwnerLegend.paint(paper, assessment, face, new Box(PageFrame.LEFT, mapTop(), LEGEND_WIDTH, MAP_HEIGHT));
-        OwnerMap.paint(paper, assessment, face, new Box(PageFrame.ANSWERS, mapTop(), PageFrame.ANSWER_WIDTH, MAP_HEIGHT));
+        OwnerMap.paint(
+                paper, assessment, face, new Box(PageFrame.ANSWERS, mapTop(), PageFrame.ANSWER_WIDTH, MAP_HEIGHT));
         if (rows > 0) {
             table.paint(paper, PageFrame.LEFT, tableTop(), 0, rows);
         }

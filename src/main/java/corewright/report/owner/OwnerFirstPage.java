@@ -5,8 +5,8 @@ import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
-import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Paper.Anchor;
 import corewright.report.page.Conversions;
 import corewright.report.page.PageFrame;
 import corewright.report.page.Prose;
@@ -118,7 +118,8 @@ final class OwnerFirstPage {
                 + Figures.fixed(range.p90(), decimals) + ".";
         double left = PageFrame.ANSWERS + BAR_WIDTH + 5;
         double height = Prose.NOTE.height(words, PageFrame.RIGHT - left);
-        Prose.NOTE.paint(paper, words, left, top + (RangeBar.HEIGHT_MM - height) / 2, PageFrame.RIGHT - left, Anchor.LEFT);
+        Prose.NOTE.paint(
+                paper, words, left, top + (RangeBar.HEIGHT_MM - height) / 2, PageFrame.RIGHT - left, Anchor.LEFT);
         return RangeBar.HEIGHT_MM + 1;
     }
 

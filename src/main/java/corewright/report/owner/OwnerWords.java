@@ -37,8 +37,8 @@ final class OwnerWords {
         double damaged = faces.stream().mapToDouble(OwnerTitle::damagedMm2).sum();
         List<Region> regions = assessment.damage().regions();
         if (regions.isEmpty()) {
-            return "All of the " + Wording.known(Conversions.squareMetres(deck)) + " m² read is more probably sound than not."
-                    + unread(faces);
+            return "All of the " + Wording.known(Conversions.squareMetres(deck))
+                    + " m² read is more probably sound than not." + unread(faces);
         }
         int told = Math.min(most, regions.size());
         String places = regions.stream()

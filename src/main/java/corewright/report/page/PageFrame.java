@@ -1,7 +1,7 @@
 package corewright.report.page;
 
-import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;

@@ -2,10 +2,10 @@ package corewright.desktop.insight;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import corewright.damage.Insight;
 import corewright.damage.Insight.Foretold;
 import corewright.damage.Insight.Lag;
 import corewright.damage.Insight.Quantity;
-import corewright.damage.Insight;
 import corewright.damage.Quantiles;
 import corewright.desktop.state.Units;
 import corewright.drawing.screen.Chart;

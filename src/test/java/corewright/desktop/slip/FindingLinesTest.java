@@ -38,8 +38,7 @@ class FindingLinesTest {
     private static Assessment with(Assessment a, Finding... more) {
         List<Finding> findings =
                 Stream.concat(a.findings().stream(), Stream.of(more)).toList();
-        return Assessments.of(
-                a.survey(), a.damage(), a.stiffness(), a.options(), a.decision(), findings, a.next());
+        return Assessments.of(a.survey(), a.damage(), a.stiffness(), a.options(), a.decision(), findings, a.next());
     }
 
     private static Finding finding(About about, Subject subject) {

@@ -49,7 +49,8 @@ class ReadingMarksTest {
         Moisture same = moisture.get(60);
         moisture.set(
                 60,
-                new Moisture(same.origin(), doubted.id(), same.spot(), 20, false, "A", null, null, false, same.side(), ""));
+                new Moisture(
+                        same.origin(), doubted.id(), same.spot(), 20, false, "A", null, null, false, same.side(), ""));
         List<ReadingMark> marks = ReadingMarks.of(
                 spec(DrawingFixture.with(
                         all,
@@ -59,21 +60,21 @@ class ReadingMarksTest {
 
         assertThat(marks.stream().filter(m -> m.trust() == ReadingMark.Trust.DOUBTED))
                 .singleElement()
-                .satisfies(m -> assertThat(m.x()).isEqualTo(VIEW.at(doubted.spot()).getX()));
+                .satisfies(
+                        m -> assertThat(m.x()).isEqualTo(VIEW.at(doubted.spot()).getX()));
         assertThat(marks.stream().filter(m -> m.trust() == ReadingMark.Trust.SET_ASIDE))
                 .singleElement()
-                .satisfies(m -> assertThat(m.x()).isEqualTo(VIEW.at(aside.spot()).getX()));
+                .satisfies(
+                        m -> assertThat(m.x()).isEqualTo(VIEW.at(aside.spot()).getX()));
     }
 
     private static Finding finding(Reading reading, Subject subject) {
-        Finding.Severity severity =
-                subject == Subject.SET_ASIDE ? Finding.Severity.HINT : Finding.Severity.DOUBT;
+        Finding.Severity severity = subject == Subject.SET_ASIDE ? Finding.Severity.HINT : Finding.Severity.DOUBT;
         return new Finding(severity, reading.origin(), About.of(reading), subject, "it is", "says nothing of the deck");
     }
 
     private static MapSpec spec(Assessment assessment) {
-        return new MapSpec(
-                assessment, DrawingFixture.FACE, new Box(0, 0, 200, 200), 20, Set.of(), MapWording.TRADE);
+        return new MapSpec(assessment, DrawingFixture.FACE, new Box(0, 0, 200, 200), 20, Set.of(), MapWording.TRADE);
     }
 
     @Test

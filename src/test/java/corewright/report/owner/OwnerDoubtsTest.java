@@ -40,7 +40,8 @@ class OwnerDoubtsTest {
                         doubt(face, Subject.FEW_READINGS, "Only 4 moisture readings"),
                         doubt(bay, Subject.FEW_READINGS, "3 taps"),
                         doubt(bay, Subject.FEW_READINGS, "4 readings of water"))))
-                .isEqualTo(" One part of the deck has too few readings to tell how far one speaks for its surroundings.");
+                .isEqualTo(
+                        " One part of the deck has too few readings to tell how far one speaks for its surroundings.");
     }
 
     @Test
