@@ -25,10 +25,18 @@ public final class Cholesky {
 
     private final double[][][] rest;
 
-    private Cholesky(Fronts fronts) {
+    /** What branches that stay leave to fronts that may change: see {@link #factor(BlockMatrix, double[], double[], BitSet)}. */
+    private final double[][][] kept;
+
+    /** Fronts that have nodes that may change in them or below. */
+    private final BitSet mayChange;
+
+    private Cholesky(Fronts fronts, BitSet mayChange) {
         this.fronts = fronts;
+        this.mayChange = mayChange;
         this.own = new double[fronts.root + 1][][];
         this.rest = new double[fronts.root + 1][][];
+        this.kept = new double[fronts.root + 1][][];
     }
 
     /**
@@ -39,18 +47,39 @@ public final class Cholesky {
      * @throws NotPositiveDefiniteException if it is not
      */
     public static Cholesky factor(BlockMatrix a, double[] x, double[] y) {
-        return factor(a, new Fronts(a, new Dissection(a, x, y)));
+        return factor(a, x, y, new BitSet());
     }
 
-    private static Cholesky factor(BlockMatrix a, Fronts fronts) {
-        Cholesky factor = new Cholesky(fronts);
+    /**
+     * The same, ready for {@link #changed}: what the branches of the tree without nodes that may change leave behind is kept,
+     * a dense matrix a branch, together less than the factor itself.
+     *
+     * @param mayChange nodes between which entries may change later
+     */
+    public static Cholesky factor(BlockMatrix a, double[] x, double[] y, BitSet mayChange) {
+        Fronts fronts = new Fronts(a, new Dissection(a, x, y));
+        Cholesky factor = new Cholesky(fronts, fronts.upwards(mayChange));
         factor.new Elimination(a, fronts.root).invoke();
         return factor;
     }
 
-    /** Factors another matrix with the same blocks, in the same order of elimination. */
-    public Cholesky sameOrder(BlockMatrix a) {
-        return factor(a, fronts);
+    /**
+     * Factors another matrix with the same blocks that differs only in entries between nodes that may change. Branches
+     * without such nodes are shared, not made again.
+     *
+     * @throws NotPositiveDefiniteException if it is not positive definite
+     */
+    public Cholesky changed(BlockMatrix a) {
+        Cholesky factor = new Cholesky(fronts, mayChange);
+        for (int f = mayChange.nextClearBit(0); f <= fronts.root; f = mayChange.nextClearBit(f + 1)) {
+            factor.own[f] = own[f];
+            factor.rest[f] = rest[f];
+            factor.kept[f] = kept[f];
+        }
+        if (mayChange.get(fronts.root)) {
+            factor.new Elimination(a, fronts.root).invoke();
+        }
+        return factor;
     }
 
     /** Number of entries of U, zeros inside fronts among them. */
@@ -76,6 +105,9 @@ public final class Cholesky {
 
         @Override
         protected double[][] compute() {
+            if (kept[front] != null) {
+                return kept[front];
+            }
             List<Elimination> branches = new ArrayList<>();
             for (int child : fronts.children[front]) {
                 branches.add(new Elimination(a, child));
@@ -95,6 +127,9 @@ public final class Cholesky {
             Dense.eliminate(f);
             own[front] = f.own();
             rest[front] = f.rest();
+            if (!mayChange.get(front) && front < fronts.root && mayChange.get(fronts.parent[front])) {
+                kept[front] = f.left();
+            }
             return f.left();
         }
     }
@@ -217,6 +252,14 @@ public final class Cholesky {
         double[] result = new double[f.size()];
         eliminate(both, fronts.root, result);
         return result;
+    }
+
+    /**
+     * All products {@code v_i' K⁻¹ v_j} of sparse vectors, as whole rows of a symmetric matrix: the compliance between the places
+     * the vectors touch. Takes forward substitution alone, with the vectors that meet at a front side by side.
+     */
+    public double[][] compliance(List<SparseVector> vectors) {
+        return new Compliance(this, fronts, vectors).rows();
     }
 
     /**

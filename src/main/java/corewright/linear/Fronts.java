@@ -1,6 +1,7 @@
 package corewright.linear;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.stream.IntStream;
 
 /** What the factorisation needs to know before it sees a number: the fronts, their rows, and where left-overs go. */
@@ -109,6 +110,18 @@ final class Fronts {
                     .flatMap(v -> IntStream.range(0, a.size(v)).map(k -> rowIn(f, a, v) + k))
                     .toArray();
         }
+    }
+
+    /** The fronts that eliminate any of the given nodes, and all above them. */
+    BitSet upwards(BitSet wanted) {
+        BitSet fronts = new BitSet();
+        for (int f = 0; f <= root; f++) {
+            if (Arrays.stream(own[f]).anyMatch(wanted::get)
+                    || Arrays.stream(children[f]).anyMatch(fronts::get)) {
+                fronts.set(f);
+            }
+        }
+        return fronts;
     }
 
     /** The nodes a front eliminates, in their order. */
