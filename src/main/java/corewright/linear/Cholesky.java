@@ -25,18 +25,10 @@ public final class Cholesky {
 
     private final double[][][] rest;
 
-    /** What branches that stay leave to fronts that may change: see {@link #factor(BlockMatrix, double[], double[], BitSet)}. */
-    private final double[][][] kept;
-
-    /** Fronts that have nodes that may change in them or below. */
-    private final BitSet mayChange;
-
-    private Cholesky(Fronts fronts, BitSet mayChange) {
+    private Cholesky(Fronts fronts) {
         this.fronts = fronts;
-        this.mayChange = mayChange;
         this.own = new double[fronts.root + 1][][];
         this.rest = new double[fronts.root + 1][][];
-        this.kept = new double[fronts.root + 1][][];
     }
 
     /**
@@ -47,39 +39,62 @@ public final class Cholesky {
      * @throws NotPositiveDefiniteException if it is not
      */
     public static Cholesky factor(BlockMatrix a, double[] x, double[] y) {
-        return factor(a, x, y, new BitSet());
+        return factor(a, x, y, new int[0]);
     }
 
     /**
-     * The same, ready for {@link #changed}: what the branches of the tree without nodes that may change leave behind is kept,
-     * a dense matrix a branch, together less than the factor itself.
+     * The same with some nodes eliminated last.
      *
-     * @param mayChange nodes between which entries may change later
+     * @param last nodes, ascending: those that are all coupled with each other, as in {@link #condensed}
      */
-    public static Cholesky factor(BlockMatrix a, double[] x, double[] y, BitSet mayChange) {
-        Fronts fronts = new Fronts(a, new Dissection(a, x, y));
-        Cholesky factor = new Cholesky(fronts, fronts.upwards(mayChange));
+    public static Cholesky factor(BlockMatrix a, double[] x, double[] y, int[] last) {
+        Fronts fronts = new Fronts(a, new Dissection(a, x, y, last));
+        Cholesky factor = new Cholesky(fronts);
         factor.new Elimination(a, fronts.root).invoke();
         return factor;
     }
 
     /**
-     * Factors another matrix with the same blocks that differs only in entries between nodes that may change. Branches
-     * without such nodes are shared, not made again.
+     * The Schur complement on some nodes: the matrix that is left when all others are eliminated, {@code K_kk - K_kr K_rr⁻¹
+     * K_rk}. Nodes that have eliminated neighbours are all coupled in it.
      *
-     * @throws NotPositiveDefiniteException if it is not positive definite
+     * @param keep nodes, ascending; the result numbers them from 0 in this order
+     * @throws NotPositiveDefiniteException if the eliminated part is not positive definite
      */
-    public Cholesky changed(BlockMatrix a) {
-        Cholesky factor = new Cholesky(fronts, mayChange);
-        for (int f = mayChange.nextClearBit(0); f <= fronts.root; f = mayChange.nextClearBit(f + 1)) {
-            factor.own[f] = own[f];
-            factor.rest[f] = rest[f];
-            factor.kept[f] = kept[f];
+    public static BlockMatrix condensed(BlockMatrix a, double[] x, double[] y, int[] keep) {
+        Fronts fronts = new Fronts(a, new Dissection(a, x, y, keep));
+        int[] rest = fronts.children[fronts.root];
+        int[] rim = rest.length == 0 ? new int[0] : fronts.boundaryNodes(rest[0]);
+        BlockMatrix condensed = a.among(keep, rim);
+        if (rest.length > 0) {
+            Cholesky factor = new Cholesky(fronts);
+            double[][] left = factor.new Elimination(a, rest[0]).invoke();
+            int row = 0;
+            for (int v : rim) {
+                int column = 0;
+                for (int b : rim) {
+                    if (b <= v) {
+                        condensed.add(
+                                Arrays.binarySearch(keep, v), Arrays.binarySearch(keep, b), block(left, a, v, row, b, column));
+                    }
+                    column += a.size(b);
+                }
+                row += a.size(v);
+            }
         }
-        if (mayChange.get(fronts.root)) {
-            factor.new Elimination(a, fronts.root).invoke();
+        return condensed;
+    }
+
+    /** A block of a symmetric matrix of which the upper triangle is held. */
+    private static double[] block(double[][] upper, BlockMatrix a, int v, int row, int b, int column) {
+        double[] block = new double[a.size(v) * a.size(b)];
+        for (int i = 0; i < a.size(v); i++) {
+            for (int j = 0; j < a.size(b); j++) {
+                int r = Math.min(row + i, column + j);
+                block[i * a.size(b) + j] = upper[r][Math.max(row + i, column + j)];
+            }
         }
-        return factor;
+        return block;
     }
 
     /** Number of entries of U, zeros inside fronts among them. */
@@ -105,9 +120,6 @@ public final class Cholesky {
 
         @Override
         protected double[][] compute() {
-            if (kept[front] != null) {
-                return kept[front];
-            }
             List<Elimination> branches = new ArrayList<>();
             for (int child : fronts.children[front]) {
                 branches.add(new Elimination(a, child));
@@ -127,9 +139,6 @@ public final class Cholesky {
             Dense.eliminate(f);
             own[front] = f.own();
             rest[front] = f.rest();
-            if (!mayChange.get(front) && front < fronts.root && mayChange.get(fronts.parent[front])) {
-                kept[front] = f.left();
-            }
             return f.left();
         }
     }
@@ -255,11 +264,14 @@ public final class Cholesky {
     }
 
     /**
-     * All products {@code v_i' K⁻¹ v_j} of sparse vectors, as whole rows of a symmetric matrix: the compliance between the places
-     * the vectors touch. Takes forward substitution alone, with the vectors that meet at a front side by side.
+     * The products {@code v_i' K⁻¹ v_j} of the first few of a list of sparse vectors with all of them, by rows: the compliance
+     * between the places the vectors touch. Takes forward substitution alone, with the vectors that meet at a front side by
+     * side.
+     *
+     * @param first how many rows
      */
-    public double[][] compliance(List<SparseVector> vectors) {
-        return new Compliance(this, fronts, vectors).rows();
+    public double[][] compliance(List<SparseVector> vectors, int first) {
+        return new Compliance(this, fronts, vectors, first).rows();
     }
 
     /**

@@ -16,16 +16,17 @@ final class Compliance {
     private final Fronts fronts;
     private final List<SparseVector> vectors;
 
-    /** The vectors' entries by the front that eliminates them: {vector, entry}. */
+    /** The vectors that touch what a front eliminates. */
     private final Map<Integer, BitSet> touching = new HashMap<>();
 
     private final double[][] rows;
 
-    Compliance(Cholesky factor, Fronts fronts, List<SparseVector> vectors) {
+    /** @param first rows wanted */
+    Compliance(Cholesky factor, Fronts fronts, List<SparseVector> vectors, int first) {
         this.factor = factor;
         this.fronts = fronts;
         this.vectors = vectors;
-        rows = new double[vectors.size()][vectors.size()];
+        rows = new double[first][vectors.size()];
         for (int v = 0; v < vectors.size(); v++) {
             for (int k = 0; k < vectors.get(v).length(); k++) {
                 touching.computeIfAbsent(fronts.frontOf[vectors.get(v).index(k)], f -> new BitSet())
@@ -111,7 +112,8 @@ final class Compliance {
                 across[i][k] = mine[k][i];
             }
         }
-        IntStream.range(0, here.length).parallel().forEach(k -> {
+        int some = (int) Arrays.stream(here).filter(v -> v < rows.length).count(); // they come first
+        IntStream.range(0, some).parallel().forEach(k -> {
             double[] less = new double[here.length];
             Dense.subtract(less, across, mine[k], 0, k);
             for (int j = k; j < less.length; j++) {

@@ -1,7 +1,6 @@
 package corewright.linear;
 
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.stream.IntStream;
 
 /** What the factorisation needs to know before it sees a number: the fronts, their rows, and where left-overs go. */
@@ -112,16 +111,9 @@ final class Fronts {
         }
     }
 
-    /** The fronts that eliminate any of the given nodes, and all above them. */
-    BitSet upwards(BitSet wanted) {
-        BitSet fronts = new BitSet();
-        for (int f = 0; f <= root; f++) {
-            if (Arrays.stream(own[f]).anyMatch(wanted::get)
-                    || Arrays.stream(children[f]).anyMatch(fronts::get)) {
-                fronts.set(f);
-            }
-        }
-        return fronts;
+    /** The nodes on a front's boundary, by elimination position. */
+    int[] boundaryNodes(int f) {
+        return nodes[f];
     }
 
     /** The nodes a front eliminates, in their order. */

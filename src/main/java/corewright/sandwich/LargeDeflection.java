@@ -5,158 +5,276 @@ import corewright.linear.Cholesky;
 import corewright.linear.NotPositiveDefiniteException;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Equilibrium with von Karman's strain ({@link Karman}) in the skins of some cells and with loose skins resting on what is
- * below ({@link LooseAreas}), by Newton's method on the energy
+ * below ({@link LooseAreas}). All unknowns outside these cells are eliminated once. With S the stiffness that is left at the
+ * cells' nodes, x0 the linear solution there and d what is added to it, Newton's method looks for the least energy
  *
  * <pre>
- *   x'Kx/2 - f'x + Σ cells Karman + Σ nodes k max(0, approach - gap)²/2
+ *   d'Sd/2 + Σ cells Karman(x0 + d) + Σ nodes k max(0, approach - gap)²/2
  * </pre>
  *
  * <p>A step that does not lower the energy is halved. Where compression in a skin makes the tangent indefinite, the step
- * leaves out what compression takes; the equilibrium found is the same. The tangent differs from the linear matrix only in
- * the chosen cells, so only the fronts above these are eliminated anew.
+ * leaves out what compression takes; the equilibrium found is the same. Any number of threads may settle loads at once.
  */
 final class LargeDeflection {
-    /** Iterations seen were 4 to 30. */
-    private static final int ITERATIONS = 120;
+    /** Iterations seen were 3 to 19. */
+    private static final int ITERATIONS = 100;
 
-    /** Forces out of balance that are left, as part of the load: far below a printed digit. */
+    /** Forces out of balance that are left, as part of those to begin with: far below a printed digit. */
     private static final double BALANCE = 1e-6;
 
-    /** Part of the promised fall in energy that a step must keep (Armijo). */
+    /** Part of the promised fall in energy that a step must keep (L. Armijo, Pacific J. Math. 16, 1966). */
     private static final double KEPT = 1e-4;
 
     private static final int HALVINGS = 30;
 
     private final PanelModel model;
-    private final LooseAreas loose;
     private final int[] cells;
+    private final int[] nodes;
     private final Karman[] karman;
-    private final Factoring factor;
 
-    /** Iterations of the last {@link #settle}. */
-    int iterations;
+    /** Each cell's corners, by their number among the nodes. */
+    private final int[][] corners;
 
-    /** How a tangent is factored. */
-    interface Factoring {
-        Cholesky of(BlockMatrix tangent);
-    }
+    /** Nodes at which skins may meet, by their number among the nodes; gap and spring of each. */
+    private final int[] meeting;
 
-    /** Von Karman's strain in the loose cells. */
-    LargeDeflection(PanelModel model) {
-        this(model, model.loose.cells, model.factor::changed);
-    }
+    private final double[] gap;
+    private final double[] spring;
 
-    /**
-     * @param cells those with von Karman's strain
-     * @param factor for their tangent
-     */
-    LargeDeflection(PanelModel model, int[] cells, Factoring factor) {
+    private final BlockMatrix stiffness;
+    final double[] x;
+    final double[] y;
+
+    /** Nodes that other cells share, by their number: all coupled by what is eliminated. */
+    final int[] rim;
+
+    /** @param cells those with von Karman's strain, ascending */
+    LargeDeflection(PanelModel model, int[] cells) {
         this.model = model;
-        this.loose = model.loose;
         this.cells = cells;
-        this.factor = factor;
+        nodes = Arrays.stream(cells)
+                .flatMap(c -> Arrays.stream(model.mesh.cells[c]))
+                .sorted()
+                .distinct()
+                .toArray();
         karman = Arrays.stream(cells)
                 .mapToObj(c -> new Karman(model.panel, model.mesh.shape(c), model.surfaces(c)))
                 .toArray(Karman[]::new);
+        corners = Arrays.stream(cells)
+                .mapToObj(c -> Arrays.stream(model.mesh.cells[c]).map(this::number).toArray())
+                .toArray(int[][]::new);
+        LooseAreas loose = model.loose;
+        int[] inside = IntStream.range(0, loose.nodes.length)
+                .filter(k -> number(loose.nodes[k]) >= 0)
+                .toArray();
+        meeting = Arrays.stream(inside).map(k -> number(loose.nodes[k])).toArray();
+        gap = Arrays.stream(inside).mapToDouble(k -> loose.gap[k]).toArray();
+        spring = Arrays.stream(inside).mapToDouble(k -> loose.spring[k]).toArray();
+        stiffness = Cholesky.condensed(model.matrix, model.mesh.gridX, model.mesh.gridY, nodes);
+        rim = rim();
+        x = Arrays.stream(nodes).mapToDouble(v -> model.mesh.gridX[v]).toArray();
+        y = Arrays.stream(nodes).mapToDouble(v -> model.mesh.gridY[v]).toArray();
+    }
+
+    private int[] rim() {
+        boolean[] shared = new boolean[nodes.length];
+        for (int c = 0; c < model.mesh.cells.length; c++) {
+            if (Arrays.binarySearch(cells, c) < 0) {
+                for (int v : model.mesh.cells[c]) {
+                    if (number(v) >= 0) {
+                        shared[number(v)] = true;
+                    }
+                }
+            }
+        }
+        return IntStream.range(0, nodes.length).filter(k -> shared[k]).toArray();
+    }
+
+    private int number(int node) {
+        return Arrays.binarySearch(nodes, node);
     }
 
     /**
-     * The solution, or nothing if no equilibrium is found.
+     * What the skins' pull and contact add to the linear solution.
      *
-     * @param start where to begin: the answer to a load nearby, or zero
+     * @param added at the nodes of the cells: d
+     * @param iterations it took
      */
-    Optional<double[]> settle(double[] load, double[] start) {
-        double[] x = start.clone();
-        double limit = BALANCE * norm(load);
-        for (iterations = 0; iterations < ITERATIONS; iterations++) {
-            double[] rest = outOfBalance(x, load);
+    @SuppressWarnings("ArrayRecordComponent") // handed on, never compared
+    record Settled(double[] added, int iterations) {}
+
+    /**
+     * Settles a load; nothing if no equilibrium is found.
+     *
+     * @param linear the linear solution of the whole panel
+     * @param start d to begin with: what a load nearby took, or zero
+     */
+    Optional<Settled> settle(double[] linear, double[] start) {
+        double[] x0 = local(linear);
+        double[] d = start.clone();
+        double limit = BALANCE * Math.max(norm(outOfBalance(x0, new double[d.length])), 1e-9);
+        for (int pass = 0; pass < ITERATIONS; pass++) {
+            double[] rest = outOfBalance(x0, d);
             if (norm(rest) <= limit) {
-                return Optional.of(x);
+                return Optional.of(new Settled(d, pass));
             }
-            double[] change = tangent(x).solve(rest);
-            double promised = dot(rest, change);
-            double before = energy(x, load);
-            double step = 1;
-            double[] next = moved(x, change, step);
-            for (int k = 0; k < HALVINGS; k++) {
-                double fall = before - energy(next, load);
-                if (fall >= KEPT * step * promised || step * promised < 1e-11 * Math.abs(before)) {
-                    break;
-                }
-                step /= 2;
-                next = moved(x, change, step);
-            }
-            x = next;
+            d = stepped(x0, d, rest);
         }
         return Optional.empty();
     }
 
-    private static double[] moved(double[] x, double[] change, double step) {
-        double[] next = new double[x.length];
-        Arrays.setAll(next, i -> x[i] + step * change[i]);
+    double[] local(double[] whole) {
+        double[] local = new double[stiffness.size()];
+        for (int k = 0; k < nodes.length; k++) {
+            System.arraycopy(whole, model.matrix.first(nodes[k]), local, stiffness.first(k), stiffness.size(k));
+        }
+        return local;
+    }
+
+    /** d = 0 of the right length. */
+    double[] nothing() {
+        return new double[stiffness.size()];
+    }
+
+    /** The forces that make the panel's linear calculation give the settled solution, to be added to the load. */
+    double[] forces(Settled settled) {
+        double[] local = stiffness.times(settled.added);
+        double[] forces = new double[model.matrix.size()];
+        for (int k = 0; k < nodes.length; k++) {
+            System.arraycopy(local, stiffness.first(k), forces, model.matrix.first(nodes[k]), stiffness.size(k));
+        }
+        return forces;
+    }
+
+    private double[] stepped(double[] x0, double[] d, double[] rest) {
+        double[] change = tangent(x0, d).solve(rest);
+        double promised = dot(rest, change);
+        double before = energy(x0, d);
+        double step = 1;
+        double[] next = sum(d, change, step);
+        for (int k = 0; k < HALVINGS; k++) {
+            double fall = before - energy(x0, next);
+            // a fall that rounding hides is as good as kept
+            if (fall >= KEPT * step * promised || step * promised < 1e-11 * Math.abs(before)) {
+                break;
+            }
+            step /= 2;
+            next = sum(d, change, step);
+        }
         return next;
     }
 
-    double energy(double[] x, double[] load) {
-        double sum = dot(x, model.matrix.times(x)) / 2 - dot(x, load);
-        for (int k = 0; k < cells.length; k++) {
-            sum += karman[k].energy(model.cellDisplacements(cells[k], x));
+    private double energy(double[] x0, double[] d) {
+        double sum = dot(d, stiffness.times(d)) / 2;
+        double[] all = sum(x0, d, 1);
+        for (int c = 0; c < cells.length; c++) {
+            sum += karman[c].energy(displacements(c, all));
         }
-        for (int k = 0; k < loose.nodes.length; k++) {
-            double overlap = Math.max(0, model.approach(loose.nodes[k], x) - loose.gap[k]);
-            sum += loose.spring[k] * overlap * overlap / 2;
+        for (int k = 0; k < meeting.length; k++) {
+            double overlap = Math.max(0, approach(k, all) - gap[k]);
+            sum += spring[k] * overlap * overlap / 2;
         }
         return sum;
     }
 
-    double[] outOfBalance(double[] x, double[] load) {
-        double[] rest = model.matrix.times(x);
-        for (int k = 0; k < cells.length; k++) {
-            model.addCellForces(cells[k], karman[k].forces(model.cellDisplacements(cells[k], x)), rest);
+    private double[] outOfBalance(double[] x0, double[] d) {
+        double[] forces = stiffness.times(d);
+        double[] all = sum(x0, d, 1);
+        for (int c = 0; c < cells.length; c++) {
+            addForces(c, karman[c].forces(displacements(c, all)), forces);
         }
-        for (int k = 0; k < loose.nodes.length; k++) {
-            double overlap = model.approach(loose.nodes[k], x) - loose.gap[k];
+        for (int k = 0; k < meeting.length; k++) {
+            double overlap = approach(k, all) - gap[k];
             if (overlap > 0) {
+                int node = meeting[k];
                 model.nodes.addForces(
-                        loose.nodes[k], PanelModel.pair(loose.spring[k] * overlap), rest, model.matrix.first(loose.nodes[k]));
+                        nodes[node], PanelModel.pair(spring[k] * overlap), forces, stiffness.first(node));
             }
         }
-        Arrays.setAll(rest, i -> load[i] - rest[i]);
-        return rest;
+        Arrays.setAll(forces, i -> -forces[i]);
+        return forces;
     }
 
-    private Cholesky tangent(double[] x) {
+    private Cholesky tangent(double[] x0, double[] d) {
+        double[] all = sum(x0, d, 1);
         try {
-            return factor.of(tangentMatrix(x, false));
+            return Cholesky.factor(tangentMatrix(all, false), x, y, rim);
         } catch (NotPositiveDefiniteException compressed) {
-            return factor.of(tangentMatrix(x, true));
+            return Cholesky.factor(tangentMatrix(all, true), x, y, rim);
         }
     }
 
-    BlockMatrix tangentMatrix(double[] x, boolean stiffeningOnly) {
-        BlockMatrix k = model.matrix.copy();
+    BlockMatrix tangentMatrix(double[] all, boolean stiffeningOnly) {
+        BlockMatrix k = stiffness.copy();
         for (int c = 0; c < cells.length; c++) {
-            model.addCell(k, cells[c], karman[c].tangent(model.cellDisplacements(cells[c], x), stiffeningOnly));
+            addCell(k, c, karman[c].tangent(displacements(c, all), stiffeningOnly));
         }
-        for (int n = 0; n < loose.nodes.length; n++) {
-            if (model.approach(loose.nodes[n], x) > loose.gap[n]) {
-                addSpring(k, loose.nodes[n], loose.spring[n]);
+        for (int m = 0; m < meeting.length; m++) {
+            if (approach(m, all) > gap[m]) {
+                addSpring(k, meeting[m], spring[m]);
             }
         }
         return k;
     }
 
-    private void addSpring(BlockMatrix k, int v, double stiffness) {
-        double[] outer = model.nodes.row(v, 2);
-        double[] inner = model.nodes.row(v, CellRows.PER_SURFACE + 2);
-        for (int i = 0; i < outer.length; i++) {
-            for (int j = 0; j <= i; j++) {
-                k.addToDiagonalBlock(v, i, j, stiffness * (outer[i] - inner[i]) * (outer[j] - inner[j]));
+    private void addCell(BlockMatrix k, int c, double[] tangent) {
+        int[] at = model.mesh.cells[cells[c]];
+        int stride = CellRows.PER_SURFACE * model.surfaces(cells[c]);
+        int n = at.length * stride;
+        for (int a = 0; a < at.length; a++) {
+            for (int b = 0; b < at.length; b++) {
+                if (at[a] >= at[b]) {
+                    k.add(corners[c][a], corners[c][b], model.nodes.project(tangent, n, a, at[a], b, at[b], stride));
+                }
             }
         }
+    }
+
+    private void addSpring(BlockMatrix k, int node, double size) {
+        double[] outer = model.nodes.row(nodes[node], 2);
+        double[] inner = model.nodes.row(nodes[node], CellRows.PER_SURFACE + 2);
+        for (int i = 0; i < outer.length; i++) {
+            for (int j = 0; j <= i; j++) {
+                k.addToDiagonalBlock(node, i, j, size * (outer[i] - inner[i]) * (outer[j] - inner[j]));
+            }
+        }
+    }
+
+    private double[] displacements(int c, double[] all) {
+        int stride = CellRows.PER_SURFACE * model.surfaces(cells[c]);
+        double[] q = new double[corners[c].length * stride];
+        for (int a = 0; a < corners[c].length; a++) {
+            int node = corners[c][a];
+            double[] own = model.nodes.displacements(nodes[node], all, stiffness.first(node));
+            System.arraycopy(own, 0, q, a * stride, stride);
+        }
+        return q;
+    }
+
+    private void addForces(int c, double[] forces, double[] to) {
+        int stride = CellRows.PER_SURFACE * model.surfaces(cells[c]);
+        for (int a = 0; a < corners[c].length; a++) {
+            double[] own = new double[Nodes.PER_NODE];
+            System.arraycopy(forces, a * stride, own, 0, stride);
+            model.nodes.addForces(nodes[corners[c][a]], own, to, stiffness.first(corners[c][a]));
+        }
+    }
+
+    private double approach(int k, double[] all) {
+        double[] q = model.nodes.displacements(nodes[meeting[k]], all, stiffness.first(meeting[k]));
+        return q[2] - q[CellRows.PER_SURFACE + 2];
+    }
+
+    private static double[] sum(double[] a, double[] b, double factor) {
+        double[] sum = new double[a.length];
+        for (int i = 0; i < a.length; i++) {
+            sum[i] = a[i] + factor * b[i];
+        }
+        return sum;
     }
 
     private static double dot(double[] a, double[] b) {

@@ -3,7 +3,9 @@ package corewright.sandwich;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Where skins are loose: the cells whose skins are on their own, and the nodes inside them at which a skin can meet what is
@@ -16,17 +18,18 @@ final class LooseAreas {
     /** Cells without a bond, ascending. */
     final int[] cells;
 
-    /** Nodes of those cells, rims among them. */
-    final BitSet touched = new BitSet();
-
     /** Nodes all of whose cells are loose, ascending; gap and springs (N/mm) of each. */
     final int[] nodes;
 
     final double[] gap;
     final double[] spring;
 
+    private final Mesh mesh;
+
     LooseAreas(PanelSpec panel, Mesh mesh, List<Zone> zones) {
+        this.mesh = mesh;
         double[] gaps = new double[mesh.nodes()];
+        BitSet touched = new BitSet();
         double[] springs = new double[mesh.nodes()];
         boolean[] bonded = new boolean[mesh.nodes()];
         Arrays.fill(gaps, Double.POSITIVE_INFINITY);
@@ -55,5 +58,35 @@ final class LooseAreas {
 
     boolean none() {
         return cells.length == 0;
+    }
+
+    /** The loose cells in areas: those that share a node belong together. */
+    List<int[]> areas() {
+        Map<Integer, Integer> areaOfNode = new HashMap<>();
+        List<List<Integer>> areas = new ArrayList<>();
+        for (int c : cells) {
+            List<Integer> met = Arrays.stream(mesh.cells[c])
+                    .filter(areaOfNode::containsKey)
+                    .map(areaOfNode::get)
+                    .boxed()
+                    .distinct()
+                    .sorted()
+                    .toList();
+            int into = met.isEmpty() ? areas.size() : met.get(0);
+            if (met.isEmpty()) {
+                areas.add(new ArrayList<>());
+            }
+            areas.get(into).add(c);
+            for (int other : met.subList(Math.min(1, met.size()), met.size())) {
+                areas.get(into).addAll(areas.get(other));
+                areas.get(other).clear();
+                areaOfNode.replaceAll((v, a) -> a == other ? into : a);
+            }
+            Arrays.stream(mesh.cells[c]).forEach(v -> areaOfNode.put(v, into));
+        }
+        return areas.stream()
+                .filter(a -> !a.isEmpty())
+                .map(a -> a.stream().mapToInt(c -> c).sorted().toArray())
+                .toList();
     }
 }

@@ -2,6 +2,7 @@ package corewright.sandwich;
 
 import corewright.linear.BlockMatrix;
 import corewright.linear.Cholesky;
+import corewright.linear.SparseVector;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -39,7 +40,7 @@ public final class PanelModel {
         loads = new LoadVector(mesh);
         loose = new LooseAreas(panel, mesh, zones);
         matrix = assemble();
-        factor = Cholesky.factor(matrix, mesh.gridX, mesh.gridY, loose.touched);
+        factor = Cholesky.factor(matrix, mesh.gridX, mesh.gridY);
     }
 
     /** Meshes and factors a panel. */
@@ -121,13 +122,19 @@ public final class PanelModel {
     double[] withContact(List<Load> together) {
         double[] load = rightHandSide(together);
         double[] x = factor.solve(load);
-        double[] approach = Arrays.stream(loose.nodes).mapToDouble(v -> approach(v, x)).toArray();
-        Contact contact = new Contact(loose, factor.compliance(Contact.pushes(this)));
-        double[] push = contact.settle(approach, new BitSet());
-        for (int k = 0; k < push.length; k++) {
-            nodes.addForces(loose.nodes[k], pair(-push[k]), load, matrix.first(loose.nodes[k]));
-        }
+        double[] approach =
+                Arrays.stream(loose.nodes).mapToDouble(v -> approach(v, x)).toArray();
+        List<SparseVector> pushes = Contact.pushes(this);
+        Contact contact = new Contact(loose, factor.compliance(pushes, pushes.size()));
+        addPushes(contact.settle(approach, new BitSet()), load);
         return factor.solveRefined(matrix, load);
+    }
+
+    /** Takes the pushes of loose skins on each other from a right-hand side. */
+    void addPushes(double[] push, double[] rightHandSide) {
+        for (int k = 0; k < push.length; k++) {
+            nodes.addForces(loose.nodes[k], pair(-push[k]), rightHandSide, matrix.first(loose.nodes[k]));
+        }
     }
 
     private BlockMatrix assemble() {

@@ -1,5 +1,6 @@
 package corewright.sandwich;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -68,9 +69,14 @@ public final class Response {
      * below them; empty where no equilibrium is found.
      */
     public Optional<Response> largeDeflection() {
-        return new LargeDeflection(model)
-                .settle(model.rightHandSide(loads), new double[x.length])
-                .map(y -> new Response(model, loads, y, true));
+        double[] load = model.rightHandSide(loads);
+        LargeDeflection large = new LargeDeflection(model, model.loose.cells);
+        return large.settle(model.factor.solve(load), large.nothing()).map(settled -> {
+            double[] more = large.forces(settled);
+            double[] all = new double[load.length];
+            Arrays.setAll(all, i -> load[i] + more[i]);
+            return new Response(model, loads, model.factor.solveRefined(model.matrix, all), true);
+        });
     }
 
     /** Where a loose skin nears what is below it most; empty where nothing is loose. */
