@@ -6,8 +6,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
@@ -27,14 +25,22 @@ import org.locationtech.jts.geom.Coordinate;
  * <p>Feet are shared out among threads by row and by area; figures do not depend on how many there are.
  */
 final class FootLoads {
-    /** Feet farther from every loose area are linear: docs/stiffness.md says what that leaves out. */
-    private static final double REACH_MM = 250;
+    /** Feet whose square is farther than this from every loose area are without contact: it changes less than 0.1 % there. */
+    private static final double REACH_MM = 150;
 
-    /** A foot whose square is no farther than this from an area stands on it. */
-    private static final double BESIDE_MM = 25;
+    /**
+     * Rings about an area by the distance of a foot's square: on it, beside it, and farther off, each only if the one before is
+     * moved by the skins' pull. That reaches far where a whole side of a panel is loose.
+     */
+    private static final double[] RINGS_MM = {25, 150, 400, Double.POSITIVE_INFINITY};
 
-    /** Places of an area with von Karman's strain; where no more feet stand on it, all. */
+    /** Places with von Karman's strain on an area, and in each ring about it; where no more feet stand there, all. */
     private static final int PLACES = 9;
+
+    private static final int PLACES_ABOUT = 4;
+
+    /** A ring that pull changes by less than this part is the last: half of what rounding the figure to a per cent hides. */
+    private static final double UNMOVED = 0.005;
 
     /** Deflections below this part of the thinner skin make no pull worth telling: 0.2 (1/8)² is 0.3 %. */
     private static final double SLIGHT = 0.125;
@@ -42,12 +48,16 @@ final class FootLoads {
     private final PanelModel model;
     private final List<Foot> feet;
 
+    /** Pushes of the loose nodes under each foot, where any touch. */
+    private final double[][] pushes;
+
     FootLoads(PanelModel model, List<Coordinate> centres) {
         this.model = model;
         feet = centres.stream()
                 .parallel()
                 .flatMap(c -> Foot.at(model, c).stream())
                 .toList();
+        pushes = new double[feet.size()][];
     }
 
     /** In the order of the feet; those off the panel are left out. */
@@ -62,9 +72,7 @@ final class FootLoads {
             rest(places);
         }
         if ((theory == Theory.LARGE || theory == Theory.LARGE_BETWEEN) && !model.loose.none()) {
-            for (int[] area : model.loose.areas()) {
-                pull(area, places);
-            }
+            pull(places);
         }
         return List.of(places);
     }
@@ -88,6 +96,7 @@ final class FootLoads {
                 double[] approach = column(c, n + k);
                 double[] push = contact.settle(approach, touching);
                 if (!touching.isEmpty()) {
+                    pushes[near[k]] = push;
                     double less = dot(push, column(c, n + near.length + k));
                     Place p = places[near[k]];
                     places[near[k]] =
@@ -109,81 +118,133 @@ final class FootLoads {
                 .toList();
     }
 
-    /** Step 3 on one area. */
-    private void pull(int[] area, Place[] places) {
+    /** Step 3: areas one after the other, so that only one is in memory; where two move a foot, their ratios multiply. */
+    private void pull(Place[] places) {
+        double[] factor = new double[places.length];
+        Arrays.fill(factor, Double.NaN);
+        boolean[] reckoned = new boolean[places.length];
+        for (int[] area : model.loose.areas()) {
+            double[] ratio = pull(area, places, reckoned);
+            for (int k = 0; k < factor.length; k++) {
+                if (!Double.isNaN(ratio[k])) {
+                    factor[k] = Double.isNaN(factor[k]) ? ratio[k] : factor[k] * ratio[k];
+                }
+            }
+        }
+        for (int k = 0; k < factor.length; k++) {
+            if (!Double.isNaN(factor[k])) {
+                Place p = places[k];
+                places[k] = new Place(
+                        p.x(),
+                        p.y(),
+                        factor[k] * p.deflectionMm(),
+                        p.linearMm(),
+                        reckoned[k] ? Theory.LARGE : Theory.LARGE_BETWEEN);
+            }
+        }
+    }
+
+    /** Step 3 on one area: by what its pull multiplies the deflection under each foot; NaN where it does not reach. */
+    private double[] pull(int[] area, Place[] places, boolean[] reckoned) {
         double thin = Math.min(
                 model.panel.outer().thicknessMm(), model.panel.inner().thicknessMm());
-        int[] on = Arrays.stream(beside(area, BESIDE_MM))
-                .filter(k -> places[k].deflectionMm() > SLIGHT * thin)
-                .toArray();
-        if (on.length == 0) {
-            return;
+        double[] ratio = new double[places.length];
+        Arrays.fill(ratio, Double.NaN);
+        LargeDeflection large = null;
+        List<Integer> known = new ArrayList<>();
+        for (int ring = 0; ring < RINGS_MM.length; ring++) {
+            double inner = ring == 0 ? Double.NEGATIVE_INFINITY : RINGS_MM[ring - 1];
+            BitSet nearer = new BitSet();
+            Arrays.stream(beside(area, inner)).forEach(nearer::set);
+            int[] feetHere = Arrays.stream(beside(area, RINGS_MM[ring]))
+                    .filter(k -> !nearer.get(k) && places[k].deflectionMm() > SLIGHT * thin)
+                    .toArray();
+            if (feetHere.length == 0) {
+                continue;
+            }
+            if (large == null) {
+                large = new LargeDeflection(model, area);
+            }
+            boolean moved = false;
+            int[] some = spread(feetHere, places, ring == 0 ? PLACES : PLACES_ABOUT);
+            double[] whole = whole(large, area, some, places);
+            for (int i = 0; i < some.length; i++) {
+                if (!Double.isNaN(whole[i])) {
+                    ratio[some[i]] = whole[i] / places[some[i]].deflectionMm();
+                    reckoned[some[i]] = true;
+                    known.add(some[i]);
+                    moved |= Math.abs(ratio[some[i]] - 1) > UNMOVED;
+                }
+            }
+            between(feetHere, known, ratio);
+            if (ring > 0 && !moved) {
+                break;
+            }
         }
-        LargeDeflection large = new LargeDeflection(model, area);
-        int[] some = spread(on, places);
-        OptionalDouble[] whole = Arrays.stream(some)
+        return ratio;
+    }
+
+    private double[] whole(LargeDeflection large, int[] area, int[] some, Place[] places) {
+        return Arrays.stream(some)
                 .parallel()
-                .mapToObj(k -> whole(large, feet.get(k), places[k]))
-                .toArray(OptionalDouble[]::new);
-        int[] known = IntStream.range(0, some.length)
-                .filter(i -> whole[i].isPresent())
+                .mapToDouble(k -> whole(large, area, k, places[k].linearMm()))
                 .toArray();
-        Place[] before = places.clone();
-        for (int k : on) {
-            double ratio = between(before[k], known, i -> before[some[i]], i -> whole[i].orElseThrow());
-            int at = k;
-            boolean reckoned = Arrays.stream(known).anyMatch(i -> some[i] == at);
-            if (known.length > 0) {
-                places[k] = new Place(
-                        before[k].x(),
-                        before[k].y(),
-                        ratio * before[k].deflectionMm(),
-                        before[k].linearMm(),
-                        reckoned ? Theory.LARGE : Theory.LARGE_BETWEEN);
+    }
+
+    /** Fills in ratios from those known, weighted by the inverse fourth power of the distance. */
+    private void between(int[] here, List<Integer> known, double[] ratio) {
+        for (int k : here) {
+            if (known.isEmpty() || !Double.isNaN(ratio[k])) {
+                continue;
             }
+            double sum = 0;
+            double weights = 0;
+            for (int i : known) {
+                double apart = feet.get(k).centre().distance(feet.get(i).centre());
+                double weight = Math.pow(Math.max(apart, 1), -4); // within a millimetre it is the same place
+                sum += weight * ratio[i];
+                weights += weight;
+            }
+            ratio[k] = sum / weights;
         }
     }
 
-    /** Deflection under a foot with the skins' pull on an area; empty if no equilibrium is found. */
-    private OptionalDouble whole(LargeDeflection large, Foot foot, Place place) {
-        double[] load = new double[model.matrix.size()];
-        foot.force().addTo(load);
-        double[] linear = model.factor.solve(load);
-        Optional<LargeDeflection.Settled> settled = large.settle(linear, large.nothing());
-        return settled.isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(place.linearMm()
-                        + foot.ask().dot(model.factor.solve(large.forces(settled.get()))));
-    }
-
-    private interface PlaceAt {
-        Place at(int i);
-    }
-
-    private interface WholeAt {
-        double at(int i);
-    }
-
-    /** Ratio of whole to contact alone, weighted by the inverse square of the distance; at a known place its own. */
-    private static double between(Place p, int[] known, PlaceAt places, WholeAt whole) {
-        double sum = 0;
-        double weights = 0;
-        for (int i : known) {
-            Place q = places.at(i);
-            double ratio = whole.at(i) / q.deflectionMm();
-            double squared = (p.x() - q.x()) * (p.x() - q.x()) + (p.y() - q.y()) * (p.y() - q.y());
-            if (squared == 0) {
-                return ratio;
-            }
-            sum += ratio / (squared * squared);
-            weights += 1 / (squared * squared);
+    /**
+     * Deflection under a foot with the skins' pull on an area; other areas rest as they do without it. NaN if no
+     * equilibrium is found.
+     */
+    private double whole(LargeDeflection large, int[] area, int k, double linearMm) {
+        double[] others = new double[model.matrix.size()];
+        if (pushes[k] != null) {
+            model.addPushes(elsewhere(area, pushes[k]), others);
         }
-        return sum / weights;
+        double[] load = others.clone();
+        feet.get(k).force().addTo(load);
+        return large.settle(model.factor.solve(load), large.nothing())
+                .map(settled -> {
+                    double[] more = large.forces(settled);
+                    Arrays.setAll(more, i -> more[i] + others[i]);
+                    return linearMm + feet.get(k).ask().dot(model.factor.solve(more));
+                })
+                .orElse(Double.NaN);
+    }
+
+    /** Pushes without those of an area. */
+    private double[] elsewhere(int[] area, double[] push) {
+        BitSet own = new BitSet();
+        Arrays.stream(area).forEach(c -> Arrays.stream(model.mesh.cells[c]).forEach(own::set));
+        double[] rest = push.clone();
+        for (int n = 0; n < rest.length; n++) {
+            if (own.get(model.loose.nodes[n])) {
+                rest[n] = 0;
+            }
+        }
+        return rest;
     }
 
     /** The feet at which an area gives most, then each time the one farthest from those taken. */
-    private int[] spread(int[] on, Place[] places) {
-        if (on.length <= PLACES) {
+    private int[] spread(int[] on, Place[] places, int most) {
+        if (on.length <= most) {
             return on;
         }
         List<Integer> taken = new ArrayList<>();
@@ -193,7 +254,7 @@ final class FootLoads {
         }
         double[] apart = new double[on.length];
         Arrays.fill(apart, Double.POSITIVE_INFINITY);
-        while (taken.size() < PLACES) {
+        while (taken.size() < most) {
             taken.add(next);
             int farthest = 0;
             for (int i = 0; i < on.length; i++) {
