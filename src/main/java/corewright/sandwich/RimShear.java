@@ -11,7 +11,8 @@ package corewright.sandwich;
  * <p>and the core under the loose skin evens the difference out within some millimetres by its own shear. With a core of
  * height r whose shift is linear from 0 at the inner skin to {@code s(x)} at its face, the energy {@code ∫ (E r s'²/3 + G
  * s²/r)/2 dx} is least for a decay over {@code r √(E/3G)}, and then is {@code √(E G/3) s²/2} a length of rim, whatever r; at
- * the height r of the bonded core {@code s = (r/c) m}. That is too short a way for elements of any useful size, so the rim
+ * the height r of a bonded core that stays straight {@code s = (r/c) m}. It does not quite: the farther below its glued face, the
+ * more it gives way, for which a further r/c is taken (ours; it fits solids of depth 0 to 3/4). That is too short a way for elements of any useful size, so the rim
  * carries it as a line of springs, across it with E and G of that direction, along it with the in-plane shear modulus.
  *
  * <p>The derivation is ours; what it changes against 3-D solids is in docs/stiffness.md.
@@ -45,8 +46,8 @@ final class RimShear {
         double g = core.gxzMPa() * nx * nx + core.gyzMPa() * ny * ny;
         double across = plane.exMPa() * nx * nx + plane.eyMPa() * ny * ny;
         double part = remaining(loose) / panel.core().thicknessMm();
-        double kn = part * part * Math.sqrt(across * g / 3);
-        double kt = part * part * Math.sqrt(plane.gxyMPa() * g / 3);
+        double kn = part * part * part * Math.sqrt(across * g / 3);
+        double kt = part * part * part * Math.sqrt(plane.gxyMPa() * g / 3);
         double[] k = new double[4 * stride * stride];
         for (double[] point : Gauss.line(2)) {
             double weight = point[1] * length / 2;
