@@ -2,7 +2,10 @@ package corewright.sandwich;
 
 import corewright.linear.BlockMatrix;
 import corewright.linear.Cholesky;
+import corewright.linear.SparseVector;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -19,6 +22,7 @@ public final class PanelModel {
     final RimLayers layers;
     final Nodes nodes;
     final LoadVector loads;
+    final LooseAreas loose;
     final BlockMatrix matrix;
     final Cholesky factor;
     private final Map<Upright, double[]> uprights = new ConcurrentHashMap<>();
@@ -34,6 +38,7 @@ public final class PanelModel {
         layers = new RimLayers(panel, mesh, zones);
         nodes = Nodes.of(panel, mesh, zones, layers);
         loads = new LoadVector(mesh);
+        loose = new LooseAreas(panel, mesh, zones);
         matrix = assemble();
         factor = Cholesky.factor(matrix, mesh.gridX, mesh.gridY);
     }
@@ -99,10 +104,62 @@ public final class PanelModel {
         return b;
     }
 
+    /** Forces of a node that drive the outer skin inward and the inner one outward. */
+    static double[] pair(double forceN) {
+        double[] forces = new double[Nodes.PER_NODE];
+        forces[2] = forceN;
+        forces[CellRows.PER_SURFACE + 2] = -forceN;
+        return forces;
+    }
+
+    /** By how much the skins have neared each other at a node. */
+    double approach(int v, double[] x) {
+        double[] q = nodes.displacements(v, x, matrix.first(v));
+        return q[2] - q[CellRows.PER_SURFACE + 2];
+    }
+
+    /** The solution with loose skins resting on what is below, the rest linear. */
+    double[] withContact(List<Load> together) {
+        double[] load = rightHandSide(together);
+        double[] x = factor.solve(load);
+        double[] approach =
+                Arrays.stream(loose.nodes).mapToDouble(v -> approach(v, x)).toArray();
+        List<SparseVector> pushes = Contact.pushes(this);
+        Contact contact = new Contact(loose, factor.compliance(pushes, pushes.size()));
+        addPushes(contact.settle(approach, new BitSet()), load);
+        return factor.solveRefined(matrix, load);
+    }
+
+    /** Takes the pushes of loose skins on each other from a right-hand side. */
+    void addPushes(double[] push, double[] rightHandSide) {
+        for (int k = 0; k < push.length; k++) {
+            nodes.addForces(loose.nodes[k], pair(-push[k]), rightHandSide, matrix.first(loose.nodes[k]));
+        }
+    }
+
     private BlockMatrix assemble() {
         BlockMatrix k = new BlockMatrix(nodes.size, mesh.cells);
         addCells(k, this::cellMatrix);
+        addRims(k);
         return k;
+    }
+
+    /** Adds what the core under loose skins does at their rims. */
+    private void addRims(BlockMatrix k) {
+        RimShear shear = new RimShear(panel, mesh);
+        int stride = 2 * CellRows.PER_SURFACE;
+        for (int[] rim : mesh.rims) {
+            Zone loose = zones.get(rim[2]);
+            if (!shear.acts(loose)) {
+                continue;
+            }
+            double[] edge = shear.of(rim[0], rim[1], loose);
+            for (int a = 0; a < 2; a++) {
+                for (int b = 0; b < 2; b++) {
+                    k.add(rim[a], rim[b], nodes.project(edge, 2 * stride, a, rim[a], b, rim[b], stride));
+                }
+            }
+        }
     }
 
     /** Adds what every cell has. */
