@@ -205,12 +205,13 @@ final class PanelCommand implements Callable<Integer> {
     private static void print(PrintWriter writer, JsonNode figures) {
         writer.println("deflections " + figures.get("theory").asText());
         writer.println("      x mm      y mm  outer mm  inner mm");
-        figures.get("deflections").forEach(d -> writer.printf(
-                Locale.ROOT,
-                "%10.1f%10.1f%10.4f%10.4f%n",
-                d.get("x").asDouble(),
-                d.get("y").asDouble(),
-                d.get("outer_mm").asDouble(),
-                d.get("inner_mm").asDouble()));
+        figures.get("deflections")
+                .forEach(d -> writer.printf(
+                        Locale.ROOT,
+                        "%10.1f%10.1f%10.4f%10.4f%n",
+                        d.get("x").asDouble(),
+                        d.get("y").asDouble(),
+                        d.get("outer_mm").asDouble(),
+                        d.get("inner_mm").asDouble()));
     }
 }

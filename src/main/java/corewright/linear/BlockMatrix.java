@@ -135,7 +135,8 @@ public final class BlockMatrix {
      */
     BlockMatrix among(int[] nodes, int[] coupled) {
         List<int[]> cliques = new ArrayList<>();
-        cliques.add(Arrays.stream(coupled).map(v -> Arrays.binarySearch(nodes, v)).toArray());
+        cliques.add(
+                Arrays.stream(coupled).map(v -> Arrays.binarySearch(nodes, v)).toArray());
         for (int a = 0; a < nodes.length; a++) {
             for (int b : neighbours(nodes[a])) {
                 int at = Arrays.binarySearch(nodes, b);
@@ -144,7 +145,8 @@ public final class BlockMatrix {
                 }
             }
         }
-        BlockMatrix part = new BlockMatrix(Arrays.stream(nodes).map(this::size).toArray(), cliques.toArray(int[][]::new));
+        BlockMatrix part =
+                new BlockMatrix(Arrays.stream(nodes).map(this::size).toArray(), cliques.toArray(int[][]::new));
         for (int a = 0; a < nodes.length; a++) {
             for (int b : neighbours(nodes[a])) {
                 int at = Arrays.binarySearch(nodes, b);

@@ -75,7 +75,9 @@ public final class Cholesky {
                 for (int b : rim) {
                     if (b <= v) {
                         condensed.add(
-                                Arrays.binarySearch(keep, v), Arrays.binarySearch(keep, b), block(left, a, v, row, b, column));
+                                Arrays.binarySearch(keep, v),
+                                Arrays.binarySearch(keep, b),
+                                block(left, a, v, row, b, column));
                     }
                     column += a.size(b);
                 }

@@ -99,8 +99,7 @@ final class FootLoads {
                     pushes[near[k]] = push;
                     double less = dot(push, column(c, n + near.length + k));
                     Place p = places[near[k]];
-                    places[near[k]] =
-                            new Place(p.x(), p.y(), p.linearMm() - less, p.linearMm(), Theory.CONTACT);
+                    places[near[k]] = new Place(p.x(), p.y(), p.linearMm() - less, p.linearMm(), Theory.CONTACT);
                 }
             }
         });
@@ -146,8 +145,8 @@ final class FootLoads {
 
     /** Step 3 on one area: by what its pull multiplies the deflection under each foot; NaN where it does not reach. */
     private double[] pull(int[] area, Place[] places, boolean[] reckoned) {
-        double thin = Math.min(
-                model.panel.outer().thicknessMm(), model.panel.inner().thicknessMm());
+        double thin =
+                Math.min(model.panel.outer().thicknessMm(), model.panel.inner().thicknessMm());
         double[] ratio = new double[places.length];
         Arrays.fill(ratio, Double.NaN);
         LargeDeflection large = null;
@@ -259,7 +258,8 @@ final class FootLoads {
             int farthest = 0;
             for (int i = 0; i < on.length; i++) {
                 apart[i] = Math.min(
-                        apart[i], feet.get(on[i]).centre().distance(feet.get(next).centre()));
+                        apart[i],
+                        feet.get(on[i]).centre().distance(feet.get(next).centre()));
                 farthest = apart[i] > apart[farthest] ? i : farthest;
             }
             next = on[farthest];
@@ -271,7 +271,8 @@ final class FootLoads {
     private int[] beside(int[] cells, double distance) {
         double reach = FootLoadMap.SIDE_MM / 2 + distance;
         return IntStream.range(0, feet.size())
-                .filter(k -> Arrays.stream(cells).anyMatch(c -> within(c, feet.get(k).centre(), reach)))
+                .filter(k ->
+                        Arrays.stream(cells).anyMatch(c -> within(c, feet.get(k).centre(), reach)))
                 .toArray();
     }
 

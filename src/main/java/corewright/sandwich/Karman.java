@@ -77,8 +77,8 @@ final class Karman {
                 int i = at(a, s);
                 f[i] += area * (nx[a] * pull[0] + ny[a] * pull[2]);
                 f[i + 1] += area * (ny[a] * pull[1] + nx[a] * pull[2]);
-                f[i + 2] += area
-                        * (nx[a] * (skin.wx * n[0] + skin.wy * n[2]) + ny[a] * (skin.wy * n[1] + skin.wx * n[2]));
+                f[i + 2] +=
+                        area * (nx[a] * (skin.wx * n[0] + skin.wy * n[2]) + ny[a] * (skin.wy * n[1] + skin.wx * n[2]));
             }
         }
         return f;

@@ -65,7 +65,8 @@ final class LargeDeflection {
                 .mapToObj(c -> new Karman(model.panel, model.mesh.shape(c), model.surfaces(c)))
                 .toArray(Karman[]::new);
         corners = Arrays.stream(cells)
-                .mapToObj(c -> Arrays.stream(model.mesh.cells[c]).map(this::number).toArray())
+                .mapToObj(c ->
+                        Arrays.stream(model.mesh.cells[c]).map(this::number).toArray())
                 .toArray(int[][]::new);
         LooseAreas loose = model.loose;
         int[] inside = IntStream.range(0, loose.nodes.length)
@@ -191,8 +192,7 @@ final class LargeDeflection {
             double overlap = approach(k, all) - gap[k];
             if (overlap > 0) {
                 int node = meeting[k];
-                model.nodes.addForces(
-                        nodes[node], PanelModel.pair(spring[k] * overlap), forces, stiffness.first(node));
+                model.nodes.addForces(nodes[node], PanelModel.pair(spring[k] * overlap), forces, stiffness.first(node));
             }
         }
         Arrays.setAll(forces, i -> -forces[i]);

@@ -145,8 +145,7 @@ public final class Response {
         double[] q = model.cellDisplacements(c, x);
         int surfaces = model.surfaces(c);
         boolean more = large && !model.zones.get(model.mesh.zone[c]).bonded();
-        double[] extra =
-                more ? new Karman(model.panel, model.mesh.shape(c), surfaces).forces(q) : new double[q.length];
+        double[] extra = more ? new Karman(model.panel, model.mesh.shape(c), surfaces).forces(q) : new double[q.length];
         double sum = 0;
         for (int a = 0; a < corners.length; a++) {
             for (int s = 0; held[corners[a]] && s < surfaces; s++) {

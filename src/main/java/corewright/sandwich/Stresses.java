@@ -76,7 +76,8 @@ final class Stresses {
                 skin(rows, centre, model.panel.inner(), 1, surfaces, q, large && !zone.bonded()));
     }
 
-    private CellStress.SkinStress skin(CellRows rows, double[] at, Skin skin, int surface, int surfaces, double[] q, boolean karman) {
+    private CellStress.SkinStress skin(
+            CellRows rows, double[] at, Skin skin, int surface, int surfaces, double[] q, boolean karman) {
         double[][] e = rows.membrane(at[0], at[1]);
         double[][] k = rows.curvature(at[0], at[1]);
         double[] strain = new double[3];

@@ -112,8 +112,7 @@ class CholeskyTest {
 
         for (int k = 0; k < keep.length; k++) {
             for (int i = 0; i < condensed.size(k); i++) {
-                assertThat(part[condensed.first(k) + i])
-                        .isCloseTo(whole[grid.matrix.first(keep[k]) + i], within(1e-9));
+                assertThat(part[condensed.first(k) + i]).isCloseTo(whole[grid.matrix.first(keep[k]) + i], within(1e-9));
             }
         }
     }

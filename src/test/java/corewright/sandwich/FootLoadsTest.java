@@ -59,15 +59,15 @@ class FootLoadsTest {
     @Test
     void contactIsThatOfALoad() {
         PanelModel model = PanelModel.of(Panels.loose(3), MeshSize.uniform(37));
-        List<FootLoadMap.Place> places =
-                new FootLoads(model, List.of(new Coordinate(430, 310), new Coordinate(280, 200))).places(Theory.CONTACT);
+        List<FootLoadMap.Place> places = new FootLoads(
+                        model, List.of(new Coordinate(430, 310), new Coordinate(280, 200)))
+                .places(Theory.CONTACT);
 
         for (FootLoadMap.Place place : places) {
             Response resting = model.solve(List.of(Load.foot(new Coordinate(place.x(), place.y()), 100, 1000)))
                     .withContact();
             assertThat(place.deflectionMm())
-                    .isCloseTo(
-                            resting.at(place.x(), place.y()).orElseThrow().outerMm(), within(1e-8));
+                    .isCloseTo(resting.at(place.x(), place.y()).orElseThrow().outerMm(), within(1e-8));
         }
     }
 
@@ -142,8 +142,8 @@ class FootLoadsTest {
         PanelModel model = PanelModel.of(random.panel(), new MeshSize(50, 37));
         for (Coordinate centre : random.feet(3)) {
             Response linear = model.solve(List.of(Load.foot(centre, 100, 1000)));
-            for (Response r : List.of(
-                    linear.withContact(), linear.largeDeflection().orElseThrow())) {
+            for (Response r :
+                    List.of(linear.withContact(), linear.largeDeflection().orElseThrow())) {
                 r.looseSkin().ifPresent(l -> assertThat(l.linearMm()).isLessThan(l.gapMm() + 0.05));
                 assertThat(r.reactionSumN()).isCloseTo(1000, within(1.0));
             }
