@@ -62,6 +62,9 @@ public final class Cholesky {
      * @throws NotPositiveDefiniteException if the eliminated part is not positive definite
      */
     public static BlockMatrix condensed(BlockMatrix a, double[] x, double[] y, int[] keep) {
+        if (keep.length == 0) {
+            return new BlockMatrix(new int[0], new int[0][]);
+        }
         Fronts fronts = new Fronts(a, new Dissection(a, x, y, keep));
         int[] rest = fronts.children[fronts.root];
         int[] rim = rest.length == 0 ? new int[0] : fronts.boundaryNodes(rest[0]);

@@ -2,6 +2,7 @@ package corewright.sandwich;
 
 import corewright.linear.BlockMatrix;
 import corewright.linear.Cholesky;
+import corewright.linear.NotPositiveDefiniteException;
 import corewright.linear.SparseVector;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -40,10 +41,18 @@ public final class PanelModel {
         loads = new LoadVector(mesh);
         loose = new LooseAreas(panel, mesh, zones);
         matrix = assemble();
-        factor = Cholesky.factor(matrix, mesh.gridX, mesh.gridY);
+        try {
+            factor = Cholesky.factor(matrix, mesh.gridX, mesh.gridY);
+        } catch (NotPositiveDefiniteException e) {
+            throw new UnsupportedPanelException("a part of its skins is held by nothing that the mesh can see");
+        }
     }
 
-    /** Meshes and factors a panel. */
+    /**
+     * Meshes and factors a panel.
+     *
+     * @throws UnsupportedPanelException where nothing holds it, or a loose part of it
+     */
     public static PanelModel of(PanelSpec panel, MeshSize size) {
         return new PanelModel(panel, size);
     }
@@ -141,23 +150,40 @@ public final class PanelModel {
         BlockMatrix k = new BlockMatrix(nodes.size, mesh.cells);
         addCells(k, this::cellMatrix);
         addRims(k);
+        panel.openings().coaming().ifPresent(coaming -> addCoaming(k, coaming));
         return k;
     }
 
     /** Adds what the core under loose skins does at their rims. */
     private void addRims(BlockMatrix k) {
         RimShear shear = new RimShear(panel, mesh);
-        int stride = 2 * CellRows.PER_SURFACE;
         for (int[] rim : mesh.rims) {
             Zone loose = zones.get(rim[2]);
             if (!shear.acts(loose)) {
                 continue;
             }
-            double[] edge = shear.of(rim[0], rim[1], loose);
-            for (int a = 0; a < 2; a++) {
-                for (int b = 0; b < 2; b++) {
-                    k.add(rim[a], rim[b], nodes.project(edge, 2 * stride, a, rim[a], b, rim[b], stride));
-                }
+            addEdge(k, rim[0], rim[1], shear.of(rim[0], rim[1], loose));
+        }
+    }
+
+    private void addCoaming(BlockMatrix k, PanelSpec.Coaming coaming) {
+        CoamingBeam beam = new CoamingBeam(panel, coaming);
+        for (int[] edge : mesh.boundary) {
+            if (Edges.atOpening(panel, mesh, edge)) {
+                double dx = mesh.x[edge[1]] - mesh.x[edge[0]];
+                double dy = mesh.y[edge[1]] - mesh.y[edge[0]];
+                addEdge(k, edge[0], edge[1], beam.of(dx, dy));
+            }
+        }
+    }
+
+    /** Adds stiffness on the displacements of both skins at two neighbouring nodes. */
+    private void addEdge(BlockMatrix k, int from, int to, double[] edge) {
+        int stride = 2 * CellRows.PER_SURFACE;
+        int[] ends = {from, to};
+        for (int a = 0; a < 2; a++) {
+            for (int b = 0; b < 2; b++) {
+                k.add(ends[a], ends[b], nodes.project(edge, 2 * stride, a, ends[a], b, ends[b], stride));
             }
         }
     }

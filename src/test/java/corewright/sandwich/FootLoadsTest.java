@@ -23,7 +23,7 @@ class FootLoadsTest {
     /**
      * Von Karman's strain in every cell of the panel, nothing condensed, the same contact: what the condensed calculation
      * leaves out is the bonded rest's strain and, between places, the interpolation. Claim: 2 %. Random panels, random feet,
-     * half of them on or at a loose area; the long version is FootLoadBenchmark's.
+     * half of them on or at a loose area; the long version is {@link CondensedBenchmark}.
      */
     @ParameterizedTest(name = "panel {0}")
     @ValueSource(longs = {1, 3, 8})
