@@ -6,9 +6,9 @@ import corewright.assessment.Assessor;
 import corewright.assessment.Earlier;
 import corewright.assessment.Progress;
 import corewright.intake.Intake;
-import corewright.intake.text.RefusedException;
 import corewright.intake.SurveyCheck;
 import corewright.intake.SurveyFolder;
+import corewright.intake.text.RefusedException;
 import corewright.report.Outputs;
 import corewright.survey.Survey;
 import java.io.IOException;
@@ -29,8 +29,8 @@ import java.util.stream.Stream;
 
 /**
  * The whole chain, from a survey to every output, on surveys of every kind the generators make: invented decks of each kind,
- * surveys of random figures, the demo after random edits; and on survey folders. Prints every survey that failed or lost a
- * figure to a defect, and the slowest with the time of each stage.
+ * surveys of random figures, the demo after random edits; and on survey folders. Prints each with the time of its stages and what failed
+ * or was lost to a defect, and the slowest again at the end.
  *
  * <pre>
  * mvn -q test-compile exec:java -Dexec.classpathScope=test \
@@ -99,7 +99,9 @@ public final class WholeChainBenchmark {
             return List.of(folder);
         }
         try (Stream<Path> inside = Files.list(folder)) {
-            return inside.filter(f -> Files.exists(f.resolve("survey.yaml"))).sorted().toList();
+            return inside.filter(f -> Files.exists(f.resolve("survey.yaml")))
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -150,8 +152,9 @@ public final class WholeChainBenchmark {
         clock.begin("", 1);
         Run run = new Run(name, clock.stagesMs, said);
         runs.add(run);
+        out.println(run);
         if (!said.isEmpty()) {
-            out.println(name + ": " + said);
+            out.println("  " + said);
         }
     }
 
