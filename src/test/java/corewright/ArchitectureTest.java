@@ -146,7 +146,7 @@ class ArchitectureTest {
             "repair", List.of("plan", "mix", "pattern", "fill", "work"),
             "drawing", List.of("kit", "marks", "placing", "plates", "cards", "screen"),
             "report", List.of("page", "data", "owner", "cards"),
-            "desktop", List.of("state", "plan", "slip", "photos", "sketch", "understand", "setup", "imports", "walk"));
+            "desktop", List.of("state", "plan", "slip", "photos", "sketch", "insight", "setup", "imports", "walk"));
 
     /** So many files can still be seen at one look. */
     private static final int FILES_IN_A_ROOM = 45;

@@ -115,9 +115,7 @@ public final class Assessor {
 
     /** Those of equal gravity stay in the order of the chain. */
     static List<Finding> gravestFirst(List<List<Finding>> stages) {
-        return stages.stream()
-                .flatMap(List::stream)
-                .distinct()
+        return Finding.once(stages).stream()
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
     }

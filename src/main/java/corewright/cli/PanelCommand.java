@@ -14,6 +14,7 @@ import corewright.sandwich.MeshSize;
 import corewright.sandwich.PanelModel;
 import corewright.sandwich.PanelSpec;
 import corewright.sandwich.Response;
+import corewright.sandwich.Theory;
 import corewright.sandwich.UnsupportedPanelException;
 import corewright.survey.Origin;
 import java.io.IOException;
@@ -88,6 +89,7 @@ final class PanelCommand implements Callable<Integer> {
     private ObjectNode describe(PanelFile file, PanelModel model, Response response) throws RefusedException {
         ObjectNode root = new ObjectMapper().createObjectNode();
         putDeflections(root.putArray("deflections"), file, response);
+        root.put("theory", Theory.LINEAR.words());
         root.put("max_core_shear_MPa", response.maxCoreShearMPa());
         root.put("reaction_sum_N", response.reactionSumN());
         Optional<LooseSkin> loose = response.looseSkin();
@@ -95,7 +97,9 @@ final class PanelCommand implements Callable<Integer> {
             PanelsJson.looseSkin(root.putObject("loose_skin"), loose.get());
             if (loose.get().linearMm() > loose.get().gapMm()) {
                 Response resting = response.withContact();
-                putDeflections(root.putObject("with_contact").putArray("deflections"), file, resting);
+                ObjectNode node = root.putObject("with_contact");
+                putDeflections(node.putArray("deflections"), file, resting);
+                node.put("theory", Theory.CONTACT.words());
             }
             if (loose.get().overstated()) {
                 putLargeDeflection(root, file, response, loose.get());
@@ -128,7 +132,7 @@ final class PanelCommand implements Callable<Integer> {
         there.ifPresent(d -> node.put("approach_mm", d.outerMm() - d.innerMm()));
         node.put("max_core_shear_MPa", large.get().maxCoreShearMPa());
         node.put("reaction_sum_N", large.get().reactionSumN());
-        node.put("theory", "von Karman strains in both skins, loose skins resting on what is below");
+        node.put("theory", Theory.LARGE.words());
     }
 
     private static List<String> notes(Optional<LooseSkin> loose, PanelModel model) {
@@ -173,14 +177,12 @@ final class PanelCommand implements Callable<Integer> {
 
     private void print(ObjectNode results) {
         var writer = spec.commandLine().getOut();
-        print(writer, results.get("deflections"));
+        print(writer, results);
         if (results.path("with_contact").has("deflections")) {
-            writer.println("with the loose skin resting on what is below");
-            print(writer, results.get("with_contact").get("deflections"));
+            print(writer, results.get("with_contact"));
         }
         if (results.path("large_deflection").has("deflections")) {
-            writer.println("with the skins' own pull (large deflections); the figures above overstate");
-            print(writer, results.get("large_deflection").get("deflections"));
+            print(writer, results.get("large_deflection"));
         }
         writer.printf(
                 Locale.ROOT,
@@ -196,17 +198,20 @@ final class PanelCommand implements Callable<Integer> {
                         "%s: %.3f of capacity%n",
                         m.get("what").asText(),
                         m.get("ratio").asDouble()));
+        writer.println("core shear and margins " + results.get("theory").asText());
         results.get("notes").forEach(n -> writer.println("note: " + n.asText()));
     }
 
-    private static void print(PrintWriter writer, JsonNode deflections) {
+    private static void print(PrintWriter writer, JsonNode figures) {
+        writer.println("deflections " + figures.get("theory").asText());
         writer.println("      x mm      y mm  outer mm  inner mm");
-        deflections.forEach(d -> writer.printf(
-                Locale.ROOT,
-                "%10.1f%10.1f%10.4f%10.4f%n",
-                d.get("x").asDouble(),
-                d.get("y").asDouble(),
-                d.get("outer_mm").asDouble(),
-                d.get("inner_mm").asDouble()));
+        figures.get("deflections")
+                .forEach(d -> writer.printf(
+                        Locale.ROOT,
+                        "%10.1f%10.1f%10.4f%10.4f%n",
+                        d.get("x").asDouble(),
+                        d.get("y").asDouble(),
+                        d.get("outer_mm").asDouble(),
+                        d.get("inner_mm").asDouble()));
     }
 }

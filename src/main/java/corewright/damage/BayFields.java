@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * void depth with looseness as a drift. Values stand on {@link #cells}, which reach a little beyond the bay.
  */
 final class BayFields {
-    /** Abscissae of the five-point... nine-point Gauss-Hermite rule for a standard normal, non-negative half. */
+    /** Abscissae of the nine-point Gauss-Hermite rule for a standard normal, those from zero up; their mirror images too. */
     private static final double[] NODES = {0, 1.023255663789133, 2.076847978677830, 3.205429002856470, 4.512745863399783
     };
 

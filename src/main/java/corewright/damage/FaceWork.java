@@ -1,6 +1,7 @@
 package corewright.damage;
 
 import corewright.contour.Raster;
+import corewright.survey.About;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Finding;
@@ -53,7 +54,7 @@ final class FaceWork {
                     judged.heard(inside(bay, VoidEvidence.of(survey, own, tapScale))));
             add(way.work(BayInput.of(survey, face, bay, seen), frame, coreOfCell()));
         }
-        findings.addAll(Doubts.of(face, settings, bays, judged));
+        findings.addAll(FieldDoubts.of(face, settings, bays, judged));
         next = way.next(face.name(), works, () -> NextReadings.of(face, frame, bays, draws, settings.thresholds()));
     }
 
@@ -94,14 +95,17 @@ final class FaceWork {
                 .flatMap(List::stream)
                 .map(Reading.class::cast)
                 .filter(r -> plan.bayAt(r.spot()) == null)
-                .forEach(r -> findings.add(new Finding(
-                        Finding.Severity.DOUBT,
-                        r.origin(),
-                        r.id(),
-                        r.spot(),
-                        "off the core",
-                        "the reading " + plan.offCore(r.spot()),
-                        "set aside: it tells nothing of the core")));
+                .forEach(r -> findings.add(setAside(r, plan.offCore(r.spot()))));
+    }
+
+    private static Finding setAside(Reading reading, Plan.OffCore why) {
+        return new Finding(
+                Finding.Severity.DOUBT,
+                reading.origin(),
+                About.of(reading),
+                why.subject(),
+                "the reading " + why.words(),
+                "set aside: it tells nothing of the core");
     }
 
     private BayFields.Cores coreOfCell() {
@@ -153,7 +157,7 @@ final class FaceWork {
                 Quantiles.of(voidMm3),
                 next,
                 findings,
-                Notes.of(bays));
+                EstimateNotes.of(bays));
     }
 
     private Surfaces surfaces() {

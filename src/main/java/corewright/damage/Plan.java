@@ -1,16 +1,17 @@
 package corewright.damage;
 
 import corewright.overlay.Overlay;
+import corewright.survey.About;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Finding;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Point;
@@ -25,6 +26,9 @@ import org.locationtech.jts.operation.polygonize.Polygonizer;
  * @param solids what is neither opening nor core: solid laminate and pads
  */
 record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findings) {
+    /** Why a place has no core: what kind of fact it is, and what the reading does there. */
+    record OffCore(Subject subject, String words) {}
+
     /** A reading this far outside still belongs to the bay: the precision of a tape, common practice. */
     private static final double TAPE_MM = 5;
 
@@ -83,16 +87,16 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
     }
 
     /** Why a place has no core, for a finding. */
-    String offCore(Spot spot) {
+    OffCore offCore(Spot spot) {
         Point point = face.outline().getFactory().createPoint(spot.coordinate());
         for (Feature.Opening opening : face.all(Feature.Opening.class)) {
             if (opening.geometry().covers(point)) {
-                return "lies in the opening " + opening.name();
+                return new OffCore(Subject.IN_AN_OPENING, "lies in the opening " + opening.name());
             }
         }
         return solids.stream().anyMatch(s -> s.covers(point))
-                ? "lies over solid laminate, where there is no core"
-                : "lies outside the outline";
+                ? new OffCore(Subject.OFF_THE_CORE, "lies over solid laminate, where there is no core")
+                : new OffCore(Subject.OUTSIDE, "lies outside the outline");
     }
 
     private static List<Polygon> cut(Polygon part, List<Feature.Divider> dividers) {
@@ -123,13 +127,11 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
     }
 
     private static Finding endsInside(Face face, Feature.Divider divider) {
-        Coordinate c = divider.geometry().getCoordinateN(0);
         return new Finding(
                 Finding.Severity.DOUBT,
                 divider.origin(),
-                divider.name(),
-                new Spot(face.name(), c.x, c.y),
-                "divider",
+                About.of(face, divider),
+                Subject.DIVIDER,
                 String.format(Locale.ROOT, "the divider %s does not cross the core from edge to edge", divider.name()),
                 "it parts no bays: water is taken to pass around its end");
     }

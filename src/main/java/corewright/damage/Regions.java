@@ -3,7 +3,7 @@ package corewright.damage;
 import corewright.contour.Coverage;
 import corewright.contour.Cut;
 import corewright.contour.Labelled;
-import corewright.contour.Partition;
+import corewright.contour.LevelPartition;
 import corewright.contour.Piece;
 import corewright.contour.Raster;
 import corewright.overlay.Overlay;
@@ -58,7 +58,7 @@ final class Regions {
         double likely = thresholds.likely();
         List<Cut> cuts = List.of(new Cut(wet, likely), new Cut(loose, likely), new Cut(empty, likely));
         List<Labelled<Condition>> pieces = new ArrayList<>();
-        for (Piece piece : Partition.of(fields.bay.area(), cuts)) {
+        for (Piece piece : LevelPartition.of(fields.bay.area(), cuts)) {
             pieces.add(new Labelled<>(piece.polygon(), condition(piece.above(0), piece.above(1), piece.above(2))));
         }
         return Coverage.dissolve(pieces, thresholds.smallestRegionMm2()).stream()
@@ -151,7 +151,7 @@ final class Regions {
                     case SOUND -> Stream.of();
                 };
         List<Cut> cuts = defining.map(r -> new Cut(r, thresholds.possible())).toList();
-        List<Labelled<Boolean>> pieces = Partition.of(fields.bay.area(), cuts).stream()
+        List<Labelled<Boolean>> pieces = LevelPartition.of(fields.bay.area(), cuts).stream()
                 .map(p -> new Labelled<>(p.polygon(), !p.above().contains(false)))
                 .toList();
         return Coverage.dissolve(pieces, 0).stream()

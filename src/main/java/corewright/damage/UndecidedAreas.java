@@ -3,7 +3,7 @@ package corewright.damage;
 import corewright.contour.Coverage;
 import corewright.contour.Cut;
 import corewright.contour.Labelled;
-import corewright.contour.Partition;
+import corewright.contour.LevelPartition;
 import corewright.contour.Raster;
 import corewright.field.LatentField;
 import corewright.field.NeighbourIndex;
@@ -66,7 +66,7 @@ final class UndecidedAreas {
 
     /** Connected parts above the first cut and, of the last, on the side asked for, larger than {@code leastMm2}. */
     private List<Polygon> pieces(List<Cut> cuts, boolean first, boolean last, double leastMm2) {
-        List<Labelled<Boolean>> parts = Partition.of(fields.bay.area(), cuts).stream()
+        List<Labelled<Boolean>> parts = LevelPartition.of(fields.bay.area(), cuts).stream()
                 .map(p -> new Labelled<>(p.polygon(), p.above(0) == first && p.above(cuts.size() - 1) == last))
                 .toList();
         return Coverage.dissolve(parts, 0).stream()

@@ -6,6 +6,8 @@ import corewright.damage.InsightWork;
 import corewright.damage.Parameters;
 import corewright.desktop.imports.ImportModel;
 import corewright.desktop.imports.ImportView;
+import corewright.desktop.insight.InsightPanels;
+import corewright.desktop.insight.InsightView;
 import corewright.desktop.photos.PhotoDesk;
 import corewright.desktop.setup.SetupModel;
 import corewright.desktop.setup.SetupView;
@@ -22,8 +24,6 @@ import corewright.desktop.state.Step;
 import corewright.desktop.state.SurveyOpener;
 import corewright.desktop.state.Units;
 import corewright.desktop.state.Workbench;
-import corewright.desktop.understand.UnderstandView;
-import corewright.desktop.understand.Understanding;
 import corewright.desktop.walk.GridWalk;
 import corewright.desktop.walk.WalkStart;
 import corewright.desktop.walk.WalkView;
@@ -246,7 +246,7 @@ final class Desk implements Tasks {
 
     /** Shows what the map of the face shown rests on; worked out aside, for it takes as long as several fits. */
     @Override
-    public void understand() {
+    public void showInsight() {
         Assessment found = bench.found().orElse(null);
         if (found == null) {
             return;
@@ -260,12 +260,12 @@ final class Desk implements Tasks {
         bench.say("Foretelling every reading from the others.");
         bench.jobs()
                 .run(
-                        () -> Understanding.of(InsightWork.of(face, fitted), face.voidMm3(), units, old).stream()
-                                .map(p -> UnderstandView.painted(p, look, sharpness))
+                        () -> InsightPanels.of(InsightWork.of(face, fitted), face.voidMm3(), units, old).stream()
+                                .map(p -> InsightView.painted(p, look, sharpness))
                                 .toList(),
                         shown -> {
                             bench.say("");
-                            view.task(new UnderstandView(face.face().name(), shown, this::backToPlan));
+                            view.task(new InsightView(face.face().name(), shown, this::backToPlan));
                         },
                         e -> bench.say("Not shown: " + Complaints.sentence(e)));
     }
@@ -276,7 +276,7 @@ final class Desk implements Tasks {
         bench.hold(false);
     }
 
-    /** Meters and lay-ups of the survey that is open. */
+    /** Meters and laminates of the survey that is open. */
     @Override
     public void setUp() {
         bench.survey().ifPresent(opened -> {
@@ -316,19 +316,19 @@ final class Desk implements Tasks {
                         ? new Node[] {hand.tools()}
                         : new Node[] {
                             SlipView.key("draw", "Draw the plan", this::draw),
-                            SlipView.key("setup", "Meters and lay-ups", this::setUp)
+                            SlipView.key("setup", "Meters and laminates", this::setUp)
                         };
             case READINGS ->
                 new Node[] {
                     SlipView.key("walk", "Walk the grid", this::walk),
                     SlipView.key("import", "Bring in a CSV", this::importCsv),
                     SlipView.key("photo", "Pin a photograph", this::photograph),
-                    SlipView.key("setup", "Meters and lay-ups", this::setUp)
+                    SlipView.key("setup", "Meters and laminates", this::setUp)
                 };
             case DAMAGE ->
                 bench.found().isEmpty() || bench.region().isPresent()
                         ? new Node[0]
-                        : new Node[] {SlipView.key("understand", "How good this map is", this::understand)};
+                        : new Node[] {SlipView.key("insight", "How good this map is", this::showInsight)};
             default -> new Node[0];
         };
     }

@@ -110,7 +110,7 @@ final class Keys {
         switch (c) {
             case 'w' -> desk.walk();
             case 'i' -> desk.importCsv();
-            case 'u' -> desk.understand();
+            case 'u' -> desk.showInsight();
             case 'm' -> desk.setUp();
             case 'f' -> view.plan().fit();
             case '+', '=' -> view.plan().zoomMiddle(1.25);

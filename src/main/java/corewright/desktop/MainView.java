@@ -312,9 +312,10 @@ final class MainView extends StackPane {
     /** Goes to the next finding that can hurt or spoil. */
     void nextFinding() {
         bench.findings().stream()
-                .filter(f -> f.spot() != null)
+                .map(f -> f.about().spot())
+                .filter(Objects::nonNull)
                 .findFirst()
-                .ifPresent(f -> bench.goTo(Objects.requireNonNull(f.spot())));
+                .ifPresent(bench::goTo);
     }
 
     private void findPlace() {

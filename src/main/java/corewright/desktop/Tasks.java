@@ -19,7 +19,7 @@ public interface Tasks {
 
     void walk();
 
-    void understand();
+    void showInsight();
 
     void setUp();
 

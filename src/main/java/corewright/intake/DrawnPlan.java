@@ -17,6 +17,7 @@ import corewright.intake.text.SheetLine;
 import corewright.intake.text.Wkt;
 import corewright.intake.text.Words;
 import corewright.survey.Origin;
+import corewright.survey.Subject;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -86,7 +87,7 @@ final class DrawnPlan {
         }
         if (own != null && own != asked) {
             String message = entry.file() + " says that it is drawn in " + own + ", survey.yaml in " + asked + ".";
-            notes.doubt(new Origin(entry.file(), 0), "plan", message, asked + " is taken.");
+            notes.doubt(new Origin(entry.file(), 0), Subject.PLAN, message, asked + " is taken.");
         }
         return asked;
     }
@@ -180,7 +181,7 @@ final class DrawnPlan {
 
     private void note(Place place, String what) {
         String message = entry.file() + ": " + what + ".";
-        notes.doubt(new Origin(entry.file(), place.line()), "drawing", message, "It is left out of the plan.");
+        notes.doubt(new Origin(entry.file(), place.line()), Subject.DRAWING, message, "It is left out of the plan.");
     }
 
     private Row row(Stroke stroke, Map<String, String> columns) {

@@ -4,10 +4,11 @@ import corewright.intake.text.Notes;
 import corewright.intake.text.Numerals;
 import corewright.intake.text.Row;
 import corewright.intake.text.Table;
-import corewright.survey.Finding.Severity;
+import corewright.survey.About;
 import corewright.survey.Meter;
 import corewright.survey.Moisture;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import java.time.DateTimeException;
 import java.time.LocalDateTime;
 import java.util.HashMap;
@@ -65,13 +66,7 @@ final class MoistureReader {
         Meter meter = Objects.requireNonNull(meters.get(meterName));
         boolean beyond = value > meter.fullScale();
         String id = Places.id(row);
-        if (beyond) {
-            String message = "Reading " + id + " of meter " + meterName + " is " + text
-                    + ", beyond the end of its scale at " + Numerals.plain(meter.fullScale()) + ".";
-            String effect = "It counts as off the scale: that wet or wetter.";
-            notes.finding(Severity.DOUBT, row.origin(), id, spot, "off scale", message, effect);
-        }
-        return new Moisture(
+        Moisture reading = new Moisture(
                 row.origin(),
                 id,
                 spot,
@@ -83,6 +78,13 @@ final class MoistureReader {
                 reference,
                 Places.side(row, entry),
                 row.text("note"));
+        if (beyond) {
+            String message = "Reading " + id + " of meter " + meterName + " is " + text
+                    + ", beyond the end of its scale at " + Numerals.plain(meter.fullScale()) + ".";
+            String effect = "It counts as off the scale: that wet or wetter.";
+            notes.doubt(row.origin(), About.of(reading), Subject.OFF_SCALE, message, effect);
+        }
+        return reading;
     }
 
     private static @Nullable Double value(Row row, String text) {

@@ -3,10 +3,12 @@ package corewright.intake;
 import corewright.intake.text.Notes;
 import corewright.intake.text.Numerals;
 import corewright.overlay.Overlay;
+import corewright.survey.About;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Feature.Opening;
 import corewright.survey.Origin;
+import corewright.survey.Subject;
 import java.util.List;
 import java.util.Locale;
 import org.locationtech.jts.geom.Envelope;
@@ -54,7 +56,12 @@ final class PlanCheck {
                         feature.origin(), "wkt", "found an opening that does not touch face \"" + face.name() + "\"");
             } else {
                 String message = label(feature) + " lies outside the outline of " + face.name() + ".";
-                notes.doubt(feature.origin(), "plan", message, "It has no effect on the face.");
+                notes.doubt(
+                        feature.origin(),
+                        About.of(face, feature),
+                        Subject.PLAN,
+                        message,
+                        "It has no effect on the face.");
             }
         }
         if (deckLeftMm2() < 1) {
@@ -77,7 +84,8 @@ final class PlanCheck {
                 || Math.max(box.getWidth(), box.getHeight()) > LONG_MM) {
             notes.doubt(
                     outline,
-                    "plan",
+                    new About.OfFace(face.name()),
+                    Subject.PLAN,
                     "Face " + face.name() + " measures " + size + ".",
                     "If that is not so, units.length in survey.yaml is wrong and so is every area and volume.");
         }

@@ -13,6 +13,7 @@ import corewright.repair.pattern.PlacedHoles;
 import corewright.repair.pattern.Slope;
 import corewright.repair.pattern.Vents;
 import corewright.repair.pattern.WorkingOrder;
+import corewright.repair.plan.Amounts;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.Cautions;
 import corewright.repair.plan.DepthStop;
@@ -23,7 +24,6 @@ import corewright.repair.plan.Naming;
 import corewright.repair.plan.Reach;
 import corewright.repair.plan.Restraint;
 import corewright.repair.plan.SpaceTask;
-import corewright.repair.plan.Words;
 import corewright.survey.Drilling;
 import corewright.survey.Laminate;
 import corewright.survey.Resin;
@@ -99,7 +99,7 @@ final class InjectionPlanner {
         for (int c : pattern.drilled()) {
             Laminate laminate = task.laminateAt(spot(pattern.cavity.centre(c)));
             if (!DepthStop.possible(laminate, settings.drilling().depthMarginMm())) {
-                return Outcome.refused("The core is only " + Words.plain(laminate.coreMm())
+                return Outcome.refused("The core is only " + Amounts.plain(laminate.coreMm())
                         + " mm thick: a drill cannot open it and stay clear of the inner skin.");
             }
         }

@@ -11,6 +11,7 @@ import corewright.repair.plan.RecorePlan;
 import corewright.repair.plan.RepairOptions;
 import corewright.repair.plan.SpaceTask;
 import corewright.reuse.Memory;
+import corewright.survey.About;
 import corewright.survey.Defect;
 import corewright.survey.Settings;
 import corewright.survey.Spot;
@@ -75,13 +76,13 @@ public final class RepairPlanner {
                     refused = outcome.refusal();
                 }
             } catch (RuntimeException e) {
-                defects.add(Defect.of(RepairOptions.INJECTION, region.id(), middle(region), e));
+                defects.add(Defect.of(RepairOptions.INJECTION, new About.OfRegion(region.id(), middle(region)), e));
             }
             try {
                 RecorePlanner.Task task = RecorePlanner.Task.of(survey, face, region);
                 recore = memory.of(task, RecorePlanner::plan).named(region.id());
             } catch (RuntimeException e) {
-                defects.add(Defect.of("the cut", region.id(), middle(region), e));
+                defects.add(Defect.of("the cut", new About.OfRegion(region.id(), middle(region)), e));
             }
         }
 
@@ -133,7 +134,7 @@ public final class RepairPlanner {
             return plan == null || holes(plan) > holes(space, options) ? all -> all : all -> all.with(plan);
         } catch (RuntimeException e) {
             Region lead = space.lead();
-            Defect defect = Defect.of("the plan that fills the rims", lead.id(), middle(lead), e);
+            Defect defect = Defect.of("the plan that fills the rims", new About.OfRegion(lead.id(), middle(lead)), e);
             return all -> all.with(defect);
         }
     }

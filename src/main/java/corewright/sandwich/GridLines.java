@@ -28,7 +28,7 @@ final class GridLines {
         fixed.add(range[1]);
         fixSides(panel.outline(), range);
         for (Patch patch : panel.patches()) {
-            Geometry inside = patch.area().intersection(panel.outline());
+            Geometry inside = Overlays.intersection(patch.area(), panel.outline());
             if (!inside.isEmpty()) {
                 if (patch instanceof Patch.Loose) {
                     fine.add(range(inside.getEnvelopeInternal(), panel.core().thicknessMm()));

@@ -1,6 +1,7 @@
 package corewright.sandwich;
 
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Polygon;
 
 /**
@@ -8,12 +9,12 @@ import org.locationtech.jts.geom.Polygon;
  *
  * @param outline its holes are openings
  * @param edges the support of each side of the outline in its order, or one for all
- * @param openings the support of all edges of openings
+ * @param openings the edges of all openings
  */
 public record PanelSpec(
         Polygon outline,
         List<Support> edges,
-        Support openings,
+        Openings openings,
         Skin outer,
         Skin inner,
         Core core,
@@ -35,9 +36,42 @@ public record PanelSpec(
         }
     }
 
+    /** With openings held, no coaming. */
+    public PanelSpec(
+            Polygon outline,
+            List<Support> edges,
+            Support openings,
+            Skin outer,
+            Skin inner,
+            Core core,
+            List<Patch> patches) {
+        this(outline, edges, new Openings(openings, Optional.empty()), outer, inner, core, patches);
+    }
+
     /** With free openings. */
     public PanelSpec(Polygon outline, List<Support> edges, Skin outer, Skin inner, Core core, List<Patch> patches) {
         this(outline, edges, Support.FREE, outer, inner, core, patches);
+    }
+
+    /**
+     * How the edges of openings are held.
+     *
+     * @param coaming a beam along them; it may stand on a free edge or a held one
+     */
+    public record Openings(Support support, Optional<Coaming> coaming) {
+        /** Free edges stiffened by a beam. */
+        public static Openings with(Coaming coaming) {
+            return new Openings(Support.FREE, Optional.of(coaming));
+        }
+    }
+
+    /** An upstand along the edge of an opening, joined to the outer skin, upright. */
+    public record Coaming(double heightMm, double thicknessMm, double eMPa) {
+        public Coaming {
+            Require.positive("heightMm", heightMm);
+            Require.positive("thicknessMm", thicknessMm);
+            Require.positive("eMPa", eMPa);
+        }
     }
 
     /** The same panel with other patches. */

@@ -56,9 +56,9 @@ final class Partition {
         double[] areas = new double[n + 1];
         Geometry rest = panel.outline();
         for (int k = n - 1; k >= 0; k--) {
-            Geometry taken = rest.intersection(panel.patches().get(k).area());
+            Geometry taken = Overlays.intersection(rest, panel.patches().get(k).area());
             areas[k + 1] = taken.getArea();
-            rest = rest.difference(panel.patches().get(k).area());
+            rest = Overlays.difference(rest, panel.patches().get(k).area());
         }
         areas[0] = rest.getArea();
         return areas;

@@ -1,6 +1,7 @@
 package corewright.stiffness;
 
 import corewright.overlay.Overlay;
+import corewright.survey.About;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
 import corewright.survey.Feature;
@@ -8,6 +9,7 @@ import corewright.survey.Finding;
 import corewright.survey.Laminate;
 import corewright.survey.Origin;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -29,7 +31,7 @@ import org.locationtech.jts.operation.polygonize.Polygonizer;
  * A face cut into panels.
  *
  * @param panels by x, then y of the centroid
- * @param findings supports that bound no panel, and lay-ups that a panel's model leaves out
+ * @param findings supports that bound no panel, and laminates that a panel's model leaves out
  */
 public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
     /** Supports drawn a little short of the edge still reach it: the width of a flange, our choice. */
@@ -112,7 +114,7 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
             if (openings.stream().anyMatch(o -> o != held)) {
                 note(
                         area,
-                        "openings of " + name,
+                        name,
                         "Openings in the panel " + name + " are held in different ways.",
                         "All are calculated as free.");
                 return new DeckPanel(name, face.name(), area, edges, EdgeSupport.FREE, laminate(name, area));
@@ -138,7 +140,7 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
                     .orElse(face.edge());
         }
 
-        /** The lay-up that covers most; a finding where another takes a twentieth or more. */
+        /** The laminate that covers most; a finding where another takes a twentieth or more. */
         private Laminate laminate(String name, Polygon area) {
             Map<String, Double> shares = new HashMap<>();
             Geometry rest = area;
@@ -156,10 +158,10 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
             if (largest.getValue() < 0.95) {
                 note(
                         area,
-                        most,
+                        name,
                         String.format(
                                 Locale.ROOT,
-                                "The panel %s has the lay-up %s on %.0f %% of it and another on the rest.",
+                                "The panel %s has the laminate %s on %.0f %% of it and another on the rest.",
                                 name,
                                 most,
                                 100 * largest.getValue()),
@@ -176,26 +178,23 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
                     .max()
                     .orElse(0);
             if (used < 0.5 * support.geometry().getLength()) {
-                Coordinate c = support.geometry().getCoordinateN(0);
                 findings.add(new Finding(
                         Finding.Severity.DOUBT,
                         support.origin(),
-                        support.name(),
-                        new Spot(face.name(), c.x, c.y),
-                        "support",
+                        About.of(face, support),
+                        Subject.SUPPORT,
                         "The support " + support.name() + " does not reach from edge to edge.",
                         "It bounds no panel and is left out of the stiffness: the deck is shown softer than it is."));
             }
         }
 
-        private void note(Polygon area, String id, String message, String effect) {
+        private void note(Polygon area, String panel, String message, String effect) {
             Coordinate c = area.getInteriorPoint().getCoordinate();
             findings.add(new Finding(
                     Finding.Severity.DOUBT,
                     new Origin("survey.yaml", 0),
-                    id,
-                    new Spot(face.name(), c.x, c.y),
-                    "panel",
+                    new About.OfPanel(panel, new Spot(face.name(), c.x, c.y)),
+                    Subject.PANEL,
                     message,
                     effect));
         }

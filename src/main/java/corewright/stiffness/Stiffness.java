@@ -5,11 +5,13 @@ import corewright.damage.FaceDamage;
 import corewright.reuse.Memory;
 import corewright.sandwich.PanelSpec;
 import corewright.sandwich.UnsupportedPanelException;
+import corewright.survey.About;
 import corewright.survey.DeckLoad;
 import corewright.survey.Defect;
 import corewright.survey.Finding;
 import corewright.survey.Origin;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,7 +41,7 @@ public final class Stiffness {
                 } catch (UnsupportedPanelException e) {
                     findings.add(cannot(panel, String.valueOf(e.getMessage())));
                 } catch (RuntimeException e) {
-                    defects.add(Defect.of("the stiffness", panel.name(), middle(panel), e));
+                    defects.add(Defect.of("the stiffness", new About.OfPanel(panel.name(), middle(panel)), e));
                 }
             }
         }
@@ -50,7 +52,10 @@ public final class Stiffness {
                         .middle();
                 panels.set(panels.indexOf(worst), memory.of(new PanelStudy.Resting(found, worst), PanelStudy::resting));
             } catch (RuntimeException e) {
-                defects.add(Defect.of("the sinking under a foot", worst.panel().name(), worst.softest(), e));
+                defects.add(Defect.of(
+                        "the sinking under a foot",
+                        new About.OfPanel(worst.panel().name(), worst.softest()),
+                        e));
             }
         });
         return new StiffnessMap(panels, findings, defects);
@@ -81,9 +86,8 @@ public final class Stiffness {
         return new Finding(
                 Finding.Severity.DOUBT,
                 new Origin("survey.yaml", 0),
-                load.loadCase(),
-                new Spot(load.face(), c.x, c.y),
-                "load",
+                new About.OfLoad(load.loadCase(), new Spot(load.face(), c.x, c.y)),
+                Subject.LOAD,
                 "A load of the case \"" + load.loadCase() + "\" lies on no panel of " + load.face() + ".",
                 "The case is calculated without it.");
     }
@@ -97,9 +101,8 @@ public final class Stiffness {
         return new Finding(
                 Finding.Severity.DOUBT,
                 new Origin("survey.yaml", 0),
-                panel.name(),
-                middle(panel),
-                "panel",
+                new About.OfPanel(panel.name(), middle(panel)),
+                Subject.PANEL,
                 "The stiffness of the panel " + panel.name() + " cannot be calculated: " + why + ".",
                 "Nothing is said of how far it gives.");
     }

@@ -3,6 +3,7 @@ package corewright.stiffness;
 import corewright.damage.DamageMap;
 import corewright.damage.Quantiles;
 import corewright.reuse.Memory;
+import corewright.survey.About;
 import corewright.survey.Defect;
 import corewright.survey.Survey;
 import java.util.ArrayList;
@@ -44,7 +45,7 @@ final class WorstGain {
                             panel.in(State.AS_BUILT).stiffnessNPerMm()),
                     PanelStudy::gain));
         } catch (RuntimeException e) {
-            defects.add(Defect.of(what, panel.panel().name(), panel.softest(), e));
+            defects.add(Defect.of(what, new About.OfPanel(panel.panel().name(), panel.softest()), e));
             return Optional.empty();
         }
     }

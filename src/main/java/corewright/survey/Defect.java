@@ -7,13 +7,12 @@ import java.util.concurrent.CancellationException;
  * Something could not be calculated for one panel or region by a defect of this program; all else stands.
  *
  * @param what that is missing, as it stands in a sentence: "the stiffness"
- * @param about name of the panel or region
- * @param spot where it lies
+ * @param about the panel or region
  * @param cause for whoever mends it
  */
-public record Defect(String what, String about, Spot spot, String cause) {
+public record Defect(String what, About about, String cause) {
     /** What a failure cost. Work that is no longer wanted is no failure: that goes on up. */
-    public static Defect of(String what, String about, Spot spot, RuntimeException failure) {
+    public static Defect of(String what, About about, RuntimeException failure) {
         if (failure instanceof CancellationException) {
             throw failure;
         }
@@ -22,12 +21,12 @@ public record Defect(String what, String about, Spot spot, String cause) {
                 .findFirst()
                 .map(f -> " at " + f.getClassName() + " " + f.getLineNumber())
                 .orElse("");
-        return new Defect(what, about, spot, failure + place);
+        return new Defect(what, about, failure + place);
     }
 
     /** In one sentence, wherever the figure is missed. */
     public String sentence() {
-        return "By a defect of this program " + what + " of " + about + " could not be calculated.";
+        return "By a defect of this program " + what + " of " + about.id() + " could not be calculated.";
     }
 
     /** For the list of findings. */
@@ -36,8 +35,7 @@ public record Defect(String what, String about, Spot spot, String cause) {
                 Finding.Severity.DOUBT,
                 new Origin("", 0),
                 about,
-                spot,
-                "defect",
+                Subject.DEFECT,
                 sentence(),
                 "It is missing wherever it would stand; everything else is as it should be. (" + cause + ")");
     }

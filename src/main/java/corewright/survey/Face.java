@@ -10,7 +10,7 @@ import org.locationtech.jts.geom.Polygon;
  * @param uphillDeg direction of the high side, degrees from +x (aft) towards +y (starboard)
  * @param outline the deck edge, without holes
  * @param edge how the outline is held
- * @param laminate name of the lay-up where no laminate area says otherwise
+ * @param laminate name of the laminate where no laminate area says otherwise
  */
 public record Face(
         String name,
@@ -62,7 +62,7 @@ public record Face(
         return features.stream().filter(kind::isInstance).map(kind::cast).toList();
     }
 
-    /** Name of the lay-up at a place: that of the laminate area which holds it, else the face's own. */
+    /** Name of the laminate at a place: that of the laminate area which holds it, else the face's own. */
     public String laminateAt(Spot spot) {
         var point = outline.getFactory().createPoint(spot.coordinate());
         return all(Feature.LaminateArea.class).stream()

@@ -9,7 +9,6 @@ import corewright.intake.SurveyFolder;
 import corewright.repair.plan.SpaceTask;
 import corewright.report.Outputs;
 import corewright.reuse.Memory;
-import corewright.survey.Defect;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
@@ -102,7 +101,7 @@ class DefectTest {
                 .singleElement()
                 .satisfies(p -> assertThat(p.panel().name()).isEqualTo("foredeck-P2"));
         assertThat(one.defects()).singleElement().satisfies(d -> {
-            assertThat(d.about()).isEqualTo("foredeck-P1");
+            assertThat(d.about().id()).isEqualTo("foredeck-P1");
             assertThat(d.cause()).contains("on purpose");
         });
         assertThat(one.damage()).isEqualTo(sound.damage());
@@ -130,7 +129,7 @@ class DefectTest {
                 .as("by the evidence, not by the plan that is missing")
                 .isEqualTo(sound.decision().on(region).method())
                 .isEqualTo(Method.INJECT);
-        assertThat(one.defects()).extracting(Defect::about).contains(region);
+        assertThat(one.defects()).extracting(d -> d.about().id()).contains(region);
         String sentence = "By a defect of this program the injection plan of " + region + " could not be calculated.";
         assertThat(one.decision().on(region).reasons()).contains(sentence);
         assertThat(one.plans().recores()).isEqualTo(sound.plans().recores());

@@ -6,6 +6,7 @@ import corewright.Assessments;
 import corewright.assessment.Assessment;
 import corewright.report.SampleAssessment;
 import corewright.stiffness.StiffnessMap;
+import corewright.survey.About;
 import corewright.survey.Defect;
 import corewright.survey.Spot;
 import java.io.PrintWriter;
@@ -19,7 +20,9 @@ class RunStatusTest {
     void aDefectSpoilsTheStatusAndIsSaid() {
         Assessment sound = SampleAssessment.damaged();
         Defect defect = Defect.of(
-                "the stiffness", "foredeck-P1", new Spot("foredeck", 0, 0), new IllegalStateException("on purpose"));
+                "the stiffness",
+                new About.OfPanel("foredeck-P1", new Spot("foredeck", 0, 0)),
+                new IllegalStateException("on purpose"));
         Assessment one = Assessments.of(
                 sound.survey(),
                 sound.damage(),

@@ -22,6 +22,7 @@ import corewright.survey.Finding;
 import corewright.survey.Laminate;
 import corewright.survey.Resin;
 import corewright.survey.Settings;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -99,8 +100,8 @@ class DeciderTest {
                 .filteredOn(f -> f.severity() == Finding.Severity.HAZARD)
                 .singleElement()
                 .satisfies(f -> {
-                    assertThat(f.subject()).isEqualTo("load");
-                    assertThat(f.id()).isEqualTo("R1");
+                    assertThat(f.subject()).isEqualTo(Subject.LOAD);
+                    assertThat(f.about().id()).isEqualTo("R1");
                     assertThat(f.effect()).startsWith("Injection is not offered under a load.");
                 });
         assertThat(decide(deck).injections()).isEmpty();
@@ -174,7 +175,8 @@ class DeciderTest {
                         "The core is not proven dry: no pilot hole or core sample inside says so, and a moisture meter "
                                 + "proves nothing.");
         assertThat(decide(deck).injections()).isEmpty();
-        assertThat(decide(deck).findings()).anyMatch(f -> f.subject().equals("dry core") && f.id().equals("R1"));
+        assertThat(decide(deck).findings())
+                .anyMatch(f -> f.subject() == Subject.DRY_CORE && f.about().id().equals("R1"));
     }
 
     @Test
@@ -330,7 +332,7 @@ class DeciderTest {
                 .with(new Laminate("deck", 3, 12.5, 2.5, "e-glass-polyester", "balsa-150", false))
                 .region(Condition.VOID, PATCH, 4, 0.1);
         assertThat(decide(deck).findings()).anySatisfy(f -> assertThat(f.message())
-                .isEqualTo("The thicknesses of lay-up deck were not measured on this boat."));
+                .isEqualTo("The thicknesses of laminate deck were not measured on this boat."));
         RepairOptions options = RepairPlanner.plan(deck.survey(), deck.damage(), new Memory());
         assertThat(options.injections().get(0).cautions().get(0)).startsWith("Drill a pilot hole by hand first");
     }

@@ -6,12 +6,16 @@ import corewright.SurveyFolders;
 import corewright.assessment.Ages;
 import corewright.assessment.Assessed;
 import corewright.assessment.Partial;
+import corewright.desktop.plan.PlanPane;
 import corewright.desktop.sketch.Sketch;
 import corewright.desktop.state.Chain;
 import corewright.survey.Edit;
 import corewright.survey.Moisture;
+import corewright.survey.Origin;
 import corewright.survey.Part;
+import corewright.survey.Photo;
 import corewright.survey.Readings;
+import corewright.survey.Spot;
 import corewright.survey.Survey;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -19,6 +23,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import javafx.geometry.Point2D;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -233,6 +238,28 @@ class WindowTest {
                     .map(Object::toString)
                     .toList();
             assertThat(nameless).isEmpty();
+        }
+    }
+
+    /** The slip is shown anew whenever a calculation tells how far it is. */
+    @Test
+    void wordsTypedForAPhotographStayWhileTheWindowCalculates(@TempDir Path folder) {
+        Photo photo = new Photo(new Origin("window", 0), "photos/x.png", new Spot("foredeck", 300, 200), "");
+        try (OpenWindow window = bare(folder)) {
+            OpenWindow.doFx(() -> window.desk.bench().edit("photograph", s -> Edit.add(s, Part.PHOTOS, photo)));
+            window.waitUntilCalculated();
+            PlanPane plan = window.desk.view().plan();
+            Point2D mark = OpenWindow.onFx(() ->
+                    plan.localToScreen(plan.camera().px(300), plan.camera().py(200)));
+            window.hand.clickOn(mark);
+            window.click("#photo-caption");
+            window.hand.write("cra");
+            OpenWindow.doFx(() -> window.desk.bench().say("half through"));
+            window.hand.write("ck");
+
+            assertThat(window.shown("#photo-caption", TextField.class, f -> true)
+                            .getText())
+                    .isEqualTo("crack");
         }
     }
 }

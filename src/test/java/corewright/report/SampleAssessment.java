@@ -23,6 +23,7 @@ import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RepairOptions;
 import corewright.stiffness.StiffnessMap;
+import corewright.survey.About;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
 import corewright.survey.Feature;
@@ -34,9 +35,11 @@ import corewright.survey.Materials;
 import corewright.survey.Meter;
 import corewright.survey.Origin;
 import corewright.survey.Probe;
+import corewright.survey.Reading;
 import corewright.survey.Readings;
 import corewright.survey.Settings;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -341,9 +344,9 @@ public final class SampleAssessment {
         return new Finding(
                 Finding.Severity.DOUBT,
                 new Origin("moisture.csv", 14),
-                "=M12",
-                spot(1400, 40.04),
-                "reading near metal",
+                new About.OfReading(
+                        new Reading.Key(Reading.Kind.MOISTURE, "=M12", spot(1400, 40.04)), spot(1400, 40.04)),
+                Subject.METAL,
                 "The inner forestay plate is 40 mm away, and metal raises readings.",
                 "It counts as an upper bound.");
     }

@@ -57,6 +57,11 @@ public final class Panels {
                 rectangle(0, 0, 900, 600), List.of(support), skin, skin, new PanelSpec.Core(12.5, BALSA), patches);
     }
 
+    /** The panel of solids-nonlinear.csv: a rectangle in its middle is loose. */
+    public static PanelSpec loose(double depthMm) {
+        return solids('a', Support.SIMPLE).with(List.of(new Patch.Loose(rectangle(250, 175, 650, 425), depthMm)));
+    }
+
     /** A homogeneous thin plate of the given thickness: two halves on a core of next to no thickness and no give. */
     static PanelSpec plate(Polygon outline, Support support, double skinMm, double coreMm, double eMPa, double nu) {
         Skin skin = Skin.isotropic(skinMm, eMPa, nu);

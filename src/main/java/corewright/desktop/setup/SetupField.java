@@ -1,6 +1,6 @@
 package corewright.desktop.setup;
 
-/** What can be changed of a meter or a lay-up. */
+/** What can be changed of a meter or a laminate. */
 public enum SetupField {
     NAME("name"),
     KIND("kind"),

@@ -12,7 +12,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
-/** Meters, lay-ups and notes of the survey that is open, as words; knows no window. */
+/** Meters, laminates and notes of the survey that is open, as words; knows no window. */
 public final class SetupModel {
     /** Where changes go. */
     public interface Edits {
@@ -80,9 +80,9 @@ public final class SetupModel {
                 .orElse(null);
     }
 
-    /** Sets one value of the lay-up of that name; says whether it will do. */
+    /** Sets one value of the laminate of that name; says whether it will do. */
     public boolean laminate(String name, SetupField field, String text) {
-        return attempt(field.word() + " of lay-up " + name, s -> {
+        return attempt(field.word() + " of laminate " + name, s -> {
             Laminate before = laminate(s, name);
             if (before == null) {
                 return null;
@@ -99,7 +99,7 @@ public final class SetupModel {
     }
 
     public boolean addLaminate() {
-        return attempt("another lay-up", s -> Edit.add(s, Part.LAMINATES, LaminateEdits.fresh(s)));
+        return attempt("another laminate", s -> Edit.add(s, Part.LAMINATES, LaminateEdits.fresh(s)));
     }
 
     public boolean removeMeter(String name) {
@@ -110,7 +110,7 @@ public final class SetupModel {
     }
 
     public boolean removeLaminate(String name) {
-        return attempt("taking lay-up " + name + " away", s -> {
+        return attempt("taking laminate " + name + " away", s -> {
             Laminate laminate = laminate(s, name);
             return laminate == null ? null : LaminateEdits.remove(s, laminate);
         });

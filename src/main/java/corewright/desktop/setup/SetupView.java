@@ -19,7 +19,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
-/** Meters and lay-ups over the whole window: a row each, a field a value. */
+/** Meters and laminates over the whole window: a row each, a field a value. */
 public final class SetupView extends VBox {
     private static final PseudoClass REFUSED = PseudoClass.getPseudoClass("refused");
     private static final String METERS = "What a meter reads over core known to be dry, and from which reading core"
@@ -48,7 +48,7 @@ public final class SetupView extends VBox {
         this.model = model;
         getStyleClass().add("setup");
         setId("setup-view");
-        Label title = new Label("Meters and lay-ups");
+        Label title = new Label("Meters and laminates");
         title.getStyleClass().add("import-title");
         problem.setId("setup-problem");
         problem.setWrapText(true);
@@ -85,7 +85,7 @@ public final class SetupView extends VBox {
         InHand before = inHand();
         building = true;
         FlowPane more = new FlowPane(12, 8, key("add-meter", "Another meter", model::addMeter));
-        FlowPane moreLaminates = new FlowPane(12, 8, key("add-laminate", "Another lay-up", model::addLaminate));
+        FlowPane moreLaminates = new FlowPane(12, 8, key("add-laminate", "Another laminate", model::addLaminate));
         TextArea notes = new TextArea(shownNotes);
         notes.setId("setup-notes");
         notes.setPrefRowCount(3);
@@ -103,7 +103,7 @@ public final class SetupView extends VBox {
                         words(METERS),
                         table("meter", new Meters()),
                         more,
-                        head("Lay-ups"),
+                        head("Laminates"),
                         words(LAMINATES),
                         table("laminate", new Laminates()),
                         moreLaminates,

@@ -155,7 +155,9 @@ public final class Sketch {
     /** Makes a thing of the points, or says what is missing. */
     public void finish() {
         if (points.size() < tool.leastPoints || tool == Tool.MOVE) {
-            message = "Of an " + tool.word + " at least " + tool.leastPoints + " points are needed.";
+            message = tool == Tool.MOVE
+                    ? "Choose what to draw first."
+                    : "The " + tool.word + " needs at least " + tool.leastPoints + " points.";
             return;
         }
         Geometry geometry = geometry();

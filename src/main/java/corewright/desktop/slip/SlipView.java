@@ -2,6 +2,8 @@ package corewright.desktop.slip;
 
 import corewright.assessment.Ages;
 import corewright.drawing.kit.Figures;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -41,48 +43,50 @@ public final class SlipView extends VBox {
         getStyleClass().add("slip");
     }
 
-    /** @param actions buttons of the step, between the facts and the findings */
+    /** @param actions buttons and fields of the step, between the facts and the findings */
     public void show(Slip slip, Color ink, Node... actions) {
-        getChildren().setAll(head(slip));
+        // all at once: a field that was shown and is shown again keeps the focus
+        List<Node> all = new ArrayList<>(List.of(head(slip)));
         if (!slip.sentence().isEmpty()) {
-            getChildren().add(text(slip.sentence(), "sentence"));
+            all.add(text(slip.sentence(), "sentence"));
         }
         if (!slip.before().isEmpty()) {
             Label age = text(slip.before(), "quiet");
             age.setId("slip-before");
-            getChildren().add(age);
+            all.add(age);
         }
         if (!slip.facts().isEmpty() || slip.range() != null) {
-            getChildren().add(rule());
-            getChildren().add(text(slip.rangeTitle(), "head"));
+            all.add(rule());
+            all.add(text(slip.rangeTitle(), "head"));
         }
         Slip.Range range = slip.range();
         if (range != null) {
-            getChildren().add(bar(range, range.old() ? ink.deriveColor(0, 1, 1, QUIET) : ink));
+            all.add(bar(range, range.old() ? ink.deriveColor(0, 1, 1, QUIET) : ink));
             if (range.middle() < 0.2 * range.axisEnd()) { // the low figure has no room beside the bar
-                getChildren().add(text(words(range), "quiet"));
+                all.add(text(words(range), "quiet"));
             }
         }
         if (!slip.facts().isEmpty()) {
-            getChildren().add(facts(slip));
+            all.add(facts(slip));
         }
         if (actions.length > 0) {
-            getChildren().add(rule());
-            getChildren().addAll(actions);
+            all.add(rule());
+            all.addAll(List.of(actions));
         }
         if (!slip.work().methods().isEmpty()) {
-            getChildren().add(rule());
-            getChildren().add(text("What to do with it", "head"));
-            getChildren().add(methods(slip.work()));
+            all.add(rule());
+            all.add(text("What to do with it", "head"));
+            all.add(methods(slip.work()));
         }
         if (!slip.work().advice().isEmpty()) {
-            getChildren().add(advice(slip.work().advice()));
+            all.add(advice(slip.work().advice()));
         }
         if (!slip.work().findingsTitle().isEmpty()) {
-            getChildren().add(rule());
-            getChildren().add(text(slip.work().findingsTitle(), "head"));
-            slip.work().findings().forEach(f -> getChildren().add(finding(f)));
+            all.add(rule());
+            all.add(text(slip.work().findingsTitle(), "head"));
+            slip.work().findings().forEach(f -> all.add(finding(f)));
         }
+        getChildren().setAll(all);
     }
 
     private static Node head(Slip slip) {

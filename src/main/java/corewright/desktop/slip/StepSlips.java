@@ -28,19 +28,19 @@ import java.util.Optional;
 public final class StepSlips {
     private StepSlips() {}
 
-    /** @param shown what the plan shows; @param held the region held, where the step speaks of regions */
+    /** @param shown what the plan shows; @param selected the region selected, where the step speaks of regions */
     public static Slip of(Step step, Assessment shown, Workbench bench) {
         Ages ages = bench.ages();
         Units units = bench.sight().units();
-        Optional<Region> held = bench.region();
+        Optional<Region> selected = bench.region();
         return switch (step) {
             case PLAN -> plan(shown.survey(), bench.face(), units);
             case READINGS -> readings(shown, bench.face(), units, ages);
             case DAMAGE ->
-                held.map(r -> SlipWords.of(shown, units, ages).region(r))
+                selected.map(r -> SlipWords.of(shown, units, ages).region(r))
                         .orElseGet(() -> SlipWords.of(shown, units, ages).face(bench.face()));
             case REPAIR ->
-                held.map(r -> SlipWords.of(shown, units, ages).region(r)).orElseGet(() -> repair(shown, ages));
+                selected.map(r -> SlipWords.of(shown, units, ages).region(r)).orElseGet(() -> repair(shown, ages));
             case STIFFNESS -> stiffness(shown, bench.face(), units, ages);
             case PAPERS -> papers();
         };
@@ -153,8 +153,8 @@ public final class StepSlips {
                     ages.oldRest()));
         }
         shown.stiffness().defects().stream()
-                .filter(d -> d.spot().face().equals(face))
-                .forEach(d -> facts.add(new Slip.Fact(d.about(), "not calculated, by a defect of this program")));
+                .filter(d -> d.about().face().equals(face))
+                .forEach(d -> facts.add(new Slip.Fact(d.about().id(), "not calculated, by a defect of this program")));
         return new Slip(
                 "Stiffness",
                 face,

@@ -6,7 +6,6 @@ import corewright.drawing.kit.Figures;
 import corewright.overlay.Overlay;
 import corewright.survey.Face;
 import corewright.survey.Feature;
-import corewright.survey.Finding;
 import corewright.survey.Readings;
 import corewright.survey.Survey;
 import java.util.Collection;
@@ -80,8 +79,7 @@ public final class Steps {
     /** Readings that a finding doubts or sets aside. */
     static long doubted(Assessment found) {
         return found.findings().stream()
-                .filter(f -> f.severity() == Finding.Severity.DOUBT && f.spot() != null && !f.id().isEmpty())
-                .map(Finding::id)
+                .flatMap(f -> f.doubted().stream())
                 .distinct()
                 .count();
     }

@@ -310,7 +310,7 @@ public final class Workbench {
         return Optional.of(same);
     }
 
-    /** The region held, where there is one of that name. */
+    /** The region selected, where there is one of that name. */
     public Optional<Region> region() {
         return found().flatMap(a ->
                 a.damage().regions().stream().filter(r -> r.id().equals(region)).findFirst());

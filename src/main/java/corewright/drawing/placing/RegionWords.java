@@ -15,7 +15,7 @@ import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RecorePlan;
 import corewright.survey.Feature;
-import corewright.survey.Finding;
+import corewright.survey.Reading;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -111,13 +111,14 @@ public final class RegionWords {
         };
     }
 
-    /** Most of what was read inside is doubted. */
+    /** Half or more of the meter readings inside are doubted. */
     private boolean doubted(Region region) {
         Geometry near = region.likely();
         long doubts = damage.findings().stream()
-                .filter(f -> f.severity() == Finding.Severity.DOUBT && !f.id().isEmpty() && f.spot() != null)
-                .filter(f -> f.spot() != null
-                        && inside(near, f.spot().xMm(), f.spot().yMm()))
+                .flatMap(f -> f.doubted().stream())
+                .distinct()
+                .filter(r -> r.kind() == Reading.Kind.MOISTURE
+                        && inside(near, r.spot().xMm(), r.spot().yMm()))
                 .count();
         long all = spec.assessment().survey().readings().on(spec.face()).moisture().stream()
                 .filter(m -> inside(near, m.spot().xMm(), m.spot().yMm()))

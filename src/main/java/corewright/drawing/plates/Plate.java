@@ -39,7 +39,7 @@ public final class Plate {
 
     /** The sheet's title: vessel, face, subject. */
     public String title() {
-        return Sheet.title(layout.spec(), subject());
+        return PlateFrame.title(layout.spec(), subject());
     }
 
     String subject() {
@@ -79,7 +79,7 @@ public final class Plate {
     /** Paints the sheet on paper of any kind. */
     public void paint(Paper paper) {
         MapPainter.paint(paper, layout);
-        new Sheet(paper, layout, kind, subject(), sheet, sheets).paint();
+        new PlateFrame(paper, layout, kind, subject(), sheet, sheets).paint();
         new ReadingColumn(paper, layout, kind).paint();
     }
 

@@ -42,7 +42,7 @@ import org.locationtech.jts.geom.Polygon;
 
 /**
  * The plan of a face in a window: where everything goes is worked out once for a place of the plan, painting it in another
- * appearance or with another region held is quick.
+ * appearance or with another region selected is quick.
  *
  * <p>Marks and words have the size of {@link #PX_PER_MM} pixels a paper millimetre, which makes the smallest figure 12
  * pixels tall; patterns are finer, at {@link #PATTERN_PX_PER_MM}.
@@ -144,7 +144,7 @@ public final class ScreenMap {
     }
 
     /** Paints on a graphics whose unit is one pixel, origin at the plan's upper left corner. */
-    public void paint(Graphics2D pixels, ScreenLook look, String held) {
+    public void paint(Graphics2D pixels, ScreenLook look, String selected) {
         Graphics2D g = (Graphics2D) pixels.create();
         Box box = layout.spec().box();
         Rectangle2D seen = box.shape();
@@ -158,10 +158,10 @@ public final class ScreenMap {
         patterns(g, look, seen);
         edges(paper);
         structure(paper);
-        held(g, look, held);
+        selected(g, look, selected);
         marks(paper);
         layout.names().forEach(n -> n.paint(paper));
-        labels(paper, new Paper(g, look.held()), held);
+        labels(paper, new Paper(g, look.selected()), selected);
         sheet(paper, box);
         g.dispose();
     }
@@ -274,9 +274,9 @@ public final class ScreenMap {
     }
 
     /** Crayon on a casing of paper: crayon alone has no contrast on void. */
-    private void held(Graphics2D g, ScreenLook look, String held) {
+    private void selected(Graphics2D g, ScreenLook look, String selected) {
         for (Region region : damage.regions()) {
-            if (region.id().equals(held)) {
+            if (region.id().equals(selected)) {
                 Shape edge = shape(region.likely());
                 g.setColor(look.tone().ground());
                 g.setStroke(new BasicStroke((float) (CASING_PX / PX_PER_MM), 1, 1));
@@ -314,12 +314,12 @@ public final class ScreenMap {
         }
     }
 
-    private void labels(Paper paper, Paper crayon, String held) {
+    private void labels(Paper paper, Paper crayon, String selected) {
         for (RegionLabel label : layout.labels()) {
-            label.paintLeader(label.region().equals(held) ? crayon : paper);
+            label.paintLeader(label.region().equals(selected) ? crayon : paper);
         }
         for (RegionLabel label : layout.labels()) {
-            label.paintWords(label.region().equals(held) ? crayon : paper);
+            label.paintWords(label.region().equals(selected) ? crayon : paper);
         }
     }
 

@@ -1,9 +1,9 @@
 package corewright.intake.text;
 
 import corewright.intake.text.Numerals.Decimal;
-import corewright.survey.Finding.Severity;
+import corewright.survey.About;
 import corewright.survey.Origin;
-import corewright.survey.Spot;
+import corewright.survey.Subject;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -63,8 +63,8 @@ public class Row {
         return column;
     }
 
-    public void doubt(Spot spot, String subject, String message, String effect) {
-        notes.finding(Severity.DOUBT, origin, "", spot, subject, message, effect);
+    public void doubt(About about, Subject subject, String message, String effect) {
+        notes.doubt(origin, about, subject, message, effect);
     }
 
     public void complain(String column, String problem) {

@@ -1,6 +1,7 @@
 package corewright.intake.text;
 
 import corewright.survey.Origin;
+import corewright.survey.Subject;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -73,7 +74,7 @@ public record Table(Kind kind, List<Row> rows) {
         }
         if (good && !unused.isEmpty()) {
             String message = origin.file() + " has columns that are not used: " + Words.listed(unused) + ".";
-            notes.hint(origin, "unused columns", message, "They are left out.");
+            notes.hint(origin, Subject.UNUSED_COLUMNS, message, "They are left out.");
         }
         return good ? columns : null;
     }

@@ -70,7 +70,7 @@ public record SpaceTask(
         return depth.with(values);
     }
 
-    /** The lay-up at a place of the face. */
+    /** The laminate at a place of the face. */
     public Laminate laminateAt(Spot spot) {
         String name = face.laminateAt(spot);
         return laminates.stream().filter(l -> l.name().equals(name)).findFirst().orElseThrow();

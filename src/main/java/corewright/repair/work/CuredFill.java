@@ -2,10 +2,11 @@ package corewright.repair.work;
 
 import corewright.damage.DamageMap;
 import corewright.damage.TapScale;
+import corewright.repair.plan.Amounts;
 import corewright.repair.plan.EmptySpace;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.SecondShot;
-import corewright.repair.plan.Words;
+import corewright.survey.About;
 import corewright.survey.Defect;
 import corewright.survey.Finding;
 import corewright.survey.ReadingOverride;
@@ -13,6 +14,7 @@ import corewright.survey.ReadingOverride.Trust;
 import corewright.survey.Side;
 import corewright.survey.Sound;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import corewright.survey.Tap;
 import java.util.ArrayList;
@@ -91,8 +93,10 @@ public record CuredFill(
                 shots += fill.shots.size();
                 fills.add(fill);
             } catch (RuntimeException e) {
-                defects.add(
-                        Defect.of("the fill check", plan.region(), over.get(0).spot(), e));
+                defects.add(Defect.of(
+                        "the fill check",
+                        new About.OfRegion(plan.region(), over.get(0).spot()),
+                        e));
             }
         }
         return fills;
@@ -224,7 +228,7 @@ public record CuredFill(
                 shot.region(),
                 String.join(", ", shot.taps()));
         return new Finding(
-                Finding.Severity.DOUBT, first.origin(), first.id(), first.spot(), "fill check", message, shot.advice());
+                Finding.Severity.DOUBT, first.origin(), About.of(first), Subject.FILL_CHECK, message, shot.advice());
     }
 
     private static Finding doubtful(Place place) {
@@ -232,9 +236,8 @@ public record CuredFill(
         return new Finding(
                 Finding.Severity.DOUBT,
                 tap.origin(),
-                tap.id(),
-                tap.spot(),
-                "fill check",
+                About.of(tap),
+                Subject.FILL_CHECK,
                 "Dull after cure, with nothing hollow beside it.",
                 "No second shot is planned for it. Tap again closely around it.");
     }
@@ -244,14 +247,13 @@ public record CuredFill(
         return new Finding(
                 Finding.Severity.HINT,
                 first.origin(),
-                "",
-                first.spot(),
-                "fill check",
+                new About.OfRegion(region, first.spot()),
+                Subject.FILL_CHECK,
                 String.format(
                         Locale.ROOT,
                         "The fill of %s was tapped after cure over %s of its area.",
                         region,
-                        Words.percent(tappedShare)),
+                        Amounts.percent(tappedShare)),
                 "The rest is not proven. Tap at least three quarters of it (common practice), best on a grid of 50 mm.");
     }
 
@@ -283,9 +285,8 @@ public record CuredFill(
         into.add(new Finding(
                 Finding.Severity.HINT,
                 taps.get(0).origin(),
-                "",
-                taps.get(0).spot(),
-                "fill check",
+                new About.OfPlace(taps.get(0).spot()),
+                Subject.FILL_CHECK,
                 "Tapped after cure " + where + ": " + named + more + ".",
                 "Not used: the fill check asks what is hollow under the outer skin where mix was planned."));
     }

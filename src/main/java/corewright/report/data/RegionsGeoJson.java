@@ -20,7 +20,7 @@ public final class RegionsGeoJson {
     private RegionsGeoJson() {}
 
     public static String text(Assessment assessment) {
-        ObjectNode root = Json.MAPPER.createObjectNode().put("type", "FeatureCollection");
+        ObjectNode root = JsonFile.MAPPER.createObjectNode().put("type", "FeatureCollection");
         ArrayNode features = root.putArray("features");
         for (Region region : assessment.damage().regions()) {
             region(features, region, "likely", region.likely());
@@ -32,7 +32,7 @@ public final class RegionsGeoJson {
                 undecided(features, "U" + ++number, face, undecided);
             }
         }
-        return Json.text(root);
+        return JsonFile.text(root);
     }
 
     private static void region(ArrayNode features, Region region, String extent, Geometry area) {
@@ -43,7 +43,7 @@ public final class RegionsGeoJson {
                 .put("bay", region.bay())
                 .put("condition", region.condition().word())
                 .put("extent", extent);
-        Json.put(properties, "p_wet_mean", region.pWetMean());
+        JsonFile.put(properties, "p_wet_mean", region.pWetMean());
     }
 
     private static void undecided(ArrayNode features, String id, FaceDamage face, Undecided undecided) {
@@ -54,7 +54,7 @@ public final class RegionsGeoJson {
                 .put("bay", bay(face, undecided.area()))
                 .putNull("condition")
                 .put("extent", "undecided");
-        Json.put(properties, "p_wet_mean", undecided.pWetMean());
+        JsonFile.put(properties, "p_wet_mean", undecided.pWetMean());
         properties.put("why", undecided.why());
     }
 

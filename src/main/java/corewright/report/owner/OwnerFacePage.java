@@ -5,10 +5,10 @@ import corewright.damage.FaceDamage;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
+import corewright.report.page.PageFrame;
 import corewright.report.page.PdfFile;
 import corewright.report.page.Prose;
 import corewright.report.page.RuledTable;
-import corewright.report.page.Sheet;
 import corewright.report.page.Titles;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,11 +33,11 @@ final class OwnerFacePage {
     static List<PdfFile.Painting> of(Assessment assessment, FaceDamage face) {
         OwnerFacePage page = new OwnerFacePage(assessment, face);
         List<PdfFile.Painting> pages = new ArrayList<>();
-        int first = page.table.fitting(0, Sheet.BODY_END - page.tableTop());
+        int first = page.table.fitting(0, PageFrame.BODY_END - page.tableTop());
         pages.add(paper -> page.paintMap(paper, first));
         for (int next = first; next < page.table.size(); ) {
             int from = next;
-            int count = Math.max(1, page.table.fitting(from, Sheet.BODY_END - Sheet.BODY - 4));
+            int count = Math.max(1, page.table.fitting(from, PageFrame.BODY_END - PageFrame.BODY - 4));
             pages.add(paper -> page.paintRest(paper, from, count));
             next += count;
         }
@@ -55,13 +55,13 @@ final class OwnerFacePage {
     /** Panels that could not be calculated; empty but for defects. */
     private String missing() {
         return assessment.stiffness().defects().stream()
-                .filter(d -> d.spot().face().equals(face.face().name()))
+                .filter(d -> d.about().face().equals(face.face().name()))
                 .map(d -> " " + Prose.plain(d.sentence()))
                 .collect(Collectors.joining());
     }
 
     private double mapTop() {
-        return Sheet.BODY + 2 + Prose.TEXT.height(words(), Sheet.FULL_WIDTH) + 3;
+        return PageFrame.BODY + 2 + Prose.TEXT.height(words(), PageFrame.FULL_WIDTH) + 3;
     }
 
     private double tableTop() {
@@ -70,22 +70,23 @@ final class OwnerFacePage {
 
     private void paintMap(Paper paper, int rows) {
         head(paper, " · where the damage is");
-        Prose.TEXT.paint(paper, words(), Sheet.LEFT, Sheet.BODY + 2, Sheet.FULL_WIDTH, Anchor.LEFT);
-        OwnerLegend.paint(paper, assessment, face, new Box(Sheet.LEFT, mapTop(), LEGEND_WIDTH, MAP_HEIGHT));
-        OwnerMap.paint(paper, assessment, face, new Box(Sheet.ANSWERS, mapTop(), Sheet.ANSWER_WIDTH, MAP_HEIGHT));
+        Prose.TEXT.paint(paper, words(), PageFrame.LEFT, PageFrame.BODY + 2, PageFrame.FULL_WIDTH, Anchor.LEFT);
+        OwnerLegend.paint(paper, assessment, face, new Box(PageFrame.LEFT, mapTop(), LEGEND_WIDTH, MAP_HEIGHT));
+        OwnerMap.paint(
+                paper, assessment, face, new Box(PageFrame.ANSWERS, mapTop(), PageFrame.ANSWER_WIDTH, MAP_HEIGHT));
         if (rows > 0) {
-            table.paint(paper, Sheet.LEFT, tableTop(), 0, rows);
+            table.paint(paper, PageFrame.LEFT, tableTop(), 0, rows);
         }
     }
 
     private void paintRest(Paper paper, int from, int count) {
         head(paper, " · regions, continued");
-        table.paint(paper, Sheet.LEFT, Sheet.BODY + 4, from, count);
+        table.paint(paper, PageFrame.LEFT, PageFrame.BODY + 4, from, count);
     }
 
     private void head(Paper paper, String what) {
         var heading = assessment.survey().heading();
         String name = Prose.plain(face.face().name());
-        Sheet.head(paper, Titles.boat(heading) + " · " + name + what, Titles.data(heading));
+        PageFrame.head(paper, Titles.boat(heading) + " · " + name + what, Titles.data(heading));
     }
 }

@@ -8,8 +8,8 @@ import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import corewright.damage.Undecided;
 import corewright.decision.RegionDecision;
+import corewright.report.page.Conversions;
 import corewright.report.page.Prose;
-import corewright.report.page.Units;
 import corewright.report.page.Wording;
 import corewright.survey.Face;
 import corewright.survey.Readings;
@@ -37,8 +37,8 @@ final class OwnerWords {
         double damaged = faces.stream().mapToDouble(OwnerTitle::damagedMm2).sum();
         List<Region> regions = assessment.damage().regions();
         if (regions.isEmpty()) {
-            return "All of the " + Wording.known(Units.squareMetres(deck)) + " m² read is more probably sound than not."
-                    + unread(faces);
+            return "All of the " + Wording.known(Conversions.squareMetres(deck))
+                    + " m² read is more probably sound than not." + unread(faces);
         }
         int told = Math.min(most, regions.size());
         String places = regions.stream()
@@ -46,8 +46,8 @@ final class OwnerWords {
                 .map(r -> " " + place(assessment, r))
                 .collect(Collectors.joining());
         int rest = regions.size() - told;
-        double deckM2 = Units.squareMetres(deck);
-        return (faces.size() == 1 ? "On the plan " : "On the plans ") + Wording.known(Units.squareMetres(damaged))
+        double deckM2 = Conversions.squareMetres(deck);
+        return (faces.size() == 1 ? "On the plan " : "On the plans ") + Wording.known(Conversions.squareMetres(damaged))
                 + " of " + Wording.known(deckM2) + " m² is not sound."
                 + places
                 + (rest == 0
@@ -71,9 +71,9 @@ final class OwnerWords {
 
     private static String place(Assessment assessment, Region region) {
         Face face = assessment.survey().face(region.face());
-        String where = Wording.sentence(Prose.plain(Places.of(face, region.likely())));
+        String where = Wording.sentence(Prose.plain(PlaceWords.of(face, region.likely())));
         if (assessment.damage().faces().size() > 1) {
-            where = "On " + Prose.plain(Places.named(face.name())) + " " + lower(where);
+            where = "On " + Prose.plain(PlaceWords.named(face.name())) + " " + lower(where);
         }
         String area = Wording.area(region.likely().getArea());
         String what =
@@ -134,7 +134,7 @@ final class OwnerWords {
     /** How edges are to be read, what was doubted and what that does to the plan. */
     static String doubt(Assessment assessment) {
         return "Solid edge on the plan: more probable than not. Broken edge: damage cannot be ruled out."
-                + Doubts.of(assessment.findings());
+                + OwnerDoubts.of(assessment.findings());
     }
 
     /** What the owner should do before anything else, gravest first. */
@@ -161,9 +161,9 @@ final class OwnerWords {
         for (Region region : assessment.damage().regions()) {
             if (assessment.decision().on(region.id()).architect()) {
                 Face face = assessment.survey().face(region.face());
-                loads.add(Places.load(face, region.likely())
-                        .map(f -> Places.named(f.name()))
-                        .orElse("whatever stands " + Places.of(face, region.likely())));
+                loads.add(PlaceWords.load(face, region.likely())
+                        .map(f -> PlaceWords.named(f.name()))
+                        .orElse("whatever stands " + PlaceWords.of(face, region.likely())));
                 ids.add(region.id());
             }
         }

@@ -7,10 +7,10 @@ import corewright.decision.Method;
 import corewright.decision.RegionDecision;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Paper.Anchor;
+import corewright.report.page.Conversions;
 import corewright.report.page.Prose;
 import corewright.report.page.RuledTable;
 import corewright.report.page.RuledTable.Column;
-import corewright.report.page.Units;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -33,7 +33,7 @@ final class RegionTable {
             table.row(List.of(
                     Prose.bold(region.id()),
                     OwnerWords.plainly(region.condition()) + ", "
-                            + Prose.plain(Places.of(face.face(), region.likely())),
+                            + Prose.plain(PlaceWords.of(face.face(), region.likely())),
                     m2(region.likely().getArea()),
                     m2(region.possible().getArea()),
                     filledWith(assessment, region).orElse(plainly(decision)),
@@ -91,6 +91,6 @@ final class RegionTable {
 
     /** Hundredths of a square metre as printed, so that the rows add up to the sum beneath them. */
     private static double hundredths(double mm2) {
-        return Math.round(Units.squareMetres(mm2) * 100);
+        return Math.round(Conversions.squareMetres(mm2) * 100);
     }
 }

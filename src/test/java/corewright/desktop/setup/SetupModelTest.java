@@ -121,13 +121,13 @@ class SetupModelTest {
     }
 
     @Test
-    void facesGoByANewNameOfTheirLayUp() {
+    void facesGoByANewNameOfTheirLaminate() {
         String before = laminate().name();
 
-        assertThat(model.laminate(before, SetupField.NAME, "foredeck lay-up")).isTrue();
-        assertThat(survey().faces()).allMatch(f -> f.laminate().equals("foredeck lay-up"));
-        assertThat(model.removeLaminate("foredeck lay-up")).isFalse();
-        assertThat(model.problem()).isEqualTo("Lay-up foredeck lay-up stays: foredeck is made of it.");
+        assertThat(model.laminate(before, SetupField.NAME, "foredeck laminate")).isTrue();
+        assertThat(survey().faces()).allMatch(f -> f.laminate().equals("foredeck laminate"));
+        assertThat(model.removeLaminate("foredeck laminate")).isFalse();
+        assertThat(model.problem()).isEqualTo("Laminate foredeck laminate stays: foredeck is made of it.");
     }
 
     @Test
@@ -161,7 +161,7 @@ class SetupModelTest {
     }
 
     @Test
-    void coreAndSourceOfALayUpAreChosen() {
+    void coreAndSourceOfALaminateAreChosen() {
         String name = laminate().name();
         model.laminate(name, SetupField.CORE, "pvc-80");
         model.laminate(name, SetupField.MEASURED, "measured here");

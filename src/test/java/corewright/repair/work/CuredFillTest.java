@@ -210,7 +210,7 @@ class CuredFillTest {
         assertThat(alone.places().get(0).doubtful()).isTrue();
         assertThat(cornerwise.shots().get(0).taps()).containsExactly("C5");
         assertThat(findings(grid("dssssssss")))
-                .extracting(f -> f.id() + " " + f.message())
+                .extracting(f -> f.about().id() + " " + f.message())
                 .containsExactly("C1 Dull after cure, with nothing hollow beside it.");
     }
 

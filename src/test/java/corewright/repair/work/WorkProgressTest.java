@@ -72,7 +72,7 @@ class WorkProgressTest {
         List<Finding> findings = WorkDone.of(Part.LOG.with(deck.survey(), log), deck.damage(), plans)
                 .findings();
         assertThat(findings)
-                .extracting(Finding::id)
+                .extracting(f -> f.about().id())
                 .containsExactly(holes.get(0).id(), "Z9");
         assertThat(findings.get(0).effect()).contains("larger than mapped");
         assertThat(findings.get(0).origin()).isEqualTo(line(2));
@@ -105,7 +105,7 @@ class WorkProgressTest {
         assertThat(place(warmth, "T2").verdict()).isEqualTo(FillCheck.Verdict.NOT_ARRIVED);
         assertThat(place(warmth, "T3").surprise()).isTrue();
         assertThat(WorkDone.of(survey, deck.damage(), plans).findings())
-                .extracting(Finding::id)
+                .extracting(f -> f.about().id())
                 .contains("T2", "T3")
                 .doesNotContain("T1");
         assertThat(place(warmth, "T1").reading().afterS())

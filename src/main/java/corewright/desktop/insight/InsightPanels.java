@@ -1,4 +1,4 @@
-package corewright.desktop.understand;
+package corewright.desktop.insight;
 
 import corewright.assessment.Ages;
 import corewright.damage.Insight;
@@ -19,7 +19,7 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** What the map of a face rests on, in four pictures with a sentence each. */
-public final class Understanding {
+public final class InsightPanels {
     /** Fewer readings than this say nothing of how good they are. */
     private static final int FEW = 20;
 
@@ -39,7 +39,7 @@ public final class Understanding {
     private final Units units;
     private final boolean oldVolumes;
 
-    private Understanding(Insight insight, Quantiles voidMm3, Units units, boolean oldVolumes) {
+    private InsightPanels(Insight insight, Quantiles voidMm3, Units units, boolean oldVolumes) {
         this.insight = insight;
         this.voidMm3 = voidMm3;
         this.units = units;
@@ -59,7 +59,7 @@ public final class Understanding {
      * @param oldVolumes volumes are those of before the last change
      */
     public static List<Panel> of(Insight insight, Quantiles voidMm3, Units units, boolean oldVolumes) {
-        Understanding u = new Understanding(insight, voidMm3, units, oldVolumes);
+        InsightPanels u = new InsightPanels(insight, voidMm3, units, oldVolumes);
         return List.of(u.variogram(), u.foretold(), u.reliability(), u.volume());
     }
 

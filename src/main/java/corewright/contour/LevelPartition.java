@@ -17,7 +17,7 @@ import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /** The exact overlay of an area with the level lines of one or several rasters. */
-public final class Partition {
+public final class LevelPartition {
     /**
      * Crossing lines are noded on a grid of 2^-34 of the smallest cell (2e-9 mm for cells of 25 mm). So fine that rounding
      * stays below 1e-10 of the area even of a single cell; a power of two, so that no rounding of its own is added.
@@ -32,7 +32,7 @@ public final class Partition {
 
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
-    private Partition() {}
+    private LevelPartition() {}
 
     /** {@link #of(Geometry, List, Collection)} without dividers. */
     public static List<Piece> of(Geometry area, List<Cut> cuts) {
@@ -45,7 +45,7 @@ public final class Partition {
      * envelope's lower left corner.
      */
     public static List<Piece> of(Geometry area, List<Cut> cuts, Collection<? extends Geometry> dividers) {
-        List<Mesh> meshes = cuts.stream().map(cut -> new Mesh(cut.raster())).toList();
+        List<Tiles> meshes = cuts.stream().map(cut -> new Tiles(cut.raster())).toList();
         List<Geometry> lines = new ArrayList<>();
         lines.add(area.getBoundary());
         lines.addAll(dividers);

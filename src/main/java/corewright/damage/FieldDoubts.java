@@ -1,6 +1,7 @@
 package corewright.damage;
 
 import corewright.field.LatentField;
+import corewright.survey.About;
 import corewright.survey.Face;
 import corewright.survey.Finding;
 import corewright.survey.Finding.Severity;
@@ -9,13 +10,14 @@ import corewright.survey.Origin;
 import corewright.survey.Probe;
 import corewright.survey.Reading;
 import corewright.survey.Settings;
+import corewright.survey.Subject;
 import corewright.survey.Tap;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
 /** Findings that only the fitted fields can tell: readings against their neighbours, and what was never read. */
-final class Doubts {
+final class FieldDoubts {
     /** A reading this many standard deviations from what its neighbours say is named; two in a thousand by chance. */
     private static final double SURPRISE = 3.1;
 
@@ -24,14 +26,14 @@ final class Doubts {
     private final Judged judged;
     private final List<Finding> findings = new ArrayList<>();
 
-    private Doubts(Face face, Settings settings, Judged judged) {
+    private FieldDoubts(Face face, Settings settings, Judged judged) {
         this.judged = judged;
         this.face = face;
         few = settings.numerics().fewReadings();
     }
 
     static List<Finding> of(Face face, Settings settings, List<BayFields> bays, Judged judged) {
-        Doubts doubts = new Doubts(face, settings, judged);
+        FieldDoubts doubts = new FieldDoubts(face, settings, judged);
         for (BayFields bay : bays) {
             doubts.contradictions(bay.wetSeen, bay.wet);
             doubts.contradictions(bay.looseSeen, bay.loose);
@@ -81,14 +83,14 @@ final class Doubts {
     }
 
     private void add(Reading r, String message, String effect) {
-        findings.add(new Finding(Severity.DOUBT, r.origin(), r.id(), r.spot(), "contradiction", message, effect));
+        findings.add(new Finding(Severity.DOUBT, r.origin(), About.of(r), Subject.CONTRADICTION, message, effect));
     }
 
     private void missing(BayFields bay) {
         if (bay.wetSeen.isEmpty()) {
             say(
                     bay,
-                    "no moisture",
+                    Subject.NO_MOISTURE,
                     "no moisture reading",
                     String.format(
                             Locale.ROOT,
@@ -97,7 +99,7 @@ final class Doubts {
         } else if (bay.wetSeen.size() < few) {
             say(
                     bay,
-                    "few readings",
+                    Subject.FEW_READINGS,
                     bay.wetSeen.size() + " readings of water",
                     held(Priors.WET.range().mode()));
         }
@@ -105,7 +107,7 @@ final class Doubts {
         if (!tapped) {
             say(
                     bay,
-                    "no taps",
+                    Subject.NO_TAPS,
                     "no tap",
                     String.format(
                             Locale.ROOT,
@@ -114,20 +116,20 @@ final class Doubts {
         } else if (bay.looseSeen.size() < few) {
             say(
                     bay,
-                    "few readings",
+                    Subject.FEW_READINGS,
                     bay.looseSeen.size() + " taps",
                     held(Priors.LOOSE.range().mode()));
         }
         if (!VoidEvidence.measured(bay.voidSeen)) {
             say(
                     bay,
-                    "no probes",
+                    Subject.NO_PROBES,
                     "no pilot hole or feeler",
                     "void depth is unknown: no void is claimed and the volume is a prior range; a pilot hole at a hollow"
                             + " tap comes first");
         }
         if (!bay.wet.settled() || !bay.loose.settled() || !bay.empty.settled()) {
-            say(bay, "numerics", "an estimate had not settled", "its probabilities are rougher than elsewhere");
+            say(bay, Subject.NUMERICS, "an estimate had not settled", "its probabilities are rougher than elsewhere");
         }
     }
 
@@ -136,12 +138,11 @@ final class Doubts {
                 Locale.ROOT, "too few to tell how far one speaks for its surroundings: %.0f mm is assumed", rangeMm);
     }
 
-    private void say(BayFields bay, String subject, String message, String effect) {
+    private void say(BayFields bay, Subject subject, String message, String effect) {
         findings.add(new Finding(
                 Severity.DOUBT,
                 new Origin("survey.yaml", 0),
-                bay.bay.name(),
-                null,
+                new About.OfBay(bay.bay.name(), face.name()),
                 subject,
                 message + " in bay " + bay.bay.name() + " of " + face.name(),
                 effect));

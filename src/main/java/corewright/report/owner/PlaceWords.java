@@ -13,7 +13,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 
 /** Where a thing lies, in words: by the nearest fitting or opening, else by its distance from the datum. */
-public final class Places {
+public final class PlaceWords {
     /** Touching or nearly so: a hand's breadth. */
     private static final double AT_MM = 100;
 
@@ -22,7 +22,7 @@ public final class Places {
 
     private static final double STEEP_DEG = 45;
 
-    private Places() {}
+    private PlaceWords() {}
 
     /** {@code forward of the hatch}, {@code at the inner forestay plate}, {@code at 2.20 m aft and 0.60 m to starboard}. */
     public static String of(Face face, Geometry area) {

@@ -1,4 +1,4 @@
-package corewright.desktop.understand;
+package corewright.desktop.insight;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -14,7 +14,7 @@ import java.util.Objects;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-class UnderstandingTest {
+class InsightPanelsTest {
     private static final Quantity NONE = new Quantity(List.of(), List.of());
 
     /** Of a hundred readings so many lie inside their range; one in two is wet, foretold as such by {@code p}. */
@@ -31,10 +31,10 @@ class UnderstandingTest {
         return new Quantity(lags, foretold);
     }
 
-    private static List<Understanding.Panel> panels(Quantity water) {
+    private static List<InsightPanels.Panel> panels(Quantity water) {
         List<Double> draws =
                 IntStream.rangeClosed(1, 100).mapToObj(i -> i * 10_000.0).toList();
-        return Understanding.of(
+        return InsightPanels.of(
                 new Insight(water, NONE, draws), new Quantiles(100_000, 500_000, 900_000), Units.METRIC, false);
     }
 
@@ -70,7 +70,7 @@ class UnderstandingTest {
 
     @Test
     void theVolumeIsThatOfTheMapAndEveryDrawStandsInAColumn() {
-        Understanding.Panel volume = panels(water(80, 0.9)).get(3);
+        InsightPanels.Panel volume = panels(water(80, 0.9)).get(3);
 
         assertThat(volume.sentence()).isEqualTo("Most likely 0.50 litres; in 8 cases of 10 between 0.10 and 0.90.");
         Chart.Bars bars =
@@ -80,8 +80,8 @@ class UnderstandingTest {
 
     @Test
     void tooFewReadingsSaySo() {
-        List<Understanding.Panel> panels =
-                Understanding.of(new Insight(NONE, NONE, List.of()), Quantiles.ZERO, Units.METRIC, false);
+        List<InsightPanels.Panel> panels =
+                InsightPanels.of(new Insight(NONE, NONE, List.of()), Quantiles.ZERO, Units.METRIC, false);
 
         assertThat(panels).hasSize(4).allSatisfy(p -> {
             assertThat(p.chart()).isNull();

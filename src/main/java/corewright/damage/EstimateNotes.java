@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Locale;
 
 /** How each surface was estimated, a sentence each. */
-final class Notes {
-    private Notes() {}
+final class EstimateNotes {
+    private EstimateNotes() {}
 
     static List<String> of(List<BayFields> bays) {
         List<String> notes = new ArrayList<>();

@@ -3,12 +3,12 @@ package corewright.report.page;
 import corewright.damage.Quantiles;
 
 /** From the units inside to those people and files read. */
-public final class Units {
+public final class Conversions {
     public static final double MM2_PER_M2 = 1e6;
     public static final double MM3_PER_LITRE = 1e6;
     public static final double SECONDS_PER_MINUTE = 60;
 
-    private Units() {}
+    private Conversions() {}
 
     public static double squareMetres(double mm2) {
         return mm2 / MM2_PER_M2;

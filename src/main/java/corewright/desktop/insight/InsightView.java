@@ -1,4 +1,4 @@
-package corewright.desktop.understand;
+package corewright.desktop.insight;
 
 import corewright.desktop.plan.Pixels;
 import corewright.desktop.slip.SlipView;
@@ -22,35 +22,35 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
 /** Four pictures of what the map rests on, over the whole window. Made of pictures painted beforehand. */
-public final class UnderstandView extends VBox {
+public final class InsightView extends VBox {
     /** Four fit into the smallest window by scrolling, and into 1440 x 900 without. */
     static final double WIDTH = 660;
 
     static final double HEIGHT = 270;
 
     /** A panel with its chart painted, {@code null} where there is none. */
-    public record Shown(Understanding.Panel panel, @Nullable Pixels image) {}
+    public record Shown(InsightPanels.Panel panel, @Nullable Pixels image) {}
 
-    public UnderstandView(String face, List<Shown> shown, Runnable done) {
-        getStyleClass().addAll("understand");
-        setId("understand-view");
+    public InsightView(String face, List<Shown> shown, Runnable done) {
+        getStyleClass().addAll("insight");
+        setId("insight-view");
         Label title = new Label("How good the map of the " + face + " is");
         title.getStyleClass().add("slip-title");
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         Button back = new Button("Back to the plan");
-        back.setId("understand-done");
+        back.setId("insight-done");
         back.setCancelButton(true);
         back.setOnAction(e -> done.run());
         HBox head = new HBox(title, gap, back);
-        head.getStyleClass().add("understand-head");
+        head.getStyleClass().add("insight-head");
         FlowPane all = new FlowPane();
-        all.getStyleClass().add("understand-all");
+        all.getStyleClass().add("insight-all");
         shown.forEach(s -> all.getChildren().add(panel(s)));
         ScrollPane scroll = new ScrollPane(all);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        scroll.getStyleClass().add("understand-scroll");
+        scroll.getStyleClass().add("insight-scroll");
         VBox.setVgrow(scroll, Priority.ALWAYS);
         getChildren().addAll(head, scroll);
     }
@@ -58,7 +58,7 @@ public final class UnderstandView extends VBox {
     private static Node panel(Shown shown) {
         VBox box =
                 new VBox(SlipView.text(shown.panel.title(), "head"), SlipView.text(shown.panel.sentence(), "sentence"));
-        box.getStyleClass().add("understand-panel");
+        box.getStyleClass().add("insight-panel");
         box.setPrefWidth(WIDTH);
         Pixels image = shown.image;
         if (image != null) {
@@ -76,7 +76,7 @@ public final class UnderstandView extends VBox {
      *
      * @param sharpness device pixels to one of the window
      */
-    public static Shown painted(Understanding.Panel panel, ScreenLook look, double sharpness) {
+    public static Shown painted(InsightPanels.Panel panel, ScreenLook look, double sharpness) {
         Chart chart = panel.chart();
         return new Shown(panel, chart == null ? null : image(chart, look.tone(), sharpness));
     }

@@ -11,7 +11,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /** Rows on their way to a CSV file: RFC 4180 with line feeds, UTF-8, no byte-order mark. */
-public final class Table {
+public final class CsvTable {
     private static final CSVFormat FORMAT =
             CSVFormat.DEFAULT.builder().setRecordSeparator("\n").get();
     private static final Pattern NUMBER = Pattern.compile("[-+]?\\d+([.,]\\d+)?([eE][-+]?\\d+)?");
@@ -19,7 +19,7 @@ public final class Table {
     private final List<List<String>> rows = new ArrayList<>();
 
     /** @param columns names, separated by commas */
-    Table(String columns) {
+    CsvTable(String columns) {
         rows.add(List.of(columns.split(",")));
     }
 

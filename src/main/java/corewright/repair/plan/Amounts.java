@@ -3,8 +3,8 @@ package corewright.repair.plan;
 import java.util.Locale;
 
 /** Figures as a person reads them: rounded to what is known. */
-public final class Words {
-    private Words() {}
+public final class Amounts {
+    private Amounts() {}
 
     public static String litres(double mm3) {
         double l = mm3 / 1e6;

@@ -22,7 +22,7 @@ import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 
 /** An area parted along several rasters' level lines: exact, and every piece on the side it says. */
-class PartitionTest {
+class LevelPartitionTest {
     /** An L with a hole, off the rasters' grid. */
     private static final Geometry AREA = Fields.wkt(
             "POLYGON((-100.3 60.1,770.7 60.1,770.7 333.33,401.1 333.33,401.1 640.9,-100.3 640.9,-100.3 60.1),"
@@ -42,7 +42,7 @@ class PartitionTest {
     @ParameterizedTest
     @MethodSource("cuts")
     void piecesFillTheAreaWithoutOverlapOrGap(List<Cut> cuts) {
-        List<Piece> pieces = Partition.of(AREA, cuts);
+        List<Piece> pieces = LevelPartition.of(AREA, cuts);
         isExact(pieces.stream().map(Piece::polygon).toList());
         assertThat(pieces)
                 .allMatch(p -> p.polygon().getFactory() != null && p.above().size() == 3);
@@ -51,7 +51,7 @@ class PartitionTest {
     @ParameterizedTest
     @MethodSource("cuts")
     void everyPieceSaysOnWhichSideOfEachLevelItLies(List<Cut> cuts) {
-        for (Piece piece : Partition.of(AREA, cuts)) {
+        for (Piece piece : LevelPartition.of(AREA, cuts)) {
             for (int i = 0; i < 3; i++) {
                 Raster raster = cuts.get(i).raster();
                 for (Coordinate centre : centresWellInside(raster, piece.polygon())) {
@@ -79,7 +79,7 @@ class PartitionTest {
     @ParameterizedTest
     @MethodSource("cuts")
     void dissolvedPiecesStayExactAndLeaveNoSmallOneWithANeighbour(List<Cut> cuts) {
-        List<Labelled<List<Boolean>>> pieces = Partition.of(AREA, cuts).stream()
+        List<Labelled<List<Boolean>>> pieces = LevelPartition.of(AREA, cuts).stream()
                 .map(p -> new Labelled<>(p.polygon(), p.above()))
                 .toList();
         List<Labelled<List<Boolean>>> regions = Coverage.dissolve(pieces, 1500);
@@ -109,7 +109,7 @@ class PartitionTest {
 
     @Test
     void withoutCutsTheAreaStaysWhole() {
-        assertThat(Partition.of(AREA, List.of())).singleElement().satisfies(p -> assertThat(
+        assertThat(LevelPartition.of(AREA, List.of())).singleElement().satisfies(p -> assertThat(
                         p.polygon().getArea())
                 .isCloseTo(AREA.getArea(), within(1e-9 * AREA.getArea())));
     }
@@ -117,7 +117,7 @@ class PartitionTest {
     @Test
     void dividersPartTheAreaToo() {
         Geometry divider = Fields.wkt("LINESTRING(300 -1000,300 1000)");
-        List<Piece> pieces = Partition.of(AREA, List.of(), List.of(divider));
+        List<Piece> pieces = LevelPartition.of(AREA, List.of(), List.of(divider));
         isExact(pieces.stream().map(Piece::polygon).toList());
         assertThat(pieces).hasSize(2).allMatch(p -> !p.polygon().crosses(divider));
     }
@@ -125,7 +125,7 @@ class PartitionTest {
     @Test
     void sameInputGivesTheSamePiecesInTheSameOrder() {
         List<Cut> cuts = cuts().findFirst().orElseThrow();
-        assertThat(Partition.of(AREA, cuts)).isEqualTo(Partition.of(AREA, cuts));
+        assertThat(LevelPartition.of(AREA, cuts)).isEqualTo(LevelPartition.of(AREA, cuts));
     }
 
     /** 0.3 s is what a map of some 13 000 cells may cost while somebody waits; processor time, the best of five. */
@@ -136,7 +136,7 @@ class PartitionTest {
                 .mapToObj(seed -> new Cut(Fields.smooth(seed, 115, 115, 25, 0.02), 0.5))
                 .toList();
         long best = IntStream.range(0, 5)
-                .mapToLong(run -> processorTime(() -> Partition.of(deck, cuts)))
+                .mapToLong(run -> processorTime(() -> LevelPartition.of(deck, cuts)))
                 .min()
                 .orElseThrow();
         assertThat(best * 1e-9).isLessThan(0.3);
@@ -153,7 +153,7 @@ class PartitionTest {
     void noDataIsNotAbove() {
         Raster half = Fields.of(10, new double[] {1, Double.NaN});
         List<Piece> pieces =
-                Partition.of(Fields.wkt("POLYGON((0 0,20 0,20 10,0 10,0 0))"), List.of(new Cut(half, 0.5)));
+                LevelPartition.of(Fields.wkt("POLYGON((0 0,20 0,20 10,0 10,0 0))"), List.of(new Cut(half, 0.5)));
         assertThat(pieces).extracting(p -> p.above(0)).containsExactly(true, false);
         assertThat(pieces).extracting(p -> p.polygon().getArea()).containsExactly(100.0, 100.0);
     }

@@ -14,10 +14,10 @@ import org.locationtech.jts.geom.Coordinate;
  * make a strip, three an L (the inner corner has their mean), one or two opposite ones lone quarters. So every side
  * between two centres is whole, and tiles on both sides of it see the same crossing.
  */
-final class Mesh {
+final class Tiles {
     private final Raster raster;
 
-    Mesh(Raster raster) {
+    Tiles(Raster raster) {
         this.raster = raster;
     }
 

@@ -17,7 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What stands round the map of a plate: title, title strip (data fields of ISO 7200 in one line), caution, print check. */
-final class Sheet {
+final class PlateFrame {
     private static final double LEFT = 12;
     private static final double RIGHT = 285;
     private static final double STRIP = 174;
@@ -40,7 +40,7 @@ final class Sheet {
     private final int sheet;
     private final int sheets;
 
-    Sheet(Paper paper, MapLayout layout, PlateKind kind, String subject, int sheet, int sheets) {
+    PlateFrame(Paper paper, MapLayout layout, PlateKind kind, String subject, int sheet, int sheets) {
         this.paper = paper;
         this.layout = layout;
         this.spec = layout.spec();

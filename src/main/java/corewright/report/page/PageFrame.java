@@ -8,7 +8,7 @@ import corewright.drawing.kit.Typeface;
 import java.util.List;
 
 /** The frame of every A4 page for the owner: head, foot, and questions at the left of their answers. */
-public final class Sheet {
+public final class PageFrame {
     public static final double WIDTH = 210;
     public static final double HEIGHT = 297;
     public static final double LEFT = 18;
@@ -32,7 +32,7 @@ public final class Sheet {
     private static final Type QUESTION = new Type(Typeface.TEXT_BOLD, 10.5);
     private static final Type FOOT = new Type(Typeface.TEXT, 7.5);
 
-    private Sheet() {}
+    private PageFrame() {}
 
     /**
      * Head: the name takes what it needs, up to three quarters; of the data as much as fits beside it.

@@ -9,10 +9,10 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.damage.Quantiles;
 
 /** How our JSON is laid out: two spaces, line feeds, null for what is not a number. */
-public final class Json {
+public final class JsonFile {
     public static final ObjectMapper MAPPER = new ObjectMapper();
 
-    private Json() {}
+    private JsonFile() {}
 
     static String text(JsonNode node) {
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
