@@ -63,17 +63,14 @@ final class BayFields {
         double atCell(int cell);
     }
 
-    /** Readings of one bay, one list a field. */
-    record Seen(List<Observation> wet, List<Observation> loose, List<Observation> empty) {}
-
     /** @param earlier the same bay with other readings, whose ranges, sills and drifts are kept; null to fit them */
-    BayFields(BayWork.Input input, Frame frame, Cores cores, @Nullable BayFields earlier) {
+    BayFields(BayInput input, Frame frame, Cores cores, @Nullable BayFields earlier) {
         bay = input.bay();
-        Seen seen = input.seen();
+        BayInput.Seen seen = input.seen();
         this.frame = frame;
-        wetSeen = seen.wet;
-        looseSeen = seen.loose;
-        voidSeen = seen.empty;
+        wetSeen = seen.wet();
+        looseSeen = seen.loose();
+        voidSeen = seen.empty();
         cells = frame.cellsAround(bay.area());
         inside = insideFlags(frame, bay, cells);
         coreMm = new double[cells.length];

@@ -1,10 +1,5 @@
 package corewright.damage;
 
-import corewright.survey.Face;
-import corewright.survey.Laminate;
-import corewright.survey.Settings;
-import corewright.survey.Survey;
-import corewright.survey.Thresholds;
 import java.util.Arrays;
 import java.util.List;
 
@@ -15,7 +10,7 @@ import java.util.List;
  */
 @SuppressWarnings("ArrayRecordComponent")
 record BayWork(
-        Input input,
+        BayInput input,
         BayFields fields,
         VoidDraws draws,
         boolean old,
@@ -23,28 +18,14 @@ record BayWork(
         List<Undecided> undecided,
         List<Double> totalMm3) {
 
-    /** Everything a bay's result depends on, but for what was frozen. */
-    record Input(
-            Face face,
-            Bay bay,
-            BayFields.Seen seen,
-            List<Laminate> laminates,
-            Thresholds thresholds,
-            Settings.Numerics numerics) {
-        static Input of(Survey survey, Face face, Bay bay, BayFields.Seen seen) {
-            Settings settings = survey.settings();
-            return new Input(face, bay, seen, survey.laminates(), settings.thresholds(), settings.numerics());
-        }
-    }
-
     /** Everything fitted and drawn. */
-    static BayWork of(Input input, Frame frame, BayFields.Cores cores) {
+    static BayWork of(BayInput input, Frame frame, BayFields.Cores cores) {
         BayFields fields = new BayFields(input, frame, cores, null);
         return new BayWork(input, frame, fields, drawn(input, fields, frame), false);
     }
 
     /** The same bay with other readings: ranges, sills and drifts are held, and the cavities are these as far as they can be. */
-    BayWork followed(Input other, Frame frame, BayFields.Cores cores) {
+    BayWork followed(BayInput other, Frame frame, BayFields.Cores cores) {
         if (input.equals(other)) {
             return this;
         }
@@ -53,21 +34,21 @@ record BayWork(
         return new BayWork(other, frame, next, sameCells ? draws : drawn(other, next, frame), sameCells);
     }
 
-    private BayWork(Input input, Frame frame, BayFields fields, VoidDraws draws, boolean old) {
+    private BayWork(BayInput input, Frame frame, BayFields fields, VoidDraws draws, boolean old) {
         this(
                 input,
                 fields,
                 draws,
                 old,
-                new Regions(fields, frame, input.thresholds, draws),
-                UndecidedAreas.of(fields, frame, input.thresholds),
+                new Regions(fields, frame, input.thresholds(), draws),
+                UndecidedAreas.of(fields, frame, input.thresholds()),
                 Arrays.stream(draws.volumesMm3(new int[fields.cells.length], 1)[0])
                         .boxed()
                         .toList());
     }
 
-    private static VoidDraws drawn(Input input, BayFields fields, Frame frame) {
-        long seed = input.numerics.seed() + input.bay.name().hashCode();
-        return new VoidDraws(fields, frame, input.numerics.realisations(), seed);
+    private static VoidDraws drawn(BayInput input, BayFields fields, Frame frame) {
+        long seed = input.numerics().seed() + input.bay().name().hashCode();
+        return new VoidDraws(fields, frame, input.numerics().realisations(), seed);
     }
 }

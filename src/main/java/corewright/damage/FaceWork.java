@@ -48,11 +48,11 @@ final class FaceWork {
         sound.addAll(plan.solids());
         for (Bay bay : plan.bays()) {
             Readings own = in(bay, readings);
-            var seen = new BayFields.Seen(
+            var seen = new BayInput.Seen(
                     judged.heard(WetEvidence.of(face, own, settings.thresholds(), scales, judged, findings)),
                     judged.heard(inside(bay, LooseEvidence.of(own, tapScale, findings))),
                     judged.heard(inside(bay, VoidEvidence.of(survey, own, tapScale))));
-            add(way.work(BayWork.Input.of(survey, face, bay, seen), frame, coreOfCell()));
+            add(way.work(BayInput.of(survey, face, bay, seen), frame, coreOfCell()));
         }
         findings.addAll(FieldDoubts.of(face, settings, bays, judged));
         next = way.next(face.name(), works, () -> NextReadings.of(face, frame, bays, draws, settings.thresholds()));

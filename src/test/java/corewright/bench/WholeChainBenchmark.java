@@ -29,8 +29,8 @@ import java.util.stream.Stream;
 
 /**
  * The whole chain, from a survey to every output, on surveys of every kind the generators make: invented decks of each kind,
- * surveys of random figures, the demo after random edits; and on survey folders. Prints every survey that failed or lost a
- * figure to a defect, and the slowest with the time of each stage.
+ * surveys of random figures, the demo after random edits; and on survey folders. Prints each with the time of its stages and what failed
+ * or was lost to a defect, and the slowest again at the end.
  *
  * <pre>
  * mvn -q test-compile exec:java -Dexec.classpathScope=test \
@@ -152,8 +152,9 @@ public final class WholeChainBenchmark {
         clock.begin("", 1);
         Run run = new Run(name, clock.stagesMs, said);
         runs.add(run);
+        out.println(run);
         if (!said.isEmpty()) {
-            out.println(name + ": " + said);
+            out.println("  " + said);
         }
     }
 

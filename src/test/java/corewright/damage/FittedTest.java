@@ -103,8 +103,8 @@ class FittedTest {
         Memory second = memory.next();
         Fitted again = Damage.fit(edited, second);
 
-        assertThat(second.worked()).containsEntry("BayWork.Input", 1);
-        assertThat(second.taken()).containsEntry("BayWork.Input", 1);
+        assertThat(second.worked()).containsEntry("BayInput", 1);
+        assertThat(second.taken()).containsEntry("BayInput", 1);
         assertThat(again.old()).isFalse();
         assertThat(again.map()).isEqualTo(Damage.fit(edited, new Memory()).map());
     }
