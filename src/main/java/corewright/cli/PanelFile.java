@@ -1,8 +1,8 @@
 package corewright.cli;
 
-import corewright.sandwich.Load;
-import corewright.sandwich.PanelSpec;
-import corewright.sandwich.Strengths;
+import corewright.sandwich.spec.Load;
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.Strengths;
 import java.util.List;
 import java.util.OptionalDouble;
 

@@ -1,5 +1,7 @@
 package corewright.sandwich;
 
+import corewright.sandwich.spec.PanelSpec;
+
 /**
  * A coaming as a beam along an edge: it bends upright with the deck, {@code E t h³/12} about its own middle, and is stretched at
  * its middle by the outer skin's stretch and turn, {@code u,s - (to + h)/2 b,s}, with {@code E t h}. Twist and sideways

@@ -1,5 +1,7 @@
 package corewright.sandwich;
 
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.Support;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.algorithm.Distance;

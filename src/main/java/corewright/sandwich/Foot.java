@@ -1,6 +1,7 @@
 package corewright.sandwich;
 
 import corewright.linear.SparseVector;
+import corewright.sandwich.spec.Load;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;

@@ -1,5 +1,6 @@
 package corewright.sandwich;
 
+import corewright.sandwich.spec.UnsupportedPanelException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

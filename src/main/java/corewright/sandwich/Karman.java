@@ -1,5 +1,7 @@
 package corewright.sandwich;
 
+import corewright.sandwich.spec.Elastic;
+import corewright.sandwich.spec.PanelSpec;
 import java.util.Arrays;
 
 /**

@@ -1,5 +1,6 @@
 package corewright.sandwich;
 
+import corewright.sandwich.spec.Load;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;

@@ -1,5 +1,8 @@
 package corewright.sandwich;
 
+import corewright.sandwich.spec.CoreMaterial;
+import corewright.sandwich.spec.PanelSpec;
+
 /**
  * What the core that goes on under a loose skin does at the rim. On the bonded side the core's face follows the outer skin;
  * on the loose side the core turns with the inner skin. The two differ there by

@@ -1,5 +1,7 @@
 package corewright.sandwich;
 
+import corewright.sandwich.spec.Elastic;
+import corewright.sandwich.spec.Skin;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -2,8 +2,8 @@
  * Finite elements for sandwich panels: two thin skins, each with its own stretching, bending and deflection, joined by a
  * core with transverse shear and through-thickness stiffness; where there is a void the skins are on their own.
  *
- * <p><b>In:</b> a {@link corewright.sandwich.PanelSpec}, a {@link corewright.sandwich.MeshSize}, {@link
- * corewright.sandwich.Load}s. <b>Out:</b> a {@link corewright.sandwich.PanelModel}, factored once, that answers loads with
+ * <p><b>In:</b> a {@link corewright.sandwich.spec.PanelSpec}, a {@link corewright.sandwich.MeshSize}, {@link
+ * corewright.sandwich.spec.Load}s. <b>Out:</b> a {@link corewright.sandwich.PanelModel}, factored once, that answers loads with
  * {@link corewright.sandwich.Response}s; a {@link corewright.sandwich.FootLoadMap}; {@link corewright.sandwich.Margin}s.
  *
  * <p><b>Steps.</b> (1) {@code Mesher}: a graded grid over the outline, its nodes moved onto outline and rims, cells that the

@@ -1,7 +1,7 @@
 package corewright.stiffness;
 
 import corewright.overlay.Overlay;
-import corewright.sandwich.Load;
+import corewright.sandwich.spec.Load;
 import corewright.survey.DeckLoad;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

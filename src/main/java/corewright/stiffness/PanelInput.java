@@ -1,9 +1,9 @@
 package corewright.stiffness;
 
 import corewright.damage.FaceDamage;
-import corewright.sandwich.Load;
-import corewright.sandwich.PanelSpec;
-import corewright.sandwich.Strengths;
+import corewright.sandwich.spec.Load;
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.Strengths;
 import corewright.survey.Laminate;
 import corewright.survey.Materials;
 import corewright.survey.Survey;

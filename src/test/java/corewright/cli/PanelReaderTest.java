@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import corewright.intake.text.RefusedException;
-import corewright.sandwich.Load;
-import corewright.sandwich.PanelSpec;
-import corewright.sandwich.Patch;
-import corewright.sandwich.Support;
+import corewright.sandwich.spec.Load;
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.Patch;
+import corewright.sandwich.spec.Support;
 import org.junit.jupiter.api.Test;
 
 class PanelReaderTest {

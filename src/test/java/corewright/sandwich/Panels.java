@@ -1,5 +1,10 @@
 package corewright.sandwich;
 
+import corewright.sandwich.spec.CoreMaterial;
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.Patch;
+import corewright.sandwich.spec.Skin;
+import corewright.sandwich.spec.Support;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import corewright.sandwich.spec.Load;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

@@ -8,7 +8,7 @@ import corewright.damage.Damage;
 import corewright.damage.DamageMap;
 import corewright.intake.SurveyFolder;
 import corewright.reuse.Memory;
-import corewright.sandwich.Load;
+import corewright.sandwich.spec.Load;
 import corewright.survey.DeckLoad;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Face;

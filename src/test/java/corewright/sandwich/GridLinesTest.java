@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.Patch;
+import corewright.sandwich.spec.Skin;
+import corewright.sandwich.spec.Support;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -12,7 +16,7 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKTReader;
 
-class OverlaysTest {
+class GridLinesTest {
     /**
      * A rounded region against the deck edge it was cut from, as a survey of a curved foredeck gave them, less the corners that
      * do not matter: two lines 4e-10 mm apart, at which {@code Geometry.intersection} throws a TopologyException.

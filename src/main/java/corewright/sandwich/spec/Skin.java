@@ -1,4 +1,4 @@
-package corewright.sandwich;
+package corewright.sandwich.spec;
 
 /**
  * One skin, an orthotropic sheet with its axes along x and y.
@@ -19,7 +19,7 @@ public record Skin(double thicknessMm, double exMPa, double eyMPa, double nuXy, 
         return new Skin(thicknessMm, eMPa, eMPa, nu, eMPa / (2 * (1 + nu)));
     }
 
-    Elastic elastic() {
+    public Elastic elastic() {
         return Elastic.of(exMPa, eyMPa, nuXy, gxyMPa);
     }
 }

@@ -1,4 +1,4 @@
-package corewright.sandwich;
+package corewright.sandwich.spec;
 
 /**
  * Plane-stress stiffness of an orthotropic sheet, axes along x and y: {@code σx = d11 εx + d12 εy}, {@code σy = d12 εx +
@@ -6,8 +6,8 @@ package corewright.sandwich;
  *
  * @param d11 MPa, like all of them
  */
-record Elastic(double d11, double d12, double d22, double d33) {
-    static final Elastic NONE = new Elastic(0, 0, 0, 0);
+public record Elastic(double d11, double d12, double d22, double d33) {
+    public static final Elastic NONE = new Elastic(0, 0, 0, 0);
 
     static Elastic of(double exMPa, double eyMPa, double nuXy, double gxyMPa) {
         double nuYx = nuXy * eyMPa / exMPa;
@@ -15,12 +15,12 @@ record Elastic(double d11, double d12, double d22, double d33) {
         return new Elastic(c * exMPa, c * nuXy * eyMPa, c * eyMPa, gxyMPa);
     }
 
-    Elastic times(double factor) {
+    public Elastic times(double factor) {
         return new Elastic(factor * d11, factor * d12, factor * d22, factor * d33);
     }
 
     /** Stresses from strains {@code εx, εy, γxy}. */
-    double[] stress(double[] e) {
+    public double[] stress(double[] e) {
         return new double[] {d11 * e[0] + d12 * e[1], d12 * e[0] + d22 * e[1], d33 * e[2]};
     }
 }

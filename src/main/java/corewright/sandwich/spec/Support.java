@@ -1,4 +1,4 @@
-package corewright.sandwich;
+package corewright.sandwich.spec;
 
 /** How an edge of a panel is held. */
 public enum Support {

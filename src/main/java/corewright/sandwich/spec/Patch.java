@@ -1,4 +1,4 @@
-package corewright.sandwich;
+package corewright.sandwich.spec;
 
 import org.locationtech.jts.geom.Geometry;
 

@@ -1,4 +1,4 @@
-package corewright.sandwich;
+package corewright.sandwich.spec;
 
 import java.util.List;
 import java.util.Optional;
@@ -79,7 +79,7 @@ public record PanelSpec(
         return new PanelSpec(outline, edges, openings, outer, inner, core, others);
     }
 
-    Support edge(int side) {
+    public Support edge(int side) {
         return edges.size() == 1 ? edges.get(0) : edges.get(side);
     }
 

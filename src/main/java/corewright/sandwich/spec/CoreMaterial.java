@@ -1,4 +1,4 @@
-package corewright.sandwich;
+package corewright.sandwich.spec;
 
 import java.util.Optional;
 
@@ -27,7 +27,7 @@ public record CoreMaterial(double gxzMPa, double gyzMPa, double ezMPa, Optional<
                 inPlane.map(p -> new InPlane(factor * p.exMPa(), factor * p.eyMPa(), p.nuXy(), factor * p.gxyMPa())));
     }
 
-    Elastic elastic() {
+    public Elastic elastic() {
         return inPlane.map(p -> Elastic.of(p.exMPa(), p.eyMPa(), p.nuXy(), p.gxyMPa()))
                 .orElse(Elastic.NONE);
     }

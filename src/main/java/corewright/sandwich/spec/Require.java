@@ -1,12 +1,12 @@
-package corewright.sandwich;
+package corewright.sandwich.spec;
 
 import java.util.Locale;
 
 /** Checks of record components; written so that NaN fails too. */
-final class Require {
+public final class Require {
     private Require() {}
 
-    static void positive(String name, double value) {
+    public static void positive(String name, double value) {
         if (!(value > 0) || Double.isInfinite(value)) {
             throw new IllegalArgumentException(String.format(Locale.ROOT, "%s is %s, must be above 0", name, value));
         }
