@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import corewright.overlay.Overlay;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -171,7 +172,7 @@ class FootLoadsTest {
             for (int k = 0; k < 1 + r.nextInt(3); k++) {
                 double cx = r.nextDouble() * length;
                 double cy = r.nextDouble() * width;
-                var area = Overlays.intersection(
+                var area = Overlay.intersection(
                         Panels.ellipse(cx, cy, 80 + r.nextInt(180), 60 + r.nextInt(120)),
                         Panels.rectangle(0, 0, length, width));
                 double[] depths = {0, 0, 3, 6.25, 12.5};

@@ -52,7 +52,7 @@ public record RepairOptions(
     /** Why a region has no injection plan by a defect of this program; empty where that is not why. */
     public Optional<Defect> failed(String region) {
         return defects.stream()
-                .filter(d -> d.about().equals(region) && d.what().equals(INJECTION))
+                .filter(d -> d.about().id().equals(region) && d.what().equals(INJECTION))
                 .findFirst();
     }
 

@@ -49,7 +49,7 @@ final class RegionTable {
     /** What could not be calculated of a region. */
     private static String missing(Assessment assessment, Region region) {
         return assessment.defects().stream()
-                .filter(d -> d.about().equals(region.id()))
+                .filter(d -> d.about().id().equals(region.id()))
                 .map(d -> "\n" + Prose.plain(d.sentence()))
                 .collect(Collectors.joining());
     }
