@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.contour.Band;
-import corewright.report.GeoJson;
+import corewright.report.data.GeoJson;
 import java.util.List;
 
 /** Bands as a GeoJSON FeatureCollection in the grid's own coordinates. */

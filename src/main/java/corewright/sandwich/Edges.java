@@ -79,7 +79,8 @@ final class Edges {
     /** Whether a boundary edge lies along an opening. */
     static boolean atOpening(PanelSpec panel, Mesh mesh, int[] edge) {
         return toOpening(panel, mesh, edge)
-                <= nearest(panel.outline().getExteriorRing(), middle(mesh, edge)).distance();
+                <= nearest(panel.outline().getExteriorRing(), middle(mesh, edge))
+                        .distance();
     }
 
     private static double toOpening(PanelSpec panel, Mesh mesh, int[] edge) {

@@ -21,7 +21,13 @@ class CoamingTest {
         LinearRing hole = Panels.rectangle(350, 350, 850, 850).getExteriorRing();
         Polygon outline = factory.createPolygon(outer, new LinearRing[] {hole});
         return new PanelSpec(
-                outline, List.of(Support.SIMPLE), openings, SKIN, SKIN, new PanelSpec.Core(12.5, Panels.BALSA), List.of());
+                outline,
+                List.of(Support.SIMPLE),
+                openings,
+                SKIN,
+                SKIN,
+                new PanelSpec.Core(12.5, Panels.BALSA),
+                List.of());
     }
 
     private static double atEdge(PanelSpec.Openings openings) {

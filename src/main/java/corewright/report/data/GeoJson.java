@@ -1,4 +1,4 @@
-package corewright.report;
+package corewright.report.data;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
