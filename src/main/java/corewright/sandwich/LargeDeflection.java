@@ -23,7 +23,7 @@ final class LargeDeflection {
     /** Iterations seen were 3 to 19. */
     private static final int ITERATIONS = 100;
 
-    /** Forces out of balance that are left, as part of those to begin with: far below a printed digit. */
+    /** Forces out of balance that are left, as part of those that bend the cells: far below a printed digit. */
     private static final double BALANCE = 1e-6;
 
     /** Part of the promised fall in energy that a step must keep (L. Armijo, Pacific J. Math. 16, 1966). */
@@ -117,7 +117,7 @@ final class LargeDeflection {
     Optional<Settled> settle(double[] linear, double[] start) {
         double[] x0 = local(linear);
         double[] d = start.clone();
-        double limit = BALANCE * Math.max(norm(outOfBalance(x0, new double[d.length])), 1e-9);
+        double limit = Math.max(BALANCE * norm(stiffness.times(x0)), 1e-9);
         for (int pass = 0; pass < ITERATIONS; pass++) {
             double[] rest = outOfBalance(x0, d);
             if (norm(rest) <= limit) {
