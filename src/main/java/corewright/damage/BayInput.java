@@ -9,12 +9,7 @@ import java.util.List;
 
 /** Everything the result of a bay depends on, but for what was held. */
 record BayInput(
-        Face face,
-        Bay bay,
-        Seen seen,
-        List<Laminate> laminates,
-        Thresholds thresholds,
-        Settings.Numerics numerics) {
+        Face face, Bay bay, Seen seen, List<Laminate> laminates, Thresholds thresholds, Settings.Numerics numerics) {
     /** Readings of one bay, one list a field. */
     record Seen(List<Observation> wet, List<Observation> loose, List<Observation> empty) {}
 

@@ -7,7 +7,6 @@ import corewright.damage.Bay;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.damage.Undecided;
-
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 
