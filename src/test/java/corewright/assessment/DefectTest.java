@@ -19,11 +19,13 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.assertj.core.api.Assertions;
+import org.jspecify.annotations.NullUnmarked;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A defect in one panel or region, put in on purpose, costs that one's figures and nothing else. */
+@NullUnmarked // JUnit fills the folders
 class DefectTest {
     @TempDir
     private static Path folder;

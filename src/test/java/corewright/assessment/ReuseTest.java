@@ -29,12 +29,14 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.NullUnmarked;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 
 /** What is remembered saves time and changes nothing: after edits of every kind the assessment equals one from nothing. */
+@NullUnmarked // JUnit fills the folders
 class ReuseTest {
     private static final Origin HERE = new Origin("test", 1);
     private static final GeometryFactory FACTORY = new GeometryFactory();

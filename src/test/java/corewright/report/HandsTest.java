@@ -19,13 +19,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
+import org.jspecify.annotations.NullUnmarked;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -36,6 +39,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * too, and up on a wall; every sheet has the bow at its left. So aft is right on every sheet, and +y is up where one looks from
  * above or square on, down where one looks from below: with the bow at the left, port is then at the top.
  */
+@NullUnmarked // JUnit fills the folders
 class HandsTest {
     private static final Path DECK = Path.of("src/test/resources/corewright/cli/small-deck");
 
@@ -117,9 +121,12 @@ class HandsTest {
         Outputs.write(below, out, Progress.NONE, Map::of);
         for (Hole hole : below.decision().injections().get(0).holes()) {
             assertThat(Files.readString(out.resolve("holes.csv")))
-                    .contains(String.format("%s,fore deck", hole.id()))
+                    .contains(hole.id() + ",fore deck")
                     .contains(String.format(
-                            "%.0f,%.0f", hole.spot().xMm(), hole.spot().yMm()));
+                            Locale.ROOT,
+                            "%.0f,%.0f",
+                            hole.spot().xMm(),
+                            hole.spot().yMm()));
         }
         assertThat(Files.readString(out.resolve("exchange/holes.dxf"))).doesNotContain("\n20\n-");
     }
@@ -185,8 +192,7 @@ class HandsTest {
             words.setEndPage(1);
             words.getText(pdf);
         }
-        assertThat(seen).as("of " + holes.size() + " holes").containsKey(label);
-        return seen.get(label);
+        return Objects.requireNonNull(seen.get(label), label + " of " + holes.size() + " holes");
     }
 
     private static String text(Path file) throws IOException {
