@@ -29,7 +29,7 @@ public final class Partial {
     /** A survey of which nothing is concluded yet, so that plan and readings can be shown. */
     public static Assessment bare(Survey survey, List<Finding> findings) {
         List<FaceDamage> faces = survey.faces().stream().map(Partial::face).toList();
-        return of(survey, new DamageMap(faces, NOTHING), findings, List.of(), Ages.AWAITED);
+        return of(survey, new DamageMap(faces, NOTHING, NOTHING), findings, List.of(), Ages.AWAITED);
     }
 
     /** The part that rests on the map alone: nothing of stiffness, repair or decision in it. */

@@ -55,6 +55,7 @@ final class BayFields {
     private final Frame frame;
     private final double[] moisture;
     private final double[] moistureAtTaps;
+    private final double[] soaked;
     private final double[] voidTerm1;
     private final double[] voidTerm2;
 
@@ -90,7 +91,7 @@ final class BayFields {
         }
 
         moisture = kept(means(wetHere, Priors::moistureTerm), earlier == null ? null : earlier.moisture);
-        double[] soaked = insideTerm(pWet, thresholds, Priors::soakedTerm);
+        soaked = insideTerm(pWet, thresholds, Priors::soakedTerm);
         wetAtTaps = wet.at(places(looseSeen), earlier == null ? null : earlier.wetAtTaps);
         moistureAtTaps = kept(means(wetAtTaps, Priors::moistureTerm), earlier == null ? null : earlier.moistureAtTaps);
         looseAt = places(looseSeen, moistureAtTaps, nearest(looseSeen, soaked));
@@ -246,6 +247,24 @@ final class BayFields {
         }
         depthMm[i] = share * sum;
         depthSdMm[i] = Math.sqrt(Math.max(0, share * squares - depthMm[i] * depthMm[i]));
+    }
+
+    /** The water field at a cell, so many standard deviations above its mean; wet above 0. */
+    double waterAt(int i, double deviations) {
+        return wetHere.mean(i) + deviations * wetHere.sd(i);
+    }
+
+    /** The looseness field likewise; loose above 0. */
+    double loosenessAt(int i, double deviations) {
+        return looseHere.mean(i) + deviations * looseHere.sd(i);
+    }
+
+    double looseTerm1(int i) {
+        return moisture[i];
+    }
+
+    double looseTerm2(int i) {
+        return soaked[i];
     }
 
     double voidTerm1(int i) {

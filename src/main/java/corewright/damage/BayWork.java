@@ -2,6 +2,7 @@ package corewright.damage;
 
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One bay from its readings to its regions, with all that went in: the same again gives the same again.
@@ -16,12 +17,13 @@ record BayWork(
         boolean old,
         Regions regions,
         List<Undecided> undecided,
-        List<Double> totalMm3) {
+        List<Double> totalMm3,
+        List<Double> damagedMm2) {
 
     /** Everything fitted and drawn. */
     static BayWork of(BayInput input, Frame frame, BayFields.Cores cores) {
         BayFields fields = new BayFields(input, frame, cores, null);
-        return new BayWork(input, frame, fields, drawn(input, fields, frame), false);
+        return new BayWork(input, frame, fields, drawn(input, fields, frame), null);
     }
 
     /** The same bay with other readings: ranges, sills and drifts are held, and the cavities are these as far as they can be. */
@@ -31,24 +33,31 @@ record BayWork(
         }
         BayFields next = new BayFields(other, frame, cores, fields);
         boolean sameCells = Arrays.equals(fields.cells, next.cells);
-        return new BayWork(other, frame, next, sameCells ? draws : drawn(other, next, frame), sameCells);
+        return sameCells
+                ? new BayWork(other, frame, next, draws, damagedMm2)
+                : new BayWork(other, frame, next, drawn(other, next, frame), null);
     }
 
-    private BayWork(BayInput input, Frame frame, BayFields fields, VoidDraws draws, boolean old) {
+    /** @param held damaged areas drawn before the change, null to draw them */
+    private BayWork(BayInput input, Frame frame, BayFields fields, VoidDraws draws, @Nullable List<Double> held) {
         this(
                 input,
                 fields,
                 draws,
-                old,
+                held != null,
                 new Regions(fields, frame, input.thresholds(), draws),
                 UndecidedAreas.of(fields, frame, input.thresholds()),
                 Arrays.stream(draws.volumesMm3(new int[fields.cells.length], 1)[0])
                         .boxed()
-                        .toList());
+                        .toList(),
+                held != null ? held : AreaDraws.of(fields, frame, draws, seed(input) + 1));
+    }
+
+    private static long seed(BayInput input) {
+        return input.numerics().seed() + input.bay().name().hashCode();
     }
 
     private static VoidDraws drawn(BayInput input, BayFields fields, Frame frame) {
-        long seed = input.numerics().seed() + input.bay().name().hashCode();
-        return new VoidDraws(fields, frame, input.numerics().realisations(), seed);
+        return new VoidDraws(fields, frame, input.numerics().realisations(), seed(input));
     }
 }

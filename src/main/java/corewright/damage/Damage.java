@@ -39,6 +39,7 @@ public final class Damage {
         Map<String, MeterScale> scales = MeterScale.all(survey);
         TapScale taps = new TapScale(survey);
         double[] voidMm3 = new double[survey.settings().numerics().realisations()];
+        double[] damagedMm2 = new double[voidMm3.length];
         List<FaceWork> works = new ArrayList<>();
         List<RegionDraft> drafts = new ArrayList<>();
         List<BayWork> bays = new ArrayList<>();
@@ -46,14 +47,15 @@ public final class Damage {
         for (Face face : survey.faces()) {
             FaceWork work = new FaceWork(judged, face, scales, taps, way);
             work.addVoidMm3(voidMm3);
+            work.addDamagedMm2(damagedMm2);
             drafts.addAll(work.drafts());
             bays.addAll(work.bays());
             next.put(face.name(), work.next());
             works.add(work);
         }
         List<RegionDraft> numbered = RegionDraft.gravestFirst(drafts);
-        DamageMap map =
-                new DamageMap(works.stream().map(w -> w.result(numbered)).toList(), Quantiles.of(voidMm3));
+        DamageMap map = new DamageMap(
+                works.stream().map(w -> w.result(numbered)).toList(), Quantiles.of(voidMm3), Quantiles.of(damagedMm2));
         return new Fitted(map, new Parameters(bays, next), bays.stream().anyMatch(BayWork::old));
     }
 }

@@ -17,9 +17,11 @@ import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Location;
@@ -29,9 +31,14 @@ final class Oddities {
     /** A probe read this much beyond the core is a reading error no larger than a ruler's. */
     private static final double DEPTH_SLACK_MM = 1;
 
+    /** More of a kind than this are counted, not listed. */
+    static final int ONE_BY_ONE = 10;
+
     private final Survey survey;
     private final Notes notes;
     private final Map<String, Areas<LaminateArea>> laminates = new HashMap<>();
+
+    private Set<Reading> told = Set.of();
 
     private Oddities(Survey survey, Notes notes) {
         this.survey = survey;
@@ -47,11 +54,12 @@ final class Oddities {
         Readings r = survey.readings();
         List<List<? extends Reading>> kinds =
                 List.of(r.moisture(), r.taps(), r.probes(), r.feelers(), r.plugs(), r.temperatures(), r.curedTaps());
-        kinds.forEach(this::noteRepeatedIds);
         Map<String, List<Reading>> byFace = new HashMap<>();
         kinds.forEach(kind ->
                 kind.forEach(reading -> byFace.computeIfAbsent(reading.spot().face(), f -> new ArrayList<>())
                         .add(reading)));
+        told = Gate.check(survey, byFace, notes);
+        kinds.forEach(this::noteRepeatedIds);
         survey.faces().forEach(face -> notePlaces(face, byFace.getOrDefault(face.name(), List.of())));
         Readings clipped = new Readings(
                 r.moisture(),
@@ -68,12 +76,25 @@ final class Oddities {
 
     private void noteRepeatedIds(List<? extends Reading> readings) {
         Map<String, Origin> first = new HashMap<>();
+        Map<Reading, Origin> again = new LinkedHashMap<>();
         for (Reading reading : readings) {
             Origin before = first.putIfAbsent(reading.id(), reading.origin());
             if (before != null) {
-                String message = "Id " + reading.id() + " was used before, at " + before + ".";
-                note(reading, reading.spot(), Subject.REPEATED_ID, message, "Both readings are used.");
+                again.put(reading, before);
             }
+        }
+        for (Map.Entry<Reading, Origin> twice : again.entrySet()) {
+            Reading reading = twice.getKey();
+            if (again.size() > ONE_BY_ONE) {
+                String file = reading.origin().file();
+                String message = again.size() + " ids of " + file + " were used before, the first " + reading.id()
+                        + ", at " + twice.getValue() + ".";
+                Origin all = new Origin(file, 0);
+                notes.doubt(all, new About.OfFile(all), Subject.REPEATED_ID, message, "All readings are used.");
+                return;
+            }
+            String message = "Id " + reading.id() + " was used before, at " + twice.getValue() + ".";
+            note(reading, reading.spot(), Subject.REPEATED_ID, message, "Both readings are used.");
         }
     }
 
@@ -81,6 +102,9 @@ final class Oddities {
         IndexedPointInAreaLocator deck = new IndexedPointInAreaLocator(face.outline());
         Areas<Opening> openings = new Areas<>(face.all(Opening.class));
         for (Reading reading : readings) {
+            if (told.contains(reading)) {
+                continue;
+            }
             notePlace(reading, reading.spot(), deck, openings);
             if (reading instanceof Feeler feeler) {
                 notePlace(feeler, feeler.tip(), deck, openings);

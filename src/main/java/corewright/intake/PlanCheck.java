@@ -22,11 +22,6 @@ final class PlanCheck {
     /** About 2500 m² at the usual 25 mm cell: no boat has a larger face, and the rasters still fit in memory. */
     private static final double MOST_CELLS = 4e6;
 
-    /** A face this small or this long was most likely drawn in another unit. */
-    private static final double SMALL_MM = 200;
-
-    private static final double LONG_MM = 60_000;
-
     /** Plans are drawn no finer than this, so what lies this near the outline was meant to touch it. */
     private static final double ROUNDING_MM = 5;
 
@@ -80,14 +75,6 @@ final class PlanCheck {
                     "wkt",
                     "the face measures " + size + ", which is too large at a cell of " + Numerals.plain(cellMm)
                             + " mm: check units.length, or set numerics.cell_mm");
-        } else if (Math.max(box.getWidth(), box.getHeight()) < SMALL_MM
-                || Math.max(box.getWidth(), box.getHeight()) > LONG_MM) {
-            notes.doubt(
-                    outline,
-                    new About.OfFace(face.name()),
-                    Subject.PLAN,
-                    "Face " + face.name() + " measures " + size + ".",
-                    "If that is not so, units.length in survey.yaml is wrong and so is every area and volume.");
         }
     }
 

@@ -43,6 +43,10 @@ public enum Subject {
     WORK_LOG("work log"),
     FILL_CHECK("fill check"),
 
+    // of the survey as a whole
+    PLAUSIBILITY("plausibility"),
+    COVERAGE_OF_READINGS("coverage of readings"),
+
     // of this program
     DEFECT("defect"),
 

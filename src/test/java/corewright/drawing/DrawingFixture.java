@@ -129,7 +129,7 @@ public final class DrawingFixture {
                 d.notes());
         return Assessments.of(
                 a.survey().with(readings),
-                new DamageMap(List.of(told), a.damage().voidMm3()),
+                new DamageMap(List.of(told), a.damage().voidMm3(), a.damage().damagedMm2()),
                 a.stiffness(),
                 a.options(),
                 a.decision(),
@@ -309,7 +309,7 @@ public final class DrawingFixture {
                 List.of());
         return Assessments.of(
                 survey,
-                new DamageMap(List.of(damage), damage.voidMm3()),
+                new DamageMap(List.of(damage), damage.voidMm3(), damage.damagedMm2()),
                 StiffnessMap.NONE,
                 new RepairOptions(List.of(), List.of()),
                 decision(regions),

@@ -33,14 +33,18 @@ import corewright.survey.Judgements;
 import corewright.survey.Laminate;
 import corewright.survey.Materials;
 import corewright.survey.Meter;
+import corewright.survey.Moisture;
 import corewright.survey.Origin;
 import corewright.survey.Probe;
 import corewright.survey.Reading;
 import corewright.survey.Readings;
 import corewright.survey.Settings;
+import corewright.survey.Side;
+import corewright.survey.Sound;
 import corewright.survey.Spot;
 import corewright.survey.Subject;
 import corewright.survey.Survey;
+import corewright.survey.Tap;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -142,7 +146,7 @@ public final class SampleAssessment {
                 .toList();
         return Assessments.of(
                 survey,
-                new DamageMap(List.of(damage), voids),
+                new DamageMap(List.of(damage), voids, damage.damagedMm2()),
                 StiffnessMap.NONE,
                 new RepairOptions(injections, List.of()),
                 decision(regions, injections),
@@ -185,8 +189,8 @@ public final class SampleAssessment {
                 List.of(new Laminate("deck", 3, 12.5, 2.5, "e-glass-polyester", "balsa-150", true)),
                 Materials.builtIn(),
                 new Readings(
-                        List.of(),
-                        List.of(),
+                        moisture(),
+                        taps(),
                         List.of(new Probe(new Origin("probes.csv", 2), "P1", spot(2400, 600), 5, null, null)),
                         List.of(),
                         List.of(),
@@ -358,6 +362,31 @@ public final class SampleAssessment {
         }
         Raster raster = new Raster(0, -1250.5, 625, 4, 6, values);
         return new Surfaces(raster, raster, raster, raster, raster, raster, raster);
+    }
+
+    /** A dry grid of 300 mm, so that the face counts as read. */
+    private static List<Moisture> moisture() {
+        Origin file = new Origin("moisture.csv", 2);
+        return grid().stream()
+                .map(s -> new Moisture(file, "M", s, 10, false, "A", null, null, false, Side.OUTER, ""))
+                .toList();
+    }
+
+    private static List<Tap> taps() {
+        Origin file = new Origin("taps.csv", 2);
+        return grid().stream()
+                .map(s -> new Tap(file, "T", s, Sound.SOUND, null, Side.OUTER))
+                .toList();
+    }
+
+    private static List<Spot> grid() {
+        List<Spot> spots = new ArrayList<>();
+        for (int i = 0; i < 11; i++) {
+            for (int j = -3; j <= 3; j++) {
+                spots.add(spot(150 + 295 * i, 0.9 * (0.13 + 0.087 * i) * 400 * j));
+            }
+        }
+        return spots;
     }
 
     static Spot spot(double x, double y) {

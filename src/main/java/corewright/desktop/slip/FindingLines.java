@@ -118,6 +118,8 @@ public final class FindingLines {
                     WORK_LOG,
                     FILL_CHECK,
                     DEFECT,
+                    PLAUSIBILITY,
+                    COVERAGE_OF_READINGS,
                     UNREAD_COLUMN,
                     METER,
                     METER_SCALE,

@@ -2,7 +2,9 @@ package corewright.desktop.slip;
 
 import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
+import corewright.assessment.Verdict;
 import corewright.damage.Condition;
+import corewright.damage.Coverage;
 import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
@@ -60,7 +62,7 @@ public final class SlipWords {
         Readings own = found.survey().readings().on(name);
         facts.add(new Slip.Fact("rests on", restsOn(own)));
         List<Slip.FindingLine> lines = FindingLines.of(found, name, units);
-        Slip.Range range = damage.voidMm3().p90() > 0 ? volume(damage.voidMm3()) : null;
+        Slip.Range range = own.coreSeen() && damage.voidMm3().p90() > 0 ? volume(damage.voidMm3()) : null;
         return new Slip(
                 Character.toUpperCase(name.charAt(0)) + name.substring(1),
                 deck > 0 ? units.area(deck) : "",
@@ -86,8 +88,16 @@ public final class SlipWords {
         if (deck == 0) {
             return "Nothing is calculated of this face yet.";
         }
+        Verdict verdict = Verdict.of(found);
+        if (verdict.withheld() || !verdict.read(damage.face().name())) {
+            return verdict.sentence();
+        }
+        String unread = Coverage.of(found.survey(), damage.face()).unread();
         if (n == 0) {
-            return "No damage is more probable than not.";
+            return unread.isEmpty() ? "No damage is more probable than not." : unread;
+        }
+        if (!unread.isEmpty()) {
+            return unread + " Damage was found in " + Steps.counted(n, "region") + ". Touch one to see what it is.";
         }
         double share = 1 - damage.areaMm2(Condition.SOUND) / deck;
         return Figures.fixed(100 * share, 0) + " of 100 parts of the core are damaged, in " + Steps.counted(n, "region")
@@ -97,7 +107,9 @@ public final class SlipWords {
     /** One region. */
     public Slip region(Region region) {
         PlaceNames names = PlaceNames.of(found.survey().face(region.face()));
-        boolean empty = region.voidMm3().p90() > 0 && region.condition().loose();
+        boolean empty = region.voidMm3().p90() > 0
+                && region.condition().loose()
+                && found.survey().readings().on(region.face()).coreSeen();
         List<Slip.FindingLine> lines = FindingLines.of(found, region);
         MethodWords methods = new MethodWords(found, !ages.freshRest());
         return new Slip(

@@ -3,7 +3,9 @@ package corewright.report.data;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.assessment.Assessment;
+import corewright.assessment.Verdict;
 import corewright.damage.Condition;
+import corewright.damage.Coverage;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.decision.Method;
@@ -42,8 +44,13 @@ public final class SummaryJson {
                 .put("surveyor", heading.surveyor());
         JsonFile.put(
                 root, "void_volume_l", Conversions.litres(assessment.damage().voidMm3()));
+        JsonFile.put(
+                root,
+                "damaged_area_m2",
+                Conversions.squareMetres(assessment.damage().damagedMm2()));
+        root.put("verdict", Verdict.of(assessment).sentence());
         ArrayNode faces = root.putArray("faces");
-        assessment.damage().faces().forEach(f -> face(faces.addObject(), f));
+        assessment.damage().faces().forEach(f -> face(faces.addObject(), f, assessment.survey()));
         ArrayNode regions = root.putArray("regions");
         assessment.damage().regions().forEach(r -> region(regions.addObject(), r, assessment));
         ArrayNode panels = root.putArray("panels");
@@ -66,7 +73,7 @@ public final class SummaryJson {
         return JsonFile.text(root);
     }
 
-    private static void face(ObjectNode node, FaceDamage face) {
+    private static void face(ObjectNode node, FaceDamage face, Survey survey) {
         node.put("name", face.face().name());
         node.put("deck_area_m2", Conversions.squareMetres(face.deckMm2()));
         ObjectNode areas = node.putObject("area_m2");
@@ -75,6 +82,10 @@ public final class SummaryJson {
         }
         JsonFile.put(node, "damaged_m2", Conversions.squareMetres(face.damagedMm2()));
         JsonFile.put(node, "void_volume_l", Conversions.litres(face.voidMm3()));
+        Coverage coverage = Coverage.of(survey, face.face());
+        ObjectNode read = node.putObject("read_share");
+        JsonFile.put(read, "water", coverage.water());
+        JsonFile.put(read, "bond", coverage.bond());
     }
 
     private static void region(ObjectNode node, Region region, Assessment assessment) {

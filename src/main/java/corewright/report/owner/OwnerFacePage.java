@@ -1,6 +1,7 @@
 package corewright.report.owner;
 
 import corewright.assessment.Assessment;
+import corewright.damage.Coverage;
 import corewright.damage.FaceDamage;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Paper;
@@ -46,7 +47,10 @@ final class OwnerFacePage {
 
     private String words() {
         if (face.regions().isEmpty()) {
-            return "No damage was found here." + OwnerWords.unread(List.of(face)) + missing();
+            Coverage coverage = Coverage.of(assessment.survey(), face.face());
+            return (coverage.whole() ? "No damage was found here." : Prose.plain(coverage.unread()))
+                    + OwnerWords.unread(List.of(face))
+                    + missing();
         }
         return "Solid edges: more probable than not. Broken edges: cannot be ruled out. Question tags: where the next"
                 + " reading tells most." + OwnerWords.unread(List.of(face)) + missing();

@@ -1,6 +1,7 @@
 package corewright.report.owner;
 
 import corewright.assessment.Assessment;
+import corewright.assessment.Verdict;
 import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
 import corewright.drawing.kit.Box;
@@ -35,14 +36,18 @@ final class OwnerFirstPage {
 
     OwnerFirstPage(Assessment assessment) {
         this.assessment = assessment;
+        Verdict verdict = Verdict.of(assessment);
         face = OwnerTitle.worst(assessment);
         title = Prose.bold(OwnerTitle.of(assessment));
         now = OwnerWords.now(assessment);
         doubt = OwnerWords.doubt(assessment);
         costs = OwnerWords.costs(assessment);
         choices = ChoiceTable.of(assessment, ChoiceTable.stiffness(assessment));
-        damaged = Conversions.squareMetres(OwnerWords.damaged(assessment));
-        empty = Conversions.litres(assessment.damage().voidMm3());
+        damaged = verdict.withheld()
+                ? Quantiles.ZERO
+                : Conversions.squareMetres(assessment.damage().damagedMm2());
+        boolean measured = assessment.survey().readings().coreSeen() && !verdict.withheld();
+        empty = measured ? Conversions.litres(assessment.damage().voidMm3()) : Quantiles.ZERO;
     }
 
     void paint(Paper paper) {

@@ -1,6 +1,7 @@
 package corewright.report.owner;
 
 import corewright.assessment.Assessment;
+import corewright.assessment.Verdict;
 import corewright.damage.Condition;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
@@ -17,9 +18,16 @@ final class OwnerTitle {
     private OwnerTitle() {}
 
     static String of(Assessment assessment) {
-        return assessment.damage().regions().isEmpty()
-                ? nothing(assessment)
-                : share(assessment) + " " + wayOut(assessment);
+        Verdict verdict = Verdict.of(assessment);
+        String first = Prose.plain(verdict.sentence());
+        if (verdict.withheld()) {
+            return first;
+        }
+        boolean sound = assessment.damage().regions().isEmpty();
+        if (verdict.free()) {
+            return sound ? nothing(assessment) : share(assessment) + " " + wayOut(assessment);
+        }
+        return first + (sound ? " No verdict is given on the rest." : " Damage was found. " + wayOut(assessment));
     }
 
     /** {@code the foredeck’s}. */
@@ -33,7 +41,7 @@ final class OwnerTitle {
         String where = faces.size() == 1
                 ? possessive(faces.get(0).face().name()) + " core"
                 : "the core of the " + Wording.count(faces.size(), "face") + " read";
-        int open = faces.stream().mapToInt(f -> f.undecided().size()).sum();
+        int open = faces.stream().mapToInt(f -> f.undecidedAreas().size()).sum();
         String rest = open == 0
                 ? ""
                 : " " + Wording.sentence(Wording.count(open, "place")) + (open == 1 ? " is" : " are")

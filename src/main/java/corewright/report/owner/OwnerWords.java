@@ -1,10 +1,10 @@
 package corewright.report.owner;
 
 import corewright.assessment.Assessment;
+import corewright.assessment.Verdict;
 import corewright.damage.Condition;
 import corewright.damage.FaceDamage;
 import corewright.damage.NextReading;
-import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import corewright.damage.Undecided;
 import corewright.decision.RegionDecision;
@@ -37,8 +37,12 @@ final class OwnerWords {
         double damaged = faces.stream().mapToDouble(OwnerTitle::damagedMm2).sum();
         List<Region> regions = assessment.damage().regions();
         if (regions.isEmpty()) {
-            return "All of the " + Wording.known(Conversions.squareMetres(deck))
-                    + " m² read is more probably sound than not." + unread(faces);
+            Verdict verdict = Verdict.of(assessment);
+            String all = Wording.known(Conversions.squareMetres(deck)) + " m²";
+            return (verdict.free()
+                            ? "All of the " + all + " read is more probably sound than not."
+                            : "Of the " + all + " nothing is said where nothing was read.")
+                    + unread(faces);
         }
         int told = Math.min(most, regions.size());
         String places = regions.stream()
@@ -63,10 +67,15 @@ final class OwnerWords {
         if (open.isEmpty()) {
             return "";
         }
-        double area = open.stream().mapToDouble(u -> u.area().getArea()).sum();
+        double area = undecidedMm2(faces);
         String reasons =
                 open.stream().map(u -> Prose.plain(u.why())).distinct().limit(3).collect(Collectors.joining("; "));
         return " Not decided yet, over " + Wording.area(area) + ": " + reasons + (reasons.endsWith(".") ? "" : ".");
+    }
+
+    /** Area where any question is open: a place where two are open counts once. */
+    static double undecidedMm2(List<FaceDamage> faces) {
+        return faces.stream().mapToDouble(FaceDamage::undecidedMm2).sum();
     }
 
     private static String place(Assessment assessment, Region region) {
@@ -92,21 +101,12 @@ final class OwnerWords {
         return words.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + words.substring(1);
     }
 
-    /**
-     * Damaged area over all faces: the medians and their distances to the ends added up in squares, faces being
-     * estimated apart.
-     */
-    static Quantiles damaged(Assessment assessment) {
-        double middle = 0;
-        double below = 0;
-        double above = 0;
-        for (FaceDamage face : assessment.damage().faces()) {
-            Quantiles q = face.damagedMm2();
-            middle += q.p50();
-            below += (q.p50() - q.p10()) * (q.p50() - q.p10());
-            above += (q.p90() - q.p50()) * (q.p90() - q.p50());
-        }
-        return new Quantiles(Math.max(0, middle - Math.sqrt(below)), middle, middle + Math.sqrt(above));
+    /** Why there are no litres, and what would give them; empty where they were measured. */
+    static String unmeasured(Assessment assessment) {
+        return assessment.survey().readings().coreSeen()
+                ? ""
+                : " How much space is empty is not known: nobody has looked under the skin. A pilot hole where it sounds hollow"
+                        + " would tell.";
     }
 
     /** What a condition is called beside its pattern. */
@@ -134,6 +134,7 @@ final class OwnerWords {
     /** How edges are to be read, what was doubted and what that does to the plan. */
     static String doubt(Assessment assessment) {
         return "Solid edge on the plan: more probable than not. Broken edge: damage cannot be ruled out."
+                + unmeasured(assessment)
                 + OwnerDoubts.of(assessment.findings());
     }
 
