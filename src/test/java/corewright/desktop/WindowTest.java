@@ -2,6 +2,7 @@ package corewright.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import corewright.Assessments;
 import corewright.SurveyFolders;
 import corewright.assessment.Ages;
 import corewright.assessment.Assessed;
@@ -45,7 +46,8 @@ class WindowTest {
         return on(
                 folder,
                 Optional.empty(),
-                (survey, findings, earlier, progress) -> new Assessed(Partial.bare(survey, findings), earlier));
+                (survey, findings, earlier, progress) ->
+                        new Assessed(Assessments.fresh(Partial.bare(survey, findings)), earlier));
     }
 
     private static OpenWindow on(Path folder, Optional<Path> chosen, Chain chain) {
