@@ -108,8 +108,8 @@ class ReuseTest {
                 .earlier()
                 .memory();
 
-        assertThat(memory.worked()).containsEntry("BayWork.Input", 1);
-        assertThat(memory.taken()).containsEntry("BayWork.Input", 1).containsKeys("PanelInput", "SpaceTask");
+        assertThat(memory.worked()).containsEntry("BayInput", 1);
+        assertThat(memory.taken()).containsEntry("BayInput", 1).containsKeys("PanelInput", "SpaceTask");
     }
 
     @Test

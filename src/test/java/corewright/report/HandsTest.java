@@ -2,17 +2,23 @@ package corewright.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import corewright.Assessments;
 import corewright.assessment.Assessment;
-import corewright.assessment.Assessor;
-import corewright.assessment.Earlier;
 import corewright.assessment.Progress;
+import corewright.damage.Damage;
+import corewright.damage.DamageMap;
+import corewright.decision.Decision;
 import corewright.desktop.plan.PlanCamera;
 import corewright.drawing.kit.Orientation;
 import corewright.drawing.screen.BowUpMap;
-import corewright.intake.Intake;
 import corewright.intake.SurveyFolder;
+import corewright.repair.RepairPlanner;
 import corewright.repair.plan.Hole;
+import corewright.repair.plan.RepairOptions;
+import corewright.reuse.Memory;
+import corewright.stiffness.StiffnessMap;
 import corewright.survey.Face;
+import corewright.survey.Survey;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
@@ -136,9 +142,11 @@ class HandsTest {
     }
 
     private Assessment assessed(double tilt, double uphill) throws IOException {
-        Intake intake = SurveyFolder.read(deck(tilt, uphill));
-        return Assessor.assess(intake.survey(), intake.findings(), Earlier.NONE, Progress.NONE)
-                .assessment();
+        Survey survey = SurveyFolder.read(deck(tilt, uphill)).survey();
+        DamageMap damage = Damage.fit(survey, new Memory()).map();
+        RepairOptions options = RepairPlanner.plan(survey, damage, new Memory());
+        Decision decision = Assessments.decide(survey, damage, options);
+        return Assessments.of(survey, damage, StiffnessMap.NONE, options, decision, List.of(), List.of());
     }
 
     private Path deck(double tilt, double uphill) throws IOException {

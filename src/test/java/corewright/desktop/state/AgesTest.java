@@ -13,6 +13,7 @@ import corewright.damage.Region;
 import corewright.desktop.plan.Readout;
 import corewright.desktop.slip.Slip;
 import corewright.desktop.slip.SlipWords;
+import corewright.survey.CoreState;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -26,7 +27,9 @@ class AgesTest {
     private final Region hollow = found.damage().regions().get(0);
 
     private static Assessment found() {
-        var deck = deck(rectangle(0, -500, 2000, 500)).region(Condition.VOID, rectangle(300, -200, 700, 200), 5, 0.1);
+        var deck = deck(rectangle(0, -500, 2000, 500))
+                .probe(500, 0, 5, CoreState.DRY)
+                .region(Condition.VOID, rectangle(300, -200, 700, 200), 5, 0.1);
         return Partial.mapped(deck.survey(), List.of(), deck.damage());
     }
 
