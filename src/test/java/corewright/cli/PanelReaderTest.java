@@ -33,7 +33,7 @@ class PanelReaderTest {
         PanelSpec spec = panel.panel();
         assertThat(spec.outline().getArea()).isEqualTo(540_000);
         assertThat(spec.edges()).containsExactly(Support.SIMPLE);
-        assertThat(spec.openings()).isEqualTo(Support.FREE);
+        assertThat(spec.openings().support()).isEqualTo(Support.FREE);
         assertThat(spec.core().material().ezMPa()).isEqualTo(3900);
         assertThat(((Patch.Loose) spec.patches().get(0)).depthMm()).isEqualTo(12.5);
         assertThat(panel.loads()).hasSize(2).last().isEqualTo(new Load.Pressure(5));
