@@ -2,6 +2,7 @@ package corewright.assessment;
 
 import corewright.damage.Coverage;
 import corewright.survey.Finding;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -14,9 +15,6 @@ import java.util.stream.Collectors;
  * @param coverage of every face
  */
 public record Verdict(List<String> doubts, List<Coverage> coverage) {
-    /** Subject of the gate's findings; a hazard among them withholds every verdict. */
-    private static final String GATE = "plausibility";
-
     public Verdict {
         doubts = List.copyOf(doubts);
         coverage = List.copyOf(coverage);
@@ -30,8 +28,7 @@ public record Verdict(List<String> doubts, List<Coverage> coverage) {
     /** The verdict on a survey of which nothing is computed yet. */
     public static Verdict of(Survey survey, List<Finding> findings) {
         List<String> doubts = findings.stream()
-                .filter(f ->
-                        f.severity() == Finding.Severity.HAZARD && f.subject().equals(GATE))
+                .filter(f -> f.severity() == Finding.Severity.HAZARD && f.subject() == Subject.PLAUSIBILITY)
                 .map(Finding::message)
                 .toList();
         return new Verdict(doubts, Coverage.of(survey));

@@ -64,7 +64,8 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private static void print(Finding finding, PrintWriter out) {
-        String place = finding.origin() + (finding.id().isEmpty() ? "" : " " + finding.id());
+        String place = finding.origin()
+                + (finding.about().id().isEmpty() ? "" : " " + finding.about().id());
         out.println(mark(finding.severity()) + " " + place + ": " + finding.message());
         out.println("    " + finding.effect());
     }
@@ -113,16 +114,16 @@ final class CheckCommand implements Callable<Integer> {
         counts(intake.survey().readings()).forEach(readings::put);
         var findings = root.putArray("findings");
         for (Finding f : gravestFirst(intake)) {
-            Spot spot = f.spot();
+            Spot spot = f.about().spot();
             findings.addObject()
                     .put("severity", f.severity().name().toLowerCase(Locale.ROOT))
                     .put("file", f.origin().file())
                     .put("line", f.origin().line())
-                    .put("id", f.id())
+                    .put("id", f.about().id())
                     .put("face", spot == null ? "" : spot.face())
                     .put("x", spot == null ? null : (Double) spot.xMm())
                     .put("y", spot == null ? null : (Double) spot.yMm())
-                    .put("subject", f.subject())
+                    .put("subject", f.subject().word())
                     .put("message", f.message())
                     .put("effect", f.effect());
         }

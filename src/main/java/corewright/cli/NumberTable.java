@@ -5,7 +5,7 @@ import corewright.intake.text.Decimals;
 import corewright.intake.text.Notes;
 import corewright.intake.text.RefusedException;
 import corewright.intake.text.Sheet;
-import corewright.intake.text.Sheet.Line;
+import corewright.intake.text.SheetLine;
 import corewright.intake.text.Text;
 import corewright.intake.text.Words;
 import corewright.survey.Origin;
@@ -45,11 +45,6 @@ public final class NumberTable {
     public static NumberTable read(Path path, List<String> names) throws RefusedException {
         String file = String.valueOf(path.getFileName());
         return new Reading(file, names).read(path);
-    }
-
-    /** How many rows. */
-    public int size() {
-        return lines.length;
     }
 
     /** A copy of one of the columns asked for. */
@@ -103,7 +98,7 @@ public final class NumberTable {
             return names.stream().anyMatch(header::equalsIgnoreCase);
         }
 
-        private int[] header(Line header) {
+        private int[] header(SheetLine header) {
             int[] at = new int[names.size()];
             Origin origin = new Origin(file, header.number());
             for (int c = 0; c < at.length; c++) {
@@ -125,15 +120,15 @@ public final class NumberTable {
         }
 
         private NumberTable table(Sheet sheet, int[] at) throws RefusedException {
-            List<Line> rows = sheet.lines().subList(1, sheet.lines().size());
+            List<SheetLine> rows = sheet.lines().subList(1, sheet.lines().size());
             double[][] columns = new double[at.length][rows.size()];
             long[] numbers = new long[rows.size()];
             int width = sheet.lines().get(0).cells().size();
             for (int r = 0; r < numbers.length; r++) {
-                Line row = rows.get(r);
+                SheetLine row = rows.get(r);
                 Origin origin = new Origin(file, row.number());
                 numbers[r] = row.number();
-                if (hasMoreThan(width, row)) {
+                if (row.isWiderThan(width)) {
                     String problem = "found " + row.cells().size() + " cells, expected " + width;
                     notes.complain(origin, "", problem);
                     continue;
@@ -148,14 +143,6 @@ public final class NumberTable {
             }
             notes.refuseIfAnyComplaint();
             return new NumberTable(file, names, columns, numbers);
-        }
-
-        private static boolean hasMoreThan(int width, Line row) {
-            boolean more = false;
-            for (int i = width; i < row.cells().size(); i++) {
-                more |= !row.cell(i).isEmpty();
-            }
-            return more;
         }
     }
 

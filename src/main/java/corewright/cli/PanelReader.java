@@ -1,23 +1,23 @@
 package corewright.cli;
 
-import corewright.cli.PanelFile.Bond;
-import corewright.cli.PanelFile.Build;
-import corewright.cli.PanelFile.CoreEntry;
-import corewright.cli.PanelFile.InPlane;
-import corewright.cli.PanelFile.LoadEntry;
-import corewright.cli.PanelFile.LoadEntry.Kind;
-import corewright.cli.PanelFile.PatchEntry;
-import corewright.cli.PanelFile.SkinEntry;
-import corewright.cli.PanelFile.Spot;
-import corewright.cli.PanelFile.Strength;
-import corewright.cli.PanelFile.Study;
-import corewright.cli.PanelTree.Item;
+import corewright.cli.PanelFile.Probe;
+import corewright.intake.text.LengthUnit;
 import corewright.intake.text.Notes;
 import corewright.intake.text.RefusedException;
 import corewright.intake.text.Text;
+import corewright.intake.text.Wkt;
+import corewright.intake.text.Words;
+import corewright.intake.yaml.YamlBlock;
 import corewright.intake.yaml.YamlTree;
 import corewright.intake.yaml.YamlValue;
-import corewright.survey.EdgeSupport;
+import corewright.intake.yaml.YamlValue.Shape;
+import corewright.sandwich.spec.CoreMaterial;
+import corewright.sandwich.spec.Load;
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.Patch;
+import corewright.sandwich.spec.Skin;
+import corewright.sandwich.spec.Strengths;
+import corewright.sandwich.spec.Support;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -27,9 +27,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 
-/** Reads {@code PANEL.yaml}; every complaint is collected before it is refused. */
+/**
+ * Reads {@code PANEL.yaml}; every complaint is collected before it is refused. After a complaint a number stands for
+ * which the records below can be made: nobody sees it.
+ */
 public final class PanelReader {
     private static final List<String> KEYS = List.of(
             "outline",
@@ -61,10 +65,16 @@ public final class PanelReader {
     private static final List<String> LOAD =
             List.of("area", "force_N", "pressure_kPa", "line", "moment_x_Nmm", "moment_y_Nmm");
 
-    private final PanelTree tree;
+    /** As far as any number of a file goes. */
+    private static final double LARGEST = 1e9;
 
-    private PanelReader(PanelTree tree) {
-        this.tree = tree;
+    /** Of {@code nu² Ey/Ex}, where a sheet's stiffness would lose its meaning at 1. */
+    private static final double LARGEST_CONTRACTION = 0.999;
+
+    private final Notes notes;
+
+    private PanelReader(Notes notes) {
+        this.notes = notes;
     }
 
     /**
@@ -75,17 +85,12 @@ public final class PanelReader {
     public static PanelFile read(String file, String text) throws RefusedException {
         Notes notes = new Notes(file);
         YamlValue top = YamlTree.parse(file, text, notes);
-        PanelFile panel = top == null ? null : new PanelReader(new PanelTree(notes)).panel(new Item(top));
+        PanelFile panel = top == null ? null : new PanelReader(notes).panel(YamlBlock.of(top, notes));
         notes.refuseIfAnyComplaint();
         return Objects.requireNonNull(panel, "a panel that is none was not complained of");
     }
 
-    /**
-     * Reads a file.
-     *
-     * @throws RefusedException with every complaint, also where there is no such file or it is no text
-     * @throws IOException where the disk fails
-     */
+    /** Reads a file; one that is missing, too large or no text is complained of like its content. */
     public static PanelFile read(Path path) throws IOException {
         String file = String.valueOf(path.getFileName());
         Notes notes = new Notes(file);
@@ -94,33 +99,47 @@ public final class PanelReader {
         return read(file, Objects.requireNonNull(text, "a text that is none was not complained of"));
     }
 
-    private @Nullable PanelFile panel(Item root) {
-        if (!tree.isMap(root, KEYS)) {
+    private @Nullable PanelFile panel(YamlBlock root) {
+        root.only(KEYS);
+        Geometry outline = geometry(root, "outline", "Polygon");
+        List<Support> edges = edges(root, outline);
+        Support openings = root.word("openings", Support.class);
+        YamlBlock outer = root.block("outer_skin");
+        YamlBlock inner = root.block("inner_skin");
+        YamlBlock core = root.block("core");
+        Skin outerSkin = skin(outer);
+        Skin innerSkin = skin(inner);
+        CoreMaterial material = core(core);
+        double coreMm = positive(core, "thickness_mm");
+        List<Patch> patches = new ArrayList<>();
+        items(root, "patches").forEach(item -> add(patches, patch(YamlBlock.of(item, notes), coreMm)));
+        List<Load> loads = new ArrayList<>();
+        items(root, "loads").forEach(item -> add(loads, load(YamlBlock.of(item, notes))));
+        if (loads.isEmpty() && !notes.anyComplaint()) {
+            root.complain("loads", "is missing, expected at least one load");
+        }
+        YamlBlock bond = root.block("bond");
+        bond.only(BOND);
+        Strengths strengths = new Strengths(
+                optional(outer, "strength_MPa"),
+                optional(inner, "strength_MPa"),
+                optional(core, "shear_strength_MPa"),
+                optional(core, "compressive_strength_MPa"),
+                new Strengths.Bond(optional(bond, "shear_strength_MPa"), optional(bond, "peel_strength_MPa")));
+        OptionalDouble meshMm = optional(root, "mesh_mm");
+        List<Probe> probes = probes(root);
+        if (!(outline instanceof Polygon polygon) || notes.anyComplaint()) {
             return null;
         }
-        Geometry outline = tree.geometry(root.child("outline"), "Polygon");
-        List<EdgeSupport> edges = edges(root.child("edges"), outline);
-        Item openingsItem = root.child("openings");
-        EdgeSupport openings = openingsItem.given() ? tree.choice(openingsItem, EdgeSupport.class) : EdgeSupport.FREE;
-        Item coreItem = root.child("core");
-        SkinEntry outer = skin(root.child("outer_skin"));
-        SkinEntry inner = skin(root.child("inner_skin"));
-        CoreEntry core = core(coreItem);
-        double coreMm = tree.positive(coreItem.child("thickness_mm"));
-        List<PatchEntry> patches = new ArrayList<>();
-        tree.list(root.child("patches")).forEach(item -> add(patches, patch(item, coreMm)));
-        List<LoadEntry> loads = new ArrayList<>();
-        tree.list(root.child("loads")).forEach(item -> add(loads, load(item)));
-        if (loads.isEmpty() && !tree.anyComplaint()) {
-            tree.complain(root.child("loads"), "is missing, expected at least one load");
-        }
-        Bond bond = bond(root.child("bond"));
-        Study study = new Study(tree.optionalPositive(root.child("mesh_mm")), spots(root.child("probe_points")));
-        if (!(outline instanceof Polygon polygon) || openings == null) {
-            return null;
-        }
-        return new PanelFile(
-                polygon, edges, openings, new Build(outer, inner, coreMm, core), patches, loads, bond, study);
+        PanelSpec panel = new PanelSpec(
+                polygon,
+                edges,
+                openings == null ? Support.FREE : openings,
+                outerSkin,
+                innerSkin,
+                new PanelSpec.Core(coreMm, material),
+                patches);
+        return new PanelFile(panel, loads, strengths, meshMm, probes);
     }
 
     private static <T> void add(List<T> list, @Nullable T item) {
@@ -129,144 +148,167 @@ public final class PanelReader {
         }
     }
 
-    private Bond bond(Item item) {
-        if (!item.given() || !tree.isMap(item, BOND)) {
-            return new Bond(OptionalDouble.empty(), OptionalDouble.empty());
+    private List<Support> edges(YamlBlock root, @Nullable Geometry outline) {
+        YamlValue edges = root.value().at("edges");
+        if (edges.shape() != Shape.LIST) {
+            Support all = root.word("edges", Support.class);
+            return List.of(all == null ? Support.SIMPLE : all);
         }
-        return new Bond(
-                tree.optionalPositive(item.child("shear_strength_MPa")),
-                tree.optionalPositive(item.child("peel_strength_MPa")));
-    }
-
-    private List<EdgeSupport> edges(Item item, @Nullable Geometry outline) {
-        List<EdgeSupport> edges = new ArrayList<>();
-        if (!item.isList()) {
-            add(edges, item.given() ? tree.choice(item, EdgeSupport.class) : EdgeSupport.SIMPLE);
-            return edges;
+        List<Support> each = new ArrayList<>();
+        for (YamlValue edge : edges.items()) {
+            Support support = Words.pick(Support.class, edge.text());
+            if (support == null) {
+                notes.expected(edge.origin(), edge.path(), edge.found(), Words.choices(Support.class));
+            }
+            add(each, support);
         }
-        tree.list(item).forEach(each -> add(edges, tree.choice(each, EdgeSupport.class)));
         if (outline instanceof Polygon polygon) {
             int sides = polygon.getExteriorRing().getNumPoints() - 1;
-            int edgesGiven = item.value().items().size();
-            if (edgesGiven != sides) {
-                tree.complain(
-                        item,
-                        "found " + edgesGiven + " edges, expected one for each of the " + sides
+            int given = edges.items().size();
+            if (given != sides) {
+                root.complain(
+                        "edges",
+                        "found " + given + " edges, expected one for each of the " + sides
                                 + " sides of the outline, or a single word");
             }
         }
-        return edges;
+        return each;
     }
 
-    private SkinEntry skin(Item item) {
-        if (!tree.isMap(item, SKIN)) {
-            return new SkinEntry(0, 0, 0, 0, 0, OptionalDouble.empty());
+    private Skin skin(YamlBlock skin) {
+        skin.only(SKIN);
+        double thickness = positive(skin, "thickness_mm");
+        boolean woven = skin.has("Ex_MPa");
+        double ex = positive(skin, woven ? "Ex_MPa" : "E_MPa");
+        double ey = woven ? positive(skin, "Ey_MPa") : ex;
+        double nu = number(skin, woven ? "nu_xy" : "nu");
+        double g = woven ? positive(skin, "Gxy_MPa") : ex / (2 * (1 + nu));
+        if (!woven && (nu <= -1 || nu >= 0.5)) {
+            skin.complain("nu", "found " + nu + ", expected less than 0.5 and more than -1");
+        } else if (nu * nu * ey / ex > LARGEST_CONTRACTION) {
+            skin.complain(woven ? "nu_xy" : "nu", "found " + nu + ", expected less than the root of Ex/Ey");
         }
-        double thickness = tree.positive(item.child("thickness_mm"));
-        OptionalDouble strength = tree.optionalPositive(item.child("strength_MPa"));
-        if (item.child("Ex_MPa").given()) {
-            double ex = tree.positive(item.child("Ex_MPa"));
-            double ey = tree.positive(item.child("Ey_MPa"));
-            double nu = tree.number(item.child("nu_xy"));
-            if (nu * nu * ey / ex >= 1) {
-                tree.complain(item.child("nu_xy"), "found " + nu + ", expected less than the root of Ex/Ey");
-            }
-            return new SkinEntry(thickness, ex, ey, nu, tree.positive(item.child("Gxy_MPa")), strength);
-        }
-        double e = tree.positive(item.child("E_MPa"));
-        double nu = tree.number(item.child("nu"));
-        if (nu <= -1 || nu >= 0.5) {
-            tree.complain(item.child("nu"), "found " + nu + ", expected less than 0.5 and more than -1");
-        }
-        return new SkinEntry(thickness, e, e, nu, e / (2 * (1 + nu)), strength);
+        return notes.anyComplaint() ? Skin.isotropic(1, 1, 0) : new Skin(thickness, ex, ey, nu, g);
     }
 
-    private CoreEntry core(Item item) {
-        Strength unknown = new Strength(OptionalDouble.empty(), OptionalDouble.empty());
-        if (!tree.isMap(item, CORE)) {
-            return new CoreEntry(0, 0, 0, Optional.empty(), unknown);
+    private CoreMaterial core(YamlBlock core) {
+        core.only(CORE);
+        Optional<CoreMaterial.InPlane> inPlane = Optional.empty();
+        if (core.has("Ex_MPa")) {
+            inPlane = Optional.of(new CoreMaterial.InPlane(
+                    positive(core, "Ex_MPa"),
+                    positive(core, "Ey_MPa"),
+                    number(core, "nu_xy"),
+                    positive(core, "Gxy_MPa")));
         }
-        Optional<InPlane> inPlane = Optional.empty();
-        if (item.child("Ex_MPa").given()) {
-            inPlane = Optional.of(new InPlane(
-                    tree.positive(item.child("Ex_MPa")),
-                    tree.positive(item.child("Ey_MPa")),
-                    tree.number(item.child("nu_xy")),
-                    tree.positive(item.child("Gxy_MPa"))));
-        }
-        Strength strength = new Strength(
-                tree.optionalPositive(item.child("shear_strength_MPa")),
-                tree.optionalPositive(item.child("compressive_strength_MPa")));
-        return new CoreEntry(
-                tree.positive(item.child("Gxz_MPa")),
-                tree.positive(item.child("Gyz_MPa")),
-                tree.positive(item.child("Ez_MPa")),
-                inPlane,
-                strength);
+        return new CoreMaterial(
+                positive(core, "Gxz_MPa"), positive(core, "Gyz_MPa"), positive(core, "Ez_MPa"), inPlane);
     }
 
-    private @Nullable PatchEntry patch(Item item, double coreMm) {
-        if (!tree.isMap(item, PATCH)) {
-            return null;
-        }
-        Geometry area = tree.geometry(item.child("area"), "Polygon", "MultiPolygon");
-        Item depthItem = item.child("void_depth_mm");
-        Item coreItem = item.child("core");
-        if (depthItem.given() == coreItem.given()) {
-            tree.complain(item, "expected either void_depth_mm or core");
+    private @Nullable Patch patch(YamlBlock patch, double coreMm) {
+        patch.only(PATCH);
+        Geometry area = geometry(patch, "area", "Polygon", "MultiPolygon");
+        if (patch.has("void_depth_mm") == patch.has("core")) {
+            notes.complain(patch.origin(), patch.value().path(), "expected either void_depth_mm or core");
             return null;
         }
         if (area == null) {
             return null;
         }
-        if (coreItem.given()) {
-            Item thickness = coreItem.child("thickness_mm");
-            if (thickness.given() && tree.number(thickness) != coreMm) {
-                tree.complain(thickness, "expected the panel's own core thickness, or nothing");
+        if (patch.has("core")) {
+            YamlBlock core = patch.block("core");
+            if (core.has("thickness_mm") && number(core, "thickness_mm") != coreMm) {
+                core.complain("thickness_mm", "expected the panel's own core thickness, or nothing");
             }
-            return new PatchEntry(area, Optional.of(core(coreItem)), OptionalDouble.empty());
+            return new Patch.Core(area, core(core));
         }
-        double depth = tree.number(depthItem);
+        double depth = number(patch, "void_depth_mm");
         if (depth < 0 || depth > coreMm) {
-            tree.complain(depthItem, "found " + depth + ", expected 0 to the core's thickness, " + coreMm);
+            patch.complain("void_depth_mm", "found " + depth + ", expected 0 to the core's thickness, " + coreMm);
         }
-        return new PatchEntry(area, Optional.empty(), OptionalDouble.of(depth));
+        return new Patch.Loose(area, depth);
     }
 
-    private @Nullable LoadEntry load(Item item) {
-        if (!tree.isMap(item, LOAD)) {
+    private @Nullable Load load(YamlBlock load) {
+        load.only(LOAD);
+        if (load.has("pressure_kPa")) {
+            return new Load.Pressure(number(load, "pressure_kPa"));
+        }
+        if (load.has("line")) {
+            Geometry line = geometry(load, "line", "LineString");
+            double force = number(load, "force_N");
+            return line == null ? null : new Load.Line((LineString) line, force);
+        }
+        Geometry area = geometry(load, "area", "Polygon", "MultiPolygon");
+        if (load.has("moment_x_Nmm") || load.has("moment_y_Nmm")) {
+            double x = load.number("moment_x_Nmm", -LARGEST, LARGEST, 0);
+            double y = load.number("moment_y_Nmm", -LARGEST, LARGEST, 0);
+            return area == null ? null : new Load.Moment(area, x, y);
+        }
+        double force = number(load, "force_N");
+        return area == null ? null : new Load.Force(area, force);
+    }
+
+    private List<Probe> probes(YamlBlock root) {
+        List<Probe> probes = new ArrayList<>();
+        for (YamlValue each : items(root, "probe_points")) {
+            List<Double> pair = each.items().stream()
+                    .map(YamlBlock::number)
+                    .filter(Objects::nonNull)
+                    .toList();
+            if (pair.size() == 2 && each.items().size() == 2) {
+                probes.add(new Probe(pair.get(0), pair.get(1)));
+            } else {
+                notes.complain(each.origin(), each.path(), "expected two numbers, x and y");
+            }
+        }
+        return probes;
+    }
+
+    private static List<YamlValue> items(YamlBlock block, String key) {
+        YamlValue list = block.value().at(key);
+        if (!list.isMissing() && list.shape() != Shape.LIST) {
+            block.expected(key, "a list");
+        }
+        return list.items();
+    }
+
+    /** A number that must be there; NaN after a complaint. */
+    private static double number(YamlBlock block, String key) {
+        Double number = block.number(key, -LARGEST, LARGEST);
+        if (!block.has(key)) {
+            block.expected(key, "a number");
+        }
+        return number == null ? Double.NaN : number;
+    }
+
+    private static double positive(YamlBlock block, String key) {
+        double value = number(block, key);
+        if (value <= 0) {
+            block.expected(key, "a number above 0");
+        }
+        return value > 0 ? value : LARGEST;
+    }
+
+    private static OptionalDouble optional(YamlBlock block, String key) {
+        return block.has(key) ? OptionalDouble.of(positive(block, key)) : OptionalDouble.empty();
+    }
+
+    /** A valid geometry in millimetres, not empty, of one of the kinds named; null after a complaint. */
+    private static @Nullable Geometry geometry(YamlBlock block, String key, String... kinds) {
+        String what = "well-known text of a " + String.join(" or ", kinds);
+        if (block.value().at(key).shape() != Shape.TEXT) {
+            block.expected(key, what);
             return null;
         }
-        if (item.child("pressure_kPa").given()) {
-            return new LoadEntry(Kind.PRESSURE, Optional.empty(), tree.number(item.child("pressure_kPa")), 0);
+        Wkt wkt = Wkt.parse(block.value().at(key).text(), LengthUnit.MM);
+        Geometry geometry = wkt.geometry();
+        if (geometry == null) {
+            block.complain(key, wkt.problem());
+        } else if (!List.of(kinds).contains(geometry.getGeometryType())) {
+            block.expected(key, what);
+            return null;
         }
-        if (item.child("line").given()) {
-            Geometry line = tree.geometry(item.child("line"), "LineString");
-            double force = tree.number(item.child("force_N"));
-            return line == null ? null : new LoadEntry(Kind.LINE, Optional.of(line), force, 0);
-        }
-        Geometry area = tree.geometry(item.child("area"), "Polygon", "MultiPolygon");
-        Item mx = item.child("moment_x_Nmm");
-        Item my = item.child("moment_y_Nmm");
-        if (mx.given() || my.given()) {
-            double x = mx.given() ? tree.number(mx) : 0;
-            double y = my.given() ? tree.number(my) : 0;
-            return area == null ? null : new LoadEntry(Kind.MOMENT, Optional.of(area), x, y);
-        }
-        double force = tree.number(item.child("force_N"));
-        return area == null ? null : new LoadEntry(Kind.FORCE, Optional.of(area), force, 0);
-    }
-
-    private List<Spot> spots(Item item) {
-        List<Spot> spots = new ArrayList<>();
-        for (Item each : tree.list(item)) {
-            List<Item> pair = tree.list(each);
-            if (pair.size() == 2) {
-                spots.add(new Spot(tree.number(pair.get(0)), tree.number(pair.get(1))));
-            } else {
-                tree.complain(each, "expected two numbers, x and y");
-            }
-        }
-        return spots;
+        return geometry;
     }
 }

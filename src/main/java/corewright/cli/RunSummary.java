@@ -53,8 +53,8 @@ final class RunSummary {
         if (!assessment.decision().injections().isEmpty()) {
             lines.add("  " + injections(assessment.decision().injections()));
         }
-        if (!assessment.cured().isEmpty()) {
-            lines.add("  " + cured(assessment.cured()));
+        if (!assessment.work().cured().isEmpty()) {
+            lines.add("  " + cured(assessment.work().cured()));
         }
         lines.add("  " + findings(assessment.findings()));
         lines.add("  owner's report: " + out.resolve("owner-report.pdf"));

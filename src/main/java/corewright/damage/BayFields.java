@@ -4,7 +4,6 @@ import corewright.field.LatentField;
 import corewright.field.LatentPrior;
 import corewright.field.Places;
 import corewright.field.Site;
-import corewright.survey.Settings;
 import corewright.survey.Spot;
 import corewright.survey.Thresholds;
 import java.util.List;
@@ -16,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * void depth with looseness as a drift. Values stand on {@link #cells}, which reach a little beyond the bay.
  */
 final class BayFields {
-    /** Abscissae of the five-point... nine-point Gauss-Hermite rule for a standard normal, non-negative half. */
+    /** Abscissae of the nine-point Gauss-Hermite rule for a standard normal, those from zero up; their mirror images too. */
     private static final double[] NODES = {0, 1.023255663789133, 2.076847978677830, 3.205429002856470, 4.512745863399783
     };
 
@@ -66,25 +65,23 @@ final class BayFields {
         double atCell(int cell);
     }
 
-    /** Readings of one bay, one list a field. */
-    record Seen(List<Observation> wet, List<Observation> loose, List<Observation> empty) {}
-
     /** @param earlier the same bay with other readings, whose ranges, sills and drifts are kept; null to fit them */
-    BayFields(Bay bay, Frame frame, Seen seen, Settings settings, Cores cores, @Nullable BayFields earlier) {
-        this.bay = bay;
+    BayFields(BayInput input, Frame frame, Cores cores, @Nullable BayFields earlier) {
+        bay = input.bay();
+        BayInput.Seen seen = input.seen();
         this.frame = frame;
-        wetSeen = seen.wet;
-        looseSeen = seen.loose;
-        voidSeen = seen.empty;
+        wetSeen = seen.wet();
+        looseSeen = seen.loose();
+        voidSeen = seen.empty();
         cells = frame.cellsAround(bay.area());
         inside = insideFlags(frame, bay, cells);
         coreMm = new double[cells.length];
         for (int i = 0; i < cells.length; i++) {
             coreMm[i] = cores.atCell(cells[i]);
         }
-        int few = settings.numerics().fewReadings();
+        int few = input.numerics().fewReadings();
 
-        Thresholds thresholds = settings.thresholds();
+        Thresholds thresholds = input.thresholds();
         wet = fit(Priors.WET, few, earlier == null ? null : earlier.wet, wetSeen, places(wetSeen));
         wetHere = wet.at(cellPlaces(), earlier == null ? null : earlier.wetHere);
         pWet = above(wetHere, 0);

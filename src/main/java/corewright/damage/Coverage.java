@@ -1,12 +1,14 @@
 package corewright.damage;
 
 import corewright.field.NeighbourIndex;
+import corewright.survey.About;
 import corewright.survey.Face;
 import corewright.survey.Finding;
 import corewright.survey.Origin;
 import corewright.survey.Reading;
 import corewright.survey.Readings;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.List;
@@ -148,9 +150,8 @@ public record Coverage(String face, double water, double bond) {
         return List.of(new Finding(
                 nothing() ? Finding.Severity.HAZARD : Finding.Severity.DOUBT,
                 new Origin("survey.yaml", 0),
-                face,
-                null,
-                "coverage of readings",
+                new About.OfFace(face),
+                Subject.COVERAGE_OF_READINGS,
                 message,
                 "No verdict is given on what was not read: sound or damaged, it is not known."));
     }

@@ -1,12 +1,12 @@
 package corewright.damage;
 
+import corewright.overlay.Overlay;
 import corewright.survey.Face;
 import corewright.survey.Finding;
 import java.util.List;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * What the readings say of one face.
@@ -60,6 +60,6 @@ public record FaceDamage(
     /** The same as areas that do not overlap. */
     public List<Polygon> undecidedAreas() {
         List<Geometry> areas = undecided.stream().map(u -> (Geometry) u.area()).toList();
-        return areas.isEmpty() ? List.of() : Plan.polygons(OverlayNGRobust.union(areas));
+        return areas.isEmpty() ? List.of() : Plan.polygons(Overlay.union(areas));
     }
 }

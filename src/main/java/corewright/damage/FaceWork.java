@@ -1,6 +1,7 @@
 package corewright.damage;
 
 import corewright.contour.Raster;
+import corewright.survey.About;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Finding;
@@ -16,7 +17,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Polygon;
 
 /** One face from its readings to its regions; numbered by {@link Damage} when all faces are done. */
@@ -39,15 +39,7 @@ final class FaceWork {
     private final List<RegionDraft> drafts = new ArrayList<>();
     private final List<NextReading> next;
 
-    /**
-     * An earlier state of the survey.
-     *
-     * @param frozen what was fitted to it, by bay
-     * @param following whether its cavities and suggested readings will do
-     */
-    record Before(Parameters frozen, boolean following) {}
-
-    FaceWork(Judged judged, Face face, Map<String, MeterScale> scales, TapScale tapScale, Before before) {
+    FaceWork(Judged judged, Face face, Map<String, MeterScale> scales, TapScale tapScale, Bays way) {
         survey = judged.survey();
         this.face = face;
         settings = survey.settings();
@@ -64,19 +56,17 @@ final class FaceWork {
         sound.addAll(plan.solids());
         for (Bay bay : plan.bays()) {
             Readings own = in(bay, readings);
-            var seen = new BayFields.Seen(
+            var seen = new BayInput.Seen(
                     judged.heard(WetEvidence.of(face, own, settings.thresholds(), scales, judged, findings)),
                     judged.heard(inside(bay, LooseEvidence.of(own, tapScale, findings))),
                     judged.heard(inside(bay, VoidEvidence.of(survey, own, tapScale))));
-            work(BayWork.Input.of(survey, face, bay, seen), before.frozen.of(bay), before.following);
+            add(way.work(BayInput.of(survey, face, bay, seen), frame, coreOfCell()));
         }
-        findings.addAll(Doubts.of(face, settings, bays, judged));
-        List<NextReading> suggested = before.following ? before.frozen.next(face.name()) : null;
-        next = suggested != null ? suggested : NextReadings.of(face, frame, bays, draws, settings.thresholds());
+        findings.addAll(FieldDoubts.of(face, settings, bays, judged));
+        next = way.next(face.name(), works, () -> NextReadings.of(face, frame, bays, draws, settings.thresholds()));
     }
 
-    private void work(BayWork.Input input, @Nullable BayWork earlier, boolean following) {
-        BayWork work = BayWork.of(input, frame, coreOfCell(), earlier, following);
+    private void add(BayWork work) {
         for (int d = 0; d < voidMm3.length; d++) {
             voidMm3[d] += work.totalMm3().get(d);
             damagedMm2[d] += work.damagedMm2().get(d);
@@ -111,7 +101,7 @@ final class FaceWork {
 
     /** Readings off the core: one by one, or counted where there are many of a kind. */
     private void setAside(Readings readings) {
-        Map<String, List<Reading>> off = new LinkedHashMap<>();
+        Map<Plan.OffCore, List<Reading>> off = new LinkedHashMap<>();
         Stream.of(readings.moisture(), readings.taps(), readings.probes(), readings.plugs(), readings.feelers())
                 .flatMap(List::stream)
                 .map(Reading.class::cast)
@@ -121,21 +111,21 @@ final class FaceWork {
         off.forEach((why, same) -> {
             Reading first = same.get(0);
             if (same.size() > ONE_BY_ONE) {
-                String message = same.size() + " readings, the first " + first.id() + ": the reading " + why;
-                findings.add(setAside(new Origin(first.origin().file(), 0), "", null, message));
+                Origin file = new Origin(first.origin().file(), 0);
+                String message = same.size() + " readings, the first " + first.id() + ": the reading " + why.words();
+                findings.add(setAside(file, new About.OfFile(file), why, message));
             } else {
-                same.forEach(r -> findings.add(setAside(r.origin(), r.id(), r.spot(), "the reading " + why)));
+                same.forEach(r -> findings.add(setAside(r.origin(), About.of(r), why, "the reading " + why.words())));
             }
         });
     }
 
-    private static Finding setAside(Origin origin, String id, @Nullable Spot spot, String message) {
+    private static Finding setAside(Origin origin, About about, Plan.OffCore why, String message) {
         return new Finding(
                 Finding.Severity.DOUBT,
                 origin,
-                id,
-                spot,
-                "off the core",
+                about,
+                why.subject(),
                 message,
                 "set aside: it tells nothing of the core");
     }
@@ -196,7 +186,7 @@ final class FaceWork {
                 Quantiles.of(voidMm3),
                 next,
                 findings,
-                Notes.of(bays));
+                EstimateNotes.of(bays));
     }
 
     private Surfaces surfaces() {

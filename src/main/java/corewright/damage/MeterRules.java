@@ -1,10 +1,12 @@
 package corewright.damage;
 
+import corewright.survey.About;
 import corewright.survey.Finding;
 import corewright.survey.Finding.Severity;
 import corewright.survey.Meter;
 import corewright.survey.Moisture;
 import corewright.survey.Origin;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -148,8 +150,8 @@ final class MeterRules {
                     rule.fact,
                     rule.source);
             Origin origin = one ? first.origin() : new Origin(first.origin().file(), 0);
-            findings.add(new Finding(
-                    Severity.DOUBT, origin, one ? first.id() : "", first.spot(), "meter", message, rule.effect.words));
+            About about = one ? About.of(first) : new About.OfFace(first.spot().face());
+            findings.add(new Finding(Severity.DOUBT, origin, about, Subject.METER, message, rule.effect.words));
         });
         return findings;
     }

@@ -2,6 +2,7 @@ package corewright.decision;
 
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
+import corewright.overlay.Overlay;
 import corewright.survey.CoreMoisture;
 import corewright.survey.CoreState;
 import corewright.survey.Feature;
@@ -18,8 +19,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * What was found in and around a region.
@@ -102,7 +101,8 @@ record Evidence(
         return a.likely().isWithinDistance(b.likely(), TOUCH_MM);
     }
 
-    private static List<Feature.Fitting> loads(FaceDamage damage, Region region) {
+    /** Load-bearing fittings in or near a region. */
+    static List<Feature.Fitting> loads(FaceDamage damage, Region region) {
         return damage.face().all(Feature.Fitting.class).stream()
                 .filter(Feature.Fitting::loadBearing)
                 .filter(f -> {
@@ -164,7 +164,7 @@ record Evidence(
         if (reached.isEmpty()) {
             return Optional.of(region.likely());
         }
-        Geometry rest = OverlayNGRobust.overlay(region.likely(), OverlayNGRobust.union(reached), OverlayNG.DIFFERENCE);
+        Geometry rest = Overlay.difference(region.likely(), Overlay.union(reached));
         return rest.getArea() > BEYOND_SHARE * region.likely().getArea() ? Optional.of(rest) : Optional.empty();
     }
 

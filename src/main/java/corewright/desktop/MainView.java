@@ -12,7 +12,6 @@ import corewright.desktop.slip.Slip;
 import corewright.desktop.slip.SlipView;
 import corewright.desktop.slip.StepSlips;
 import corewright.desktop.state.EditLog;
-import corewright.desktop.state.Freshness;
 import corewright.desktop.state.Sight;
 import corewright.desktop.state.Steps;
 import corewright.desktop.state.Units;
@@ -212,12 +211,7 @@ final class MainView extends StackPane {
         steps.show(
                 h.vessel().isEmpty() ? h.name() : h.vessel().split(",", -1)[0],
                 bench.face() + ", survey of " + Figures.date(h.surveyed()),
-                Steps.of(
-                        survey,
-                        bench.found().orElse(null),
-                        bench.freshness() == Freshness.WORKING,
-                        bench.behind(),
-                        sight.units()),
+                Steps.of(survey, bench.found().orElse(null), bench.working(), bench.ages(), sight.units()),
                 sight.step());
         ScreenLook look = look();
         plan.show(
@@ -226,8 +220,7 @@ final class MainView extends StackPane {
                 new PlanPainter.Showing(
                         sight.layers(),
                         look,
-                        Lettering.onScreen(
-                                sight.units().measure(), bench.behind().volumes()),
+                        Lettering.onScreen(sight.units().measure(), bench.ages().oldVolumes()),
                         bench.region().map(r -> r.id()).orElse("")));
         legend.show(
                 sight.layers(), look, sight.units().measure(), !survey.photos().isEmpty());
@@ -302,7 +295,7 @@ final class MainView extends StackPane {
         pointedX = xMm;
         pointedY = yMm;
         readout.setText(bench.shown()
-                .map(a -> Readout.at(a, bench.face(), xMm, yMm, bench.sight().units(), bench.behind()))
+                .map(a -> Readout.at(a, bench.face(), xMm, yMm, bench.sight().units(), bench.ages()))
                 .orElse(""));
     }
 
@@ -319,9 +312,10 @@ final class MainView extends StackPane {
     /** Goes to the next finding that can hurt or spoil. */
     void nextFinding() {
         bench.findings().stream()
-                .filter(f -> f.spot() != null)
+                .map(f -> f.about().spot())
+                .filter(Objects::nonNull)
                 .findFirst()
-                .ifPresent(f -> bench.goTo(Objects.requireNonNull(f.spot())));
+                .ifPresent(bench::goTo);
     }
 
     private void findPlace() {

@@ -17,6 +17,12 @@ public interface Tasks {
 
     void importCsv();
 
+    void walk();
+
+    void showInsight();
+
+    void setUp();
+
     void sample();
 
     List<Path> recent();

@@ -19,7 +19,8 @@
  * of them; (3) paint.
  *
  * <p><b>Units.</b> Paper millimetres with y down; {@link corewright.drawing.kit.PlanView} turns survey millimetres (x aft, y to
- * starboard) into them with the bow to the left and starboard at the top. Type sizes are points (1/72 inch).
+ * starboard) into them as the person sees
+ * the face who works there: bow to the left; starboard at the top from above, port at the top from below. Type sizes are points (1/72 inch).
  *
  * <p><b>Rules.</b> Everything is told apart in black on white. Nothing depends on the machine: the six typefaces are
  * bundled, widths come from their own tables, figures are formatted without a locale. Shapes of marks are ours: holes are

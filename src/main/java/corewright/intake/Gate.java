@@ -2,8 +2,6 @@ package corewright.intake;
 
 import corewright.intake.text.Notes;
 import corewright.survey.Face;
-import corewright.survey.Finding.Severity;
-import corewright.survey.Origin;
 import corewright.survey.Reading;
 import corewright.survey.Survey;
 import java.util.Collections;
@@ -17,14 +15,7 @@ import java.util.Set;
  * A hazard here means that no verdict on the deck is given until it is settled.
  */
 final class Gate {
-    /** The subject of all that is said here. */
-    static final String SUBJECT = "plausibility";
-
-    private final Notes notes;
-
-    private Gate(Notes notes) {
-        this.notes = notes;
-    }
+    private Gate() {}
 
     /**
      * Checks a survey.
@@ -33,7 +24,7 @@ final class Gate {
      * @return the readings whose places were spoken of together, so that they need not be one by one
      */
     static Set<Reading> check(Survey survey, Map<String, List<Reading>> byFace, Notes notes) {
-        Gate gate = new Gate(notes);
+        Implausible gate = new Implausible(notes);
         SizeGate.check(survey, gate);
         MeterGate.check(survey, gate);
         Set<Reading> told = Collections.newSetFromMap(new IdentityHashMap<>());
@@ -41,9 +32,5 @@ final class Gate {
             told.addAll(PlaceGate.check(face, byFace.getOrDefault(face.name(), List.of()), gate));
         }
         return told;
-    }
-
-    void say(Severity severity, Origin origin, String message, String effect) {
-        notes.finding(severity, origin, "", null, SUBJECT, message, effect);
     }
 }

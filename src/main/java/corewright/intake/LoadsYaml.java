@@ -11,6 +11,7 @@ import corewright.intake.yaml.YamlValue.Shape;
 import corewright.survey.DeckLoad;
 import corewright.survey.Face;
 import corewright.survey.Feature;
+import corewright.survey.Subject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -57,7 +58,7 @@ final class LoadsYaml {
             DeckLoad load = yaml.load(YamlBlock.of(item, own), names, loads.size() + 1);
             own.listed().stream()
                     .findFirst()
-                    .ifPresent(c -> notes.doubt(c.origin(), "load", sentence(c), "That load is left out."));
+                    .ifPresent(c -> notes.doubt(c.origin(), Subject.LOAD, sentence(c), "That load is left out."));
             if (load != null && !own.anyComplaint()) {
                 loads.add(load);
             }

@@ -10,6 +10,7 @@ import corewright.intake.yaml.YamlValue.Shape;
 import corewright.survey.Materials;
 import corewright.survey.Materials.Core;
 import corewright.survey.Materials.Skin;
+import corewright.survey.Subject;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -104,7 +105,7 @@ final class MaterialsYaml {
                     .notes()
                     .doubt(
                             named.block().origin(),
-                            "material",
+                            Subject.MATERIAL,
                             "Material " + named.name() + " does not give " + Words.and(assumed) + ".",
                             "The values of " + like + " are taken.");
         }

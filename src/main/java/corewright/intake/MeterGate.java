@@ -20,7 +20,7 @@ final class MeterGate {
 
     private MeterGate() {}
 
-    static void check(Survey survey, Gate gate) {
+    static void check(Survey survey, Implausible gate) {
         for (Meter meter : survey.meters()) {
             List<Moisture> own = survey.readings().moisture().stream()
                     .filter(m -> m.meter().equals(meter.name()))
@@ -31,7 +31,7 @@ final class MeterGate {
         }
     }
 
-    private static void check(Meter meter, List<Moisture> own, Gate gate) {
+    private static void check(Meter meter, List<Moisture> own, Implausible gate) {
         double most = own.stream().mapToDouble(Moisture::value).max().orElseThrow();
         String name = "meter " + meter.name();
         Double dry = meter.dry();
@@ -61,7 +61,7 @@ final class MeterGate {
         }
     }
 
-    private static void say(Gate gate, List<Moisture> own, String message, String effect) {
+    private static void say(Implausible gate, List<Moisture> own, String message, String effect) {
         gate.say(Severity.HAZARD, new Origin(own.get(0).origin().file(), 0), message, effect);
     }
 }

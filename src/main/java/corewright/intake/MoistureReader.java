@@ -4,11 +4,13 @@ import corewright.intake.text.Notes;
 import corewright.intake.text.Numerals;
 import corewright.intake.text.Row;
 import corewright.intake.text.Table;
-import corewright.survey.Finding.Severity;
+import corewright.survey.About;
+import corewright.survey.Finding;
 import corewright.survey.Meter;
 import corewright.survey.Moisture;
 import corewright.survey.Origin;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import java.time.DateTimeException;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -44,7 +46,7 @@ final class MoistureReader {
     }
 
     /** A reading beyond the end of its meter's scale, as written. */
-    private record Beyond(Row row, String id, Spot spot, Meter meter, String text, double value) {}
+    private record Beyond(Row row, Moisture reading, Meter meter, String text, double value) {}
 
     void read(Table table, FileEntry entry, List<Moisture> into) {
         int before = into.size();
@@ -62,21 +64,24 @@ final class MoistureReader {
     private void noteBeyondEnd(String file, int readings) {
         if (beyondEnd.size() <= Oddities.ONE_BY_ONE) {
             for (Beyond b : beyondEnd) {
-                String message = "Reading " + b.id + " of meter " + b.meter.name() + " is " + b.text
+                String message = "Reading " + b.reading.id() + " of meter " + b.meter.name() + " is " + b.text
                         + ", beyond the end of its scale at " + Numerals.plain(b.meter.fullScale()) + ".";
                 String effect = "It counts as off the scale: that wet or wetter.";
-                notes.finding(Severity.DOUBT, b.row.origin(), b.id, b.spot, "off scale", message, effect);
+                notes.doubt(b.row.origin(), About.of(b.reading), Subject.OFF_SCALE, message, effect);
             }
             return;
         }
         Beyond most =
                 beyondEnd.stream().max(Comparator.comparingDouble(b -> b.value)).orElseThrow();
-        String message = beyondEnd.size() + " of " + readings + " readings of " + file
-                + " lie beyond the end of their scale, "
-                + most.id + " at " + Numerals.plain(most.value) + " of " + Numerals.plain(most.meter.fullScale())
-                + ": were they taken with another meter, or is full_scale wrong?";
+        String message =
+                beyondEnd.size() + " of " + readings + " readings of " + file + " lie beyond the end of their scale, "
+                        + most.reading.id() + " at " + Numerals.plain(most.value) + " of "
+                        + Numerals.plain(most.meter.fullScale())
+                        + ": were they taken with another meter, or is full_scale wrong?";
         String effect = "They count as fully wet. Mend meters in " + SurveyYaml.NAME + " or the file.";
-        notes.finding(Severity.HAZARD, new Origin(file, 0), "", null, Gate.SUBJECT, message, effect);
+        Origin all = new Origin(file, 0);
+        notes.finding(new Finding(
+                Finding.Severity.HAZARD, all, new About.OfFile(all), Subject.PLAUSIBILITY, message, effect));
     }
 
     private @Nullable Moisture reading(Row row, FileEntry entry) {
@@ -96,10 +101,7 @@ final class MoistureReader {
         Meter meter = Objects.requireNonNull(meters.get(meterName));
         boolean beyond = value > meter.fullScale();
         String id = Places.id(row);
-        if (beyond) {
-            beyondEnd.add(new Beyond(row, id, spot, meter, text, value));
-        }
-        return new Moisture(
+        Moisture reading = new Moisture(
                 row.origin(),
                 id,
                 spot,
@@ -111,6 +113,10 @@ final class MoistureReader {
                 reference,
                 Places.side(row, entry),
                 row.text("note"));
+        if (beyond) {
+            beyondEnd.add(new Beyond(row, reading, meter, text, value));
+        }
+        return reading;
     }
 
     private static @Nullable Double value(Row row, String text) {

@@ -66,13 +66,13 @@ final class PlaceGate {
     }
 
     private final Face face;
-    private final Gate gate;
+    private final Implausible gate;
     private final IndexedPointInAreaLocator deck;
     private final Areas<Opening> openings;
     private final Envelope box;
     private final Set<Reading> told = Collections.newSetFromMap(new IdentityHashMap<>());
 
-    private PlaceGate(Face face, Gate gate) {
+    private PlaceGate(Face face, Implausible gate) {
         this.face = face;
         this.gate = gate;
         deck = new IndexedPointInAreaLocator(face.outline());
@@ -81,7 +81,7 @@ final class PlaceGate {
     }
 
     /** The readings whose places were spoken of together. */
-    static Set<Reading> check(Face face, List<Reading> readings, Gate gate) {
+    static Set<Reading> check(Face face, List<Reading> readings, Implausible gate) {
         PlaceGate places = new PlaceGate(face, gate);
         Map<List<String>, Group> groups = new LinkedHashMap<>();
         for (Reading r : readings) {

@@ -2,10 +2,13 @@ package corewright.intake;
 
 import corewright.intake.text.Notes;
 import corewright.intake.text.Numerals;
+import corewright.overlay.Overlay;
+import corewright.survey.About;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Feature.Opening;
 import corewright.survey.Origin;
+import corewright.survey.Subject;
 import java.util.List;
 import java.util.Locale;
 import org.locationtech.jts.geom.Envelope;
@@ -13,8 +16,6 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Checks a face's features against its outline, and the outline against good sense. */
 final class PlanCheck {
@@ -50,7 +51,12 @@ final class PlanCheck {
                         feature.origin(), "wkt", "found an opening that does not touch face \"" + face.name() + "\"");
             } else {
                 String message = label(feature) + " lies outside the outline of " + face.name() + ".";
-                notes.doubt(feature.origin(), "plan", message, "It has no effect on the face.");
+                notes.doubt(
+                        feature.origin(),
+                        About.of(face, feature),
+                        Subject.PLAN,
+                        message,
+                        "It has no effect on the face.");
             }
         }
         if (deckLeftMm2() < 1) {
@@ -78,9 +84,8 @@ final class PlanCheck {
         if (openings.isEmpty()) {
             return face.outline().getArea();
         }
-        Geometry open = OverlayNGRobust.union(openings);
-        return OverlayNGRobust.overlay(face.outline(), open, OverlayNG.DIFFERENCE)
-                .getArea();
+        Geometry open = Overlay.union(openings);
+        return Overlay.difference(face.outline(), open).getArea();
     }
 
     private static String label(Feature feature) {

@@ -8,6 +8,7 @@ import corewright.intake.yaml.YamlBlock;
 import corewright.survey.Costs;
 import corewright.survey.Resin;
 import corewright.survey.Settings;
+import corewright.survey.Subject;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -73,7 +74,7 @@ final class SettingsYaml {
         if (!assumed.isEmpty()) {
             notes.doubt(
                     named.block().origin(),
-                    "resin",
+                    Subject.RESIN,
                     "Resin " + named.name() + " does not give " + Words.and(assumed) + ".",
                     "The values of " + like + " are taken; the figures of the product in hand must be checked.");
         }

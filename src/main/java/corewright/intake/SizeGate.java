@@ -59,14 +59,14 @@ final class SizeGate {
     private static final int DAYS_ASHORE = 3650;
 
     private final Survey survey;
-    private final Gate gate;
+    private final Implausible gate;
 
-    private SizeGate(Survey survey, Gate gate) {
+    private SizeGate(Survey survey, Implausible gate) {
         this.survey = survey;
         this.gate = gate;
     }
 
-    static void check(Survey survey, Gate gate) {
+    static void check(Survey survey, Implausible gate) {
         SizeGate sizes = new SizeGate(survey, gate);
         survey.faces().forEach(sizes::face);
         survey.laminates().forEach(sizes::laminate);

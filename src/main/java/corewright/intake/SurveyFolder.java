@@ -20,6 +20,7 @@ import corewright.survey.Photo;
 import corewright.survey.Plug;
 import corewright.survey.Probe;
 import corewright.survey.Readings;
+import corewright.survey.Subject;
 import corewright.survey.SurfaceTemperature;
 import corewright.survey.Survey;
 import corewright.survey.Tap;
@@ -146,7 +147,7 @@ public final class SurveyFolder {
                 folder.tables().stream().filter(name -> !named.contains(name)).toList();
         if (!others.isEmpty()) {
             String message = SurveyYaml.NAME + " does not name " + Words.listed(others) + " under files.";
-            notes.hint(new Origin(SurveyYaml.NAME, 0), "unread file", message, "What is in them is not used.");
+            notes.hint(new Origin(SurveyYaml.NAME, 0), Subject.UNREAD_FILE, message, "What is in them is not used.");
         }
     }
 

@@ -81,7 +81,7 @@ public final class Outputs {
         FindingsCsv.of(assessment).write(work.resolve("findings.csv"));
         FootLoadCsv.of(assessment).write(work.resolve("foot-load.csv"));
         NextReadingsCsv.of(assessment).write(work.resolve("next-readings.csv"));
-        if (!assessment.work().isEmpty()) {
+        if (!assessment.work().progress().isEmpty()) {
             WorkCsv.done(assessment).write(work.resolve("work-done.csv"));
             WorkCsv.left(assessment).write(work.resolve("work-left.csv"));
             WorkCsv.warmth(assessment).write(work.resolve("fill-check.csv"));

@@ -118,7 +118,8 @@ final class Contents {
     private <T> List<T> list(Table<T> table) throws SQLException, StoreException {
         List<T> list = new ArrayList<>();
         int columns = table.columns().size();
-        String sql = "SELECT fid, " + table.quotedColumns() + " FROM " + table.name() + " ORDER BY position, fid";
+        String sql = "SELECT fid, " + table.quotedColumns() + " FROM " + table.name()
+                + " NOT INDEXED ORDER BY position, fid"; // an index of others may leave rows out
         try (Statement select = connection.createStatement();
                 ResultSet rows = select.executeQuery(sql)) {
             while (rows.next()) {

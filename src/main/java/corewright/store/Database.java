@@ -11,11 +11,12 @@ import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.util.Properties;
+import java.util.List;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteConfig.JournalMode;
 import org.sqlite.SQLiteConfig.Pragma;
 import org.sqlite.SQLiteConfig.SynchronousMode;
+import org.sqlite.SQLiteConfig.TransactionMode;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
@@ -42,24 +43,46 @@ final class Database {
      * the file takes back what was half done, a reader too; hence the right to write where there is one.
      */
     static Connection connect(Path file, boolean readOnly) throws SQLException {
-        SQLiteConfig config = new SQLiteConfig();
+        SQLiteConfig config = config();
         config.setReadOnly(readOnly && !Files.isWritable(file));
-        config.setBusyTimeout(2000);
-        config.setSynchronous(SynchronousMode.FULL);
         if (!readOnly) {
             config.setJournalMode(JournalMode.DELETE);
+            config.setTransactionMode(TransactionMode.IMMEDIATE); // what a transaction reads stays so until it writes
         }
+        // as an address: in a plain path the driver takes what follows a question mark for settings
+        Connection connection = connect("jdbc:sqlite:" + file.toAbsolutePath().toUri(), config);
+        queryOnly(connection, readOnly);
+        return connection;
+    }
+
+    /** An empty database in memory. */
+    static Connection inMemory() throws SQLException {
+        return connect("jdbc:sqlite::memory:", config());
+    }
+
+    private static SQLiteConfig config() {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setBusyTimeout(2000);
+        config.setSynchronous(SynchronousMode.FULL);
         config.setCacheSize(CACHE_KIB);
         config.setPragma(Pragma.LIMIT_LENGTH, String.valueOf(LARGEST_VALUE));
         config.setPragma(Pragma.LIMIT_ATTACHED, "0");
-        Properties properties = config.toProperties();
-        Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file.toAbsolutePath(), properties);
+        return config;
+    }
+
+    private static Connection connect(String address, SQLiteConfig config) throws SQLException {
+        Connection connection = DriverManager.getConnection(address, config.toProperties());
         try (Statement pragma = connection.createStatement()) {
             pragma.execute("PRAGMA trusted_schema = OFF");
             pragma.execute("PRAGMA cell_size_check = ON");
-            pragma.execute("PRAGMA query_only = " + (readOnly ? "ON" : "OFF"));
         }
         return connection;
+    }
+
+    static void queryOnly(Connection connection, boolean on) throws SQLException {
+        try (Statement pragma = connection.createStatement()) {
+            pragma.execute("PRAGMA query_only = " + (on ? "ON" : "OFF"));
+        }
     }
 
     /** Marks a new, empty file as a GeoPackage. */
@@ -70,14 +93,21 @@ final class Database {
         }
     }
 
-    /** Looks at the first bytes, before any of it is taken for a database. */
-    static void checkHeader(Path file) throws IOException {
+    /** Whether it is a file at all; a pipe or device is never opened, as that may wait without end. */
+    static void checkKind(Path file) throws IOException {
         if (Files.isDirectory(file)) {
             throw new StoreException(file, "is a folder, expected a survey file");
         }
         if (!Files.exists(file)) {
             throw new StoreException(file, "there is no such file");
         }
+        if (!Files.isRegularFile(file)) {
+            throw new StoreException(file, "is a pipe or device, expected a survey file");
+        }
+    }
+
+    /** Looks at the first bytes, before any of it is taken for a database. */
+    static void checkHeader(Path file) throws IOException {
         byte[] head;
         try (InputStream in = Files.newInputStream(file)) {
             head = in.readNBytes(HEADER);
@@ -92,13 +122,17 @@ final class Database {
         }
     }
 
-    /** Reads through the whole file, as it were opened for years to come. */
-    static void checkIntegrity(Connection connection, Path file) throws SQLException, StoreException {
-        try (Statement pragma = connection.createStatement();
-                ResultSet row = pragma.executeQuery("PRAGMA quick_check(1)")) {
-            String answer = row.next() ? "" + row.getString(1) : "";
-            if (!answer.equals("ok")) {
-                throw new StoreException(file, "is damaged (" + answer + ")");
+    /** Reads through every table of a survey, as it were opened for years to come; tables of others are not read. */
+    static void checkIntegrity(Connection connection, Path file, List<String> tables)
+            throws SQLException, StoreException {
+        try (Statement pragma = connection.createStatement()) {
+            for (String table : tables) {
+                try (ResultSet row = pragma.executeQuery("PRAGMA quick_check(" + table + ")")) {
+                    String answer = row.next() ? "" + row.getString(1) : "";
+                    if (!answer.equals("ok")) {
+                        throw new StoreException(file, "is damaged (" + answer + ")");
+                    }
+                }
             }
         }
     }

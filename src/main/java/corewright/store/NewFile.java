@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.util.Comparator;
@@ -24,6 +23,9 @@ import org.sqlite.core.DB;
 
 /** Survey files that come into being: written beside their place under another name, then moved there. */
 final class NewFile {
+    /** Bytes 18 and 19 of a database (www.sqlite.org/fileformat.html). */
+    static final int WRITE_VERSION_AT = 18;
+
     private NewFile() {}
 
     /** What fills the file under its temporary name. */
@@ -79,14 +81,24 @@ final class NewFile {
     }
 
     /** An older file's content with its tables brought up to date, in memory; the file itself stays as it is. */
-    static Connection migratedInMemory(Path path, int version) throws SQLException {
-        Connection memory = DriverManager.getConnection("jdbc:sqlite::memory:");
-        int code = database(memory).restore("main", path.toString(), null);
-        if (code != SQLiteErrorCode.SQLITE_OK.code) {
-            throw new SQLiteException("an older file could not be copied", SQLiteErrorCode.getErrorCode(code));
+    static Connection migratedInMemory(Connection older, int version) throws SQLException {
+        Connection memory = Database.inMemory();
+        boolean done = false;
+        try {
+            byte[] content = database(older).serialize("main");
+            content[WRITE_VERSION_AT] = 1; // a database in memory keeps no write-ahead log
+            content[WRITE_VERSION_AT + 1] = 1;
+            database(memory).deserialize("main", content);
+            Strangers.remove(memory, version);
+            Schema.migrate(memory, version);
+            Database.queryOnly(memory, true);
+            done = true;
+            return memory;
+        } finally {
+            if (!done) {
+                memory.close();
+            }
         }
-        Schema.migrate(memory, version);
-        return memory;
     }
 
     private static DB database(Connection connection) throws SQLException {

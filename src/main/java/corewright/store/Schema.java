@@ -12,7 +12,6 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 
@@ -22,18 +21,23 @@ import java.util.Objects;
  */
 final class Schema {
     /** The version this program writes; there is a script for each version from 0. */
-    static final int VERSION = 3;
+    static final int VERSION = 4;
 
     private Schema() {}
 
     /** Makes all tables; {@code day} dates the contents, so that the same survey gives the same bytes. */
     static void create(Connection connection, LocalDate day) throws SQLException {
-        for (int version = 0; version <= VERSION; version++) {
-            run(connection, version);
-        }
+        createTables(connection, VERSION);
         try (PreparedStatement date = connection.prepareStatement("UPDATE gpkg_contents SET last_change = ?")) {
             date.setString(1, day + "T00:00:00.000Z");
             date.executeUpdate();
+        }
+    }
+
+    /** Makes the tables as they were at a version. */
+    static void createTables(Connection connection, int version) throws SQLException {
+        for (int each = 0; each <= version; each++) {
+            run(connection, each);
         }
     }
 
@@ -57,6 +61,7 @@ final class Schema {
                 throw new StoreException(file, "this is a GeoPackage, but not one that holds a survey of this program");
             }
         }
+        Strangers.checkState(connection, file);
         long version = State.read(connection, State.SCHEMA_VERSION);
         if (version > VERSION) {
             throw new StoreException(
@@ -70,37 +75,18 @@ final class Schema {
         return (int) version;
     }
 
-    /** A view or trigger in place of a table could make reading run anything. */
-    static void checkTables(Connection connection, Path file) throws SQLException, StoreException {
-        List<String> tables = new ArrayList<>();
-        try (Statement select = connection.createStatement();
-                ResultSet found = select.executeQuery(
-                        "SELECT name FROM sqlite_schema WHERE type = 'table' AND sql NOT LIKE 'CREATE VIRTUAL%'")) {
-            while (found.next()) {
-                tables.add(found.getString(1));
-            }
-        }
-        List<String> expected = new ArrayList<>(List.of("survey_file", "edits", "settings", "pictures"));
-        Table.all().forEach(t -> expected.add(t.name()));
-        expected.removeAll(tables);
-        if (!expected.isEmpty()) {
-            throw new StoreException(file, "table " + expected.get(0) + " is missing; the file is damaged");
-        }
-    }
-
     /**
-     * Removes the spatial indexes and their triggers that geographic tools add: they call functions which only those tools
-     * have, so that no row could be added. The tools make them again when asked.
+     * Removes the spatial indexes and the counts of rows that geographic tools add: their triggers call functions which
+     * only those tools have, so that no row could be added. The tools make them again when asked. The triggers are gone.
      */
-    static void dropForeignTriggers(Connection connection) throws SQLException {
+    static void dropIndexesOfTools(Connection connection) throws SQLException {
         List<String> drops = new ArrayList<>();
         try (Statement select = connection.createStatement();
                 ResultSet found = select.executeQuery(
-                        "SELECT type, name FROM sqlite_schema WHERE (type = 'trigger' AND name LIKE 'rtree_%')"
-                                + " OR (type = 'table' AND name LIKE 'rtree_%_geom')")) {
+                        "SELECT name FROM sqlite_schema WHERE type = 'table' AND (name LIKE 'rtree_%_geom'"
+                                + " OR (name = 'gpkg_ogr_contents' AND sql NOT LIKE 'CREATE VIRTUAL%'))")) {
             while (found.next()) {
-                String name = found.getString(2).replace("\"", "\"\"");
-                drops.add("DROP " + found.getString(1) + " IF EXISTS \"" + name + "\"");
+                drops.add("DROP TABLE `" + found.getString(1).replace("`", "``") + '`');
             }
         }
         if (drops.isEmpty()) {
@@ -113,7 +99,6 @@ final class Schema {
                 drops.add("DELETE FROM gpkg_extensions WHERE extension_name = 'gpkg_rtree_index'");
             }
         }
-        drops.sort(Comparator.comparing(s -> s.startsWith("DROP trigger") ? 0 : 1));
         try (Statement statement = connection.createStatement()) {
             for (String drop : drops) {
                 statement.executeUpdate(drop);

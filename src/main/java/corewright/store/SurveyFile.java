@@ -6,22 +6,29 @@ import corewright.survey.Survey;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
  * An open survey file. Every change is on the disk before the call that makes it returns; a call that throws has changed
  * nothing, neither in the file nor in {@link #survey()}.
  *
- * <p>One window at a time writes: whoever opens a file that is open already, or that cannot be written, gets it
- * {@linkplain #whyReadOnly() read-only}.
+ * <p>One process at a time writes: whoever opens a file that another has open for work, or that cannot be written, gets
+ * it {@linkplain #whyReadOnly() read-only}.
  */
 public final class SurveyFile implements AutoCloseable {
+    /** What this process has open for work, by real path. */
+    private static final Map<Path, SurveyFile> AT_WORK = new HashMap<>();
+
     private final Path path;
     private final Connection connection;
     private final @Nullable WriterLock lock;
@@ -31,32 +38,58 @@ public final class SurveyFile implements AutoCloseable {
     private final List<Finding> importNotes;
     private Survey survey;
     private final long dataVersion;
+    private final Object key;
+    /** How many have opened it and not closed it; changed by whoever holds {@link #AT_WORK}. */
+    private int users = 1;
 
     private SurveyFile(Path path, Connection connection, @Nullable WriterLock lock, String whyReadOnly)
-            throws SQLException, StoreException {
+            throws SQLException, IOException {
         this.path = path;
+        this.key = key(path);
         this.connection = connection;
         this.lock = lock;
         this.whyReadOnly = whyReadOnly;
         this.rows = new Rows(connection);
+        connection.setAutoCommit(false); // contents, journal and version of one moment
         this.journal = new Journal(path, connection);
         Contents contents = new Contents(path, connection);
         this.survey = contents.survey();
-        this.importNotes = contents.importNotes();
+        this.importNotes = new ArrayList<>(contents.importNotes());
         this.dataVersion = dataVersion();
+        connection.setAutoCommit(true);
     }
 
-    /** Opens a survey file for work; the tables of an older one are brought up to date. */
+    /**
+     * Opens a survey file for work; the tables of an older one are brought up to date. One that this process has open
+     * for work already is the same survey, open until each who opened it has closed it.
+     */
     public static SurveyFile open(Path file) throws IOException {
-        Database.checkHeader(file);
-        Path path = file.toRealPath();
+        synchronized (AT_WORK) {
+            Database.checkKind(file);
+            Path path = file.toRealPath();
+            SurveyFile same = AT_WORK.get(path);
+            if (same != null && same.key.equals(key(path))) {
+                same.users++;
+                return same;
+            }
+            SurveyFile opened = openForWork(path);
+            if (!opened.readOnly()) {
+                AT_WORK.put(path, opened);
+            }
+            return opened;
+        }
+    }
+
+    private static SurveyFile openForWork(Path path) throws IOException {
+        Database.checkHeader(path);
         WriterLock lock = null;
         String why = "the file or its folder cannot be written";
         try {
             if (Files.isWritable(path) && Files.isWritable(parent(path))) {
                 lock = WriterLock.take(path);
-                why = "is open in another window";
             }
+        } catch (WriterLock.NotFreeException e) {
+            why = e.getMessage() + "";
         } catch (IOException e) {
             // the folder cannot be written after all, which is what we say
         }
@@ -82,7 +115,12 @@ public final class SurveyFile implements AutoCloseable {
 
     /** Opens a survey file without any right to change it; an older one is brought up to date in a copy. */
     public static SurveyFile openToRead(Path file) throws IOException {
-        Database.checkHeader(file);
+        Database.checkKind(file);
+        synchronized (AT_WORK) {
+            if (!AT_WORK.containsKey(file.toRealPath())) { // else it is known, and reading it would drop its locks
+                Database.checkHeader(file);
+            }
+        }
         return open(file.toRealPath(), null, file + ": was opened to be read only.");
     }
 
@@ -118,17 +156,20 @@ public final class SurveyFile implements AutoCloseable {
         Connection connection = null;
         boolean opened = false;
         try {
-            connection = Database.connect(path, lock == null);
-            Database.checkIntegrity(connection, path);
+            Beside.check(path);
+            connection = lock == null ? Beside.connectToRead(path) : Database.connect(path, false);
             int version = Schema.version(connection, path);
+            List<Finding> notes = Strangers.check(connection, path, version);
+            Database.checkIntegrity(connection, path, Strangers.tables(version));
             if (version < Schema.VERSION && lock == null) {
+                Connection inMemory = NewFile.migratedInMemory(connection, version);
                 connection.close();
-                connection = NewFile.migratedInMemory(path, version);
+                connection = inMemory;
             } else if (lock != null) {
                 prepare(connection, version);
             }
-            Schema.checkTables(connection, path);
             SurveyFile file = new SurveyFile(path, connection, lock, whyReadOnly);
+            file.importNotes.addAll(notes);
             opened = true;
             return file;
         } catch (SQLException e) {
@@ -142,8 +183,9 @@ public final class SurveyFile implements AutoCloseable {
 
     private static void prepare(Connection connection, int version) throws SQLException {
         connection.setAutoCommit(false);
+        Strangers.remove(connection, version);
         Schema.migrate(connection, version);
-        Schema.dropForeignTriggers(connection);
+        Schema.dropIndexesOfTools(connection);
         connection.setAutoCommit(true); // commits; a failure before it closes the connection, which takes all back
     }
 
@@ -156,9 +198,9 @@ public final class SurveyFile implements AutoCloseable {
         return survey;
     }
 
-    /** What was odd about the files that the survey was first read from. */
+    /** What was odd about the files that the survey was first read from, and what in this one is not used. */
     public List<Finding> importNotes() {
-        return importNotes;
+        return List.copyOf(importNotes);
     }
 
     /** Empty where the file may be changed, else a sentence that says why not. */
@@ -266,20 +308,23 @@ public final class SurveyFile implements AutoCloseable {
                     path, "was moved or deleted while open; nothing of it was written, save a copy elsewhere");
         }
         try {
+            connection.setAutoCommit(false); // from here on nobody else can write
             if (dataVersion() != dataVersion) {
                 throw new StoreException(path, "was changed by another program; close it and open it again");
             }
-            connection.setAutoCommit(false);
             work.run();
             connection.commit();
             connection.setAutoCommit(true);
+        } catch (StoreException e) {
+            rollBack(e);
+            throw e;
         } catch (SQLException e) {
             rollBack(e);
             throw Database.explain(path, e);
         }
     }
 
-    private void rollBack(SQLException failure) {
+    private void rollBack(Exception failure) {
         try {
             connection.rollback();
             connection.setAutoCommit(true);
@@ -305,11 +350,26 @@ public final class SurveyFile implements AutoCloseable {
     }
 
     @Override
-    public synchronized void close() {
-        closeQuietly(connection);
-        if (lock != null) {
-            lock.close();
+    public void close() {
+        synchronized (AT_WORK) {
+            users--;
+            if (users != 0) {
+                return; // others have it open still, or it is closed already
+            }
+            AT_WORK.remove(path, this);
+            synchronized (this) {
+                closeQuietly(connection);
+                if (lock != null) {
+                    lock.close();
+                }
+            }
         }
+    }
+
+    /** What tells a file from another that takes its name. */
+    private static Object key(Path path) throws IOException {
+        Object key = Files.readAttributes(path, BasicFileAttributes.class).fileKey();
+        return key == null ? path : key;
     }
 
     private static void closeQuietly(@Nullable Connection connection) {

@@ -34,7 +34,7 @@ record Table<T>(
     static final Table<Materials.Skin> SKINS = of("skins", Materials.Skin.class);
     static final Table<Materials.Core> CORES = of("cores", Materials.Core.class);
     static final Table<Resin> RESINS = of("resins", Resin.class);
-    static final Table<Finding> IMPORT_NOTES = of("import_notes", Finding.class);
+    static final Table<Finding> IMPORT_NOTES = ImportNote.table(of("import_notes", ImportNote.class));
 
     /** Of every part that is a list of records. */
     private static final Map<String, Table<?>> OF_PARTS = ofParts();
@@ -118,8 +118,8 @@ record Table<T>(
         return new Drawn(face, (Feature) form.item(own));
     }
 
-    /** For a statement; some are words of SQL. */
+    /** For a statement; some are words of SQL. In double quotes a column that is missing would be read as a text. */
     String quotedColumns() {
-        return columns.stream().map(c -> '"' + c + '"').collect(Collectors.joining(", "));
+        return columns.stream().map(c -> '`' + c + '`').collect(Collectors.joining(", "));
     }
 }

@@ -5,72 +5,186 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.Arrays;
-import java.util.UUID;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.security.SecureRandom;
+import java.util.HashSet;
+import java.util.Objects;
+import java.util.Random;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The right to write one survey file, held by one window at a time and given back by the system when its process ends,
  * however it ends. The lock is on a file beside it, as closing any other handle of the database itself would drop the
- * database's own locks (POSIX advisory locks belong to the process).
+ * database's own locks (POSIX advisory locks belong to the process). For the same reason the lock file has one handle in
+ * this process as long as the lock is held: closing a second one would drop the lock.
  */
 final class WriterLock implements AutoCloseable {
     /** The locked byte lies beyond the content, which some systems would otherwise keep others from reading. */
     private static final long FAR = 1L << 40;
 
+    /** What a lock file of ours begins with; dots follow, a random number of them. */
+    private static final String MARK = "This file says that a survey is open for work.\n";
+
+    private static final int MOST_DOTS = 50_000;
+    private static final Random RANDOM = new SecureRandom();
+
+    /** Lock files held in this process. */
+    private static final Set<Path> HELD = new HashSet<>();
+
+    /** The lock is somebody's, or its place is taken; the message is what to say of the survey file. */
+    static final class NotFreeException extends Exception {
+        private static final long serialVersionUID = 1L;
+
+        NotFreeException(String message) {
+            super(message);
+        }
+    }
+
     private final Path path;
+    private final Object key;
     private final FileChannel channel;
 
-    private WriterLock(Path path, FileChannel channel) {
+    private WriterLock(Path path, Object key, FileChannel channel) {
         this.path = path;
+        this.key = key;
         this.channel = channel;
     }
 
     /**
-     * The lock, or null where somebody else has it.
+     * The lock of a survey file.
      *
+     * @param file its real path
+     * @throws NotFreeException where somebody else has it, or where something that is not ours stands in its place
      * @throws IOException where the folder cannot be written
      */
-    static @Nullable WriterLock take(Path file) throws IOException {
+    static WriterLock take(Path file) throws IOException, NotFreeException {
         Path path = file.resolveSibling(file.getFileName() + ".lock");
-        while (true) {
-            FileChannel channel = FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-            boolean held = false;
-            try {
-                if (channel.tryLock(FAR, 1, false) == null) {
-                    return null;
-                }
-                held = isStill(path, channel);
-                if (held) {
-                    return new WriterLock(path, channel);
-                }
-            } catch (OverlappingFileLockException e) {
-                return null; // another window of this process
-            } finally {
-                if (!held) {
-                    channel.close();
+        synchronized (HELD) {
+            if (HELD.contains(path)) {
+                throw new NotFreeException("is open in another window");
+            }
+            while (true) {
+                WriterLock lock = attempt(path);
+                if (lock != null) {
+                    HELD.add(path);
+                    return lock;
                 }
             }
         }
     }
 
-    /** The last holder deletes the file as it goes: what we locked may have lost its name in between. */
-    private static boolean isStill(Path path, FileChannel locked) throws IOException {
-        byte[] token = UUID.randomUUID().toString().getBytes(StandardCharsets.US_ASCII);
+    /** Null where the file lost its name while we took it, so that it is to be tried again. */
+    private static @Nullable WriterLock attempt(Path path) throws IOException, NotFreeException {
+        try {
+            Files.createFile(path);
+        } catch (FileAlreadyExistsException e) {
+            // somebody's lock, or what a killed process left
+        }
+        Object before = key(path);
+        if (before == null) {
+            return null;
+        }
+        FileChannel channel;
+        try {
+            channel = FileChannel.open(
+                    path, StandardOpenOption.READ, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
+        } catch (NoSuchFileException e) {
+            return null;
+        }
+        boolean held = false;
+        try {
+            if (channel.tryLock(FAR, 1, false) == null) {
+                throw new NotFreeException("is open in another window");
+            }
+            if (!isOurs(channel)) {
+                throw foreign(path);
+            }
+            held = isStill(path, before, channel);
+            return held ? new WriterLock(path, before, channel) : null;
+        } catch (OverlappingFileLockException e) {
+            throw new NotFreeException("is open in another window");
+        } finally {
+            if (!held) {
+                channel.close();
+            }
+        }
+    }
+
+    /** What tells a file from another of the same name; null where there is none. */
+    private static @Nullable Object key(Path path) throws IOException, NotFreeException {
+        try {
+            BasicFileAttributes found =
+                    Files.readAttributes(path, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+            if (!found.isRegularFile()) {
+                throw foreign(path);
+            }
+            return Objects.requireNonNullElse(found.fileKey(), path);
+        } catch (NoSuchFileException e) {
+            return null;
+        }
+    }
+
+    private static NotFreeException foreign(Path path) {
+        return new NotFreeException("cannot be locked, as " + path.getFileName()
+                + " beside it is not of this program; move that away to work on it");
+    }
+
+    /** An empty one was left by a process that was killed as it began. */
+    private static boolean isOurs(FileChannel channel) throws IOException {
+        byte[] mark = MARK.getBytes(StandardCharsets.US_ASCII);
+        ByteBuffer found = ByteBuffer.allocate(mark.length);
+        while (found.hasRemaining() && channel.read(found, found.position()) > 0) {
+            continue;
+        }
+        return channel.size() == 0
+                || (!found.hasRemaining()
+                        && ByteBuffer.wrap(mark).equals(found.flip())
+                        && channel.size() <= mark.length + MOST_DOTS);
+    }
+
+    /**
+     * The last holder deletes the file as it goes: what we locked may have lost its name in between. It has not where
+     * the name leads to the file it led to before, and that one has the length, random, that we have just given ours.
+     * The name alone would not do, as systems use a file's key again; reading the file would take a second handle.
+     */
+    private static boolean isStill(Path path, Object before, FileChannel locked) throws IOException, NotFreeException {
+        String content = MARK + ".".repeat(1 + RANDOM.nextInt(MOST_DOTS));
         locked.truncate(0);
-        locked.write(ByteBuffer.wrap(token), 0);
-        return Files.exists(path) && Arrays.equals(Files.readAllBytes(path), token);
+        ByteBuffer bytes = ByteBuffer.wrap(content.getBytes(StandardCharsets.US_ASCII));
+        while (bytes.hasRemaining()) {
+            locked.write(bytes, bytes.position());
+        }
+        if (!before.equals(key(path))) {
+            return false;
+        }
+        try {
+            return Files.size(path) == content.length();
+        } catch (NoSuchFileException e) {
+            return false;
+        }
     }
 
     @Override
     public void close() {
-        try (channel) {
-            Files.deleteIfExists(path);
-        } catch (IOException e) {
-            // an empty file stays behind, which locks nobody out
+        synchronized (HELD) {
+            if (!channel.isOpen()) {
+                return;
+            }
+            try (channel) {
+                if (key.equals(key(path))) {
+                    Files.deleteIfExists(path);
+                }
+            } catch (IOException | NotFreeException e) {
+                // a file stays behind that locks nobody out, or somebody has put another in its place
+            }
+            HELD.remove(path);
         }
     }
 }

@@ -7,6 +7,7 @@ import corewright.damage.Coverage;
 import corewright.intake.Intake;
 import corewright.intake.SurveyFolder;
 import corewright.survey.Finding;
+import corewright.survey.Subject;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -157,7 +158,7 @@ class SpoiledSurveysTest {
                         slip.sentence,
                         said.stream().map(Finding::message).distinct().limit(8).toList())
                 .hasSizeBetween(1, 3);
-        assertThat(said.stream().filter(f -> f.subject().equals("outside")))
+        assertThat(said.stream().filter(f -> f.subject() == Subject.OUTSIDE))
                 .as("readings told one by one")
                 .hasSizeLessThan(11);
         switch (slip.verdicts) {
@@ -175,7 +176,7 @@ class SpoiledSurveysTest {
 
     private static List<String> plausibility(Intake intake) {
         return intake.findings().stream()
-                .filter(f -> f.subject().equals("plausibility"))
+                .filter(f -> f.subject() == Subject.PLAUSIBILITY)
                 .map(Finding::message)
                 .toList();
     }
@@ -383,7 +384,8 @@ class SpoiledSurveysTest {
         return new Slip(name, good, c -> c.places(x, y), Verdicts.NONE, sentence);
     }
 
-    private static Slip kept(String name, String good, Predicate<SurveyCopy.Row> which, Verdicts verdicts, String sentence) {
+    private static Slip kept(
+            String name, String good, Predicate<SurveyCopy.Row> which, Verdicts verdicts, String sentence) {
         return new Slip(
                 name,
                 good,

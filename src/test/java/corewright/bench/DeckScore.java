@@ -5,6 +5,7 @@ import corewright.damage.Damage;
 import corewright.damage.DamageMap;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
+import corewright.reuse.Memory;
 import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,7 +40,7 @@ record DeckScore(
     /** Maps the survey, timed, and scores the map. */
     static DeckScore of(String name, Survey survey, Truth truth) {
         long start = System.nanoTime();
-        DamageMap map = Damage.map(survey);
+        DamageMap map = Damage.fit(survey, new Memory()).map();
         return of(name, map, truth, (System.nanoTime() - start) / 1e6);
     }
 

@@ -3,6 +3,7 @@ package corewright.bench;
 import corewright.damage.Damage;
 import corewright.damage.DamageMap;
 import corewright.intake.SurveyFolder;
+import corewright.reuse.Memory;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -35,7 +36,8 @@ public final class TrialDecks {
         Calibration loose = new Calibration();
         for (Path deck : decks(Path.of(arguments[0]))) {
             long start = System.nanoTime();
-            DamageMap map = Damage.map(SurveyFolder.read(deck).survey());
+            DamageMap map =
+                    Damage.fit(SurveyFolder.read(deck).survey(), new Memory()).map();
             double millis = (System.nanoTime() - start) / 1e6;
             Truth truth = Truth.read(deck);
             DeckScore score = DeckScore.of(String.valueOf(deck.getFileName()), map, truth, millis);

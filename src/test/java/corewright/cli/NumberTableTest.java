@@ -45,7 +45,7 @@ class NumberTableTest {
     void readsTheDialectsOfSpreadsheets(String text, @TempDir Path dir) throws IOException {
         NumberTable table = read(dir, text);
 
-        assertThat(table.size()).isEqualTo(1);
+        assertThat(table.column("x")).hasSize(1);
         assertThat(table.column("x")).containsExactly(1);
         assertThat(table.column("y")).containsExactly(2.5);
         assertThat(table.column("zinc")).containsExactly(-300);

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import corewright.intake.text.RefusedException;
-import corewright.survey.EdgeSupport;
+import corewright.sandwich.spec.Load;
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.Patch;
+import corewright.sandwich.spec.Support;
 import org.junit.jupiter.api.Test;
 
 class PanelReaderTest {
@@ -27,14 +30,15 @@ class PanelReaderTest {
     void readsEveryKey() throws RefusedException {
         PanelFile panel = PanelReader.read("p.yaml", PANEL);
 
-        assertThat(panel.outline().getArea()).isEqualTo(540_000);
-        assertThat(panel.edges()).containsExactly(EdgeSupport.SIMPLE);
-        assertThat(panel.openings()).isEqualTo(EdgeSupport.FREE);
-        assertThat(panel.build().core().ezMPa()).isEqualTo(3900);
-        assertThat(panel.patches().get(0).voidDepthMm()).hasValue(12.5);
-        assertThat(panel.loads()).hasSize(2);
-        assertThat(panel.study().meshMm()).hasValue(40);
-        assertThat(panel.study().probePoints()).hasSize(2);
+        PanelSpec spec = panel.panel();
+        assertThat(spec.outline().getArea()).isEqualTo(540_000);
+        assertThat(spec.edges()).containsExactly(Support.SIMPLE);
+        assertThat(spec.openings().support()).isEqualTo(Support.FREE);
+        assertThat(spec.core().material().ezMPa()).isEqualTo(3900);
+        assertThat(((Patch.Loose) spec.patches().get(0)).depthMm()).isEqualTo(12.5);
+        assertThat(panel.loads()).hasSize(2).last().isEqualTo(new Load.Pressure(5));
+        assertThat(panel.meshMm()).hasValue(40);
+        assertThat(panel.probePoints()).containsExactly(new PanelFile.Probe(450, 300), new PanelFile.Probe(300, 300));
     }
 
     @Test
@@ -49,14 +53,25 @@ class PanelReaderTest {
         RefusedException refused = catchThrowableOfType(RefusedException.class, () -> PanelReader.read("p.yaml", bad));
 
         assertThat(refused.getMessage()).isEqualTo("""
-                        p.yaml:2: edges[2]: found "loose", expected one of simple, simple-hard, clamped, free
+                        p.yaml:2: edges[2]: found "loose", expected simple, simple-hard, clamped or free
                         p.yaml:2: edges: found 2 edges, expected one for each of the 4 sides of the outline, or a single word
-                        p.yaml:3: outer_skin.thickness_mm: is missing, expected a number
+                        p.yaml:3: outer_skin.thickness_mm: found nothing, expected a number
                         p.yaml:3: outer_skin.E_MPa: found "x", expected a number
                         p.yaml:3: outer_skin.nu: found 0.7, expected less than 0.5 and more than -1
                         p.yaml:7: patches[1].void_depth_mm: found 13.0, expected 0 to the core's thickness, 12.5
-                        p.yaml:9: loads[1].force: is not known, expected one of area, force_N, pressure_kPa, line, moment_x_Nmm, moment_y_Nmm
-                        p.yaml:9: loads[1].force_N: is missing, expected a number""");
+                        p.yaml:9: loads[1].force: this key is not known, expected area, force_N, pressure_kPa, line, moment_x_Nmm or moment_y_Nmm
+                        p.yaml:9: loads[1].force_N: found nothing, expected a number""");
+    }
+
+    /** A record further on would refuse it, and that would be no complaint. */
+    @Test
+    void refusesAContractionSoNearItsLimitThatTheStiffnessMeansNothing() {
+        String bad = PANEL.replace(
+                "inner_skin: { thickness_mm: 3.0, E_MPa: 11000, nu: 0.30 }",
+                "inner_skin: { thickness_mm: 3.0, Ex_MPa: 100, Ey_MPa: 100, nu_xy: 0.9997, Gxy_MPa: 50 }");
+
+        assertThat(message(bad))
+                .isEqualTo("p.yaml:4: inner_skin.nu_xy: found 0.9997, expected less than the root of Ex/Ey");
     }
 
     @Test

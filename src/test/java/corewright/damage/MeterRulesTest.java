@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.SurveyFolders;
 import corewright.intake.SurveyFolder;
+import corewright.reuse.Memory;
 import corewright.survey.Finding;
+import corewright.survey.Subject;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,12 +26,15 @@ class MeterRulesTest {
     Path dir;
 
     private static FaceDamage map(SurveyFolders folder) throws IOException {
-        return Damage.map(SurveyFolder.read(folder.path()).survey()).faces().get(0);
+        return Damage.fit(SurveyFolder.read(folder.path()).survey(), new Memory())
+                .map()
+                .faces()
+                .get(0);
     }
 
     private static List<String> said(FaceDamage map) {
         return map.findings().stream()
-                .filter(f -> f.subject().equals("meter"))
+                .filter(f -> f.subject() == Subject.METER)
                 .map(Finding::message)
                 .filter(m -> !m.contains("stand over empty space")) // true of this deck, whatever the meter
                 .toList();
@@ -113,7 +118,7 @@ class MeterRulesTest {
                 .adding("probes.csv", "P4,480,555,0,dry\n")); // P2, 15 mm off, found 4.5 mm and rot
 
         assertThat(map.findings())
-                .filteredOn(f -> f.subject().equals("contradiction"))
+                .filteredOn(f -> f.subject() == Subject.CONTRADICTION)
                 .extracting(Finding::message)
                 .contains("the pilot holes P2 and P4, 15 mm apart, found 4.5 and 0 mm of empty space");
     }
@@ -123,7 +128,7 @@ class MeterRulesTest {
         FaceDamage map = map(SurveyFolders.minimal(dir).adding("moisture.csv", "M25,75,75,60,A\n")); // M1 there read 8
 
         assertThat(map.findings())
-                .filteredOn(f -> f.subject().equals("contradiction"))
+                .filteredOn(f -> f.subject() == Subject.CONTRADICTION)
                 .extracting(Finding::message)
                 .contains("2 readings at one place, M1 to M25, range from 8 to 60");
     }

@@ -1,5 +1,6 @@
 package corewright.drawing;
 
+import corewright.Assessments;
 import corewright.assessment.Assessment;
 import corewright.contour.Raster;
 import corewright.damage.Bay;
@@ -20,6 +21,7 @@ import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RecorePlan;
 import corewright.repair.plan.RepairOptions;
 import corewright.stiffness.StiffnessMap;
+import corewright.survey.About;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
 import corewright.survey.Feature;
@@ -38,6 +40,7 @@ import corewright.survey.Settings;
 import corewright.survey.Side;
 import corewright.survey.Sound;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import corewright.survey.Tap;
 import java.io.BufferedReader;
@@ -107,6 +110,31 @@ public final class DrawingFixture {
         }
         Face face = new Face(FACE, 3, 180, outline, EdgeSupport.SIMPLE, "deck", features());
         return assessment(face, grown, undecided, readings);
+    }
+
+    /** The same face with other readings and findings. */
+    public static Assessment with(Assessment a, Readings readings, List<Finding> findings) {
+        FaceDamage d = a.damage().face(FACE);
+        FaceDamage told = new FaceDamage(
+                d.face(),
+                d.bays(),
+                d.surfaces(),
+                d.regions(),
+                d.sound(),
+                d.undecided(),
+                d.damagedMm2(),
+                d.voidMm3(),
+                d.next(),
+                findings,
+                d.notes());
+        return Assessments.of(
+                a.survey().with(readings),
+                new DamageMap(List.of(told), a.damage().voidMm3(), a.damage().damagedMm2()),
+                a.stiffness(),
+                a.options(),
+                a.decision(),
+                findings,
+                a.next());
     }
 
     private static Geometry containing(Geometry all, Region r) {
@@ -232,9 +260,8 @@ public final class DrawingFixture {
                 findings.add(new Finding(
                         Finding.Severity.DOUBT,
                         HERE,
-                        id,
-                        spot,
-                        "metal",
+                        About.of(moisture.get(moisture.size() - 1)),
+                        Subject.METAL,
                         "metal within 100 mm",
                         "may read falsely high"));
             }
@@ -280,7 +307,7 @@ public final class DrawingFixture {
                 next,
                 findings,
                 List.of());
-        return new Assessment(
+        return Assessments.of(
                 survey,
                 new DamageMap(List.of(damage), damage.voidMm3(), damage.damagedMm2()),
                 StiffnessMap.NONE,

@@ -1,5 +1,6 @@
 package corewright.report;
 
+import corewright.Assessments;
 import corewright.assessment.Assessment;
 import corewright.contour.Raster;
 import corewright.decision.Decision;
@@ -135,7 +136,7 @@ public final class CardSamples {
 
     private static Assessment with(Assessment a, InjectionPlan plan) {
         Decision d = a.decision();
-        return new Assessment(
+        return Assessments.of(
                 a.survey(),
                 a.damage(),
                 a.stiffness(),

@@ -1,5 +1,6 @@
 package corewright.report;
 
+import corewright.Assessments;
 import corewright.assessment.Assessment;
 import corewright.contour.Raster;
 import corewright.damage.Bay;
@@ -22,6 +23,7 @@ import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RepairOptions;
 import corewright.stiffness.StiffnessMap;
+import corewright.survey.About;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
 import corewright.survey.Feature;
@@ -34,11 +36,13 @@ import corewright.survey.Meter;
 import corewright.survey.Moisture;
 import corewright.survey.Origin;
 import corewright.survey.Probe;
+import corewright.survey.Reading;
 import corewright.survey.Readings;
 import corewright.survey.Settings;
 import corewright.survey.Side;
 import corewright.survey.Sound;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import corewright.survey.Tap;
 import java.time.LocalDate;
@@ -90,9 +94,13 @@ public final class SampleAssessment {
                 sound.damage(),
                 sound.stiffness(),
                 sound.options(),
+                sound.plans(),
+                sound.gains(),
                 sound.decision(),
+                sound.work(),
                 sound.findings(),
-                sound.next());
+                sound.next(),
+                sound.ages());
     }
 
     /** One face with this many small wet patches. */
@@ -154,7 +162,7 @@ public final class SampleAssessment {
                 .limit(1)
                 .map(SampleAssessment::injection)
                 .toList();
-        return new Assessment(
+        return Assessments.of(
                 survey,
                 new DamageMap(List.of(damage), voids, damage.damagedMm2()),
                 StiffnessMap.NONE,
@@ -358,9 +366,9 @@ public final class SampleAssessment {
         return new Finding(
                 Finding.Severity.DOUBT,
                 new Origin("moisture.csv", 14),
-                "=M12",
-                spot(1400, 40.04),
-                "reading near metal",
+                new About.OfReading(
+                        new Reading.Key(Reading.Kind.MOISTURE, "=M12", spot(1400, 40.04)), spot(1400, 40.04)),
+                Subject.METAL,
                 "The inner forestay plate is 40 mm away, and metal raises readings.",
                 "It counts as an upper bound.");
     }

@@ -30,8 +30,14 @@ import org.sqlite.JDBC;
 public final class EditingProcess {
     private EditingProcess() {}
 
-    /** {@code main FILE SEED STEPS}: goes on after that many steps. */
+    /** {@code main FILE SEED STEPS}: goes on after that many steps; with FILE alone it only says whether it may write. */
     public static void main(String[] args) throws IOException {
+        if (args.length == 1) {
+            try (SurveyFile file = SurveyFile.open(Path.of(args[0]))) {
+                System.out.println(file.readOnly() ? file.whyReadOnly() : "may write");
+            }
+            return;
+        }
         long seed = Long.parseLong(args[1]);
         try (SurveyFile file = SurveyFile.open(Path.of(args[0]))) {
             if (file.readOnly()) {
@@ -48,6 +54,24 @@ public final class EditingProcess {
         }
     }
 
+    /** Opens a file in another process for a moment; answers what that says. */
+    static String open(Path file) throws IOException, InterruptedException {
+        Path said = file.resolveSibling("said.txt");
+        Process process = new ProcessBuilder(
+                        List.of(java(), "-cp", classPath(), EditingProcess.class.getName(), file.toString()))
+                .redirectOutput(said.toFile())
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+        if (!process.waitFor(60, TimeUnit.SECONDS)) {
+            process.destroyForcibly();
+        }
+        return Files.readString(said);
+    }
+
+    private static String java() {
+        return Path.of(System.getProperty("java.home"), "bin", "java").toString();
+    }
+
     /**
      * Starts one that goes on after {@code steps}, kills it and answers its last word.
      *
@@ -57,7 +81,7 @@ public final class EditingProcess {
             throws IOException, InterruptedException {
         Path said = file.resolveSibling("said.txt"); // a file, as killing a process closes its pipes unread
         Process process = new ProcessBuilder(List.of(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        java(),
                         "-XX:TieredStopAtLevel=1",
                         "-Xshare:auto",
                         "-Dorg.sqlite.tmpdir=" + file.toAbsolutePath().getParent(),
@@ -84,7 +108,7 @@ public final class EditingProcess {
     }
 
     /** Of what it needs and no more; a build tool's own class path would not do. */
-    private static String classPath() {
+    public static String classPath() {
         return Stream.of(
                         EditingProcess.class,
                         SurveyFile.class,

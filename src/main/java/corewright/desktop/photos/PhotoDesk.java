@@ -34,7 +34,9 @@ public final class PhotoDesk implements PlanPane.Hand {
     private final Workbench bench;
     private final PlanPane plan;
     private @Nullable Pinning pinning;
-    private @Nullable Photo held;
+    private @Nullable Photo selected;
+    private @Nullable TextField
+            newCaption; // one as long as it is selected: the slip is shown anew while a person types
     private @Nullable WritableImage image;
     private double pressX;
     private double pressY;
@@ -99,7 +101,8 @@ public final class PhotoDesk implements PlanPane.Hand {
     }
 
     void letGo() {
-        held = null;
+        selected = null;
+        newCaption = null;
         image = null;
     }
 
@@ -117,12 +120,13 @@ public final class PhotoDesk implements PlanPane.Hand {
                         yMm - aloft,
                         18 * plan.camera().mmPerPx());
         letGo();
-        there.ifPresent(this::hold);
+        there.ifPresent(this::select);
         return there.isPresent();
     }
 
-    private void hold(Photo photo) {
-        held = photo;
+    private void select(Photo photo) {
+        selected = photo;
+        newCaption = caption(photo);
         bench.select("");
         EditLog log = bench.log();
         if (log == null) {
@@ -142,7 +146,7 @@ public final class PhotoDesk implements PlanPane.Hand {
     }
 
     private void show(Photo photo, Pixels small) {
-        if (!photo.equals(held)) {
+        if (!photo.equals(selected)) {
             return;
         }
         image = small.image();
@@ -156,7 +160,7 @@ public final class PhotoDesk implements PlanPane.Hand {
             return Optional.of(
                     words("Photograph", String.valueOf(now.file.getFileName()), "Touch its place on the plan."));
         }
-        Photo photo = held;
+        Photo photo = selected;
         Survey survey = bench.survey().orElse(null);
         if (photo == null || survey == null || !survey.photos().contains(photo)) {
             letGo();
@@ -182,22 +186,27 @@ public final class PhotoDesk implements PlanPane.Hand {
             });
             return new Node[] {now.caption, now.place, no};
         }
-        Photo photo = held;
-        if (photo == null) {
+        Photo photo = selected;
+        TextField caption = newCaption;
+        if (photo == null || caption == null) {
             return new Node[0];
         }
         ImageView view = new ImageView(image);
         view.setFitWidth(WIDTH);
         view.setPreserveRatio(true);
         view.setAccessibleText("Photograph: " + photo.caption());
+        Button away = SlipView.key(
+                "photo-remove", "Take it away", () -> bench.edit("taking a photograph away", Photos.remove(photo)));
+        return new Node[] {view, caption, away};
+    }
+
+    private TextField caption(Photo photo) {
         TextField caption = field("photo-caption", "another caption");
         caption.setOnAction(e -> {
             bench.edit("caption of a photograph", Photos.caption(photo, caption.getText()));
             letGo();
         });
-        Button away = SlipView.key(
-                "photo-remove", "Take it away", () -> bench.edit("taking a photograph away", Photos.remove(photo)));
-        return new Node[] {view, caption, away};
+        return caption;
     }
 
     @Override

@@ -21,21 +21,24 @@ public record PlanCamera(PlanView view, double widthPx, double heightPx) {
 
     /** The whole face in the middle. */
     public static PlanCamera fitting(Face face, double widthPx, double heightPx) {
-        PlanCamera any = new PlanCamera(new PlanView(20, 0, 0), widthPx, heightPx);
-        return new PlanCamera(ScreenMap.fitting(face, any.box()), widthPx, heightPx);
+        return new PlanCamera(ScreenMap.fitting(face, box(widthPx, heightPx)), widthPx, heightPx);
     }
 
     /** The paper behind the window. */
     public Box box() {
+        return box(widthPx, heightPx);
+    }
+
+    private static Box box(double widthPx, double heightPx) {
         return new Box(0, 0, Math.max(1, widthPx / K), Math.max(1, heightPx / K));
     }
 
     public double xMm(double px) {
-        return (px / K - view.datumX()) * view.scale();
+        return view.surveyX(px / K);
     }
 
     public double yMm(double py) {
-        return (view.datumY() - py / K) * view.scale();
+        return view.surveyY(py / K);
     }
 
     public double px(double xMm) {
@@ -52,21 +55,18 @@ public record PlanCamera(PlanView view, double widthPx, double heightPx) {
     }
 
     public PlanCamera moved(double dx, double dy) {
-        return with(new PlanView(view.scale(), view.datumX() + dx / K, view.datumY() + dy / K));
+        return with(view.moved(dx / K, dy / K));
     }
 
     /** Closer (factor above 1) or further; the place at (px, py) stays where it is. */
     public PlanCamera zoomed(double factor, double px, double py) {
         double scale = Math.max(CLOSEST, Math.min(FURTHEST, view.scale() / factor));
-        double x = xMm(px);
-        double y = yMm(py);
-        return with(new PlanView(scale, px / K - x / scale, py / K + y / scale));
+        return with(view.scaled(scale).with(xMm(px), yMm(py), px / K, py / K));
     }
 
     /** The same scale with a place in the middle. */
     public PlanCamera centredOn(double xMm, double yMm) {
-        double scale = view.scale();
-        return with(new PlanView(scale, widthPx / 2 / K - xMm / scale, heightPx / 2 / K + yMm / scale));
+        return with(view.with(xMm, yMm, widthPx / 2 / K, heightPx / 2 / K));
     }
 
     /** Another window, the same middle. */

@@ -17,15 +17,15 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Paints the plan on a thread of its own. Only the newest wish counts: what came in between is never painted. Where things
- * go is kept while only colours or the region held change.
+ * go is kept while only colours or the region selected change.
  */
 public final class PlanPainter implements AutoCloseable {
     /**
      * What of a plan is shown, and how.
      *
-     * @param held id of the region held, empty for none
+     * @param selected id of the region selected, empty for none
      */
-    public record Showing(Set<ScreenLayer> layers, ScreenLook look, Lettering lettering, String held) {
+    public record Showing(Set<ScreenLayer> layers, ScreenLook look, Lettering lettering, String selected) {
         static final Showing NOTHING =
                 new Showing(Set.of(), ScreenLook.DAY, Lettering.onScreen(Measure.METRIC, false), "");
 
@@ -132,7 +132,7 @@ public final class PlanPainter implements AutoCloseable {
                 BufferedImage.TYPE_INT_ARGB_PRE);
         Graphics2D g = image.createGraphics();
         g.scale(wish.sharpness(), wish.sharpness());
-        placed.paint(g, wish.showing().look(), wish.showing().held());
+        placed.paint(g, wish.showing().look(), wish.showing().selected());
         g.dispose();
         return image;
     }

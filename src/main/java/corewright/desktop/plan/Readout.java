@@ -1,9 +1,9 @@
 package corewright.desktop.plan;
 
+import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.damage.Surfaces;
-import corewright.desktop.state.Behind;
 import corewright.desktop.state.Units;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.PlaceNames;
@@ -15,14 +15,14 @@ public final class Readout {
     /**
      * One line for the foot of the plan; the place alone where nothing is known of it.
      *
-     * @param behind whether the figures are those of before the last change, which the line then says
+     * @param ages whether the figures are those of before the last change, which the line then says
      */
-    public static String at(Assessment assessment, String face, double xMm, double yMm, Units units, Behind behind) {
+    public static String at(Assessment assessment, String face, double xMm, double yMm, Units units, Ages ages) {
         String line = at(assessment, face, xMm, yMm, units);
-        if (!behind.map()) {
+        if (!ages.oldMap()) {
             return line;
         }
-        return line.isEmpty() ? "The map is " + Behind.WORDS : line + "   (" + Behind.WORDS + ")";
+        return line.isEmpty() ? "The map is " + Ages.WORDS : line + "   (" + Ages.WORDS + ")";
     }
 
     private static String at(Assessment assessment, String face, double xMm, double yMm, Units units) {

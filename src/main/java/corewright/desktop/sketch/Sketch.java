@@ -152,16 +152,12 @@ public final class Sketch {
         }
     }
 
-    /** Lets go of what is not finished. */
-    public void letGo() {
-        points.clear();
-        message = "";
-    }
-
     /** Makes a thing of the points, or says what is missing. */
     public void finish() {
         if (points.size() < tool.leastPoints || tool == Tool.MOVE) {
-            message = "Of an " + tool.word + " at least " + tool.leastPoints + " points are needed.";
+            message = tool == Tool.MOVE
+                    ? "Choose what to draw first."
+                    : "The " + tool.word + " needs at least " + tool.leastPoints + " points.";
             return;
         }
         Geometry geometry = geometry();

@@ -5,12 +5,16 @@ import corewright.damage.NextReading;
 import corewright.damage.Region;
 import corewright.desktop.state.Units;
 import corewright.drawing.kit.PlaceNames;
+import corewright.survey.About;
 import corewright.survey.Finding;
+import corewright.survey.Spot;
+import corewright.survey.Subject;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 
@@ -21,14 +25,14 @@ public final class FindingLines {
     private static final double MM2_PER_M2 = 1e6;
     private static final GeometryFactory POINTS = new GeometryFactory();
 
-    private record Kind(Finding.Severity severity, String subject) {}
+    private record Kind(Finding.Severity severity, Subject subject) {}
 
     private FindingLines() {}
 
     /** Of a face; also those that belong to no face. */
     static List<Slip.FindingLine> of(Assessment found, String face, Units units) {
         List<Finding> own = found.findings().stream()
-                .filter(f -> f.spot() == null || f.spot().face().equals(face))
+                .filter(f -> f.about().face().isEmpty() || f.about().face().equals(face))
                 .toList();
         List<Slip.FindingLine> lines = new ArrayList<>(grouped(own));
         PlaceNames names = PlaceNames.of(found.survey().face(face));
@@ -42,17 +46,20 @@ public final class FindingLines {
     /** In or of one region. */
     static List<Slip.FindingLine> of(Assessment found, Region region) {
         List<Finding> own = found.findings().stream()
-                .filter(f -> f.id().equals(region.id()) || inside(f, region))
+                .filter(f -> regionOf(f).equals(region.id()) || inside(f.about().spot(), region))
                 .toList();
         return grouped(own);
     }
 
-    private static boolean inside(Finding f, Region region) {
-        return f.spot() != null
-                && f.spot().face().equals(region.face())
-                && region.likely()
-                        .covers(POINTS.createPoint(
-                                new Coordinate(f.spot().xMm(), f.spot().yMm())));
+    /** The id of the region that a finding is about, empty where it is about anything else. */
+    private static String regionOf(Finding f) {
+        return f.about() instanceof About.OfRegion region ? region.id() : "";
+    }
+
+    private static boolean inside(@Nullable Spot spot, Region region) {
+        return spot != null
+                && spot.face().equals(region.face())
+                && region.likely().covers(POINTS.createPoint(spot.coordinate()));
     }
 
     private static List<Slip.FindingLine> grouped(List<Finding> findings) {
@@ -63,30 +70,72 @@ public final class FindingLines {
         }
         List<Slip.FindingLine> lines = new ArrayList<>();
         kinds.forEach((kind, same) -> {
-            if (same.size() < 3 || kind.severity() == Finding.Severity.HAZARD) {
+            int things = (int) same.stream().map(Finding::about).distinct().count();
+            if (things < 3 || kind.severity() == Finding.Severity.HAZARD) {
                 same.forEach(f -> lines.add(line(f, sentence(f.message()), sentence(f.effect()))));
             } else {
                 lines.add(line(
                         same.get(0),
-                        many(kind.subject(), same.size()),
+                        many(kind.subject(), things),
                         sentence(same.get(0).effect())));
             }
         });
         return lines;
     }
 
-    private static String many(String subject, int n) {
+    private static String many(Subject subject, int n) {
         return switch (subject) {
-            case "metal" -> n + " raised readings stand beside metal: they may be falsely high.";
-            case "contradiction" -> n + " readings contradict their neighbours.";
-            case "off the core", "outside" -> n + " readings lie off the core.";
-            default -> n + " findings: " + subject + ".";
+            case METAL -> n + " raised readings stand beside metal: they may be falsely high.";
+            case CONTRADICTION -> n + " readings contradict their neighbours.";
+            case OUTSIDE -> n + " readings lie outside the outline.";
+            case IN_AN_OPENING -> n + " readings lie in openings.";
+            case OFF_THE_CORE -> n + " readings lie off the core.";
+            case REPEATED_ID,
+                    VOID_DEPTH,
+                    OFF_SCALE,
+                    EARLIER_READING,
+                    TAP_FROM_BELOW,
+                    TRUSTED,
+                    SET_ASIDE,
+                    JUDGEMENT_OF_NOTHING,
+                    NO_READING,
+                    NO_MOISTURE,
+                    NO_TAPS,
+                    NO_PROBES,
+                    FEW_READINGS,
+                    ALL_EQUAL,
+                    NUMERICS,
+                    UPHILL,
+                    PLAN,
+                    DRAWING,
+                    DIVIDER,
+                    SUPPORT,
+                    PANEL,
+                    LAMINATE,
+                    LOAD,
+                    DRY_CORE,
+                    COVERAGE,
+                    WORK_LOG,
+                    FILL_CHECK,
+                    DEFECT,
+                    PLAUSIBILITY,
+                    COVERAGE_OF_READINGS,
+                    UNREAD_COLUMN,
+                    METER,
+                    METER_SCALE,
+                    MATERIAL,
+                    RESIN,
+                    NAME,
+                    PICTURE,
+                    UNKNOWN_KEY,
+                    UNUSED_COLUMNS,
+                    CONTROL_CHARACTERS,
+                    UNREAD_FILE -> n + " findings: " + subject.word() + ".";
         };
     }
 
     private static Slip.FindingLine line(Finding f, String fact, String consequence) {
-        boolean region = f.id().matches("R[0-9]+");
-        return new Slip.FindingLine(f.severity(), fact, consequence, f.spot(), region ? f.id() : "");
+        return new Slip.FindingLine(f.severity(), fact, consequence, f.about().spot(), regionOf(f));
     }
 
     private static Slip.FindingLine next(NextReading n, PlaceNames names, Units units) {

@@ -5,6 +5,7 @@ import corewright.damage.Region;
 import corewright.decision.Method;
 import corewright.decision.RegionDecision;
 import corewright.drawing.kit.Figures;
+import corewright.overlay.Overlay;
 import corewright.sandwich.FootLoadMap;
 import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
@@ -20,11 +21,11 @@ final class MethodWords {
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
     private final Assessment found;
-    private final boolean behind;
+    private final boolean old;
 
-    MethodWords(Assessment found, boolean behind) {
+    MethodWords(Assessment found, boolean old) {
         this.found = found;
-        this.behind = behind;
+        this.old = old;
     }
 
     private Optional<RegionDecision> decision(Region region) {
@@ -35,7 +36,7 @@ final class MethodWords {
 
     /** None while the decisions belong to an earlier state. */
     List<Slip.MethodKey> keys(Region region) {
-        Optional<RegionDecision> decision = behind ? Optional.empty() : decision(region);
+        Optional<RegionDecision> decision = old ? Optional.empty() : decision(region);
         List<Slip.MethodKey> keys = new ArrayList<>();
         decision.ifPresent(d -> {
             for (Method method : Method.values()) {
@@ -81,8 +82,8 @@ final class MethodWords {
         return found.stiffness().of(region.face()).stream()
                 .filter(p -> p.panel().area().intersects(region.likely()))
                 .filter(p -> !p.in(State.AS_BUILT).feet().places().isEmpty())
-                .max(Comparator.comparingDouble(
-                        p -> p.panel().area().intersection(region.likely()).getArea()));
+                .max(Comparator.comparingDouble(p ->
+                        Overlay.intersection(p.panel().area(), region.likely()).getArea()));
     }
 
     /** The foot's place over the region that lost most; the nearest place where none lies over it. */
@@ -105,7 +106,7 @@ final class MethodWords {
     }
 
     String advice(Region region) {
-        if (behind) {
+        if (old) {
             return "Advice follows when the calculation is through.";
         }
         return decision(region)

@@ -41,18 +41,13 @@ public record Slip(
         this(title, aside, sentence, rangeTitle, range, facts, work, "");
     }
 
-    /** The same with its age said. */
-    Slip dated(String sentenceOfAge) {
-        return new Slip(title, aside, sentence, rangeTitle, range, facts, work, sentenceOfAge);
-    }
-
     /**
      * A figure with its range, on an axis from zero.
      *
      * @param unit of all three
      * @param before it is of before the last change
      */
-    public record Range(double low, double middle, double high, String unit, boolean before) {
+    public record Range(double low, double middle, double high, String unit, boolean old) {
         /** The axis ends on a round figure beyond the range. */
         public double axisEnd() {
             double target = Math.max(high * 1.15, 1e-6);
@@ -71,7 +66,7 @@ public record Slip(
      *
      * @param before it is of before the last change
      */
-    public record Fact(String name, String value, boolean before) {
+    public record Fact(String name, String value, boolean old) {
         public Fact(String name, String value) {
             this(name, value, false);
         }

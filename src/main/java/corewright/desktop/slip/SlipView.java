@@ -1,7 +1,9 @@
 package corewright.desktop.slip;
 
-import corewright.desktop.state.Behind;
+import corewright.assessment.Ages;
 import corewright.drawing.kit.Figures;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -41,48 +43,50 @@ public final class SlipView extends VBox {
         getStyleClass().add("slip");
     }
 
-    /** @param actions buttons of the step, between the facts and the findings */
+    /** @param actions buttons and fields of the step, between the facts and the findings */
     public void show(Slip slip, Color ink, Node... actions) {
-        getChildren().setAll(head(slip));
+        // all at once: a field that was shown and is shown again keeps the focus
+        List<Node> all = new ArrayList<>(List.of(head(slip)));
         if (!slip.sentence().isEmpty()) {
-            getChildren().add(text(slip.sentence(), "sentence"));
+            all.add(text(slip.sentence(), "sentence"));
         }
         if (!slip.before().isEmpty()) {
             Label age = text(slip.before(), "quiet");
             age.setId("slip-before");
-            getChildren().add(age);
+            all.add(age);
         }
         if (!slip.facts().isEmpty() || slip.range() != null) {
-            getChildren().add(rule());
-            getChildren().add(text(slip.rangeTitle(), "head"));
+            all.add(rule());
+            all.add(text(slip.rangeTitle(), "head"));
         }
         Slip.Range range = slip.range();
         if (range != null) {
-            getChildren().add(bar(range, range.before() ? ink.deriveColor(0, 1, 1, QUIET) : ink));
+            all.add(bar(range, range.old() ? ink.deriveColor(0, 1, 1, QUIET) : ink));
             if (range.middle() < 0.2 * range.axisEnd()) { // the low figure has no room beside the bar
-                getChildren().add(text(words(range), "quiet"));
+                all.add(text(words(range), "quiet"));
             }
         }
         if (!slip.facts().isEmpty()) {
-            getChildren().add(facts(slip));
+            all.add(facts(slip));
         }
         if (actions.length > 0) {
-            getChildren().add(rule());
-            getChildren().addAll(actions);
+            all.add(rule());
+            all.addAll(List.of(actions));
         }
         if (!slip.work().methods().isEmpty()) {
-            getChildren().add(rule());
-            getChildren().add(text("What to do with it", "head"));
-            getChildren().add(methods(slip.work()));
+            all.add(rule());
+            all.add(text("What to do with it", "head"));
+            all.add(methods(slip.work()));
         }
         if (!slip.work().advice().isEmpty()) {
-            getChildren().add(advice(slip.work().advice()));
+            all.add(advice(slip.work().advice()));
         }
         if (!slip.work().findingsTitle().isEmpty()) {
-            getChildren().add(rule());
-            getChildren().add(text(slip.work().findingsTitle(), "head"));
-            slip.work().findings().forEach(f -> getChildren().add(finding(f)));
+            all.add(rule());
+            all.add(text(slip.work().findingsTitle(), "head"));
+            slip.work().findings().forEach(f -> all.add(finding(f)));
         }
+        getChildren().setAll(all);
     }
 
     private static Node head(Slip slip) {
@@ -141,7 +145,7 @@ public final class SlipView extends VBox {
                 name.setAccessibleHelp(meaning);
             }
             Label value = new Label(fact.value());
-            value.getStyleClass().add(fact.before() ? "fact-before" : "fact");
+            value.getStyleClass().add(fact.old() ? "fact-before" : "fact");
             value.setTextAlignment(TextAlignment.RIGHT);
             value.setWrapText(true);
             name.setMinWidth(Region.USE_PREF_SIZE);
@@ -248,7 +252,7 @@ public final class SlipView extends VBox {
         g.setTextAlign(middle < 2 * LABEL_PX ? TextAlignment.LEFT : TextAlignment.CENTER);
         g.setFont(Font.font("Asap Condensed", FontWeight.BOLD, 15));
         g.fillText(Figures.fixed(range.middle(), 2) + " " + range.unit(), middle, axis - 16);
-        canvas.setAccessibleText(words(range) + (range.before() ? " These figures are " + Behind.WORDS + "." : ""));
+        canvas.setAccessibleText(words(range) + (range.old() ? " These figures are " + Ages.WORDS + "." : ""));
         return canvas;
     }
 

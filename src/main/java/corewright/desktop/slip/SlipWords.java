@@ -1,5 +1,6 @@
 package corewright.desktop.slip;
 
+import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
 import corewright.assessment.Verdict;
 import corewright.damage.Condition;
@@ -7,7 +8,6 @@ import corewright.damage.Coverage;
 import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
-import corewright.desktop.state.Behind;
 import corewright.desktop.state.Steps;
 import corewright.desktop.state.Units;
 import corewright.drawing.kit.Figures;
@@ -32,17 +32,17 @@ public final class SlipWords {
 
     private final Assessment found;
     private final Units units;
-    private final Behind behind;
+    private final Ages ages;
 
-    private SlipWords(Assessment found, Units units, Behind behind) {
+    private SlipWords(Assessment found, Units units, Ages ages) {
         this.found = found;
         this.units = units;
-        this.behind = behind;
+        this.ages = ages;
     }
 
-    /** @param behind which figures belong to an earlier state of the survey */
-    public static SlipWords of(Assessment found, Units units, Behind behind) {
-        return new SlipWords(found, units, behind);
+    /** @param ages which figures belong to an earlier state of the survey */
+    public static SlipWords of(Assessment found, Units units, Ages ages) {
+        return new SlipWords(found, units, ages);
     }
 
     /** Nothing is selected: the face as a whole. */
@@ -53,11 +53,11 @@ public final class SlipWords {
         for (Condition c : List.of(Condition.WET, Condition.DELAMINATED, Condition.WET_DELAMINATED, Condition.VOID)) {
             double area = damage.areaMm2(c);
             if (area > 0) {
-                facts.add(new Slip.Fact(c.word(), units.area(area), behind.map()));
+                facts.add(new Slip.Fact(c.word(), units.area(area), ages.oldMap()));
             }
         }
         if (deck > 0) {
-            facts.add(new Slip.Fact("sound", units.area(damage.areaMm2(Condition.SOUND)), behind.map()));
+            facts.add(new Slip.Fact("sound", units.area(damage.areaMm2(Condition.SOUND)), ages.oldMap()));
         }
         Readings own = found.survey().readings().on(name);
         facts.add(new Slip.Fact("rests on", restsOn(own)));
@@ -77,10 +77,10 @@ public final class SlipWords {
     /** Which figures of a slip are older than the survey, and when new ones come. */
     private String age(boolean litres) {
         String volumes = units == Units.METRIC ? "Litres" : "Quarts";
-        String what = behind.map()
+        String what = ages.oldMap()
                 ? "Every figure here is"
-                : !behind.oldLater() ? "" : litres && behind.volumes() ? volumes + " and findings are" : "Findings are";
-        return what.isEmpty() ? "" : what + " " + Behind.WORDS + "; new ones follow when the calculation is through.";
+                : !ages.oldRest() ? "" : litres && ages.oldVolumes() ? volumes + " and findings are" : "Findings are";
+        return what.isEmpty() ? "" : what + " " + Ages.WORDS + "; new ones follow when the calculation is through.";
     }
 
     private String summary(FaceDamage damage, double deck) {
@@ -111,7 +111,7 @@ public final class SlipWords {
                 && region.condition().loose()
                 && found.survey().readings().on(region.face()).coreSeen();
         List<Slip.FindingLine> lines = FindingLines.of(found, region);
-        MethodWords methods = new MethodWords(found, !behind.whole());
+        MethodWords methods = new MethodWords(found, !ages.freshRest());
         return new Slip(
                 region.id() + "  " + region.condition().word(),
                 names.over(region.likely()),
@@ -124,12 +124,12 @@ public final class SlipWords {
     }
 
     private String missing() {
-        return "How much is missing" + (behind.volumes() ? ", " + Behind.WORDS : "");
+        return "How much is missing" + (ages.oldVolumes() ? ", " + Ages.WORDS : "");
     }
 
     private String open(int n, String where) {
         String count = n == 0 ? "Findings, none " + where : "Findings, " + n + " " + where;
-        return behind.oldLater() ? count + ", old" : count;
+        return ages.oldRest() ? count + ", old" : count;
     }
 
     private Slip.Range volume(Quantiles mm3) {
@@ -138,7 +138,7 @@ public final class SlipWords {
                 units.volume(mm3.p50()),
                 units.volume(mm3.p90()),
                 units.volumeUnit(),
-                behind.volumes());
+                ages.oldVolumes());
     }
 
     /** What it is, before what it is called. */
@@ -174,14 +174,14 @@ public final class SlipWords {
 
     private List<Slip.Fact> facts(Region region, boolean empty) {
         List<Slip.Fact> facts = new ArrayList<>();
-        facts.add(new Slip.Fact("area, likely", units.area(region.likely().getArea()), behind.map()));
-        facts.add(new Slip.Fact("area, possible", units.area(region.possible().getArea()), behind.map()));
+        facts.add(new Slip.Fact("area, likely", units.area(region.likely().getArea()), ages.oldMap()));
+        facts.add(new Slip.Fact("area, possible", units.area(region.possible().getArea()), ages.oldMap()));
         Readings near = near(region);
         if (empty) {
             facts.add(new Slip.Fact(
                     "depth, mean and most",
                     units.depthFigure(region.meanVoidDepthMm()) + " and " + units.depth(region.maxVoidDepthMm()),
-                    behind.map()));
+                    ages.oldMap()));
         } else {
             OptionalDouble most =
                     near.moisture().stream().mapToDouble(Moisture::value).max();

@@ -1,9 +1,9 @@
 package corewright.desktop.slip;
 
+import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
 import corewright.damage.Region;
 import corewright.decision.RegionDecision;
-import corewright.desktop.state.Behind;
 import corewright.desktop.state.Step;
 import corewright.desktop.state.Units;
 import corewright.desktop.state.Workbench;
@@ -28,20 +28,20 @@ import java.util.Optional;
 public final class StepSlips {
     private StepSlips() {}
 
-    /** @param shown what the plan shows; @param held the region held, where the step speaks of regions */
+    /** @param shown what the plan shows; @param selected the region selected, where the step speaks of regions */
     public static Slip of(Step step, Assessment shown, Workbench bench) {
-        Behind behind = bench.behind();
+        Ages ages = bench.ages();
         Units units = bench.sight().units();
-        Optional<Region> held = bench.region();
+        Optional<Region> selected = bench.region();
         return switch (step) {
             case PLAN -> plan(shown.survey(), bench.face(), units);
-            case READINGS -> readings(shown, bench.face(), units, behind);
+            case READINGS -> readings(shown, bench.face(), units, ages);
             case DAMAGE ->
-                held.map(r -> SlipWords.of(shown, units, behind).region(r))
-                        .orElseGet(() -> SlipWords.of(shown, units, behind).face(bench.face()));
+                selected.map(r -> SlipWords.of(shown, units, ages).region(r))
+                        .orElseGet(() -> SlipWords.of(shown, units, ages).face(bench.face()));
             case REPAIR ->
-                held.map(r -> SlipWords.of(shown, units, behind).region(r)).orElseGet(() -> repair(shown, behind));
-            case STIFFNESS -> stiffness(shown, bench.face(), units, behind);
+                selected.map(r -> SlipWords.of(shown, units, ages).region(r)).orElseGet(() -> repair(shown, ages));
+            case STIFFNESS -> stiffness(shown, bench.face(), units, ages);
             case PAPERS -> papers();
         };
     }
@@ -77,7 +77,7 @@ public final class StepSlips {
         }
     }
 
-    private static Slip readings(Assessment shown, String face, Units units, Behind behind) {
+    private static Slip readings(Assessment shown, String face, Units units, Ages ages) {
         Readings r = shown.survey().readings().on(face);
         List<Slip.Fact> facts = new ArrayList<>();
         facts.add(new Slip.Fact("moisture", String.valueOf(r.moisture().size())));
@@ -104,12 +104,12 @@ public final class StepSlips {
                 null,
                 facts,
                 new Slip.Work(List.of(), "", "Findings, " + lines.size() + " open", lines),
-                behind.oldLater() ? "Findings are " + Behind.WORDS + "." : "");
+                ages.oldRest() ? "Findings are " + Ages.WORDS + "." : "");
     }
 
-    private static Slip repair(Assessment shown, Behind behind) {
+    private static Slip repair(Assessment shown, Ages ages) {
         List<Slip.FindingLine> lines = new ArrayList<>();
-        if (behind.whole()) {
+        if (ages.freshRest()) {
             for (RegionDecision d : shown.decision().regions()) {
                 lines.add(decision(shown, d));
             }
@@ -117,7 +117,7 @@ public final class StepSlips {
         return new Slip(
                 "Repair",
                 "",
-                !behind.whole()
+                !ages.freshRest()
                         ? "Advice follows when the calculation is through."
                         : "What is advised for every region. It advises; an owner, a surveyor or a naval architect"
                                 + " decides.",
@@ -144,14 +144,17 @@ public final class StepSlips {
                 d.region());
     }
 
-    private static Slip stiffness(Assessment shown, String face, Units units, Behind behind) {
+    private static Slip stiffness(Assessment shown, String face, Units units, Ages ages) {
         List<Slip.Fact> facts = new ArrayList<>();
         for (PanelStiffness p : shown.stiffness().of(face)) {
             facts.add(new Slip.Fact(
                     p.panel().name(),
                     Figures.fixed(100 * p.in(State.AS_FOUND).ofAsBuilt().p50(), 0) + " of 100 as found",
-                    behind.oldLater()));
+                    ages.oldRest()));
         }
+        shown.stiffness().defects().stream()
+                .filter(d -> d.about().face().equals(face))
+                .forEach(d -> facts.add(new Slip.Fact(d.about().id(), "not calculated, by a defect of this program")));
         return new Slip(
                 "Stiffness",
                 face,
@@ -159,12 +162,14 @@ public final class StepSlips {
                         + " Whether that is enough is for a naval architect or surveyor.",
                 !facts.isEmpty()
                         ? "Panels"
-                        : behind.whole() ? "No panel is calculated." : "Panels follow when the calculation is through.",
+                        : ages.freshRest()
+                                ? "No panel is calculated."
+                                : "Panels follow when the calculation is through.",
                 null,
                 facts,
                 new Slip.Work(List.of(), "", "", List.of()),
-                behind.oldLater() && !facts.isEmpty()
-                        ? "These figures are " + Behind.WORDS + "; new ones follow when the calculation is through."
+                ages.oldRest() && !facts.isEmpty()
+                        ? "These figures are " + Ages.WORDS + "; new ones follow when the calculation is through."
                         : "");
     }
 

@@ -1,10 +1,11 @@
 package corewright.desktop.state;
 
+import corewright.assessment.Assessed;
 import corewright.assessment.Assessment;
 import corewright.assessment.Assessor;
+import corewright.assessment.Earlier;
+import corewright.assessment.Partial;
 import corewright.assessment.Progress;
-import corewright.damage.Damage;
-import corewright.damage.Fitted;
 import corewright.damage.Parameters;
 import corewright.intake.Intake;
 import corewright.intake.SurveyCheck;
@@ -16,7 +17,7 @@ import java.util.concurrent.CancellationException;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What is concluded from the survey that is open, and which of it is behind: after a change the map follows with its
+ * What is concluded from the survey that is open, and how old that is: after a change the map follows with its
  * parameters held, the whole chain when nobody has changed anything for a while. Only the window's thread may call it.
  */
 final class Conclusions {
@@ -39,9 +40,7 @@ final class Conclusions {
     private @Nullable EditLog log;
     private @Nullable Survey assessed;
     private @Nullable Assessment found;
-    private Freshness freshness = Freshness.NONE;
-    private Behind following = Behind.NOTHING;
-    private Parameters parameters = Parameters.NONE;
+    private Earlier earlier = Earlier.NONE;
     private Busy busy = Busy.NOT;
     private Jobs.Job calculation = () -> {};
     private Jobs.Job pause = () -> {};
@@ -60,8 +59,7 @@ final class Conclusions {
         log = opened;
         found = null;
         assessed = null;
-        parameters = Parameters.NONE;
-        freshness = Freshness.NONE;
+        earlier = Earlier.NONE;
         calculate();
     }
 
@@ -76,21 +74,18 @@ final class Conclusions {
         cancel();
         int mine = generation;
         if (Steps.count(survey.readings()) == 0) {
-            freshness = Freshness.NONE;
             found = null;
             told.changed();
             return;
         }
-        if (found == null) {
-            freshness = Freshness.WORKING;
-        }
+        Earlier known = earlier;
         busy = new Busy("Calculating", 0.01);
         told.changed();
         calculation = jobs.run(
                 () -> {
                     Intake intake = SurveyCheck.check(survey, open.importNotes());
-                    Progress progress = new Telling(mine, survey, intake);
-                    return chain.assess(intake.survey(), intake.findings(), progress);
+                    Progress progress = new Telling(mine, survey);
+                    return chain.assess(intake.survey(), intake.findings(), known, progress);
                 },
                 a -> calculated(mine, survey, a),
                 e -> notCalculated(mine, e));
@@ -108,12 +103,10 @@ final class Conclusions {
     private final class Telling implements Progress {
         private final int mine;
         private final Survey survey;
-        private final Intake intake;
 
-        Telling(int mine, Survey survey, Intake intake) {
+        Telling(int mine, Survey survey) {
             this.mine = mine;
             this.survey = survey;
-            this.intake = intake;
         }
 
         @Override
@@ -125,14 +118,8 @@ final class Conclusions {
         }
 
         @Override
-        public void mapped(Fitted fitted) {
-            Assessment early = Assessor.mapped(intake.survey(), intake.findings(), fitted.map());
-            jobs.onWindow(() -> {
-                if (mine == generation) {
-                    parameters = fitted.parameters();
-                }
-                calculated(mine, survey, early, Freshness.MAP_ONLY);
-            });
+        public void mapped(Assessed early) {
+            jobs.onWindow(() -> take(mine, survey, early));
         }
     }
 
@@ -143,21 +130,22 @@ final class Conclusions {
         }
     }
 
-    private void calculated(int of, Survey survey, Assessment assessment) {
+    private void calculated(int of, Survey survey, Assessed assessed) {
         if (of == generation) {
             busy = Busy.NOT;
-            calculated(of, survey, assessment, Freshness.FRESH);
+            take(of, survey, assessed);
         }
     }
 
-    private void calculated(int of, Survey survey, Assessment assessment, Freshness how) {
+    private void take(int of, Survey survey, Assessed newest) {
         if (of != generation || log == null) {
             return;
         }
-        found = assessment;
+        earlier = newest.earlier();
         assessed = survey;
-        following = new Behind(false, false, Behind.Later.AWAITED);
-        freshness = survey == log.survey() ? how : Freshness.STALE;
+        found = survey == log.survey()
+                ? newest.assessment()
+                : newest.assessment().older();
         told.complain(List.of());
         told.changed();
     }
@@ -167,7 +155,6 @@ final class Conclusions {
             return;
         }
         busy = Busy.NOT;
-        nothingMoreComes();
         if (e instanceof RefusedException refused) {
             told.complain(Complaints.of(refused));
             told.say("Nothing can be calculated until this is mended.");
@@ -180,18 +167,13 @@ final class Conclusions {
     /** Stops what is being calculated; what was found before stays. */
     void stop() {
         cancel();
-        nothingMoreComes();
         told.changed();
     }
 
-    private void nothingMoreComes() {
-        freshness = found == null ? Freshness.NONE : freshness;
-    }
-
-    /** While held nothing is calculated; let go, everything is that is behind. */
+    /** While held nothing is calculated; let go, everything is that is old. */
     void hold(boolean on) {
         held = on;
-        if (!on && freshness != Freshness.FRESH) {
+        if (!on && !fresh()) {
             calculate();
         }
     }
@@ -205,12 +187,12 @@ final class Conclusions {
         }
         Survey now = open.survey();
         Assessment before = found;
-        if (freshness == Freshness.FRESH && Bare.onlyPhotographs(assessed, now)) {
+        if (fresh() && assessed != null && Partial.alike(assessed, now)) {
             assessed = now;
             told.changed();
             return;
         }
-        freshness = before == null ? Freshness.NONE : Freshness.STALE;
+        found = before == null ? null : before.older();
         if (held) {
             told.changed();
         } else if (before == null) {
@@ -224,15 +206,13 @@ final class Conclusions {
 
     private void follow(Assessment before, Survey now) {
         int mine = generation;
-        Parameters frozen = parameters;
+        Earlier known = earlier;
         calculation = jobs.run(
-                () -> Damage.follow(now, frozen),
-                fitted -> {
+                () -> Assessor.follow(before, now, known),
+                followed -> {
                     if (mine == generation) {
-                        parameters = fitted.parameters();
-                        found = Bare.followed(before, now, fitted.map());
-                        freshness = Freshness.MAP_ONLY;
-                        following = new Behind(false, fitted.stale(), Behind.Later.OF_BEFORE);
+                        earlier = followed.earlier();
+                        found = followed.assessment();
                         told.changed();
                     }
                 },
@@ -243,17 +223,14 @@ final class Conclusions {
         return Optional.ofNullable(found);
     }
 
-    Freshness freshness() {
-        return freshness;
+    /** Everything is found, and belongs to the survey as it is. */
+    boolean fresh() {
+        return found != null && found.ages().fresh();
     }
 
-    /** Which figures are those of before the last change. */
-    Behind behind() {
-        return switch (freshness) {
-            case NONE, WORKING, FRESH -> Behind.NOTHING;
-            case MAP_ONLY -> following;
-            case STALE -> Behind.EVERYTHING;
-        };
+    /** Nothing is found yet, but will be. */
+    boolean working() {
+        return found == null && !busy.what().isEmpty();
     }
 
     Busy busy() {
@@ -262,6 +239,6 @@ final class Conclusions {
 
     /** What was fitted last. */
     Parameters parameters() {
-        return parameters;
+        return earlier.parameters();
     }
 }

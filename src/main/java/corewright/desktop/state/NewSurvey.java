@@ -27,7 +27,7 @@ public final class NewSurvey {
     private NewSurvey() {}
 
     /**
-     * One face with a rectangle for an outline, to be drawn over, one meter of a relative scale, one usual lay-up.
+     * One face with a rectangle for an outline, to be drawn over, one meter of a relative scale, one usual laminate.
      *
      * @param box millimetres aft and to starboard
      */

@@ -1,10 +1,11 @@
 package corewright.desktop.state;
 
+import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
 import corewright.drawing.kit.Figures;
+import corewright.overlay.Overlay;
 import corewright.survey.Face;
 import corewright.survey.Feature;
-import corewright.survey.Finding;
 import corewright.survey.Readings;
 import corewright.survey.Survey;
 import java.util.Collection;
@@ -18,19 +19,19 @@ import org.locationtech.jts.geom.Geometry;
 public final class Steps {
     private Steps() {}
 
-    /** As it stands after a state; the slip says the whole of it, {@link Behind#WORDS}. */
-    private static final String BEFORE = ", old";
+    /** As it stands after a state; the slip says the whole of it, {@link Ages#WORDS}. */
+    private static final String OLD = ", old";
 
     /**
      * @param found null while nothing is calculated
      * @param working whether it is being calculated then
-     * @param behind which states are those of before the last change
+     * @param ages which states are those of before the last change
      */
     public static Map<Step, String> of(
-            Survey survey, @Nullable Assessment found, boolean working, Behind behind, Units units) {
+            Survey survey, @Nullable Assessment found, boolean working, Ages ages, Units units) {
         Map<Step, String> words = new EnumMap<>(Step.class);
         words.put(Step.PLAN, plan(survey, units));
-        words.put(Step.READINGS, readings(survey, found, behind));
+        words.put(Step.READINGS, readings(survey, found, ages));
         if (found == null) {
             String wait = working ? "working" : missing(survey);
             words.put(Step.DAMAGE, wait);
@@ -38,18 +39,18 @@ public final class Steps {
             words.put(Step.STIFFNESS, wait);
         } else {
             String regions = counted(found.damage().regions().size(), "region");
-            words.put(Step.DAMAGE, regions + (behind.map() ? BEFORE : ""));
-            words.put(Step.REPAIR, later(repair(found, behind), behind));
-            words.put(Step.STIFFNESS, later(counted(found.stiffness().panels().size(), "panel"), behind));
+            words.put(Step.DAMAGE, regions + (ages.oldMap() ? OLD : ""));
+            words.put(Step.REPAIR, later(repair(found, ages), ages));
+            words.put(Step.STIFFNESS, later(counted(found.stiffness().panels().size(), "panel"), ages));
         }
         words.put(Step.PAPERS, "not printed");
         return words;
     }
 
-    private static String later(String state, Behind behind) {
-        return switch (behind.later()) {
+    private static String later(String state, Ages ages) {
+        return switch (ages.rest()) {
             case FRESH -> state;
-            case OF_BEFORE -> state + BEFORE;
+            case OLD -> state + OLD;
             case AWAITED -> "to follow";
         };
     }
@@ -59,27 +60,26 @@ public final class Steps {
         for (Face face : survey.faces()) {
             Geometry deck = face.outline();
             for (Feature.Opening opening : face.all(Feature.Opening.class)) {
-                deck = deck.difference(opening.geometry());
+                deck = Overlay.difference(deck, opening.geometry());
             }
             mm2 += deck.getArea();
         }
         return (survey.faces().size() > 1 ? survey.faces().size() + " faces, " : "") + units.area(mm2);
     }
 
-    private static String readings(Survey survey, @Nullable Assessment found, Behind behind) {
+    private static String readings(Survey survey, @Nullable Assessment found, Ages ages) {
         int count = count(survey.readings());
         if (count == 0) {
             return "none yet";
         }
-        long doubted = found == null || behind.oldLater() ? 0 : doubted(found);
+        long doubted = found == null || ages.oldRest() ? 0 : doubted(found);
         return Figures.fixed(count, 0) + (doubted > 0 ? ", " + doubted + " doubted" : "");
     }
 
     /** Readings that a finding doubts or sets aside. */
     static long doubted(Assessment found) {
         return found.findings().stream()
-                .filter(f -> f.severity() == Finding.Severity.DOUBT && f.spot() != null && !f.id().isEmpty())
-                .map(Finding::id)
+                .flatMap(f -> f.doubted().stream())
                 .distinct()
                 .count();
     }
@@ -90,12 +90,12 @@ public final class Steps {
                 .sum();
     }
 
-    private static String repair(Assessment found, Behind behind) {
+    private static String repair(Assessment found, Ages ages) {
         long open = found.decision().regions().stream()
                 .filter(d -> d.architect() || d.firstStep() != null)
                 .count();
         if (open > 0) {
-            return behind.oldLater() ? open + " open" : counted(open, "decision") + " open";
+            return ages.oldRest() ? open + " open" : counted(open, "decision") + " open";
         }
         return found.decision().regions().isEmpty() ? "nothing to do" : "decided";
     }

@@ -1,6 +1,8 @@
 package corewright.desktop.state;
 
+import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
+import corewright.assessment.Partial;
 import corewright.damage.Parameters;
 import corewright.damage.Region;
 import corewright.intake.text.RefusedException;
@@ -29,7 +31,8 @@ public final class Workbench {
     private final List<Runnable> listeners = new ArrayList<>();
     private final List<Consumer<Spot>> goers = new ArrayList<>();
     private final Sight sight = new Sight(this::tell);
-    private final Bare.Shown shown = new Bare.Shown();
+    private @Nullable Assessment shown;
+    private @Nullable Assessment shownOf;
     private Deeds deeds = new Deeds();
     private @Nullable EditLog log;
     private List<Complaints.Line> complaints = List.of();
@@ -286,12 +289,28 @@ public final class Workbench {
         return conclusions.found();
     }
 
-    /** What the plan shows: what is found with the readings as they are, or the bare plan. */
+    /**
+     * What the plan shows: what is found with the readings as they are, or the bare plan. The same again while nothing else
+     * came, so that nothing is painted twice.
+     */
     public Optional<Assessment> shown() {
-        return survey().map(s -> shown.of(s, found().orElse(null), log == null ? List.of() : log.importNotes()));
+        EditLog open = log;
+        if (open == null) {
+            return Optional.empty();
+        }
+        Assessment newest = found().orElse(null);
+        Assessment same = shown;
+        if (same == null || shownOf != newest || same.survey() != open.survey()) {
+            same = newest == null
+                    ? Partial.bare(open.survey(), open.importNotes())
+                    : newest.beside(open.survey(), open.importNotes());
+        }
+        shown = same;
+        shownOf = newest;
+        return Optional.of(same);
     }
 
-    /** The region held, where there is one of that name. */
+    /** The region selected, where there is one of that name. */
     public Optional<Region> region() {
         return found().flatMap(a ->
                 a.damage().regions().stream().filter(r -> r.id().equals(region)).findFirst());
@@ -311,13 +330,19 @@ public final class Workbench {
         return jobs;
     }
 
-    public Freshness freshness() {
-        return conclusions.freshness();
+    /** Everything is found, and belongs to the survey as it is. */
+    public boolean fresh() {
+        return conclusions.fresh();
     }
 
-    /** Which figures are those of before the last change. */
-    public Behind behind() {
-        return conclusions.behind();
+    /** Nothing is found yet, but will be. */
+    public boolean working() {
+        return conclusions.working();
+    }
+
+    /** How old what is found is; fresh where nothing is, so that nothing is marked. */
+    public Ages ages() {
+        return found().map(Assessment::ages).orElse(Ages.FRESH);
     }
 
     public List<Complaints.Line> complaints() {

@@ -25,26 +25,6 @@ public final class GridWalk {
         void edit(String deed, Function<Survey, @Nullable Edit> change);
     }
 
-    /**
-     * What is known of a point.
-     *
-     * @param value as typed, empty where only tapped
-     * @param skipped why it was left out, empty where it was not
-     */
-    public record Noted(
-            String value, boolean offScale, @Nullable Sound tap, String skipped) {
-        static final Noted NOTHING = new Noted("", false, null, "");
-
-        public boolean open() {
-            return value.isEmpty() && tap == null && skipped.isEmpty();
-        }
-
-        /** As it stands on the map: 68, or >100. */
-        public String shown() {
-            return (offScale ? ">" : "") + value;
-        }
-    }
-
     private final Face face;
     private final Meter meter;
     private final double spacingMm;
@@ -289,7 +269,7 @@ public final class GridWalk {
             return entry.value() + " is beyond the meter's scale, 0 to " + Figures.atMost(meter.fullScale(), 0)
                     + ". Type it again, or press Next to keep it as over the scale.";
         }
-        String odd = touched ? Neighbours.question(this, value, meter) : "";
+        String odd = touched ? Neighbours.question(points, noted, at, spacingMm, value, meter) : "";
         return odd.isEmpty() ? message : odd;
     }
 

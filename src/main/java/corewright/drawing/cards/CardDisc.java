@@ -3,6 +3,7 @@ package corewright.drawing.cards;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.Tone;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
 import corewright.drawing.marks.Mark;
@@ -33,7 +34,7 @@ record CardDisc(double x, double y, String number, boolean vent, double diameter
 
     @Override
     public void paint(Paper paper) {
-        paper.fill(Paper.circle(x, y, diameter + 2 * CASING), Paper.WHITE);
+        paper.fill(Paper.circle(x, y, diameter + 2 * CASING), Tone.WHITE);
         double foot = y + type().capMm() / 2;
         if (vent) {
             double ring = RING * diameter / 7.8;
@@ -41,7 +42,7 @@ record CardDisc(double x, double y, String number, boolean vent, double diameter
             paper.text(number, x, foot, type(), Paper.Anchor.CENTRE);
         } else {
             paper.disc(x, y, diameter);
-            paper.text(number, x, foot, type(), Paper.Anchor.CENTRE, Paper.WHITE);
+            paper.text(number, x, foot, type(), Paper.Anchor.CENTRE, Tone.WHITE);
         }
     }
 }

@@ -15,12 +15,12 @@ import corewright.drawing.kit.Typeface;
 import corewright.drawing.marks.AirMark;
 import corewright.drawing.marks.FittingMark;
 import corewright.drawing.marks.Mark;
-import corewright.drawing.marks.StructureMarks;
+import corewright.drawing.marks.Structure;
 import corewright.drawing.placing.ArrivalLines;
 import corewright.drawing.placing.ArrivalLines.Line;
 import corewright.drawing.placing.Obstacles;
+import corewright.overlay.Overlay;
 import corewright.repair.plan.InjectionPlan;
-import corewright.survey.Face;
 import corewright.survey.Feature;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,7 +28,6 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * The plan of one region on its work card, at the largest standard scale at which it fits: its pattern as a band, holes in
@@ -83,7 +82,7 @@ public final class CardPlan {
         Envelope extent = new Envelope();
         filled.forEach(r -> extent.expandToInclude(r.likely().getEnvelopeInternal()));
         plan.holes().forEach(h -> extent.expandToInclude(h.spot().coordinate()));
-        view = PlanView.centred(extent, scale(extent), box.middleX(), box.middleY());
+        view = PlanView.centred(damage.face(), extent, scale(extent), box.middleX(), box.middleY());
         across = Across.of(damage.face(), plan.holes());
         fittings();
         holes = CardHoles.of(plan.holes(), view, box, taken);
@@ -206,13 +205,9 @@ public final class CardPlan {
     /** Paints it. */
     public void paint(Paper paper) {
         regions(paper);
-        structure(paper);
+        paper.within(box.shape(), p -> Structure.paint(p, view, damage.face(), Structure.Shows.ALL));
         arrivals.forEach(l -> line(paper, l.onPaper(), Pen.LEADER));
-        for (Feature.Fitting f : damage.face().all(Feature.Fitting.class)) {
-            if (f.keepoutMm() > 0) {
-                line(paper, view.onPaper(f.geometry().buffer(f.keepoutMm())).getBoundary(), Pen.KEEP_OUT);
-            }
-        }
+        paper.within(box.shape(), p -> Structure.keepOuts(p, view, damage.face()));
         fittings.forEach(f -> f.paint(paper));
         air.forEach(a -> a.paint(paper));
         holes.paint(paper);
@@ -221,43 +216,23 @@ public final class CardPlan {
     }
 
     private void regions(Paper paper) {
-        Geometry whole = OverlayNGRobust.union(
+        Geometry whole = Overlay.union(
                 filled.stream().<Geometry>map(r -> view.onPaper(r.likely())).toList());
         for (Region region : filled) {
             Polygon area = view.onPaper(region.likely());
             Pattern pattern = Pattern.of(region.condition());
-            pattern.paint(paper, area.difference(area.buffer(-BAND)), pattern.anchor(area, view.datum()));
+            pattern.paint(paper, Overlay.difference(area, area.buffer(-BAND)), pattern.anchor(area, view.datum()));
         }
         for (Region other : damage.regions()) {
             line(paper, view.onPaper(other.likely()).getBoundary(), filled.contains(other) ? Pen.LIKELY : Pen.LEADER);
         }
-        Geometry possible = clipped(OverlayNGRobust.union(filled.stream()
-                                .map(r -> view.onPaper(r.possible()))
-                                .toList())
-                        .getBoundary())
-                .difference(whole.buffer(1));
+        Geometry extents = Overlay.union(
+                filled.stream().map(r -> view.onPaper(r.possible())).toList());
+        Geometry possible = Overlay.difference(clipped(extents.getBoundary()), whole.buffer(1));
         if (!possible.isEmpty()) {
             paper.casing(PlanView.shape(possible), POSSIBLE_CASING);
             paper.draw(PlanView.shape(possible), Pen.POSSIBLE);
         }
-    }
-
-    private void structure(Paper paper) {
-        Face face = damage.face();
-        face.all(Feature.Solid.class).forEach(s -> edge(paper, s, Pen.FAINT));
-        face.all(Feature.Opening.class).forEach(o -> edge(paper, o, Pen.EDGE));
-        for (Feature.Support support : face.all(Feature.Support.class)) {
-            line(paper, view.onPaper(support.geometry()), Pen.SUPPORT);
-        }
-        for (Feature.Divider divider : face.all(Feature.Divider.class)) {
-            StructureMarks.onDeck(view.onPaper(divider.geometry()), window)
-                    .forEach(l -> StructureMarks.divider(paper, l));
-        }
-        line(paper, view.onPaper(face.outline()).getBoundary(), Pen.EDGE);
-    }
-
-    private void edge(Paper paper, Feature feature, Pen pen) {
-        line(paper, view.onPaper(feature.geometry()).getBoundary(), pen);
     }
 
     private void line(Paper paper, Geometry onPaper, Pen pen) {
@@ -268,7 +243,7 @@ public final class CardPlan {
     }
 
     private Geometry clipped(Geometry onPaper) {
-        return onPaper.intersection(window);
+        return Overlay.intersection(onPaper, window);
     }
 
     /** A minute in each line, where it stands clear of holes and of the minutes before. */
@@ -293,14 +268,15 @@ public final class CardPlan {
         double foot = box.bottom();
         paper.line(Pen.FAINT, box.x(), foot, box.right(), foot);
         paper.line(Pen.FAINT, box.x(), box.y(), box.x(), foot);
-        double fromX = (box.x() - view.datumX()) * view.scale();
+        double fromX = view.surveyX(box.x());
         for (double x = Math.ceil(fromX / step) * step; view.x(x) <= box.right() - 3; x += step) {
             paper.line(Pen.LEADER, view.x(x), foot, view.x(x), foot - 1.5);
             paper.text(Across.signed(x), view.x(x), foot + 3.6, MEASURE, Paper.Anchor.CENTRE);
         }
-        double fromY = (view.datumY() - foot) * view.scale();
-        for (double y = Math.ceil(fromY / step) * step; view.y(y) >= box.y() + 1.5; y += step) {
-            if (view.y(y) <= foot - 2) {
+        double low = Math.min(view.surveyY(foot), view.surveyY(box.y()));
+        double high = Math.max(view.surveyY(foot), view.surveyY(box.y()));
+        for (double y = Math.ceil(low / step) * step; y <= high; y += step) {
+            if (view.y(y) >= box.y() + 1.5 && view.y(y) <= foot - 2) {
                 paper.line(Pen.LEADER, box.x(), view.y(y), box.x() + 1.5, view.y(y));
                 paper.text(
                         across.millimetres(y),

@@ -3,6 +3,7 @@ package corewright.drawing.cards;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.Tone;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
 import corewright.drawing.marks.Mark;
@@ -53,7 +54,7 @@ record CardStop(double x, double y, String figure, Type type) implements Mark {
     @Override
     public void paint(Paper paper) {
         Box box = box();
-        paper.fill(box.grown(0.4).shape(), Paper.WHITE);
+        paper.fill(box.grown(0.4).shape(), Tone.WHITE);
         paper.draw(Paper.path(box.x(), y + BAR / 2, box.right(), y + BAR / 2), Pen.solid(BAR));
         paper.text(figure, x, box.bottom(), type, Paper.Anchor.CENTRE);
     }

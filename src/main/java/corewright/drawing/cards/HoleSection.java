@@ -3,6 +3,7 @@ package corewright.drawing.cards;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.Tone;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
 import java.awt.Color;
@@ -96,7 +97,7 @@ public record HoleSection(
                 tip,
                 middle - half,
                 shoulder);
-        paper.fill(bit, Paper.WHITE);
+        paper.fill(bit, Tone.WHITE);
         paper.draw(bit, Pen.MARK);
         double wide = Math.max(half + COLLAR_OVER, ON_COLLAR.width("collar") / 2 + 1);
         paper.fill(new Rectangle2D.Double(middle - wide, surface - COLLAR, 2 * wide, COLLAR));
@@ -106,7 +107,7 @@ public record HoleSection(
                 surface - COLLAR / 2 + ON_COLLAR.capMm() / 2,
                 ON_COLLAR,
                 Paper.Anchor.CENTRE,
-                Paper.WHITE);
+                Tone.WHITE);
         double at = middle + half + 2.2;
         paper.casing(Paper.path(at, surface, at, tip), 1.4);
         paper.line(Pen.EDGE, at, surface, at, tip);

@@ -1,6 +1,7 @@
 package corewright.drawing.kit;
 
 import corewright.damage.FaceDamage;
+import corewright.overlay.Overlay;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import java.util.ArrayList;
@@ -9,8 +10,6 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** The part of a face round some places, so that a map of them may be larger. */
 public final class Cutout {
@@ -89,6 +88,6 @@ public final class Cutout {
     }
 
     private static Geometry cut(Geometry geometry, Geometry rectangle) {
-        return OverlayNGRobust.overlay(geometry, rectangle, OverlayNG.INTERSECTION);
+        return Overlay.intersection(geometry, rectangle);
     }
 }

@@ -3,13 +3,13 @@ package corewright.drawing.kit;
 import corewright.damage.Condition;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
+import corewright.overlay.Overlay;
 import corewright.survey.Feature;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.operation.linemerge.LineMerger;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /**
  * Where damage cannot be ruled out, as lines on paper: one for all damage and one for void, never more, and none within 1
@@ -48,17 +48,17 @@ public final class Extents {
         for (Feature.Opening opening : damage.face().all(Feature.Opening.class)) {
             near.add(view.onPaper(opening.geometry()).buffer(NEAR_EDGE));
         }
-        return UnaryUnionOp.union(near);
+        return Overlay.union(near);
     }
 
     private static List<LineString> lines(List<Region> regions, PlanView view, Geometry hide) {
         if (regions.isEmpty()) {
             return List.of();
         }
-        Geometry all = UnaryUnionOp.union(
+        Geometry all = Overlay.union(
                 regions.stream().map(r -> view.onPaper(r.possible())).toList());
         LineMerger merger = new LineMerger();
-        merger.add(all.getBoundary().difference(hide));
+        merger.add(Overlay.difference(all.getBoundary(), hide));
         List<LineString> lines = new ArrayList<>();
         for (Object line : merger.getMergedLineStrings()) {
             if (line instanceof LineString string && string.getLength() >= SHORTEST) {

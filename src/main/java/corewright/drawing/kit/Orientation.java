@@ -6,16 +6,16 @@ import corewright.survey.Face;
 public final class Orientation {
     private Orientation() {}
 
+    /** As it stands on every sheet: "seen from below, bow to the left, port at the top". */
     public static String of(Face face) {
+        if (face.wall()) {
+            return "seen square on, bow to the left, high side at the top";
+        }
+        if (face.tiltDeg() > 90) {
+            return "seen from below, bow to the left, port at the top";
+        }
         if (face.tiltDeg() < 45) {
             return "seen from above, bow to the left, starboard at the top";
-        }
-        if (face.tiltDeg() > 135) {
-            return "seen from below, bow to the left, starboard at the top";
-        }
-        VoiceGrid grid = VoiceGrid.of(face);
-        if (grid.steep()) {
-            return "seen square on, bow to the left, high side at the " + (grid.highIsPlusY() ? "top" : "foot");
         }
         boolean left = Math.cos(Math.toRadians(face.uphillDeg())) < 0;
         return "seen square on, bow to the left, high side to the " + (left ? "left" : "right");

@@ -8,20 +8,12 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
-import java.util.List;
+import java.util.function.Consumer;
 
 /**
  * A sheet to draw on, in millimetres, y down. One unit of the Graphics2D handed in must be one millimetre.
  */
 public final class Paper {
-    /** Ink on files: black, whatever the printer. */
-    public static final Color INK = Color.BLACK;
-
-    /** Names of data fields only; 6.4 : 1 on white. */
-    public static final Color QUIET = new Color(0x4E5955);
-
-    public static final Color WHITE = Color.WHITE;
-
     /** Which point of a text its place means. */
     public enum Anchor {
         LEFT(0),
@@ -38,37 +30,32 @@ public final class Paper {
     private final Graphics2D g;
     private final Tone tone;
 
-    /** Smooth edges, for grey pictures, SVG and PDF. */
+    /** For print: grey pictures, SVG and PDF. */
     public Paper(Graphics2D graphics) {
-        this(graphics, true, Tone.PRINT);
+        this(graphics, Tone.PRINT);
     }
 
-    /** Smooth edges in the colours of a screen. */
+    /** In the colours of a screen. */
     public Paper(Graphics2D graphics, Tone tone) {
-        this(graphics, true, tone);
-    }
-
-    private Paper(Graphics2D graphics, boolean smooth, Tone tone) {
         g = graphics;
         this.tone = tone;
         g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-        g.setRenderingHint(
-                RenderingHints.KEY_ANTIALIASING,
-                smooth ? RenderingHints.VALUE_ANTIALIAS_ON : RenderingHints.VALUE_ANTIALIAS_OFF);
-        g.setRenderingHint(
-                RenderingHints.KEY_TEXT_ANTIALIASING,
-                smooth ? RenderingHints.VALUE_TEXT_ANTIALIAS_ON : RenderingHints.VALUE_TEXT_ANTIALIAS_OFF);
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
     }
 
-    /** Hard edges, for a picture of one bit a pixel. */
-    public static Paper oneBit(Graphics2D graphics) {
-        return new Paper(graphics, false, Tone.PRINT);
+    /** Paints on the same sheet where only what lies inside the shape takes ink. */
+    public void within(Shape shape, Consumer<Paper> painting) {
+        Graphics2D clipped = (Graphics2D) g.create();
+        clipped.clip(shape);
+        painting.accept(new Paper(clipped, tone));
+        clipped.dispose();
     }
 
     /** A line along a shape. */
     public void draw(Shape shape, Pen pen) {
-        draw(shape, pen, INK);
+        draw(shape, pen, Tone.INK);
     }
 
     public void draw(Shape shape, Pen pen, Color colour) {
@@ -84,11 +71,11 @@ public final class Paper {
 
     /** White beneath a line, so that it reads on any pattern. */
     public void casing(Shape shape, double widthMm) {
-        draw(shape, Pen.solid(widthMm), WHITE);
+        draw(shape, Pen.solid(widthMm), Tone.WHITE);
     }
 
     public void fill(Shape shape) {
-        fill(shape, INK);
+        fill(shape, Tone.INK);
     }
 
     public void fill(Shape shape, Color colour) {
@@ -97,7 +84,7 @@ public final class Paper {
     }
 
     public void disc(double x, double y, double diameterMm) {
-        disc(x, y, diameterMm, INK);
+        disc(x, y, diameterMm, Tone.INK);
     }
 
     public void disc(double x, double y, double diameterMm, Color colour) {
@@ -106,7 +93,7 @@ public final class Paper {
 
     /** A white disc or ring ground with an inked edge. */
     public void ring(double x, double y, double diameterMm, Pen pen) {
-        fill(circle(x, y, diameterMm), WHITE);
+        fill(circle(x, y, diameterMm), Tone.WHITE);
         draw(circle(x, y, diameterMm), pen);
     }
 
@@ -137,7 +124,7 @@ public final class Paper {
 
     /** Words with their baseline at y. */
     public void text(String words, double x, double y, Type type, Anchor anchor) {
-        text(words, x, y, type, anchor, INK);
+        text(words, x, y, type, anchor, Tone.INK);
     }
 
     public void text(String words, double x, double y, Type type, Anchor anchor, Color colour) {
@@ -166,19 +153,5 @@ public final class Paper {
         g.rotate(angle);
         haloText(words, 0, 0, type, anchor, 0.5);
         g.setTransform(before);
-    }
-
-    /** Words broken into lines from the first baseline at y down; returns the height they took, millimetres. */
-    public double paragraph(String words, double x, double y, double widthMm, Type type, double leadMm) {
-        List<String> lines = type.wrap(words, widthMm);
-        for (int i = 0; i < lines.size(); i++) {
-            text(lines.get(i), x, y + i * leadMm, type, Anchor.LEFT);
-        }
-        return lines.size() * leadMm;
-    }
-
-    /** The Graphics2D beneath, for what only a caller can do. */
-    public Graphics2D graphics() {
-        return g;
     }
 }

@@ -1,6 +1,7 @@
 package corewright.drawing.kit;
 
 import corewright.damage.Condition;
+import corewright.overlay.Overlay;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
@@ -13,8 +14,6 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * How each condition is drawn, in paper millimetres and independent of the map's scale. Dots are water, a line pair is two
@@ -206,7 +205,7 @@ public enum Pattern {
     /** Exact cut at the area's edge: the same in every output, with no clip to be rounded to pixels. */
     private static Geometry clip(List<Polygon> lines, Geometry area) {
         Geometry all = Shapes.FACTORY.createMultiPolygon(lines.toArray(Polygon[]::new));
-        return OverlayNGRobust.overlay(all, area, OverlayNG.INTERSECTION);
+        return Overlay.intersection(all, area);
     }
 
     private void dots(Paper paper, Geometry area, Coordinate anchor) {

@@ -48,12 +48,11 @@ public final class PlaceNames {
         return and(letters) + ", " + and(rows);
     }
 
-    /** "2.25 m aft, 0.60 m to starboard". */
-    public String measured(double xMm, double yMm) {
-        return measured(xMm, yMm, mm -> Figures.fixed(mm / 1000, 2) + " m");
-    }
-
-    /** @param length words for a distance in millimetres, 0 or more */
+    /**
+     * {@code 2.25 m aft, 0.60 m to starboard}.
+     *
+     * @param length words for a distance in millimetres, 0 or more
+     */
     public String measured(double xMm, double yMm, DoubleFunction<String> length) {
         String along = length.apply(Math.abs(xMm)) + " " + (xMm < 0 ? "forward" : "aft");
         String side =

@@ -11,17 +11,25 @@ import java.awt.Color;
  * @param lines multiplies every line's weight; more than 1 in sunlight
  */
 public record Tone(Color ink, Color quiet, Color ground, double lines) {
-    /** Black on white, as on paper. */
-    public static final Tone PRINT = new Tone(Paper.INK, Paper.QUIET, Paper.WHITE, 1);
+    /** Ink on files: black, whatever the printer. */
+    public static final Color INK = Color.BLACK;
 
-    /** What one of the three colours of {@link Paper} becomes; any other stays. */
+    /** Names of data fields only; 6.4 : 1 on white. */
+    public static final Color QUIET = new Color(0x4E5955);
+
+    public static final Color WHITE = Color.WHITE;
+
+    /** Black on white, as on paper. */
+    public static final Tone PRINT = new Tone(INK, QUIET, WHITE, 1);
+
+    /** What one of the three colours of a sheet becomes; any other stays. */
     Color of(Color colour) {
-        if (colour == Paper.INK) {
+        if (colour == INK) {
             return ink;
         }
-        if (colour == Paper.WHITE) {
+        if (colour == WHITE) {
             return ground;
         }
-        return colour == Paper.QUIET ? quiet : colour;
+        return colour == QUIET ? quiet : colour;
     }
 }

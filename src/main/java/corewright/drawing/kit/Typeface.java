@@ -28,13 +28,11 @@ public enum Typeface {
     static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
 
     private final String file;
-    private final int weight;
     private final Font unit;
     private final Font measure;
 
     Typeface(String file, int weight) {
         this.file = file;
-        this.weight = weight;
         this.unit = load(file, weight);
         this.measure = unit.deriveFont(MEASURE_SIZE);
     }
@@ -44,24 +42,9 @@ public enum Typeface {
         return FontFiles.open(file);
     }
 
-    /** File name of the resource, beside this class under {@code fonts}. */
-    public String file() {
-        return file;
-    }
-
     /** The full name by which AWT and PDF know this weight: {@code Asap SemiBold}. Unique among the six. */
     public String fullName() {
         return unit.getFontName(java.util.Locale.ROOT);
-    }
-
-    /** The family of all three weights, as style sheets name it: {@code Asap} or {@code Asap Condensed}. */
-    public String family() {
-        return name().startsWith("CONDENSED") ? "Asap Condensed" : "Asap";
-    }
-
-    /** The weight as style sheets count it: 400, 600 or 700. */
-    public int weight() {
-        return weight;
     }
 
     /** The font at a size in user units, which are millimetres here. */

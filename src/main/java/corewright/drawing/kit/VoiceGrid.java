@@ -16,10 +16,14 @@ import org.locationtech.jts.geom.Envelope;
 public record VoiceGrid(Envelope extent, double originX, boolean steep, boolean highIsPlusY) {
     public static final double STEP = 500;
     private static final String LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ";
-    private static final double WALL_FROM_DEG = 60;
 
     /** A column or row with the survey's limits of its visible part. */
-    public record Strip(String name, double from, double to) {}
+    public record Strip(String name, double from, double to) {
+        /** Where there is little room: {@code stbd 2}. */
+        public String shortName() {
+            return name.replace("starboard", "stbd");
+        }
+    }
 
     public static VoiceGrid of(Face face) {
         return of(face, face.outline().getEnvelopeInternal());
@@ -27,13 +31,9 @@ public record VoiceGrid(Envelope extent, double originX, boolean steep, boolean 
 
     /** The same letters and rows over a part of the face. */
     public static VoiceGrid of(Face face, Envelope shown) {
-        boolean plusY = Math.sin(Math.toRadians(face.uphillDeg())) >= 0;
-        boolean steep = face.tiltDeg() >= WALL_FROM_DEG
-                && face.tiltDeg() <= 180 - WALL_FROM_DEG
-                && Math.abs(Math.sin(Math.toRadians(face.uphillDeg()))) > 0.7;
         double foremost = face.outline().getEnvelopeInternal().getMinX();
         double originX = foremost > -1 ? 0 : STEP * Math.floor(foremost / STEP);
-        return new VoiceGrid(shown, originX, steep, plusY);
+        return new VoiceGrid(shown, originX, face.wall(), face.risesWithY());
     }
 
     private static String letters(int index) {

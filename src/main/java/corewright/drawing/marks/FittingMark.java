@@ -3,6 +3,7 @@ package corewright.drawing.marks;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.Tone;
 
 /**
  * Something bolted through: a square 2.6, line 0.30; metal has its lower left half filled; load-bearing stands in a frame
@@ -21,10 +22,10 @@ public record FittingMark(double x, double y, boolean metal, boolean loadBearing
     @Override
     public void paint(Paper paper) {
         if (loadBearing) {
-            paper.fill(Paper.square(x, y, FRAME), Paper.WHITE);
+            paper.fill(Paper.square(x, y, FRAME), Tone.WHITE);
             paper.draw(Paper.square(x, y, FRAME), FRAME_PEN);
         }
-        paper.fill(Paper.square(x, y, SIDE), Paper.WHITE);
+        paper.fill(Paper.square(x, y, SIDE), Tone.WHITE);
         if (metal) {
             double h = SIDE / 2;
             paper.fill(Paper.closed(x - h, y - h, x + h, y + h, x - h, y + h));

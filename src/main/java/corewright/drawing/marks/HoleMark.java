@@ -4,6 +4,7 @@ import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.PlanView;
+import corewright.drawing.kit.Tone;
 import corewright.repair.plan.Hole;
 import org.jspecify.annotations.Nullable;
 
@@ -42,7 +43,7 @@ public record HoleMark(
             nozzle.paint(paper);
             return;
         }
-        paper.fill(Paper.circle(x, y, DIAMETER + 1.2), Paper.WHITE);
+        paper.fill(Paper.circle(x, y, DIAMETER + 1.2), Tone.WHITE);
         if (vent) {
             paper.draw(Paper.circle(x, y, DIAMETER - 0.40), RING);
         } else {

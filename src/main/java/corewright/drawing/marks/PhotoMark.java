@@ -3,6 +3,7 @@ package corewright.drawing.marks;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.Tone;
 import java.awt.geom.Path2D;
 
 /** A photograph is pinned here: a camera, its foot on the place. */
@@ -50,7 +51,7 @@ public record PhotoMark(double x, double y) implements Mark {
     @Override
     public void paint(Paper paper) {
         paper.casing(outline(), 1.1);
-        paper.fill(outline(), Paper.WHITE);
+        paper.fill(outline(), Tone.WHITE);
         paper.draw(outline(), Pen.MARK);
         paper.draw(Paper.circle(x, y - FOOT - TALL / 2, 1.5), Pen.MARK);
     }

@@ -3,6 +3,7 @@ package corewright.drawing.marks;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.Tone;
 import corewright.drawing.kit.Type;
 
 /**
@@ -21,7 +22,7 @@ public record PlugMark(double x, double y, String percent) implements Mark {
 
     @Override
     public void paint(Paper paper) {
-        paper.fill(Paper.circle(x, y, OUTER + 1.3), Paper.WHITE);
+        paper.fill(Paper.circle(x, y, OUTER + 1.3), Tone.WHITE);
         paper.draw(Paper.circle(x, y, OUTER), Pen.MARK);
         paper.draw(Paper.circle(x, y, INNER), Pen.MARK);
         double left = x + OUTER / 2 + GAP;

@@ -6,6 +6,7 @@ import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
+import corewright.survey.Face;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 
@@ -14,10 +15,11 @@ import java.awt.geom.AffineTransform;
  *
  * @param x left end of the box
  * @param y baseline of the words
- * @param tiltDeg 0 flat, 90 wall
- * @param uphillDeg direction of the high side on the survey: from +x (right on paper) towards +y (up on paper)
+ * @param slopeDeg against the level, 0 to 90
+ * @param uphillDeg direction of the high side on the survey: from +x (right on paper) towards +y (up on paper, down where the
+ *     face is seen from below)
  */
-public record RampMark(double x, double y, double tiltDeg, double uphillDeg) implements Mark {
+public record RampMark(double x, double y, double slopeDeg, double uphillDeg, boolean yDown) implements Mark {
     private static final double LENGTH = 18;
     private static final double SHORT = 12;
     private static final double WORDS = 3.3;
@@ -26,17 +28,21 @@ public record RampMark(double x, double y, double tiltDeg, double uphillDeg) imp
     private static final Type HIGH_TYPE = new Type(Typeface.TEXT_SEMIBOLD, 7);
     private static final Type LOW_TYPE = new Type(Typeface.TEXT, 7);
 
+    public static RampMark of(Face face, double x, double y) {
+        return new RampMark(x, y, face.slopeDeg(), face.uphillDeg(), face.plusYPointsDown());
+    }
+
     private String high() {
-        return "uphill " + Figures.atMost(tiltDeg, 1) + "°";
+        return "uphill " + Figures.atMost(slopeDeg, 1) + "°";
     }
 
     /** Angle on paper, clockwise from right. */
     private double turn() {
-        return -Math.toRadians(uphillDeg);
+        return (yDown ? 1 : -1) * Math.toRadians(uphillDeg);
     }
 
     private boolean level() {
-        return tiltDeg < 0.05;
+        return slopeDeg < 0.05;
     }
 
     /** The high end lies right or left, not up or down. */

@@ -3,6 +3,7 @@ package corewright.drawing.marks;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.Tone;
 import corewright.drawing.kit.Type;
 import java.awt.geom.Path2D;
 
@@ -65,7 +66,7 @@ public record ReadingMark(double x, double y, String text, boolean offScale, int
             paper.casing(Paper.path(x - halfLine() - 0.25, lineY(i), x + halfLine() + 0.25, lineY(i)), 0.85);
         }
         if (text.isEmpty()) {
-            paper.disc(x, y, DOT + 2 * 0.35, Paper.WHITE);
+            paper.disc(x, y, DOT + 2 * 0.35, Tone.WHITE);
             paper.disc(x, y, DOT);
         } else {
             paper.haloText(words(), x, baseline(), type(), Paper.Anchor.CENTRE, HALO);

@@ -4,6 +4,8 @@ import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.PlanView;
 import corewright.drawing.kit.Shapes;
+import corewright.drawing.kit.Tone;
+import corewright.overlay.Overlay;
 import java.awt.Shape;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,8 +16,6 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** How the deck itself is drawn: edge, openings, dividers, supports, and the line of a cut. All geometry is on paper. */
 public final class StructureMarks {
@@ -41,8 +41,8 @@ public final class StructureMarks {
     /** A part of a face: the deck's edge, and broken where the map ends but not the deck. */
     public static void outline(Paper paper, Polygon part, Polygon whole) {
         Geometry edge = whole.getBoundary().buffer(NEARLY);
-        line(paper, OverlayNGRobust.overlay(part.getBoundary(), edge, OverlayNG.DIFFERENCE), MAP_ENDS);
-        line(paper, OverlayNGRobust.overlay(part.getBoundary(), edge, OverlayNG.INTERSECTION), Pen.EDGE);
+        line(paper, Overlay.difference(part.getBoundary(), edge), MAP_ENDS);
+        line(paper, Overlay.intersection(part.getBoundary(), edge), Pen.EDGE);
     }
 
     private static void line(Paper paper, Geometry line, Pen pen) {
@@ -54,7 +54,7 @@ public final class StructureMarks {
     /** Edge 0.50, inner line 0.18 at 0.9, crossed 0.18 from corner to corner of what is left inside. */
     public static void opening(Paper paper, Polygon opening) {
         Shape edge = PlanView.shape(opening);
-        paper.fill(edge, Paper.WHITE);
+        paper.fill(edge, Tone.WHITE);
         Geometry inner = opening.buffer(-OPENING_INSET, 8);
         if (!inner.isEmpty()) {
             paper.draw(PlanView.shape(inner), Pen.FAINT);
@@ -70,7 +70,7 @@ public final class StructureMarks {
         }
         for (int i = 0; i < 2; i++) {
             Geometry diagonal = Shapes.FACTORY.createLineString(new Coordinate[] {box[i], box[i + 2]});
-            Geometry inside = diagonal.intersection(inner);
+            Geometry inside = Overlay.intersection(diagonal, inner);
             if (!inside.isEmpty()) {
                 paper.draw(PlanView.shape(inside), Pen.FAINT);
             }
@@ -80,7 +80,7 @@ public final class StructureMarks {
     /** A ladder: rails 0.25, 1.1 apart, rungs every 3. Patterns stop at it. */
     public static void divider(Paper paper, LineString line) {
         Geometry body = flat(line, DIVIDER_WIDTH / 2);
-        paper.fill(PlanView.shape(body), Paper.WHITE);
+        paper.fill(PlanView.shape(body), Tone.WHITE);
         paper.draw(PlanView.shape(body), Pen.PATTERN);
         LengthIndexedLine along = new LengthIndexedLine(line);
         for (double at = RUNG_EVERY / 2; at < line.getLength(); at += RUNG_EVERY) {
@@ -104,7 +104,7 @@ public final class StructureMarks {
 
     /** The parts of a line that lie on the deck: whoever draws a plan may run a beam past its edge. */
     public static List<LineString> onDeck(LineString line, Polygon outline) {
-        Geometry inside = line.intersection(outline.buffer(ON_EDGE));
+        Geometry inside = Overlay.intersection(line, outline.buffer(ON_EDGE));
         List<LineString> parts = new ArrayList<>();
         for (int i = 0; i < inside.getNumGeometries(); i++) {
             if (inside.getGeometryN(i) instanceof LineString part && !part.isEmpty()) {

@@ -3,6 +3,7 @@ package corewright.drawing.marks;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.Tone;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
 import java.awt.geom.Path2D;
@@ -38,7 +39,7 @@ public record TagMark(double x, double y, String text, boolean right) implements
     @Override
     public void paint(Paper paper) {
         paper.casing(outline(), 1.1);
-        paper.fill(outline(), Paper.WHITE);
+        paper.fill(outline(), Tone.WHITE);
         paper.draw(outline(), Pen.MARK);
         double middle = x + (right ? 1 : -1) * (POINT + body() / 2 - 0.2);
         paper.text(text, middle, y + TYPE.capMm() / 2, TYPE, Paper.Anchor.CENTRE);

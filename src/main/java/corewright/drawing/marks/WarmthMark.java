@@ -3,6 +3,7 @@ package corewright.drawing.marks;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.Tone;
 import corewright.repair.work.FillCheck;
 import java.awt.Shape;
 import java.awt.geom.Arc2D;
@@ -55,7 +56,7 @@ public record WarmthMark(double x, double y, Says says) implements Mark {
             paper.fill(half());
         } else {
             if (says == Says.NOTHING) {
-                paper.fill(half(), Paper.WHITE);
+                paper.fill(half(), Tone.WHITE);
             }
             paper.draw(half(), LINE);
         }

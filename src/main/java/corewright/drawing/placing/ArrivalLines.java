@@ -4,13 +4,12 @@ import corewright.contour.Band;
 import corewright.contour.Contours;
 import corewright.contour.Raster;
 import corewright.drawing.kit.PlanView;
+import corewright.overlay.Overlay;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.operation.linemerge.LineMerger;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Where the front of a fill stands at whole minutes. */
 public final class ArrivalLines {
@@ -43,10 +42,9 @@ public final class ArrivalLines {
                     areas(bands.stream().filter(b -> b.lower() >= level).toList());
             if (!before.isEmpty() && !after.isEmpty()) {
                 // bands share their edges exactly: what both have is the line, and nothing of the data's own edge
-                Geometry shared = OverlayNGRobust.overlay(
-                        OverlayNGRobust.union(before).getBoundary(),
-                        OverlayNGRobust.union(after).getBoundary(),
-                        OverlayNG.INTERSECTION);
+                Geometry shared = Overlay.intersection(
+                        Overlay.union(before).getBoundary(),
+                        Overlay.union(after).getBoundary());
                 merged(view.onPaper(shared)).forEach(l -> lines.add(new Line((int) level, l)));
             }
         }

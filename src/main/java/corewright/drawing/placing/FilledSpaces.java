@@ -85,8 +85,8 @@ public record FilledSpaces(List<Space> spaces, List<Hole> holes) {
         if (!spec.shows(Layer.FILL_CHECK)) {
             return NONE;
         }
-        List<CuredFill> cured = spec.assessment().cured();
-        List<WorkProgress> work = spec.assessment().work();
+        List<CuredFill> cured = spec.assessment().work().cured();
+        List<WorkProgress> work = spec.assessment().work().progress();
         List<String> here = spec.damage().regions().stream().map(Region::id).toList();
         Geometry shown = spec.damage().face().outline().buffer(EDGE_MM);
         List<Space> spaces = new ArrayList<>();

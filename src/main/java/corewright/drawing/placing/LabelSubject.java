@@ -3,14 +3,13 @@ package corewright.drawing.placing;
 import corewright.damage.Region;
 import corewright.drawing.kit.Pattern;
 import corewright.drawing.kit.PlanView;
+import corewright.overlay.Overlay;
 import corewright.repair.plan.SecondShot;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * Something on the map that a label with a leader speaks of: a region, or on a fill check a filled space or a place still
@@ -65,10 +64,7 @@ record LabelSubject(
                     .toList();
             Geometry rest = Pattern.drawn(area);
             for (Geometry shot : hollow) {
-                rest = OverlayNGRobust.overlay(
-                        rest,
-                        shot,
-                        OverlayNG.DIFFERENCE); // a leader that begins in a hollow place speaks of that place
+                rest = Overlay.difference(rest, shot); // a leader that begins in a hollow place speaks of that place
             }
             subjects.add(new LabelSubject(
                     space.region(),

@@ -2,6 +2,7 @@ package corewright.drawing.placing;
 
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Shapes;
+import corewright.overlay.Overlay;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -96,7 +97,7 @@ final class Leads {
         Envelope box = area.getEnvelopeInternal();
         LineString upright = Shapes.FACTORY.createLineString(
                 new Coordinate[] {new Coordinate(x, box.getMinY() - 1), new Coordinate(x, box.getMaxY() + 1)});
-        Geometry cut = upright.intersection(area);
+        Geometry cut = Overlay.intersection(upright, area);
         List<double[]> spans = new ArrayList<>();
         for (int i = 0; i < cut.getNumGeometries(); i++) {
             Envelope e = cut.getGeometryN(i).getEnvelopeInternal();

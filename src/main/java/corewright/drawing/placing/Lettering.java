@@ -9,14 +9,14 @@ import corewright.drawing.kit.Measure;
  * @param measure in which units
  * @param oldVolumes volumes are those of before the last change and say so
  */
-public record Lettering(MapSpec.Wording wording, Measure measure, boolean oldVolumes) {
+public record Lettering(MapWording wording, Measure measure, boolean oldVolumes) {
     /** As paper speaks: metric, and of the survey as it is. */
-    public static Lettering onPaper(MapSpec.Wording wording) {
+    public static Lettering onPaper(MapWording wording) {
         return new Lettering(wording, Measure.METRIC, false);
     }
 
     /** As a window speaks to the surveyor. */
     public static Lettering onScreen(Measure measure, boolean oldVolumes) {
-        return new Lettering(MapSpec.Wording.TRADE, measure, oldVolumes);
+        return new Lettering(MapWording.TRADE, measure, oldVolumes);
     }
 }

@@ -90,7 +90,7 @@ public record MapLayout(
     private static MapLayout at(MapSpec spec, double scale) {
         Box deck = deckBox(spec);
         Envelope extent = spec.damage().face().outline().getEnvelopeInternal();
-        PlanView view = PlanView.centred(extent, scale, deck.middleX(), deck.middleY());
+        PlanView view = PlanView.centred(spec.whole().face(), extent, scale, deck.middleX(), deck.middleY());
         return new Builder(spec, view, deck).build();
     }
 
@@ -117,7 +117,7 @@ public record MapLayout(
 
     @Nullable
     public DatumMark datum() {
-        DatumMark mark = new DatumMark(view.datumX(), view.datumY());
+        DatumMark mark = new DatumMark(view.datumX(), view.datumY(), view.yDown());
         return spec.showsDatum() && spec.box().holds(mark.box()) ? mark : null;
     }
 
@@ -201,7 +201,7 @@ public record MapLayout(
                 outside.add(Box.between(x, e.getMinY(), x, e.getMaxY()).grown(ROW_NAMES_HALF));
             }
             sheet.forEach(m -> outside.add(m.box().grown(1.5)));
-            DatumMark datum = new DatumMark(view.datumX(), view.datumY());
+            DatumMark datum = new DatumMark(view.datumX(), view.datumY(), view.yDown());
             if (spec.showsDatum() && spec.box().holds(datum.box())) {
                 outside.add(datum.box().grown(0.5));
                 datum.parts().forEach(hard::add);

@@ -30,14 +30,6 @@ public record MapSpec(
     /** Let the painter choose among 1 : 5, 10, 20, 25, 50 and 100. */
     public static final double LARGEST = 0;
 
-    /** For whom the labels speak. */
-    public enum Wording {
-        /** Trade words, areas, ranges, depths. */
-        TRADE,
-        /** Plain words, the least of figures. */
-        OWNER
-    }
-
     public MapSpec {
         layers = Set.copyOf(layers);
     }
@@ -48,11 +40,11 @@ public record MapSpec(
     }
 
     /** On paper. */
-    public MapSpec(Assessment assessment, String face, Box box, double scale, Set<Layer> layers, Wording wording) {
+    public MapSpec(Assessment assessment, String face, Box box, double scale, Set<Layer> layers, MapWording wording) {
         this(assessment, face, box, scale, layers, Lettering.onPaper(wording));
     }
 
-    public Wording wording() {
+    public MapWording wording() {
         return lettering.wording();
     }
 
@@ -82,9 +74,5 @@ public record MapSpec(
     /** Only the part of the face round these places. */
     public MapSpec round(List<Polygon> places) {
         return new MapSpec(assessment, face, box, scale, layers, lettering, Cutout.of(whole(), places));
-    }
-
-    MapSpec at(double otherScale) {
-        return new MapSpec(assessment, face, box, otherScale, layers, lettering, part);
     }
 }

@@ -4,12 +4,14 @@ import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.PlanView;
 import corewright.drawing.marks.ReadingMark;
+import corewright.survey.About;
 import corewright.survey.Finding;
 import corewright.survey.Moisture;
 import corewright.survey.Reading;
 import corewright.survey.Readings;
 import corewright.survey.Sound;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.Tap;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
@@ -38,10 +40,10 @@ final class ReadingMarks {
 
     static List<ReadingMark> of(MapSpec spec, PlanView view) {
         Readings readings = spec.assessment().survey().readings().on(spec.face());
-        Map<String, ReadingMark.Trust> trust = trust(spec);
+        Map<Reading.Key, ReadingMark.Trust> trust = trust(spec);
         Map<Long, Tap> taps = new HashMap<>();
         readings.taps().stream()
-                .filter(t -> trust.get(t.id()) != ReadingMark.Trust.SET_ASIDE)
+                .filter(t -> trust.get(t.key()) != ReadingMark.Trust.SET_ASIDE)
                 .forEach(t -> taps.putIfAbsent(cell(t.spot()), t));
         List<ReadingMark> marks = new ArrayList<>();
         Set<Long> used = new HashSet<>();
@@ -63,24 +65,25 @@ final class ReadingMarks {
                         "",
                         false,
                         lines(tap),
-                        trust.getOrDefault(tap.id(), ReadingMark.Trust.TAKEN)));
+                        trust.getOrDefault(tap.key(), ReadingMark.Trust.TAKEN)));
             }
         }
         return marks;
     }
 
     /** In their order, but what is set aside after everything that stands. */
-    private static <R extends Reading> List<R> standingFirst(List<R> readings, Map<String, ReadingMark.Trust> trust) {
+    private static <R extends Reading> List<R> standingFirst(
+            List<R> readings, Map<Reading.Key, ReadingMark.Trust> trust) {
         List<R> ordered = new ArrayList<>(readings);
-        ordered.sort(Comparator.comparing(r -> trust.get(r.id()) == ReadingMark.Trust.SET_ASIDE));
+        ordered.sort(Comparator.comparing(r -> trust.get(r.key()) == ReadingMark.Trust.SET_ASIDE));
         return ordered;
     }
 
     /** A number stands in brackets where it or its tap is doubted. */
     private static ReadingMark.Trust together(
-            Map<String, ReadingMark.Trust> trust, Moisture moisture, @Nullable Tap tap) {
-        ReadingMark.Trust own = trust.getOrDefault(moisture.id(), ReadingMark.Trust.TAKEN);
-        boolean tapDoubted = tap != null && trust.get(tap.id()) == ReadingMark.Trust.DOUBTED;
+            Map<Reading.Key, ReadingMark.Trust> trust, Moisture moisture, @Nullable Tap tap) {
+        ReadingMark.Trust own = trust.getOrDefault(moisture.key(), ReadingMark.Trust.TAKEN);
+        boolean tapDoubted = tap != null && trust.get(tap.key()) == ReadingMark.Trust.DOUBTED;
         return own == ReadingMark.Trust.TAKEN && tapDoubted ? ReadingMark.Trust.DOUBTED : own;
     }
 
@@ -96,18 +99,22 @@ final class ReadingMarks {
         return tap.sound() == Sound.DULL ? 1 : 2;
     }
 
-    private static Map<String, ReadingMark.Trust> trust(MapSpec spec) {
-        Map<String, ReadingMark.Trust> trust = new HashMap<>();
+    private static Map<Reading.Key, ReadingMark.Trust> trust(MapSpec spec) {
+        Map<Reading.Key, ReadingMark.Trust> trust = new HashMap<>();
         for (Finding f : spec.damage().findings()) {
-            boolean aside = f.effect().startsWith("set aside");
-            if (!f.id().isEmpty() && (aside || f.severity() == Finding.Severity.DOUBT)) {
-                trust.merge(
-                        f.id(),
-                        aside ? ReadingMark.Trust.SET_ASIDE : ReadingMark.Trust.DOUBTED,
-                        (a, b) -> a.compareTo(b) >= 0 ? a : b);
+            if (f.about() instanceof About.OfReading of) {
+                trust.merge(of.reading(), trust(f.subject().standing()), (a, b) -> a.compareTo(b) >= 0 ? a : b);
             }
         }
         return trust;
+    }
+
+    private static ReadingMark.Trust trust(Subject.Standing standing) {
+        return switch (standing) {
+            case TAKEN -> ReadingMark.Trust.TAKEN;
+            case DOUBTED -> ReadingMark.Trust.DOUBTED;
+            case SET_ASIDE -> ReadingMark.Trust.SET_ASIDE;
+        };
     }
 
     /** Dots with their lines never read as one: a line's own width apart is enough. */

@@ -3,6 +3,7 @@ package corewright.drawing.placing;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.Tone;
 import corewright.drawing.kit.Type;
 import java.awt.geom.Path2D;
 import java.util.List;
@@ -95,7 +96,7 @@ public record RegionLabel(
         Path2D line = Paper.path(dotX, dotY, dotX, leadY, legEnd(), leadY);
         paper.casing(line, CASING);
         paper.draw(line, Pen.LEADER);
-        paper.disc(dotX, dotY, DOT + 0.6, Paper.WHITE);
+        paper.disc(dotX, dotY, DOT + 0.6, Tone.WHITE);
         paper.disc(dotX, dotY, DOT);
     }
 
@@ -104,7 +105,7 @@ public record RegionLabel(
             paper.haloText(region, box.middleX(), box.bottom(), ID, Paper.Anchor.CENTRE, 0.8);
             return;
         }
-        paper.fill(box.grown(0.3).shape(), Paper.WHITE);
+        paper.fill(box.grown(0.3).shape(), Tone.WHITE);
         double y = box.y() + HEAD.capMm();
         double x = toLeft ? box.right() - headWidth(region, lines) : box.x();
         paper.text(region, x, y, ID, Paper.Anchor.LEFT);

@@ -15,7 +15,7 @@ import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RecorePlan;
 import corewright.survey.Feature;
-import corewright.survey.Finding;
+import corewright.survey.Reading;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -46,7 +46,7 @@ public final class RegionWords {
         if (spec.shows(Layer.METHODS)) {
             return method(region);
         }
-        return spec.wording() == MapSpec.Wording.OWNER ? owner(region) : trade(region);
+        return spec.wording() == MapWording.OWNER ? owner(region) : trade(region);
     }
 
     /** What must be said where paper is short: the head, and the area or what comes before any work. */
@@ -111,13 +111,14 @@ public final class RegionWords {
         };
     }
 
-    /** Most of what was read inside is doubted. */
+    /** Half or more of the meter readings inside are doubted. */
     private boolean doubted(Region region) {
         Geometry near = region.likely();
         long doubts = damage.findings().stream()
-                .filter(f -> f.severity() == Finding.Severity.DOUBT && !f.id().isEmpty() && f.spot() != null)
-                .filter(f -> f.spot() != null
-                        && inside(near, f.spot().xMm(), f.spot().yMm()))
+                .flatMap(f -> f.doubted().stream())
+                .distinct()
+                .filter(r -> r.kind() == Reading.Kind.MOISTURE
+                        && inside(near, r.spot().xMm(), r.spot().yMm()))
                 .count();
         long all = spec.assessment().survey().readings().on(spec.face()).moisture().stream()
                 .filter(m -> inside(near, m.spot().xMm(), m.spot().yMm()))

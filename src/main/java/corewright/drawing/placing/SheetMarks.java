@@ -35,7 +35,7 @@ public final class SheetMarks {
     /** Ramp at (x, y), its words on the baseline of the comb's figures. */
     public static List<Mark> at(MapSpec spec, PlanView view, double x, double y) {
         var face = spec.damage().face();
-        RampMark ramp = new RampMark(x, y, face.tiltDeg(), face.uphillDeg());
+        RampMark ramp = RampMark.of(face, x, y);
         ScaleBar bar = new ScaleBar(ramp.box().right() + GAP, y - 3.2, view.scale(), spec.measure());
         return List.of(ramp, bar);
     }

@@ -23,10 +23,11 @@ public final class VoiceGridMark {
 
     private VoiceGridMark() {}
 
-    public static void paint(Paper paper, MapLayout layout) {
-        VoiceGrid grid = layout.grid();
-        PlanView view = layout.view();
-        Box area = layout.gridArea();
+    /**
+     * @param area paper between the letters above and below
+     * @param rowNamesX where the names of the rows stand
+     */
+    public static void paint(Paper paper, VoiceGrid grid, PlanView view, Box area, double rowNamesX) {
         List<VoiceGrid.Strip> columns = grid.columns();
         for (VoiceGrid.Strip column : columns) {
             double middle = view.x((column.from() + column.to()) / 2);
@@ -45,7 +46,7 @@ public final class VoiceGridMark {
                 paper.line(Pen.GRID, left, view.y(row.from()), right, view.y(row.from()));
             }
             if (tall > LEAST_ROW) {
-                name(paper, row.name(), layout.rowNamesX(), middle, tall);
+                name(paper, row.name(), rowNamesX, middle, tall);
             }
         }
     }

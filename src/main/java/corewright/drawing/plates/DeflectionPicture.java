@@ -11,9 +11,11 @@ import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.PlanView;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
+import corewright.overlay.Overlay;
 import corewright.sandwich.FootLoadMap;
 import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
+import corewright.survey.Face;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -30,8 +32,6 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.linemerge.LineMerger;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * How far a panel gives under a foot, as lines of equal deflection: figures stand in the lines, greys repeat what they say.
@@ -63,7 +63,7 @@ public final class DeflectionPicture {
     }
 
     /** Paints the states of a panel side by side, each in its box; all boxes have one size. */
-    public static void paint(Paper paper, PanelStiffness panel, List<State> states, List<Box> boxes) {
+    public static void paint(Paper paper, Face face, PanelStiffness panel, List<State> states, List<Box> boxes) {
         double smallest = Double.POSITIVE_INFINITY;
         double largest = 0;
         for (State state : states) {
@@ -76,7 +76,7 @@ public final class DeflectionPicture {
         for (int i = 0; i < states.size(); i++) {
             Box box = boxes.get(i);
             double scale = Math.max(extent.getWidth() / box.width(), extent.getHeight() / box.height());
-            PlanView view = PlanView.centred(extent, scale, box.x() + box.width() / 2, box.y() + box.height() / 2);
+            PlanView view = PlanView.centred(face, extent, scale, box.middleX(), box.middleY());
             new DeflectionPicture(paper, panel, view, levels).paint(states.get(i));
         }
     }
@@ -88,7 +88,7 @@ public final class DeflectionPicture {
                 levels.stream().mapToDouble(l -> l).toArray());
         List<Geometry> parts = new ArrayList<>();
         for (Band band : bands) {
-            Geometry part = OverlayNGRobust.overlay(band.area(), area, OverlayNG.INTERSECTION);
+            Geometry part = Overlay.intersection(band.area(), area);
             parts.add(part);
             int grey = GREYS[Math.min(GREYS.length - 1, above(band.lower()))];
             paper.fill(PlanView.shape(view.onPaper(part)), new Color(grey, grey, grey));
@@ -105,7 +105,7 @@ public final class DeflectionPicture {
                 }
             }
             if (!softer.isEmpty()) {
-                lines(level, OverlayNGRobust.union(softer), figures, softest);
+                lines(level, Overlay.union(softer), figures, softest);
             }
         }
         figures.forEach(f -> paper.haloText(f.words, f.at.x, f.at.y + FIGURE.capMm() / 2, FIGURE, Anchor.CENTRE, 0.8));
@@ -123,8 +123,8 @@ public final class DeflectionPicture {
 
     /** The edge of all that gives more than a level, without the panel's own edge. */
     private void lines(double level, Geometry softer, List<Figure> figures, Coordinate softest) {
-        Geometry line = OverlayNGRobust.overlay(
-                softer.getBoundary(), panel.panel().area().buffer(-1), OverlayNG.INTERSECTION);
+        Geometry line =
+                Overlay.intersection(softer.getBoundary(), panel.panel().area().buffer(-1));
         LineMerger merger = new LineMerger();
         merger.add(view.onPaper(line));
         Optional<LineString> longest = Optional.empty();

@@ -22,14 +22,14 @@ import java.util.List;
 final class FillLegend {
     private final MapLayout layout;
     private final FilledSpaces filled;
-    private final List<Legend.Entry> entries = new ArrayList<>();
+    private final List<LegendLine> entries = new ArrayList<>();
 
     private FillLegend(MapLayout layout) {
         this.layout = layout;
         this.filled = layout.filled();
     }
 
-    static List<Legend.Entry> of(MapLayout layout) {
+    static List<LegendLine> of(MapLayout layout) {
         FillLegend legend = new FillLegend(layout);
         legend.places();
         legend.taps();
@@ -39,15 +39,15 @@ final class FillLegend {
         return legend.entries;
     }
 
-    private void mark(Legend.Sample sample, String... words) {
-        entries.add(new Legend.Entry(false, sample, List.of(words)));
+    private void mark(LegendSample sample, String... words) {
+        entries.add(new LegendLine(false, sample, List.of(words)));
     }
 
     private void places() {
         if (!filled.shots().isEmpty()) {
-            entries.add(new Legend.Entry(
+            entries.add(new LegendLine(
                     true,
-                    (paper, x, y) -> Legend.swatch(paper, MapPainter.STILL_HOLLOW, new Box(x - 5.5, y - 3, 11, 6)),
+                    (paper, x, y) -> LegendLine.swatch(paper, MapPainter.STILL_HOLLOW, new Box(x - 5.5, y - 3, 11, 6)),
                     List.of("still hollow after cure; grams", "from skin loose to nothing arrived")));
         }
         if (!filled.spaces().isEmpty()) {

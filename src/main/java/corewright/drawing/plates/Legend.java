@@ -5,10 +5,8 @@ import corewright.damage.FaceDamage;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Extents;
 import corewright.drawing.kit.Figures;
-import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pattern;
 import corewright.drawing.kit.Pen;
-import corewright.drawing.kit.Shapes;
 import corewright.drawing.marks.FeelerMark;
 import corewright.drawing.marks.FittingMark;
 import corewright.drawing.marks.HoleLabel;
@@ -21,6 +19,7 @@ import corewright.drawing.marks.TagMark;
 import corewright.drawing.placing.Layer;
 import corewright.drawing.placing.MapLayout;
 import corewright.drawing.placing.MapSpec;
+import corewright.drawing.placing.MapWording;
 import corewright.repair.plan.Hole;
 import corewright.survey.Feature;
 import corewright.survey.Meter;
@@ -32,26 +31,12 @@ import java.util.Map;
 
 /** How to read a map: a line for everything the map uses, and for nothing else. */
 public final class Legend {
-    /** Draws one sample with its middle at (x, y). */
-    interface Sample {
-        void paint(Paper paper, double x, double y);
-    }
-
-    /**
-     * @param swatch a pattern, which needs more height than a mark
-     */
-    record Entry(boolean swatch, Sample sample, List<String> words) {
-        Entry {
-            words = List.copyOf(words);
-        }
-    }
-
     private static final double SWATCH_WIDTH = 11;
 
     private final MapLayout layout;
     private final MapSpec spec;
     private final FaceDamage damage;
-    private final List<Entry> entries = new ArrayList<>();
+    private final List<LegendLine> entries = new ArrayList<>();
 
     private Legend(MapLayout layout) {
         this.layout = layout;
@@ -59,7 +44,7 @@ public final class Legend {
         this.damage = spec.damage();
     }
 
-    static List<Entry> of(MapLayout layout) {
+    static List<LegendLine> of(MapLayout layout) {
         Legend legend = new Legend(layout);
         if (layout.spec().shows(Layer.FILL_CHECK)) {
             legend.entries.addAll(FillLegend.of(layout));
@@ -74,15 +59,9 @@ public final class Legend {
         return legend.entries;
     }
 
-    /** A patch of a pattern, framed as its regions are. */
-    public static void swatch(Paper paper, Pattern pattern, Box box) {
-        pattern.swatch(paper, Shapes.rectangle(box));
-        paper.draw(box.shape(), pattern == Pattern.UNDECIDED ? Pen.UNDECIDED : Pen.MARK);
-    }
-
     /** What a pattern means, in one line. */
-    public static String meaning(Condition condition, MapSpec.Wording wording) {
-        boolean owner = wording == MapSpec.Wording.OWNER;
+    public static String meaning(Condition condition, MapWording wording) {
+        boolean owner = wording == MapWording.OWNER;
         return switch (condition) {
             case SOUND -> "sound";
             case WET -> owner ? "wet" : "wet: water in the core";
@@ -109,10 +88,10 @@ public final class Legend {
 
     private void pattern(Pattern pattern, String words) {
         double tall = 6;
-        entries.add(new Entry(
+        entries.add(new LegendLine(
                 true,
-                (paper, x, y) ->
-                        swatch(paper, pattern, new Box(x - SWATCH_WIDTH / 2, y - tall / 2, SWATCH_WIDTH, tall)),
+                (paper, x, y) -> LegendLine.swatch(
+                        paper, pattern, new Box(x - SWATCH_WIDTH / 2, y - tall / 2, SWATCH_WIDTH, tall)),
                 List.of(words)));
     }
 
@@ -120,8 +99,8 @@ public final class Legend {
         mark((paper, x, y) -> paper.line(pen, x - SWATCH_WIDTH / 2, y, x + SWATCH_WIDTH / 2, y), words);
     }
 
-    private void mark(Sample sample, String... words) {
-        entries.add(new Entry(false, sample, List.of(words)));
+    private void mark(LegendSample sample, String... words) {
+        entries.add(new LegendLine(false, sample, List.of(words)));
     }
 
     private void extents() {

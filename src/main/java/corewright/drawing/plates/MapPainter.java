@@ -9,6 +9,7 @@ import corewright.drawing.kit.Pattern;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.PlanView;
 import corewright.drawing.marks.DatumMark;
+import corewright.drawing.marks.Structure;
 import corewright.drawing.marks.StructureMarks;
 import corewright.drawing.placing.FilledSpaces;
 import corewright.drawing.placing.Layer;
@@ -17,10 +18,10 @@ import corewright.drawing.placing.MapSpec;
 import corewright.drawing.placing.Marks;
 import corewright.drawing.placing.RegionLabel;
 import corewright.drawing.placing.VoiceGridMark;
+import corewright.overlay.Overlay;
 import corewright.repair.plan.RecorePlan;
 import corewright.repair.plan.SecondShot;
 import corewright.survey.Face;
-import corewright.survey.Feature;
 import java.awt.Shape;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
@@ -93,7 +94,7 @@ public final class MapPainter {
 
     private void paint() {
         if (spec.shows(Layer.VOICE_GRID)) {
-            VoiceGridMark.paint(paper, layout);
+            VoiceGridMark.paint(paper, layout.grid(), view, layout.gridArea(), layout.rowNamesX());
         }
         if (spec.shows(Layer.FILL_CHECK)) {
             filled();
@@ -136,7 +137,7 @@ public final class MapPainter {
 
     private Geometry banded(Geometry area) {
         boolean work = spec.shows(Layer.HOLES) && view.scale() <= BAND_FROM_SCALE;
-        return work ? area.difference(area.buffer(-BAND)) : area;
+        return work ? Overlay.difference(area, area.buffer(-BAND)) : area;
     }
 
     private void edges() {
@@ -152,31 +153,10 @@ public final class MapPainter {
 
     private void structure() {
         Face face = damage.face();
-        Polygon outline = view.onPaper(face.outline());
-        for (Feature.Solid solid : face.all(Feature.Solid.class)) {
-            StructureMarks.quietEdge(paper, view.onPaper(solid.geometry()));
-        }
-        for (Feature.Support support : face.all(Feature.Support.class)) {
-            StructureMarks.onDeck(view.onPaper(support.geometry()), outline)
-                    .forEach(l -> StructureMarks.support(paper, l, outline));
-        }
-        for (Feature.Divider divider : face.all(Feature.Divider.class)) {
-            StructureMarks.onDeck(view.onPaper(divider.geometry()), outline)
-                    .forEach(l -> StructureMarks.divider(paper, l));
-        }
-        for (Feature.Opening opening : face.all(Feature.Opening.class)) {
-            StructureMarks.opening(paper, view.onPaper(opening.geometry()));
-        }
         if (spec.part() == null) {
-            StructureMarks.outline(paper, outline);
+            Structure.paint(paper, view, face, Structure.Shows.ALL);
         } else {
-            StructureMarks.outline(
-                    paper, outline, view.onPaper(spec.whole().face().outline()));
-        }
-        for (Feature.Support support : face.all(Feature.Support.class)) {
-            StructureMarks.onDeck(view.onPaper(support.geometry()), outline).stream()
-                    .filter(l -> StructureMarks.onEdge(l, outline))
-                    .forEach(l -> StructureMarks.support(paper, l, outline));
+            Structure.paintPart(paper, view, face, spec.whole().face());
         }
         if (spec.shows(Layer.CUTS)) {
             for (RecorePlan plan : spec.assessment().decision().recores()) {
@@ -191,12 +171,7 @@ public final class MapPainter {
         Marks marks = layout.marks();
         layout.readings().forEach(m -> m.paint(paper));
         if (spec.shows(Layer.BACKING)) {
-            for (Feature.Fitting fitting : damage.face().all(Feature.Fitting.class)) {
-                if (fitting.keepoutMm() > 0) {
-                    StructureMarks.keepOut(
-                            paper, view.onPaper(fitting.geometry().buffer(fitting.keepoutMm())));
-                }
-            }
+            Structure.keepOuts(paper, view, damage.face());
         }
         marks.fittings().forEach(m -> m.paint(paper));
         marks.probes().forEach(m -> m.paint(paper));

@@ -10,41 +10,17 @@ import java.util.List;
 
 /** One A4 landscape sheet of one face, laid out and ready to paint. */
 public final class Plate {
-    /** What a plate is about. */
-    public enum Kind {
-        CONDITION("condition", "condition of the core"),
-        REPAIR("repair", "repair of the core"),
-        FILL_CHECK("fill-check", "fill check");
-
-        private final String word;
-        private final String title;
-
-        Kind(String word, String title) {
-            this.word = word;
-            this.title = title;
-        }
-
-        /** The end of the plate's name. */
-        public String word() {
-            return word;
-        }
-
-        String title() {
-            return title;
-        }
-    }
-
     /** The reading column and the map. */
     private static final Box MAP = new Box(12, 19.5, 201, 151);
 
     private final MapLayout layout;
-    private final Kind kind;
+    private final PlateKind kind;
     private final String detail;
     private final int sheet;
     private final int sheets;
 
     /** @param detail the region that leads the one space it shows, empty where it shows all there is */
-    Plate(MapSpec spec, Kind kind, String detail, int sheet, int sheets) {
+    Plate(MapSpec spec, PlateKind kind, String detail, int sheet, int sheets) {
         this.layout = MapLayout.of(spec);
         this.kind = kind;
         this.detail = detail;
@@ -63,19 +39,15 @@ public final class Plate {
 
     /** The sheet's title: vessel, face, subject. */
     public String title() {
-        return Sheet.vessel(layout.spec()) + " · " + layout.spec().face() + " · " + subject();
+        return PlateFrame.title(layout.spec(), subject());
     }
 
     String subject() {
         return detail.isEmpty() ? kind.title() : kind.title() + " " + detail;
     }
 
-    public Kind kind() {
+    public PlateKind kind() {
         return kind;
-    }
-
-    public String face() {
-        return layout.spec().face();
     }
 
     /** Survey millimetres to one of paper. */
@@ -107,7 +79,7 @@ public final class Plate {
     /** Paints the sheet on paper of any kind. */
     public void paint(Paper paper) {
         MapPainter.paint(paper, layout);
-        new Sheet(paper, layout, this, sheet, sheets).paint();
+        new PlateFrame(paper, layout, kind, subject(), sheet, sheets).paint();
         new ReadingColumn(paper, layout, kind).paint();
     }
 

@@ -5,6 +5,7 @@ import corewright.damage.FaceDamage;
 import corewright.drawing.placing.FilledSpaces;
 import corewright.drawing.placing.Layer;
 import corewright.drawing.placing.MapSpec;
+import corewright.drawing.placing.MapWording;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -48,7 +49,7 @@ public final class Plates {
             Layer.DATUM,
             Layer.SCALE_AND_UPHILL);
 
-    private record Wanted(MapSpec spec, Plate.Kind kind, String detail) {}
+    private record Wanted(MapSpec spec, PlateKind kind, String detail) {}
 
     private Plates() {}
 
@@ -57,11 +58,11 @@ public final class Plates {
         List<Wanted> wanted = new ArrayList<>();
         for (FaceDamage damage : assessment.damage().faces()) {
             String face = damage.face().name();
-            wanted.add(new Wanted(spec(assessment, face, Plate.Kind.CONDITION), Plate.Kind.CONDITION, ""));
+            wanted.add(new Wanted(spec(assessment, face, PlateKind.CONDITION), PlateKind.CONDITION, ""));
             if (!damage.regions().isEmpty()) {
-                wanted.add(new Wanted(spec(assessment, face, Plate.Kind.REPAIR), Plate.Kind.REPAIR, ""));
+                wanted.add(new Wanted(spec(assessment, face, PlateKind.REPAIR), PlateKind.REPAIR, ""));
             }
-            wanted.addAll(fillChecks(spec(assessment, face, Plate.Kind.FILL_CHECK)));
+            wanted.addAll(fillChecks(spec(assessment, face, PlateKind.FILL_CHECK)));
         }
         List<Plate> plates = new ArrayList<>();
         for (int i = 0; i < wanted.size(); i++) {
@@ -71,8 +72,8 @@ public final class Plates {
         return plates;
     }
 
-    private static MapSpec spec(Assessment assessment, String face, Plate.Kind kind) {
-        return new MapSpec(assessment, face, Plate.mapBox(), MapSpec.LARGEST, layers(kind), MapSpec.Wording.TRADE);
+    private static MapSpec spec(Assessment assessment, String face, PlateKind kind) {
+        return new MapSpec(assessment, face, Plate.mapBox(), MapSpec.LARGEST, layers(kind), MapWording.TRADE);
     }
 
     /** All that was felt or tapped on a face, and where that is several spaces a larger map of each. */
@@ -81,16 +82,16 @@ public final class Plates {
         List<Wanted> wanted = new ArrayList<>();
         if (!spaces.isEmpty()) {
             List<Polygon> all = spaces.stream().map(FilledSpaces.Space::area).toList();
-            wanted.add(new Wanted(spec.round(all), Plate.Kind.FILL_CHECK, ""));
+            wanted.add(new Wanted(spec.round(all), PlateKind.FILL_CHECK, ""));
         }
         if (spaces.size() > 1) {
             spaces.forEach(
-                    s -> wanted.add(new Wanted(spec.round(List.of(s.area())), Plate.Kind.FILL_CHECK, s.region())));
+                    s -> wanted.add(new Wanted(spec.round(List.of(s.area())), PlateKind.FILL_CHECK, s.region())));
         }
         return wanted;
     }
 
-    private static Set<Layer> layers(Plate.Kind kind) {
+    private static Set<Layer> layers(PlateKind kind) {
         return switch (kind) {
             case CONDITION -> CONDITION;
             case REPAIR -> REPAIR;

@@ -40,9 +40,9 @@ final class ReadingColumn {
     private final Paper paper;
     private final MapLayout layout;
     private final FaceDamage damage;
-    private final Plate.Kind kind;
+    private final PlateKind kind;
 
-    ReadingColumn(Paper paper, MapLayout layout, Plate.Kind kind) {
+    ReadingColumn(Paper paper, MapLayout layout, PlateKind kind) {
         this.paper = paper;
         this.layout = layout;
         this.damage = layout.spec().damage();
@@ -50,7 +50,7 @@ final class ReadingColumn {
     }
 
     void paint() {
-        List<Legend.Entry> entries = Legend.of(layout);
+        List<LegendLine> entries = Legend.of(layout);
         List<Row> rows =
                 switch (kind) {
                     case CONDITION -> conditions();
@@ -69,19 +69,19 @@ final class ReadingColumn {
         return rows.stream().mapToInt(r -> TEXT.wrap(r.name, NAME_WIDTH).size()).sum();
     }
 
-    private static double height(List<Legend.Entry> entries) {
+    private static double height(List<LegendLine> entries) {
         return entries.stream().mapToDouble(ReadingColumn::height).sum();
     }
 
-    private static double height(Legend.Entry entry) {
+    private static double height(LegendLine entry) {
         double pitch = entry.swatch() ? SWATCH_PITCH : MARK_PITCH;
         return pitch + (Math.max(1, entry.words().size()) - 1) * 3.3;
     }
 
-    private double legend(List<Legend.Entry> entries, double squeeze) {
+    private double legend(List<LegendLine> entries, double squeeze) {
         paper.text("How to read this map", LEFT, TOP, HEAD, Paper.Anchor.LEFT);
         double y = TOP + 2.6;
-        for (Legend.Entry entry : entries) {
+        for (LegendLine entry : entries) {
             double tall = height(entry) * squeeze;
             double middle = y + tall / 2;
             entry.sample().paint(paper, LEFT + 5.5, middle);

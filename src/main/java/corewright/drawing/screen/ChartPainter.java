@@ -80,14 +80,14 @@ public final class ChartPainter {
             paper.line(Pen.MARK, x(figure), foot, x(figure), foot + TICK);
             paper.text(Figures.atMost(figure, 3), x(figure), foot + 5, FIGURE, Paper.Anchor.CENTRE);
         }
-        paper.text(across.title(), field.getMaxX(), foot + 10, TITLE, Paper.Anchor.RIGHT, Paper.QUIET);
+        paper.text(across.title(), field.getMaxX(), foot + 10, TITLE, Paper.Anchor.RIGHT, Tone.QUIET);
         Chart.Axis up = chart.up();
         for (int i = 0; i <= up.parts(); i++) {
             double figure = up.end() * i / up.parts();
             paper.line(Pen.MARK, field.getX() - TICK, y(figure), field.getX(), y(figure));
             paper.text(Figures.atMost(figure, 3), field.getX() - 2, y(figure) + 1.2, FIGURE, Paper.Anchor.RIGHT);
         }
-        paper.text(up.title(), 0, 4, TITLE, Paper.Anchor.LEFT, Paper.QUIET);
+        paper.text(up.title(), 0, 4, TITLE, Paper.Anchor.LEFT, Tone.QUIET);
     }
 
     private void line(Chart.Line line) {

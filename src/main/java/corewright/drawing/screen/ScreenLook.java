@@ -38,7 +38,7 @@ public record ScreenLook(Tone tone, Color crayon, Map<Condition, Color> tints) {
     }
 
     /** The tone of what the hand holds. */
-    Tone held() {
+    Tone selected() {
         return new Tone(crayon, crayon, tone.ground(), tone.lines());
     }
 

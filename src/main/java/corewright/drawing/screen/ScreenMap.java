@@ -12,13 +12,14 @@ import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pattern;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.PlanView;
+import corewright.drawing.kit.Tone;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
 import corewright.drawing.kit.VoiceGrid;
 import corewright.drawing.marks.Mark;
 import corewright.drawing.marks.PhotoMark;
 import corewright.drawing.marks.ReadingMark;
-import corewright.drawing.marks.StructureMarks;
+import corewright.drawing.marks.Structure;
 import corewright.drawing.placing.Layer;
 import corewright.drawing.placing.Lettering;
 import corewright.drawing.placing.MapLayout;
@@ -27,14 +28,12 @@ import corewright.drawing.placing.RegionLabel;
 import corewright.drawing.placing.SheetMarks;
 import corewright.drawing.placing.VoiceGridMark;
 import corewright.survey.Face;
-import corewright.survey.Feature;
 import corewright.survey.Photo;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -43,7 +42,7 @@ import org.locationtech.jts.geom.Polygon;
 
 /**
  * The plan of a face in a window: where everything goes is worked out once for a place of the plan, painting it in another
- * appearance or with another region held is quick.
+ * appearance or with another region selected is quick.
  *
  * <p>Marks and words have the size of {@link #PX_PER_MM} pixels a paper millimetre, which makes the smallest figure 12
  * pixels tall; patterns are finer, at {@link #PATTERN_PX_PER_MM}.
@@ -136,7 +135,7 @@ public final class ScreenMap {
         double across = Math.max(LEAST_MM, box.width() - 24);
         double down = Math.max(LEAST_MM, box.height() - 2 * VoiceGridMark.MARGIN - 6);
         double scale = Math.max(extent.getWidth() / across, extent.getHeight() / down);
-        return PlanView.centred(extent, scale, box.middleX(), box.middleY());
+        return PlanView.centred(face, extent, scale, box.middleX(), box.middleY());
     }
 
     /** Readings there is room for at this size, and all there are. */
@@ -145,7 +144,7 @@ public final class ScreenMap {
     }
 
     /** Paints on a graphics whose unit is one pixel, origin at the plan's upper left corner. */
-    public void paint(Graphics2D pixels, ScreenLook look, String held) {
+    public void paint(Graphics2D pixels, ScreenLook look, String selected) {
         Graphics2D g = (Graphics2D) pixels.create();
         Box box = layout.spec().box();
         Rectangle2D seen = box.shape();
@@ -159,10 +158,10 @@ public final class ScreenMap {
         patterns(g, look, seen);
         edges(paper);
         structure(paper);
-        held(g, look, held);
+        selected(g, look, selected);
         marks(paper);
         layout.names().forEach(n -> n.paint(paper));
-        labels(paper, new Paper(g, look.held()), held);
+        labels(paper, new Paper(g, look.selected()), selected);
         sheet(paper, box);
         g.dispose();
     }
@@ -204,9 +203,9 @@ public final class ScreenMap {
         }
         Type type = new Type(Typeface.CONDENSED_SEMIBOLD, 7);
         for (VoiceGrid.Strip row : grid.rows()) {
-            double top = Math.max(view.y(row.to()), box.y() + 8);
-            double foot = Math.min(view.y(row.from()), box.bottom());
-            String name = row.name().replace("starboard", "stbd");
+            double top = Math.max(Math.min(view.y(row.from()), view.y(row.to())), box.y() + 8);
+            double foot = Math.min(Math.max(view.y(row.from()), view.y(row.to())), box.bottom());
+            String name = row.shortName();
             if (foot - top > type.width(name)) {
                 paper.turnedText(
                         name, nameX - type.capMm() / 2, (top + foot) / 2, Math.PI / 2, type, Paper.Anchor.CENTRE);
@@ -270,32 +269,14 @@ public final class ScreenMap {
     }
 
     private void structure(Paper paper) {
-        Face face = damage.face();
-        Polygon outline = view.onPaper(face.outline());
-        for (Feature.Solid solid : face.all(Feature.Solid.class)) {
-            StructureMarks.quietEdge(paper, view.onPaper(solid.geometry()));
-        }
-        List<LineString> supports = new ArrayList<>();
-        if (layers.contains(ScreenLayer.STRUCTURE)) {
-            face.all(Feature.Support.class)
-                    .forEach(s -> supports.addAll(StructureMarks.onDeck(view.onPaper(s.geometry()), outline)));
-        }
-        supports.forEach(l -> StructureMarks.support(paper, l, outline));
-        for (Feature.Divider divider : face.all(Feature.Divider.class)) {
-            StructureMarks.onDeck(view.onPaper(divider.geometry()), outline)
-                    .forEach(l -> StructureMarks.divider(paper, l));
-        }
-        face.all(Feature.Opening.class).forEach(o -> StructureMarks.opening(paper, view.onPaper(o.geometry())));
-        StructureMarks.outline(paper, outline);
-        supports.stream()
-                .filter(l -> StructureMarks.onEdge(l, outline))
-                .forEach(l -> StructureMarks.support(paper, l, outline));
+        boolean supports = layers.contains(ScreenLayer.STRUCTURE);
+        Structure.paint(paper, view, damage.face(), supports ? Structure.Shows.ALL : Structure.Shows.NO_SUPPORTS);
     }
 
     /** Crayon on a casing of paper: crayon alone has no contrast on void. */
-    private void held(Graphics2D g, ScreenLook look, String held) {
+    private void selected(Graphics2D g, ScreenLook look, String selected) {
         for (Region region : damage.regions()) {
-            if (region.id().equals(held)) {
+            if (region.id().equals(selected)) {
                 Shape edge = shape(region.likely());
                 g.setColor(look.tone().ground());
                 g.setStroke(new BasicStroke((float) (CASING_PX / PX_PER_MM), 1, 1));
@@ -320,12 +301,7 @@ public final class ScreenMap {
             }
         }
         if (layers.contains(ScreenLayer.STRUCTURE)) {
-            for (Feature.Fitting fitting : damage.face().all(Feature.Fitting.class)) {
-                if (fitting.keepoutMm() > 0) {
-                    StructureMarks.keepOut(
-                            paper, view.onPaper(fitting.geometry().buffer(fitting.keepoutMm())));
-                }
-            }
+            Structure.keepOuts(paper, view, damage.face());
             layout.marks().fittings().forEach(m -> m.paint(paper));
         }
         layout.marks().probes().forEach(m -> m.paint(paper));
@@ -338,12 +314,12 @@ public final class ScreenMap {
         }
     }
 
-    private void labels(Paper paper, Paper crayon, String held) {
+    private void labels(Paper paper, Paper crayon, String selected) {
         for (RegionLabel label : layout.labels()) {
-            label.paintLeader(label.region().equals(held) ? crayon : paper);
+            label.paintLeader(label.region().equals(selected) ? crayon : paper);
         }
         for (RegionLabel label : layout.labels()) {
-            label.paintWords(label.region().equals(held) ? crayon : paper);
+            label.paintWords(label.region().equals(selected) ? crayon : paper);
         }
     }
 
@@ -352,7 +328,7 @@ public final class ScreenMap {
         if (marks.isEmpty()) {
             marks = SheetMarks.at(layout.spec(), view, box.x() + 3, box.bottom() - 3);
             for (Mark mark : marks) {
-                paper.fill(mark.box().grown(1.2).shape(), Paper.WHITE);
+                paper.fill(mark.box().grown(1.2).shape(), Tone.WHITE);
             }
         }
         marks.forEach(m -> m.paint(paper));

@@ -24,12 +24,15 @@ final class SurfaceImage {
                 double value = raster.at(row, column);
                 if (!Double.isNaN(value)) {
                     double share = Math.max(0, Math.min(1, value / most)) * DEEPEST;
-                    image.setRGB(column, raster.rows() - 1 - row, mixed(tone.ground(), tone.ink(), share));
+                    image.setRGB(
+                            column,
+                            view.yDown() ? row : raster.rows() - 1 - row,
+                            mixed(tone.ground(), tone.ink(), share));
                 }
             }
         }
         double cell = raster.cell() / view.scale();
-        double top = view.y(raster.y0() + raster.rows() * raster.cell());
+        double top = view.y(raster.y0() + (view.yDown() ? 0 : raster.rows() * raster.cell()));
         Object before = g.getRenderingHint(RenderingHints.KEY_INTERPOLATION);
         g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
         g.drawImage(image, new AffineTransform(cell, 0, 0, cell, view.x(raster.x0()), top), null);

@@ -8,9 +8,6 @@ final class Arcs {
     private static final int FEWEST = 4;
     private static final int MOST = 720;
 
-    /** Chords of a whole Bézier curve; hull fairness shows at fewer, and a deck has few of them. */
-    private static final int BEZIER = 32;
-
     private final double tolerance;
 
     /** @param tolerance in the drawing's units */
@@ -52,20 +49,6 @@ final class Arcs {
         for (int i = 1; i < n; i++) {
             double angle = from + sweep * i / n;
             into.add(new Coordinate(centre.x + radius * Math.cos(angle), centre.y + radius * Math.sin(angle)));
-        }
-    }
-
-    /** The points of a cubic Bézier curve after its first; equal steps of its parameter. */
-    static void cubic(Coordinate a, Coordinate b, Coordinate c, Coordinate d, List<Coordinate> into) {
-        for (int i = 1; i <= BEZIER; i++) {
-            double t = i / (double) BEZIER;
-            double s = 1 - t;
-            double k0 = s * s * s;
-            double k1 = 3 * s * s * t;
-            double k2 = 3 * s * t * t;
-            double k3 = t * t * t;
-            into.add(new Coordinate(
-                    k0 * a.x + k1 * b.x + k2 * c.x + k3 * d.x, k0 * a.y + k1 * b.y + k2 * c.y + k3 * d.y));
         }
     }
 

@@ -6,6 +6,9 @@ import corewright.intake.drawn.Drawing.Unread;
 import corewright.intake.text.Clean;
 import corewright.intake.text.Notes;
 import corewright.survey.Origin;
+import java.awt.Shape;
+import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
 import java.io.StringReader;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -206,13 +209,10 @@ public final class Svg {
         double h = positive(xml, "height");
         double rx = Math.min(w / 2, Math.abs(number(xml, text(xml, "rx").isEmpty() ? "ry" : "rx")));
         double ry = Math.min(h / 2, Math.abs(number(xml, text(xml, "ry").isEmpty() ? "rx" : "ry")));
-        String corner = " a" + rx + "," + ry + " 0 0 1 ";
-        String path = rx == 0 || ry == 0
-                ? "M" + x + "," + y + "h" + w + "v" + h + "h" + -w + "z"
-                : "M" + (x + rx) + "," + y + "h" + (w - 2 * rx) + corner + rx + "," + ry + "v" + (h - 2 * ry) + corner
-                        + -rx + "," + ry + "h" + -(w - 2 * rx) + corner + -rx + "," + -ry + "v" + -(h - 2 * ry) + corner
-                        + rx + "," + -ry + "z";
-        return SvgPath.parse(path, own);
+        Shape shape = rx == 0 || ry == 0
+                ? new Rectangle2D.Double(x, y, w, h)
+                : new RoundRectangle2D.Double(x, y, w, h, 2 * rx, 2 * ry);
+        return SvgPath.lines(shape, own);
     }
 
     private static void pairs(String text, List<Coordinate> into) {

@@ -43,9 +43,9 @@ public record Dialect(char separator, int start) {
     }
 
     /** Decides what {@code 1,234} means by the cells of this file that leave no doubt. */
-    public Decimal decimal(List<Sheet.Line> lines) {
+    public Decimal decimal(List<SheetLine> lines) {
         Votes votes = new Votes();
-        for (Sheet.Line line : lines) {
+        for (SheetLine line : lines) {
             for (String cell : line.cells()) {
                 votes.count(cell);
             }

@@ -1,15 +1,15 @@
 package corewright.intake.text;
 
+import corewright.survey.About;
 import corewright.survey.Finding;
 import corewright.survey.Finding.Severity;
 import corewright.survey.Origin;
-import corewright.survey.Spot;
+import corewright.survey.Subject;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 
 /** Complaints and findings as they turn up; complaints are handed on by file, in the order read, and line. */
 public final class Notes {
@@ -47,23 +47,22 @@ public final class Notes {
                         : Complaint.of(origin, column, found, expected));
     }
 
-    public void doubt(Origin origin, String subject, String message, String effect) {
-        finding(Severity.DOUBT, origin, "", null, subject, message, effect);
+    /** Of a line of a file. */
+    public void doubt(Origin origin, Subject subject, String message, String effect) {
+        doubt(origin, new About.OfFile(origin), subject, message, effect);
     }
 
-    public void hint(Origin origin, String subject, String message, String effect) {
-        finding(Severity.HINT, origin, "", null, subject, message, effect);
+    public void doubt(Origin origin, About about, Subject subject, String message, String effect) {
+        finding(new Finding(Severity.DOUBT, origin, about, subject, message, effect));
     }
 
-    public void finding(
-            Severity severity,
-            Origin origin,
-            String id,
-            @Nullable Spot spot,
-            String subject,
-            String message,
-            String effect) {
-        findings.add(new Finding(severity, origin, id, spot, subject, message, effect));
+    /** Of a line of a file. */
+    public void hint(Origin origin, Subject subject, String message, String effect) {
+        finding(new Finding(Severity.HINT, origin, new About.OfFile(origin), subject, message, effect));
+    }
+
+    public void finding(Finding finding) {
+        findings.add(finding);
     }
 
     public boolean anyComplaint() {

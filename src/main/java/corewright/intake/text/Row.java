@@ -1,9 +1,9 @@
 package corewright.intake.text;
 
 import corewright.intake.text.Numerals.Decimal;
-import corewright.survey.Finding.Severity;
+import corewright.survey.About;
 import corewright.survey.Origin;
-import corewright.survey.Spot;
+import corewright.survey.Subject;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -12,13 +12,13 @@ public class Row {
     private static final int LONGEST_CELL = 100_000;
     private static final int LONGEST_NAME = 100;
 
-    private final Sheet.Line line;
+    private final SheetLine line;
     private final Origin origin;
     private final Map<String, Integer> columns;
     private final Decimal decimal;
     private final Notes notes;
 
-    public Row(Sheet.Line line, Origin origin, Map<String, Integer> columns, Decimal decimal, Notes notes) {
+    public Row(SheetLine line, Origin origin, Map<String, Integer> columns, Decimal decimal, Notes notes) {
         this.line = line;
         this.origin = origin;
         this.columns = columns;
@@ -63,8 +63,8 @@ public class Row {
         return column;
     }
 
-    public void doubt(Spot spot, String subject, String message, String effect) {
-        notes.finding(Severity.DOUBT, origin, "", spot, subject, message, effect);
+    public void doubt(About about, Subject subject, String message, String effect) {
+        notes.doubt(origin, about, subject, message, effect);
     }
 
     public void complain(String column, String problem) {

@@ -21,17 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param separator between cells
  * @param decimal what a lone comma or dot before three digits means in this file
  */
-public record Sheet(String file, char separator, Decimal decimal, List<Line> lines) {
-    /**
-     * @param number the physical line the record starts on
-     * @param cells stripped
-     */
-    public record Line(long number, List<String> cells) {
-        public String cell(int column) {
-            return column < cells.size() ? cells.get(column) : "";
-        }
-    }
-
+public record Sheet(String file, char separator, Decimal decimal, List<SheetLine> lines) {
     public static final int MOST_ROWS = 500_000;
 
     /** Of a cross-tab 50 m long with a reading every 25 mm. */
@@ -48,7 +38,7 @@ public record Sheet(String file, char separator, Decimal decimal, List<Line> lin
             notes.complain(new Origin(file, wide), "", "expected at most " + MOST_COLUMNS + " columns");
             return null;
         }
-        List<Line> lines = new ArrayList<>();
+        List<SheetLine> lines = new ArrayList<>();
         long read = 0;
         Shared shared = new Shared();
         PlaceCounter place = new PlaceCounter(text, dialect.start());
@@ -72,7 +62,7 @@ public record Sheet(String file, char separator, Decimal decimal, List<Line> lin
                 if (blank) {
                     continue;
                 }
-                lines.add(new Line(number, List.of(cells)));
+                lines.add(new SheetLine(number, List.of(cells)));
                 read += cells.length;
                 if (lines.size() > MOST_ROWS + 1 || read > MOST_CELLS) {
                     notes.complain(

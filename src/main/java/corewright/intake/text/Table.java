@@ -1,6 +1,7 @@
 package corewright.intake.text;
 
 import corewright.survey.Origin;
+import corewright.survey.Subject;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -18,14 +19,14 @@ public record Table(Kind kind, List<Row> rows) {
             notes.complain(new Origin(sheet.file(), 0), "", "the file is empty, expected the columns " + wanted(kind));
             return null;
         }
-        Sheet.Line header = sheet.lines().get(0);
+        SheetLine header = sheet.lines().get(0);
         Origin origin = new Origin(sheet.file(), header.number());
         Map<String, Integer> columns = columns(header, origin, kind, renamed, notes);
         if (columns == null) {
             return null;
         }
         List<Row> rows = new ArrayList<>();
-        for (Sheet.Line line : sheet.lines().subList(1, sheet.lines().size())) {
+        for (SheetLine line : sheet.lines().subList(1, sheet.lines().size())) {
             Row row = new Row(line, new Origin(sheet.file(), line.number()), columns, sheet.decimal(), notes);
             if (fits(line, header, row) && row.isWithinLimits()) {
                 rows.add(row);
@@ -39,7 +40,7 @@ public record Table(Kind kind, List<Row> rows) {
     }
 
     private static @Nullable Map<String, Integer> columns(
-            Sheet.Line header, Origin origin, Kind kind, Map<String, String> renamed, Notes notes) {
+            SheetLine header, Origin origin, Kind kind, Map<String, String> renamed, Notes notes) {
         Map<String, Integer> found = new LinkedHashMap<>();
         boolean good = true;
         for (int i = 0; i < header.cells().size(); i++) {
@@ -73,16 +74,13 @@ public record Table(Kind kind, List<Row> rows) {
         }
         if (good && !unused.isEmpty()) {
             String message = origin.file() + " has columns that are not used: " + Words.listed(unused) + ".";
-            notes.hint(origin, "unused columns", message, "They are left out.");
+            notes.hint(origin, Subject.UNUSED_COLUMNS, message, "They are left out.");
         }
         return good ? columns : null;
     }
 
-    private static boolean fits(Sheet.Line line, Sheet.Line header, Row row) {
-        boolean more = false;
-        for (int i = header.cells().size(); i < line.cells().size(); i++) {
-            more |= !line.cell(i).isEmpty();
-        }
+    private static boolean fits(SheetLine line, SheetLine header, Row row) {
+        boolean more = line.isWiderThan(header.cells().size());
         if (more) {
             row.complain(
                     "",

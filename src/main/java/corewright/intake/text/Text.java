@@ -1,6 +1,7 @@
 package corewright.intake.text;
 
 import corewright.survey.Origin;
+import corewright.survey.Subject;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -64,7 +65,7 @@ public final class Text {
         long line = 1 + text.substring(0, first).chars().filter(c -> c == '\n').count();
         notes.doubt(
                 new Origin(name, line),
-                "control characters",
+                Subject.CONTROL_CHARACTERS,
                 name + " holds characters that cannot be printed, here the first.",
                 "Each is read as \uFFFD.");
         return Clean.of(text);

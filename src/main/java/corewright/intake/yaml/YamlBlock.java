@@ -9,7 +9,7 @@ import corewright.survey.Origin;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** One mapping of survey.yaml; every accessor complains at the value's own place and answers null or empty. */
+/** One mapping of a YAML file; every accessor complains at the value's own place and answers null or empty. */
 public record YamlBlock(YamlValue value, Notes notes) {
     /** Faces, meters, laminates, files: more of one kind are nobody's survey. */
     private static final int MOST_ITEMS = 100;
@@ -83,13 +83,12 @@ public record YamlBlock(YamlValue value, Notes notes) {
     }
 
     /** Null where missing or, after a complaint, where it is no number from {@code low} to {@code high}. */
-    @Nullable
-    public Double number(String key, double low, double high) {
+    public @Nullable Double number(String key, double low, double high) {
         YamlValue text = value.at(key);
         if (text.isMissing()) {
             return null;
         }
-        Double number = text.shape() == Shape.TEXT ? Numerals.parse(text.text(), Decimal.DOT) : null;
+        Double number = number(text);
         if (number == null) {
             expected(key, "a number");
             return null;
@@ -99,6 +98,11 @@ public record YamlBlock(YamlValue value, Notes notes) {
             return null;
         }
         return number;
+    }
+
+    /** Null where the value is no number. */
+    public static @Nullable Double number(YamlValue value) {
+        return value.shape() == Shape.TEXT ? Numerals.parse(value.text(), Decimal.DOT) : null;
     }
 
     public double number(String key, double low, double high, double otherwise) {

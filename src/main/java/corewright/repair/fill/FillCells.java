@@ -94,6 +94,11 @@ class FillCells {
         return Math.min(1, liquid[cell] * grown[cell] / volume[cell]);
     }
 
+    /** Whether a cell that is not full has become so: up to the rounding of the step that was to end with it. */
+    boolean brims(int cell) {
+        return liquid[cell] * grown[cell] >= volume[cell] * (1 - 1e-6);
+    }
+
     /** Room for liquid that grows as what stands in the cell. */
     double room(int cell) {
         return volume[cell] / grown[cell] - liquid[cell];
@@ -105,7 +110,7 @@ class FillCells {
         for (int c : cavity.cells) {
             if (liquid[c] > 0) {
                 age(c);
-                if (!full[c] && room(c) <= 0) {
+                if (!full[c] && brims(c)) {
                     fill(c);
                 }
             }
@@ -258,7 +263,7 @@ class FillCells {
                     surplus -= part;
                     add(next, part, bornS[start]);
                     owner[next] = owner[next] < 0 ? owner[start] : owner[next];
-                    if (liquid[next] * grown[next] >= volume[next] * (1 - 1e-9)) {
+                    if (brims(next)) {
                         fill(next);
                         queue[n++] = next;
                     }
@@ -275,7 +280,7 @@ class FillCells {
     private void receive(int cell, double mm3, int from, Deque<Integer> over) {
         add(cell, mm3, bornS[from]);
         owner[cell] = owner[cell] < 0 ? owner[from] : owner[cell];
-        if (!full[cell] && room(cell) <= 0) {
+        if (!full[cell] && brims(cell)) {
             fill(cell);
             over.add(cell);
         }

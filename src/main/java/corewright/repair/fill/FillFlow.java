@@ -387,7 +387,7 @@ final class FillFlow extends FillCells {
             if (out[k] > 0) {
                 add(next, surplus * out[k] / sum, bornS(c));
                 owner[next] = owner[next] < 0 ? owner[c] : owner[next];
-                if (!full[next] && liquid[next] * grown[next] >= volume[next] * (1 - 1e-6)) {
+                if (!full[next] && brims(next)) {
                     fill(next);
                     over.add(next);
                 }

@@ -1,7 +1,7 @@
 package corewright.repair.mix;
 
 import corewright.damage.Quantiles;
-import corewright.repair.plan.Words;
+import corewright.repair.plan.Amounts;
 import corewright.survey.Resin;
 import java.util.List;
 
@@ -28,22 +28,22 @@ public record Mix(double netG, double grossG, double partAG, double partBG) {
         Mix plan = of(cavityMm3.p50(), resin, wasteFraction);
         Mix buy = of(cavityMm3.p90(), resin, wasteFraction);
         return List.of(
-                "Empty space: most likely " + Words.litres(cavityMm3.p50()) + "; in 8 cases of 10 between "
-                        + Words.litres(cavityMm3.p10()) + " and " + Words.litres(cavityMm3.p90()) + ".",
-                line(cavityMm3.p50(), plan, resin, wasteFraction) + ": " + Words.grams(plan.partAG) + " resin and "
-                        + Words.grams(plan.partBG) + " hardener.",
+                "Empty space: most likely " + Amounts.litres(cavityMm3.p50()) + "; in 8 cases of 10 between "
+                        + Amounts.litres(cavityMm3.p10()) + " and " + Amounts.litres(cavityMm3.p90()) + ".",
+                line(cavityMm3.p50(), plan, resin, wasteFraction) + ": " + Amounts.grams(plan.partAG) + " resin and "
+                        + Amounts.grams(plan.partBG) + " hardener.",
                 "To have at hand: " + line(cavityMm3.p90(), buy, resin, wasteFraction) + ".");
     }
 
     private static String line(double cavityMm3, Mix mix, Resin resin, double wasteFraction) {
-        String volume = Words.litres(cavityMm3);
+        String volume = Amounts.litres(cavityMm3);
         String unit = volume.endsWith("millilitres")
-                ? Words.plain(resin.densityKgM3() / 1000) + " g per millilitre"
-                : Words.plain(resin.densityKgM3()) + " g per litre";
+                ? Amounts.plain(resin.densityKgM3() / 1000) + " g per millilitre"
+                : Amounts.plain(resin.densityKgM3()) + " g per litre";
         String rise = resin.expansion() > 1 || resin.pack() > 1
-                ? " × " + Words.plain(resin.pack()) + " / " + Words.plain(resin.expansion())
+                ? " × " + Amounts.plain(resin.pack()) + " / " + Amounts.plain(resin.expansion())
                 : "";
-        return volume + rise + " × " + unit + " = " + Words.grams(mix.netG) + "; with " + Words.percent(wasteFraction)
-                + " waste " + Words.grams(mix.grossG);
+        return volume + rise + " × " + unit + " = " + Amounts.grams(mix.netG) + "; with "
+                + Amounts.percent(wasteFraction) + " waste " + Amounts.grams(mix.grossG);
     }
 }

@@ -2,6 +2,7 @@ package corewright.repair.pattern;
 
 import corewright.contour.Raster;
 import corewright.damage.FaceDamage;
+import corewright.repair.plan.SpaceTask;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import java.util.Arrays;
@@ -65,6 +66,12 @@ public final class Cavity {
      */
     public static Cavity of(Polygon area, FaceDamage damage, double cellMm, double looseGapMm) {
         return of(area, damage.face(), damage.surfaces().voidDepthMm(), cellMm, looseGapMm);
+    }
+
+    /** The cavity under an area of a space. */
+    public static Cavity of(SpaceTask task, Polygon area, double cellMm) {
+        double looseGapMm = task.settings().thresholds().looseGapMm();
+        return of(area, task.face(), task.voidDepthMm(), cellMm, looseGapMm);
     }
 
     /** The cavity under an area of a face, of any surface of void depth. */

@@ -30,17 +30,8 @@ public final class HolePattern {
 
     private final Cover cover;
 
-    /**
-     * What is to be covered, and from where.
-     *
-     * @param holeReachMm by flat index, the reach of a hole at the cell
-     * @param reachMm at the region's middle gap, for the lattices
-     */
-    @SuppressWarnings("ArrayRecordComponent") // within one computation, never compared
-    public record Task(Cavity cavity, DrillPlaces places, double[] holeReachMm, double reachMm, Travel travel) {}
-
-    private HolePattern(Task task, int[] candidates, int[] open) {
-        cavity = task.cavity;
+    private HolePattern(CoverTask task, int[] candidates, int[] open) {
+        cavity = task.cavity();
         this.candidates = candidates;
         candidateAt = new int[cavity.size()];
         Arrays.fill(candidateAt, -1);
@@ -52,7 +43,7 @@ public final class HolePattern {
         int[][] cellsOf = new int[candidates.length][];
         for (int h = 0; h < candidates.length; h++) {
             candidateAt[candidates[h]] = h;
-            int[] covered = task.travel.coveredFrom(candidates[h], task.holeReachMm[candidates[h]]);
+            int[] covered = task.travel().coveredFrom(candidates[h], task.holeReachMm()[candidates[h]]);
             cellsOf[h] = Arrays.stream(covered)
                     .map(c -> number[c])
                     .filter(i -> i >= 0)
@@ -68,14 +59,14 @@ public final class HolePattern {
      *
      * @param locked cells of holes that stay; what they cover is left out of the search
      */
-    public static int[] holes(Task task, int[] locked) {
+    public static int[] holes(CoverTask task, int[] locked) {
         int[] open = open(task, locked);
-        int[] candidates = candidates(task.cavity, task.places);
+        int[] candidates = candidates(task.cavity(), task.places());
         if (candidates.length == 0 || open.length == 0) {
             return Arrays.stream(locked).sorted().toArray();
         }
         HolePattern pattern = new HolePattern(task, candidates, open);
-        int[] best = CoverSearch.improve(pattern.cover, pattern.start(task.reachMm));
+        int[] best = CoverSearch.improve(pattern.cover, pattern.start(task.reachMm()));
         int[] cells = Arrays.copyOf(locked, locked.length + best.length);
         for (int i = 0; i < best.length; i++) {
             cells[locked.length + i] = candidates[best[i]];
@@ -99,14 +90,14 @@ public final class HolePattern {
     }
 
     /** Far sooner than {@link #holes}. */
-    static Rough roughly(Task task, int[] locked) {
+    static Rough roughly(CoverTask task, int[] locked) {
         int[] open = open(task, locked);
-        int[] candidates = candidates(task.cavity, task.places);
+        int[] candidates = candidates(task.cavity(), task.places());
         if (candidates.length == 0 || open.length == 0) {
             return new Rough(open.length, 0);
         }
         HolePattern pattern = new HolePattern(task, candidates, open);
-        return new Rough(open.length - pattern.cover.coverable, pattern.start(task.reachMm).length);
+        return new Rough(open.length - pattern.cover.coverable, pattern.start(task.reachMm()).length);
     }
 
     /** The fewest of the greedy cover and the lattices. */
@@ -120,19 +111,19 @@ public final class HolePattern {
     }
 
     /** Cells that no locked hole covers. */
-    private static int[] open(Task task, int[] locked) {
-        boolean[] covered = new boolean[task.cavity.size()];
+    private static int[] open(CoverTask task, int[] locked) {
+        boolean[] covered = new boolean[task.cavity().size()];
         for (int hole : locked) {
-            for (int c : task.travel.coveredFrom(hole, task.holeReachMm[hole])) {
+            for (int c : task.travel().coveredFrom(hole, task.holeReachMm()[hole])) {
                 covered[c] = true;
             }
         }
-        return Arrays.stream(task.cavity.cells).filter(c -> !covered[c]).toArray();
+        return Arrays.stream(task.cavity().cells).filter(c -> !covered[c]).toArray();
     }
 
     /** How many holes a plain greedy cover of the same cells takes, to compare with. */
-    public static int greedy(Task task) {
-        return new HolePattern(task, candidates(task.cavity, task.places), task.cavity.cells).cover.greedy();
+    public static int greedy(CoverTask task) {
+        return new HolePattern(task, candidates(task.cavity(), task.places()), task.cavity().cells).cover.greedy();
     }
 
     private static int[] candidates(Cavity cavity, DrillPlaces places) {

@@ -1,12 +1,10 @@
 package corewright.repair.pattern;
 
-import corewright.damage.FaceDamage;
 import corewright.repair.mix.ReachLaw;
 import corewright.repair.plan.EmptySpace;
 import corewright.repair.plan.Reach;
+import corewright.repair.plan.SpaceTask;
 import corewright.survey.Drilling;
-import corewright.survey.Feeler;
-import corewright.survey.Survey;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -19,15 +17,13 @@ public final class HolePlacing {
     /** Share of the cells for which a nozzle is brought in though it saves no hole. Practice. */
     private static final double MATTERS = 0.01;
 
-    private final Survey survey;
-    private final FaceDamage damage;
+    private final SpaceTask task;
     private final EmptySpace space;
     private final ReachLaw law;
 
-    public HolePlacing(Survey survey, FaceDamage damage, EmptySpace space, ReachLaw law) {
-        this.survey = survey;
-        this.damage = damage;
-        this.space = space;
+    public HolePlacing(SpaceTask task, ReachLaw law) {
+        this.task = task;
+        space = task.space();
         this.law = law;
     }
 
@@ -38,36 +34,30 @@ public final class HolePlacing {
      */
     public PlacedHoles holes(Reach reach) {
         Drilling drilling = law.drilling();
-        Cavity cavity = Cavity.of(
-                space.area(),
-                damage,
-                Cavity.cellFor(space.area(), reach.mm()),
-                survey.settings().thresholds().looseGapMm());
-        DrillPlaces places = DrillPlaces.of(cavity, space.area(), damage.face(), drilling.edgeClearanceMm());
+        Cavity cavity = Cavity.of(task, space.area(), Cavity.cellFor(space.area(), reach.mm()));
+        DrillPlaces places = DrillPlaces.of(cavity, space.area(), task.face(), drilling.edgeClearanceMm());
         double[] cellReach = new double[cavity.size()];
         double[] holeReach = new double[cavity.size()];
         for (int c : cavity.cells) {
             cellReach[c] = law.at(cavity.gapMm[c]).mm();
             holeReach[c] = places.allowed[c] ? law.at(gapNear(cavity, c)).mm() : 0;
         }
-        LockedHoles locked = LockedHoles.of(survey.judgements().holes(), space, cavity, places);
-        HolePattern.Task task =
-                new HolePattern.Task(cavity, places, holeReach, reach.mm(), new Travel(cavity, cellReach));
-        return fewest(task, locked);
+        LockedHoles locked = LockedHoles.of(task.moved(), space, cavity, places);
+        return fewest(new CoverTask(cavity, places, holeReach, reach.mm(), new Travel(cavity, cellReach)), locked);
     }
 
     /** With as many places of the nozzle as let the mix get farthest or else save most holes, the fewest of these. */
-    private PlacedHoles fewest(HolePattern.Task task, LockedHoles locked) {
-        PlacedHoles without = placed(task, locked, List.of());
-        List<NozzleTips.Tip> tips = tips(task, locked);
+    private PlacedHoles fewest(CoverTask pattern, LockedHoles locked) {
+        PlacedHoles without = placed(pattern, locked, List.of());
+        List<NozzleTips.Tip> tips = tips(pattern, locked);
         if (tips.isEmpty()) {
             return without;
         }
         int many = 0;
-        HolePattern.Rough best = HolePattern.roughly(task, locked.cells());
+        HolePattern.Rough best = HolePattern.roughly(pattern, locked.cells());
         for (int n = 1; n <= tips.size(); n++) {
             List<NozzleTips.Tip> first = tips.subList(0, n);
-            HolePattern.Rough rough = HolePattern.roughly(with(task, first), fixed(locked, first));
+            HolePattern.Rough rough = HolePattern.roughly(with(pattern, first), fixed(locked, first));
             if (rough.compareTo(best) < 0) {
                 best = rough;
                 many = n;
@@ -76,21 +66,21 @@ public final class HolePlacing {
         if (many == 0) {
             return without;
         }
-        PlacedHoles with = placed(task, locked, tips.subList(0, many));
-        boolean farther = with.covered() > without.covered() + task.cavity().cells.length * MATTERS;
+        PlacedHoles with = placed(pattern, locked, tips.subList(0, many));
+        boolean farther = with.covered() > without.covered() + pattern.cavity().cells.length * MATTERS;
         return farther || with.drilled().length < without.drilled().length ? with : without;
     }
 
-    private static PlacedHoles placed(HolePattern.Task task, LockedHoles locked, List<NozzleTips.Tip> tips) {
-        HolePattern.Task all = with(task, tips);
+    private static PlacedHoles placed(CoverTask task, LockedHoles locked, List<NozzleTips.Tip> tips) {
+        CoverTask all = with(task, tips);
         return new PlacedHoles(all, HolePattern.holes(all, fixed(locked, tips)), locked, NozzleTips.deepestFirst(tips));
     }
 
     /** The same with the reach of the nozzle's mouth where it is put. */
-    private static HolePattern.Task with(HolePattern.Task task, List<NozzleTips.Tip> tips) {
+    private static CoverTask with(CoverTask task, List<NozzleTips.Tip> tips) {
         double[] reachMm = task.holeReachMm().clone();
         tips.forEach(t -> reachMm[t.cell()] = t.reachMm());
-        return new HolePattern.Task(task.cavity(), task.places(), reachMm, task.reachMm(), task.travel());
+        return new CoverTask(task.cavity(), task.places(), reachMm, task.reachMm(), task.travel());
     }
 
     private static int[] fixed(LockedHoles locked, List<NozzleTips.Tip> tips) {
@@ -98,20 +88,19 @@ public final class HolePlacing {
                 .toArray();
     }
 
-    private List<NozzleTips.Tip> tips(HolePattern.Task task, LockedHoles locked) {
-        Cavity cavity = task.cavity();
+    private List<NozzleTips.Tip> tips(CoverTask pattern, LockedHoles locked) {
+        Cavity cavity = pattern.cavity();
         boolean[] filled = new boolean[cavity.size()];
         for (int hole : locked.cells()) {
-            Arrays.stream(task.travel().coveredFrom(hole, task.holeReachMm()[hole]))
+            Arrays.stream(pattern.travel().coveredFrom(hole, pattern.holeReachMm()[hole]))
                     .forEach(c -> filled[c] = true);
         }
         double[] reachMm = new double[cavity.size()];
         for (int c : cavity.cells) {
             reachMm[c] = law.fromNozzle(gapNear(cavity, c)).mm();
         }
-        List<Feeler> rods = survey.readings().on(space.face()).feelers();
-        return new NozzleTips(cavity, law.drilling(), rods)
-                .chosen(damage.face(), task.travel(), reachMm, filled).stream()
+        return new NozzleTips(cavity, law.drilling(), task.rods())
+                .chosen(task.face(), pattern.travel(), reachMm, filled).stream()
                         .filter(t -> !locked.spots().containsKey(t.cell()))
                         .toList();
     }

@@ -21,7 +21,7 @@ public final class PlacedHoles {
     /** What a long nozzle fills, by cell, in the order of work. */
     public final Map<Integer, Hole.Nozzle> nozzles;
 
-    PlacedHoles(HolePattern.Task task, int[] cells, LockedHoles locked, Map<Integer, Hole.Nozzle> nozzles) {
+    PlacedHoles(CoverTask task, int[] cells, LockedHoles locked, Map<Integer, Hole.Nozzle> nozzles) {
         cavity = task.cavity();
         places = task.places();
         this.cells = cells;

@@ -1,6 +1,7 @@
 package corewright.repair.pattern;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,6 +37,13 @@ final class Relaxation {
 
     private final int binRows;
     private final int binColumns;
+    private final int[][] bins;
+    private final int[] binSize;
+    /** Middle and bin of each cell of the cavity. */
+    private final double[] cellX;
+
+    private final double[] cellY;
+    private final int[] binOf;
 
     private Relaxation(
             Cavity cavity, DrillPlaces places, double[] holeReachMm, Travel travel, double reachMm, int allowedOpen) {
@@ -49,6 +57,13 @@ final class Relaxation {
         binMm = reachMm;
         binRows = (int) (cavity.rows * cavity.cell / binMm) + 1;
         binColumns = (int) (cavity.columns * cavity.cell / binMm) + 1;
+        bins = new int[binRows * binColumns][8];
+        binSize = new int[bins.length];
+        cellX = Arrays.stream(cavity.cells).mapToDouble(cavity::x).toArray();
+        cellY = Arrays.stream(cavity.cells).mapToDouble(cavity::y).toArray();
+        binOf = IntStream.range(0, cellX.length)
+                .map(k -> bin(cellX[k], cellY[k]))
+                .toArray();
     }
 
     /**
@@ -57,7 +72,7 @@ final class Relaxation {
      * @param start cells of the holes
      * @param locked how many of the first ones stay where they are
      */
-    static int[] improve(HolePattern.Task task, int[] start, int locked, int allowedOpen) {
+    static int[] improve(CoverTask task, int[] start, int locked, int allowedOpen) {
         Relaxation r = new Relaxation(
                 task.cavity(), task.places(), task.holeReachMm(), task.travel(), task.reachMm(), allowedOpen);
         int[] best = start;
@@ -152,21 +167,24 @@ final class Relaxation {
 
     /** Sums the pulls of the cells beyond the reach; how many cells lie beyond it. */
     private int pull(double[] x, double[] y, double[] pullX, double[] pullY, int[] pulls) {
-        int[][] bins = bins(x, y);
+        sort(x, y);
         int open = 0;
-        for (int c : cavity.cells) {
-            double cx = cavity.x(c);
-            double cy = cavity.y(c);
+        for (int k = 0; k < cavity.cells.length; k++) {
+            double cx = cellX[k];
+            double cy = cellY[k];
             int nearest = -1;
             double least = Double.POSITIVE_INFINITY;
-            for (int i : bins[bin(cx, cy)]) {
+            int[] near = bins[binOf[k]];
+            int many = binSize[binOf[k]];
+            for (int n = 0; n < many; n++) {
+                int i = near[n];
                 double d = (x[i] - cx) * (x[i] - cx) + (y[i] - cy) * (y[i] - cy);
                 if (d < least) {
                     least = d;
                     nearest = i;
                 }
             }
-            work += bins[bin(cx, cy)].length;
+            work += many;
             if (nearest < 0) {
                 open++;
                 continue;
@@ -190,11 +208,9 @@ final class Relaxation {
         return row * binColumns + column;
     }
 
-    /** By bin, the holes in it and its eight neighbours. */
-    private int[][] bins(double[] x, double[] y) {
-        int[][] bins = new int[binRows * binColumns][];
-        int[] size = new int[bins.length];
-        Arrays.setAll(bins, b -> new int[8]);
+    /** Sorts the holes into the bins, each into its own and the eight round it. */
+    private void sort(double[] x, double[] y) {
+        Arrays.fill(binSize, 0);
         for (int i = 0; i < x.length; i++) {
             int at = bin(x[i], y[i]);
             for (int r = Math.max(0, at / binColumns - 1); r <= Math.min(binRows - 1, at / binColumns + 1); r++) {
@@ -202,17 +218,13 @@ final class Relaxation {
                         c <= Math.min(binColumns - 1, at % binColumns + 1);
                         c++) {
                     int b = r * binColumns + c;
-                    if (size[b] == bins[b].length) {
-                        bins[b] = Arrays.copyOf(bins[b], 2 * size[b]);
+                    if (binSize[b] == bins[b].length) {
+                        bins[b] = Arrays.copyOf(bins[b], 2 * binSize[b]);
                     }
-                    bins[b][size[b]++] = i;
+                    bins[b][binSize[b]++] = i;
                 }
             }
         }
-        for (int b = 0; b < bins.length; b++) {
-            bins[b] = Arrays.copyOf(bins[b], size[b]);
-        }
-        return bins;
     }
 
     /** On whole cells and shifted; null where too many cells stay out of reach. */

@@ -9,7 +9,7 @@ public record Slope(boolean sloping, double uphillX, double uphillY) {
     private static final double FLAT_DEG = 0.5;
 
     public static Slope of(Face face) {
-        double tilt = Math.min(face.tiltDeg(), 180 - face.tiltDeg());
+        double tilt = face.slopeDeg();
         double uphill = Math.toRadians(face.uphillDeg());
         return new Slope(tilt >= FLAT_DEG, Math.cos(uphill), Math.sin(uphill));
     }

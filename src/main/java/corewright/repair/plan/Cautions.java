@@ -68,7 +68,7 @@ public final class Cautions {
         lifting(cautions, resin);
         vented(cautions, facts.lift(), resin, laminate);
         if (facts.coveredFraction() < 0.995) {
-            cautions.add(Words.percent(1 - facts.coveredFraction())
+            cautions.add(Amounts.percent(1 - facts.coveredFraction())
                     + " of the empty space lies out of reach of every hole that may be drilled. Tap there after cure.");
         }
         if (facts.narrowHoles() > 0) {

@@ -4,6 +4,7 @@ import corewright.damage.Condition;
 import corewright.damage.DamageMap;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
+import corewright.overlay.Overlay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -11,7 +12,6 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * What is filled as one: a loose region alone, or a void with the loose rims that open into it.
@@ -42,8 +42,8 @@ public record EmptySpace(List<Region> regions, Polygon area) {
         for (InjectionPlan.Part part : plan.parts()) {
             damage.regions().stream().filter(r -> r.id().equals(part.region())).forEach(regions::add);
         }
-        Geometry all = OverlayNGRobust.union(
-                regions.stream().<Geometry>map(Region::likely).toList());
+        Geometry all =
+                Overlay.union(regions.stream().<Geometry>map(Region::likely).toList());
         // regions are only planned together where they make one polygon
         return new EmptySpace(
                 regions, all instanceof Polygon area ? area : regions.get(0).likely());
@@ -84,7 +84,7 @@ public record EmptySpace(List<Region> regions, Polygon area) {
                 .toList();
         double reached = near.isEmpty()
                 ? 0
-                : OverlayNGRobust.union(near).intersection(rim.likely()).getArea();
+                : Overlay.intersection(Overlay.union(near), rim.likely()).getArea();
         return reached >= IN_REACH_SHARE * rim.likely().getArea();
     }
 
@@ -102,8 +102,8 @@ public record EmptySpace(List<Region> regions, Polygon area) {
                 .orElseThrow();
         List<Region> ordered = new ArrayList<>(List.of(lead));
         members.stream().filter(r -> r != lead).forEach(ordered::add);
-        Geometry union = OverlayNGRobust.union(
-                ordered.stream().<Geometry>map(Region::likely).toList());
+        Geometry union =
+                Overlay.union(ordered.stream().<Geometry>map(Region::likely).toList());
         if (union instanceof Polygon area) {
             spaces.removeAll(met);
             spaces.add(new EmptySpace(ordered, area));

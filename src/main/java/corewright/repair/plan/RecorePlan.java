@@ -17,4 +17,9 @@ public record RecorePlan(
     public RecorePlan {
         cautions = List.copyOf(cautions);
     }
+
+    /** The same for the region of that name. */
+    public RecorePlan named(String other) {
+        return new RecorePlan(other, cut, coreMm, core, epoxyG, cautions);
+    }
 }

@@ -2,16 +2,19 @@ package corewright.repair.work;
 
 import corewright.damage.DamageMap;
 import corewright.damage.TapScale;
+import corewright.repair.plan.Amounts;
 import corewright.repair.plan.EmptySpace;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.SecondShot;
-import corewright.repair.plan.Words;
+import corewright.survey.About;
+import corewright.survey.Defect;
 import corewright.survey.Finding;
 import corewright.survey.ReadingOverride;
 import corewright.survey.ReadingOverride.Trust;
 import corewright.survey.Side;
 import corewright.survey.Sound;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import corewright.survey.Tap;
 import java.util.ArrayList;
@@ -69,8 +72,8 @@ public record CuredFill(
         }
     }
 
-    /** Every planned space that was tapped after cure, in the order of the plans. */
-    public static List<CuredFill> of(Survey survey, DamageMap damage, List<InjectionPlan> plans) {
+    /** Every planned space that was tapped after cure, in the order of the plans; a defect costs its own space. */
+    static List<CuredFill> of(Survey survey, DamageMap damage, List<InjectionPlan> plans, List<Defect> defects) {
         if (survey.readings().curedTaps().isEmpty()) {
             return List.of();
         }
@@ -81,11 +84,19 @@ public record CuredFill(
         for (InjectionPlan plan : plans) {
             EmptySpace space = EmptySpace.of(damage, plan);
             List<Tap> over = taps.stream().filter(t -> over(space, t)).toList();
-            if (!over.isEmpty()) {
+            if (over.isEmpty()) {
+                continue;
+            }
+            try {
                 SecondShots planner = new SecondShots(survey, damage.face(space.face()), space, plan);
                 CuredFill fill = of(plan.region(), space, cells(over, space, scale), planner, shots);
                 shots += fill.shots.size();
                 fills.add(fill);
+            } catch (RuntimeException e) {
+                defects.add(Defect.of(
+                        "the fill check",
+                        new About.OfRegion(plan.region(), over.get(0).spot()),
+                        e));
             }
         }
         return fills;
@@ -190,8 +201,7 @@ public record CuredFill(
     }
 
     /** What to do: places to fill again, doubtful ones, fills that are not proven, taps that say nothing. */
-    public static List<Finding> findings(Survey survey, DamageMap damage, List<InjectionPlan> plans) {
-        List<CuredFill> fills = of(survey, damage, plans);
+    static List<Finding> findings(Survey survey, List<CuredFill> fills) {
         List<Finding> findings = new ArrayList<>();
         for (CuredFill fill : fills) {
             fill.shots.forEach(s -> findings.add(fill.finding(s)));
@@ -218,7 +228,7 @@ public record CuredFill(
                 shot.region(),
                 String.join(", ", shot.taps()));
         return new Finding(
-                Finding.Severity.DOUBT, first.origin(), first.id(), first.spot(), "fill check", message, shot.advice());
+                Finding.Severity.DOUBT, first.origin(), About.of(first), Subject.FILL_CHECK, message, shot.advice());
     }
 
     private static Finding doubtful(Place place) {
@@ -226,9 +236,8 @@ public record CuredFill(
         return new Finding(
                 Finding.Severity.DOUBT,
                 tap.origin(),
-                tap.id(),
-                tap.spot(),
-                "fill check",
+                About.of(tap),
+                Subject.FILL_CHECK,
                 "Dull after cure, with nothing hollow beside it.",
                 "No second shot is planned for it. Tap again closely around it.");
     }
@@ -238,14 +247,13 @@ public record CuredFill(
         return new Finding(
                 Finding.Severity.HINT,
                 first.origin(),
-                "",
-                first.spot(),
-                "fill check",
+                new About.OfRegion(region, first.spot()),
+                Subject.FILL_CHECK,
                 String.format(
                         Locale.ROOT,
                         "The fill of %s was tapped after cure over %s of its area.",
                         region,
-                        Words.percent(tappedShare)),
+                        Amounts.percent(tappedShare)),
                 "The rest is not proven. Tap at least three quarters of it (common practice), best on a grid of 50 mm.");
     }
 
@@ -277,9 +285,8 @@ public record CuredFill(
         into.add(new Finding(
                 Finding.Severity.HINT,
                 taps.get(0).origin(),
-                "",
-                taps.get(0).spot(),
-                "fill check",
+                new About.OfPlace(taps.get(0).spot()),
+                Subject.FILL_CHECK,
                 "Tapped after cure " + where + ": " + named + more + ".",
                 "Not used: the fill check asks what is hollow under the outer skin where mix was planned."));
     }

@@ -5,12 +5,12 @@ import corewright.repair.mix.Mix;
 import corewright.repair.mix.ResinChoice;
 import corewright.repair.pattern.Cavity;
 import corewright.repair.pattern.DrillPlaces;
+import corewright.repair.plan.Amounts;
 import corewright.repair.plan.DepthStop;
 import corewright.repair.plan.EmptySpace;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.SecondShot;
-import corewright.repair.plan.Words;
 import corewright.survey.Drilling;
 import corewright.survey.Laminate;
 import corewright.survey.Resin;
@@ -158,9 +158,9 @@ final class SecondShots {
                 : "Drill " + in.hole + " open again";
         double cupG = settings.drilling().largestBatchG();
         return where + ", never past " + String.format(Locale.ROOT, "%.1f", in.stopMm) + " mm, and fill with "
-                + resin.name() + ": " + Words.grams(lowG) + " if only the skin is loose, "
-                + Words.grams(highG) + " if nothing arrived"
-                + (highG > cupG ? ", in cups of " + Words.grams(cupG) + " at most" : "")
+                + resin.name() + ": " + Amounts.grams(lowG) + " if only the skin is loose, "
+                + Amounts.grams(highG) + " if nothing arrived"
+                + (highG > cupG ? ", in cups of " + Amounts.grams(cupG) + " at most" : "")
                 + "."
                 + (resin.name().equals(plan.resin())
                         ? ""

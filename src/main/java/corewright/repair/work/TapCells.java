@@ -1,5 +1,6 @@
 package corewright.repair.work;
 
+import corewright.overlay.Overlay;
 import corewright.survey.Tap;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -15,9 +16,6 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.index.strtree.GeometryItemDistance;
 import org.locationtech.jts.index.strtree.STRtree;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
-import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 import org.locationtech.jts.precision.GeometryPrecisionReducer;
 import org.locationtech.jts.triangulate.VoronoiDiagramBuilder;
 
@@ -64,8 +62,8 @@ final class TapCells {
         for (int i = 0; i < sites.size(); i++) {
             Point site = sites.get(i);
             Geometry ground = nearest.getOrDefault(site.getCoordinate(), space.getEnvelope());
-            Geometry near = OverlayNGRobust.overlay(ground, site.buffer(reachMm, QUARTER), OverlayNG.INTERSECTION);
-            Geometry inside = OverlayNGRobust.overlay(near, space, OverlayNG.INTERSECTION);
+            Geometry near = Overlay.intersection(ground, site.buffer(reachMm, QUARTER));
+            Geometry inside = Overlay.intersection(near, space);
             cells.add(new Cell(taps.get(i), at(site, GeometryPrecisionReducer.reduce(inside, THOUSANDTHS))));
         }
         return cells;
@@ -111,13 +109,13 @@ final class TapCells {
 
     /** Ground of several taps as one geometry. */
     static Geometry union(List<Geometry> ground) {
-        return UnaryUnionNG.union(ground, HUNDREDTHS);
+        return Overlay.unionOnGrid(ground, HUNDREDTHS);
     }
 
     /** Whether the ground of two taps meets along more than a corner. */
     static boolean shareAnEdge(Geometry a, Geometry b) {
         return a.getEnvelopeInternal().intersects(b.getEnvelopeInternal())
-                && OverlayNG.overlay(a, b, OverlayNG.INTERSECTION, HUNDREDTHS).getLength() > LEAST_EDGE_MM;
+                && Overlay.intersectionOnGrid(a, b, HUNDREDTHS).getLength() > LEAST_EDGE_MM;
     }
 
     /** Of ground that a notch of the space cuts in two, the part under the tap. */

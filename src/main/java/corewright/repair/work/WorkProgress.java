@@ -3,13 +3,15 @@ package corewright.repair.work;
 import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
+import corewright.repair.plan.Amounts;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.InjectionPlan;
-import corewright.repair.plan.Words;
+import corewright.survey.About;
 import corewright.survey.Drilling;
 import corewright.survey.Finding;
 import corewright.survey.Origin;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.SurfaceTemperature;
 import corewright.survey.Survey;
 import corewright.survey.WorkEntry;
@@ -41,7 +43,7 @@ public record WorkProgress(String region, WorkLog log, double startS, double nex
     }
 
     /** Every region that was worked on or felt for warmth, in the order of the plans. */
-    public static List<WorkProgress> of(Survey survey, DamageMap damage, List<InjectionPlan> plans) {
+    static List<WorkProgress> of(Survey survey, DamageMap damage, List<InjectionPlan> plans) {
         if (survey.log().isEmpty() && survey.readings().temperatures().isEmpty()) {
             return List.of();
         }
@@ -146,9 +148,9 @@ public record WorkProgress(String region, WorkLog log, double startS, double nex
     }
 
     /** What to look at: holes that took far more or less than planned, places where the mix is not or should not be. */
-    public static List<Finding> findings(Survey survey, DamageMap damage, List<InjectionPlan> plans) {
+    static List<Finding> findings(Survey survey, List<WorkProgress> all, List<InjectionPlan> plans) {
         List<Finding> findings = new ArrayList<>();
-        for (WorkProgress progress : of(survey, damage, plans)) {
+        for (WorkProgress progress : all) {
             for (WorkLog.Filled filled : progress.log.holes()) {
                 progress.finding(filled, survey).ifPresent(findings::add);
             }
@@ -161,9 +163,8 @@ public record WorkProgress(String region, WorkLog log, double startS, double nex
                 findings.add(new Finding(
                         Finding.Severity.DOUBT,
                         entry.origin(),
-                        entry.hole(),
-                        null,
-                        "work log",
+                        new About.OfHole(entry.hole()),
+                        Subject.WORK_LOG,
                         entry.hole() + " is no hole of the plan.",
                         "What went into it is not counted."));
             }
@@ -183,15 +184,14 @@ public record WorkProgress(String region, WorkLog log, double startS, double nex
                 : Optional.of(new Finding(
                         Finding.Severity.DOUBT,
                         origin,
-                        filled.hole(),
-                        null,
-                        "work log",
+                        new About.OfHole(filled.hole()),
+                        Subject.WORK_LOG,
                         String.format(
                                 Locale.ROOT,
                                 "%s took %s, planned were %s.",
                                 filled.hole(),
-                                Words.grams(filled.takenG()),
-                                Words.grams(filled.plannedG())),
+                                Amounts.grams(filled.takenG()),
+                                Amounts.grams(filled.plannedG())),
                         advice));
     }
 
@@ -211,9 +211,8 @@ public record WorkProgress(String region, WorkLog log, double startS, double nex
                 : Optional.of(new Finding(
                         Finding.Severity.DOUBT,
                         place.reading().origin(),
-                        place.reading().id(),
-                        place.reading().spot(),
-                        "fill check",
+                        About.of(place.reading()),
+                        Subject.FILL_CHECK,
                         place.verdict() == FillCheck.Verdict.ARRIVED
                                 ? "Warm where the plan of " + region + " expects no mix."
                                 : "Cold where the mix of " + region + " should be.",

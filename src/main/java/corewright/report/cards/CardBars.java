@@ -5,6 +5,7 @@ import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.Tone;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
 import corewright.repair.plan.Batch;
@@ -150,7 +151,7 @@ final class CardBars {
         Rectangle2D whole = new Rectangle2D.Double(from, foot - BAR, to - from, BAR);
         switch (bar.what()) {
             case MIX -> {
-                paper.fill(whole, Paper.WHITE);
+                paper.fill(whole, Tone.WHITE);
                 paper.draw(whole, Pen.MARK);
             }
             case INJECT -> {
@@ -163,7 +164,7 @@ final class CardBars {
                             foot - (BAR - ON_BAR.capMm()) / 2,
                             ON_BAR,
                             Anchor.CENTRE,
-                            Paper.WHITE);
+                            Tone.WHITE);
                 }
             }
             case LEAVE -> {

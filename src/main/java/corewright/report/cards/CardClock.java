@@ -1,7 +1,7 @@
 package corewright.report.cards;
 
 import corewright.drawing.kit.Figures;
-import corewright.report.page.Units;
+import corewright.report.page.Conversions;
 
 /** Times on a card: minutes while a watch counts them, hours and days after. */
 final class CardClock {
@@ -12,7 +12,7 @@ final class CardClock {
 
     /** {@code 14}, {@code 1 h 44}, {@code 26 h}. */
     static String minutes(double seconds) {
-        long minutes = Math.round(seconds / Units.SECONDS_PER_MINUTE);
+        long minutes = Math.round(seconds / Conversions.SECONDS_PER_MINUTE);
         if (minutes < HOURS_FROM_MIN) {
             return String.valueOf(minutes);
         }

@@ -24,7 +24,6 @@ import java.util.Optional;
 
 /** The side for drilling: protective gear, plan of the holes, a section at full size, and the holes as a table. */
 final class CardFront {
-    static final double TABLE_TOP = 36;
     private static final double TABLE_LEFT = 164;
     private static final double PLAN_WIDTH = 148;
     private static final double PLAN_TOP = 43.5;
@@ -100,7 +99,7 @@ final class CardFront {
                 legendWidth(),
                 Anchor.LEFT);
         cautionType.paint(paper, cautions, CardSheet.LEFT, cautionTop, PLAN_WIDTH, Anchor.LEFT);
-        table.paint(paper, TABLE_LEFT, TABLE_TOP);
+        table.paint(paper, TABLE_LEFT, CardSheet.TABLE_TOP);
         PrintRule.paint(paper, CardSheet.LEFT, RULE);
     }
 
@@ -148,7 +147,7 @@ final class CardFront {
     private void underPlan(Paper paper) {
         Face face = card.face().face();
         double y = sectionTop - 3.5;
-        new RampMark(CardSheet.LEFT, y, face.tiltDeg(), face.uphillDeg()).paint(paper);
+        RampMark.of(face, CardSheet.LEFT, y).paint(paper);
         Type bold = new Type(Typeface.TEXT_SEMIBOLD, 10.5);
         double right = CardSheet.LEFT + PLAN_WIDTH;
         String scale = "1 : " + Figures.atMost(plan.scale(), 0) + " on A4, millimetres from the datum";

@@ -11,6 +11,7 @@ import java.util.List;
 
 /** The frame of a work card, A4 landscape, read at arm's length with gloves on; boxes are for a carpenter's pencil. */
 final class CardSheet {
+    static final double TABLE_TOP = 36;
     static final double WIDTH = 297;
     static final double HEIGHT = 210;
     static final double LEFT = 12;

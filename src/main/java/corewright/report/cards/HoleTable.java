@@ -18,7 +18,7 @@ final class HoleTable {
     static final double WIDTH = 121;
     private static final double HEAD_HEIGHT = 11;
     private static final double FOOT = 194;
-    private static final double ROOM = FOOT - CardFront.TABLE_TOP - HEAD_HEIGHT;
+    private static final double ROOM = FOOT - CardSheet.TABLE_TOP - HEAD_HEIGHT;
     private static final double LEAST_ROW = 9.2;
     private static final double MOST_ROW = 12.4;
     private static final Type HEAD = new Type(Typeface.CONDENSED_SEMIBOLD, 10.5);

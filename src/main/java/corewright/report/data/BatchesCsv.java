@@ -3,16 +3,16 @@ package corewright.report.data;
 import corewright.assessment.Assessment;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.InjectionPlan;
+import corewright.report.page.Conversions;
 import corewright.report.page.Numbers;
-import corewright.report.page.Units;
 
 /** batches.csv: every mix, in the order of the day. */
 public final class BatchesCsv {
     private BatchesCsv() {}
 
-    public static Table of(Assessment assessment) {
-        Table table =
-                new Table("batch,region,holes,part_a_g,part_b_g,mix_at_min,work_until_min,first_rise_min,hard_at_min");
+    public static CsvTable of(Assessment assessment) {
+        CsvTable table = new CsvTable(
+                "batch,region,holes,part_a_g,part_b_g,mix_at_min,work_until_min,first_rise_min,hard_at_min");
         for (InjectionPlan plan : assessment.decision().injections()) {
             for (Batch batch : plan.batches()) {
                 table.add(
@@ -31,6 +31,6 @@ public final class BatchesCsv {
     }
 
     private static String minutes(double seconds) {
-        return Numbers.rounded(seconds / Units.SECONDS_PER_MINUTE, 2);
+        return Numbers.rounded(seconds / Conversions.SECONDS_PER_MINUTE, 2);
     }
 }

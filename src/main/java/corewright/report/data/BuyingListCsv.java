@@ -8,8 +8,8 @@ import corewright.report.page.Numbers;
 public final class BuyingListCsv {
     private BuyingListCsv() {}
 
-    public static Table of(Assessment assessment) {
-        Table table = new Table("item,plan,buy,unit,basis");
+    public static CsvTable of(Assessment assessment) {
+        CsvTable table = new CsvTable("item,plan,buy,unit,basis");
         for (BuyingItem item : assessment.decision().buying()) {
             int decimals = item.unit().equals("g") ? 1 : 3;
             table.add(

@@ -8,8 +8,8 @@ import corewright.repair.plan.InjectionPlan;
 public final class CupsCsv {
     private CupsCsv() {}
 
-    public static Table of(Assessment assessment) {
-        Table table = new Table("batch,region,resin_to_g,hardener_to_g");
+    public static CsvTable of(Assessment assessment) {
+        CsvTable table = new CsvTable("batch,region,resin_to_g,hardener_to_g");
         for (InjectionPlan plan : assessment.decision().injections()) {
             for (Batch batch : plan.batches()) {
                 CupFigures cup = CupFigures.of(batch);

@@ -5,8 +5,8 @@ import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
+import corewright.report.page.Conversions;
 import corewright.report.page.Numbers;
-import corewright.report.page.Units;
 import corewright.store.FeatureFile;
 import corewright.survey.Face;
 import corewright.survey.Feature.Opening;
@@ -102,9 +102,9 @@ public final class Exchange {
     }
 
     /** regions.csv: figures of each region and its likely extent as well-known text. */
-    private Table table() {
-        Table table =
-                new Table("id,face,bay,condition,area_m2,possible_area_m2,p_wet_mean,void_volume_l,mean_void_depth_mm,"
+    private CsvTable table() {
+        CsvTable table = new CsvTable(
+                "id,face,bay,condition,area_m2,possible_area_m2,p_wet_mean,void_volume_l,mean_void_depth_mm,"
                         + "max_void_depth_mm,label_x,label_y,wkt");
         for (Region region : assessment.damage().regions()) {
             table.add(
@@ -112,10 +112,10 @@ public final class Exchange {
                     region.face(),
                     region.bay(),
                     region.condition().word(),
-                    Numbers.full(region.likely().getArea() / Units.MM2_PER_M2),
-                    Numbers.full(region.possible().getArea() / Units.MM2_PER_M2),
+                    Numbers.full(region.likely().getArea() / Conversions.MM2_PER_M2),
+                    Numbers.full(region.possible().getArea() / Conversions.MM2_PER_M2),
                     Numbers.full(region.pWetMean()),
-                    Numbers.full(region.voidMm3().p50() / Units.MM3_PER_LITRE),
+                    Numbers.full(region.voidMm3().p50() / Conversions.MM3_PER_LITRE),
                     Numbers.rounded(region.meanVoidDepthMm(), 2),
                     Numbers.rounded(region.maxVoidDepthMm(), 2),
                     Numbers.rounded(region.label().getX(), 1),

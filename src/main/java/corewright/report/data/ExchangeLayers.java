@@ -5,7 +5,7 @@ import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
-import corewright.report.page.Units;
+import corewright.report.page.Conversions;
 import corewright.store.FeatureFile.Column;
 import corewright.store.FeatureFile.Layer;
 import corewright.store.FeatureFile.Row;
@@ -43,9 +43,9 @@ final class ExchangeLayers {
                                 r.face(),
                                 r.condition().word(),
                                 assessment.decision().on(r.id()).method().word(),
-                                extent.apply(r).getArea() / Units.MM2_PER_M2,
+                                extent.apply(r).getArea() / Conversions.MM2_PER_M2,
                                 r.pWetMean(),
-                                r.voidMm3().p50() / Units.MM3_PER_LITRE,
+                                r.voidMm3().p50() / Conversions.MM3_PER_LITRE,
                                 r.maxVoidDepthMm())))
                 .toList();
         List<Column> columns = columns(

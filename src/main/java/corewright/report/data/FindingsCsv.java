@@ -10,20 +10,20 @@ import java.util.Locale;
 public final class FindingsCsv {
     private FindingsCsv() {}
 
-    public static Table of(Assessment assessment) {
-        Table table = new Table("severity,file,line,id,face,x,y,subject,message,effect");
+    public static CsvTable of(Assessment assessment) {
+        CsvTable table = new CsvTable("severity,file,line,id,face,x,y,subject,message,effect");
         for (Finding finding : assessment.findings()) {
-            Spot spot = finding.spot();
+            Spot spot = finding.about().spot();
             long line = finding.origin().line();
             table.add(
                     finding.severity().name().toLowerCase(Locale.ROOT),
                     finding.origin().file(),
                     line > 0 ? Long.toString(line) : "",
-                    finding.id(),
+                    finding.about().id(),
                     spot == null ? "" : spot.face(),
                     spot == null ? "" : Numbers.rounded(spot.xMm(), 1),
                     spot == null ? "" : Numbers.rounded(spot.yMm(), 1),
-                    finding.subject(),
+                    finding.subject().word(),
                     finding.message(),
                     finding.effect());
         }

@@ -16,8 +16,8 @@ public final class FootLoadCsv {
 
     private FootLoadCsv() {}
 
-    public static Table of(Assessment assessment) {
-        Table table = new Table("face,panel,x,y,as_built_mm,as_found_mm,after_injection_mm,after_recore_mm");
+    public static CsvTable of(Assessment assessment) {
+        CsvTable table = new CsvTable("face,panel,x,y,as_built_mm,as_found_mm,after_injection_mm,after_recore_mm");
         for (PanelStiffness panel : assessment.stiffness().panels()) {
             rows(panel).forEach(table::add);
         }

@@ -8,8 +8,8 @@ import corewright.report.page.Numbers;
 public final class NextReadingsCsv {
     private NextReadingsCsv() {}
 
-    public static Table of(Assessment assessment) {
-        Table table = new Table("rank,face,kind,x,y,gain,gain_unit");
+    public static CsvTable of(Assessment assessment) {
+        CsvTable table = new CsvTable("rank,face,kind,x,y,gain,gain_unit");
         for (NextReading next : assessment.next()) {
             table.add(
                     Integer.toString(next.rank()),

@@ -2,7 +2,7 @@ package corewright.report.data;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import corewright.report.page.Units;
+import corewright.report.page.Conversions;
 import corewright.sandwich.FootLoadMap;
 import corewright.sandwich.LooseSkin;
 import corewright.sandwich.Margin;
@@ -11,23 +11,23 @@ import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
 
 /** The panels of summary.json. */
-final class PanelsJson {
+public final class PanelsJson {
     private PanelsJson() {}
 
     static void put(ObjectNode node, PanelStiffness panel) {
         node.put("name", panel.panel().name())
                 .put("face", panel.panel().face())
                 .put("laminate", panel.panel().laminate().name())
-                .put("area_m2", Units.squareMetres(panel.panel().area().getArea()))
+                .put("area_m2", Conversions.squareMetres(panel.panel().area().getArea()))
                 .put("damaged", panel.damaged());
         ObjectNode stiffness = node.putObject("stiffness_n_per_mm");
         ObjectNode deflection = node.putObject("deflection_mm");
         ObjectNode ofAsBuilt = node.putObject("of_as_built");
         ObjectNode worst = node.putObject("worst_place");
         for (State state : State.values()) {
-            Json.put(stiffness, state.word(), panel.in(state).stiffnessNPerMm());
-            Json.put(deflection, state.word(), panel.in(state).deflectionMm());
-            Json.put(ofAsBuilt, state.word(), panel.in(state).ofAsBuilt());
+            JsonFile.put(stiffness, state.word(), panel.in(state).stiffnessNPerMm());
+            JsonFile.put(deflection, state.word(), panel.in(state).deflectionMm());
+            JsonFile.put(ofAsBuilt, state.word(), panel.in(state).ofAsBuilt());
             FootLoadMap.Place place = panel.in(state).feet().softest();
             worst.putObject(state.word())
                     .put("x", place.x())
@@ -38,7 +38,7 @@ final class PanelsJson {
                 .add(panel.softest().xMm())
                 .add(panel.softest().yMm());
         panel.looseSkin().ifPresent(l -> looseSkin(node.putObject("loose_skin"), l));
-        panel.restingMm().ifPresent(mm -> Json.put(node, "as_found_resting_mm", mm));
+        panel.restingMm().ifPresent(mm -> JsonFile.put(node, "as_found_resting_mm", mm));
         ArrayNode margins = node.putArray("margins_as_found");
         panel.margins().forEach(m -> margin(margins.addObject(), m));
         ArrayNode cases = node.putArray("load_cases");
@@ -47,7 +47,8 @@ final class PanelsJson {
         panel.notes().forEach(notes::add);
     }
 
-    private static void looseSkin(ObjectNode node, LooseSkin loose) {
+    /** A loose skin that moves against the other, as {@code corewright panel} gives it too. */
+    public static void looseSkin(ObjectNode node, LooseSkin loose) {
         node.put("x", loose.x())
                 .put("y", loose.y())
                 .put("linear_mm", loose.linearMm())
@@ -61,14 +62,15 @@ final class PanelsJson {
         for (State state : State.values()) {
             LoadCase.Answer answer = loadCase.in(state);
             ObjectNode one = node.putObject(state.word());
-            Json.put(one, "deflection_mm", answer.deflectionMm());
+            JsonFile.put(one, "deflection_mm", answer.deflectionMm());
             one.put("x", answer.at().xMm()).put("y", answer.at().yMm());
             ArrayNode margins = one.putArray("margins");
             answer.margins().forEach(m -> margin(margins.addObject(), m));
         }
     }
 
-    private static void margin(ObjectNode node, Margin margin) {
+    /** A margin with its formula and source. */
+    public static void margin(ObjectNode node, Margin margin) {
         node.put("what", margin.what())
                 .put("demand_MPa", margin.demandMPa())
                 .put("capacity_MPa", margin.capacityMPa())

@@ -7,22 +7,19 @@ import corewright.damage.Bay;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.damage.Undecided;
-import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 
 /**
  * regions.geojson: the likely and the possible extent of every region and what is undecided, in survey millimetres.
  *
- * <p>RFC 7946, 3.1.6: outer rings run counter-clockwise, holes clockwise. The coordinates are the deck's own, not
- * longitude and latitude.
+ * <p>The coordinates are the deck's own, not longitude and latitude.
  */
 public final class RegionsGeoJson {
     private RegionsGeoJson() {}
 
     public static String text(Assessment assessment) {
-        ObjectNode root = Json.MAPPER.createObjectNode().put("type", "FeatureCollection");
+        ObjectNode root = JsonFile.MAPPER.createObjectNode().put("type", "FeatureCollection");
         ArrayNode features = root.putArray("features");
         for (Region region : assessment.damage().regions()) {
             region(features, region, "likely", region.likely());
@@ -34,7 +31,7 @@ public final class RegionsGeoJson {
                 undecided(features, "U" + ++number, face, undecided);
             }
         }
-        return Json.text(root);
+        return JsonFile.text(root);
     }
 
     private static void region(ArrayNode features, Region region, String extent, Geometry area) {
@@ -45,7 +42,7 @@ public final class RegionsGeoJson {
                 .put("bay", region.bay())
                 .put("condition", region.condition().word())
                 .put("extent", extent);
-        Json.put(properties, "p_wet_mean", region.pWetMean());
+        JsonFile.put(properties, "p_wet_mean", region.pWetMean());
     }
 
     private static void undecided(ArrayNode features, String id, FaceDamage face, Undecided undecided) {
@@ -56,7 +53,7 @@ public final class RegionsGeoJson {
                 .put("bay", bay(face, undecided.area()))
                 .putNull("condition")
                 .put("extent", "undecided");
-        Json.put(properties, "p_wet_mean", undecided.pWetMean());
+        JsonFile.put(properties, "p_wet_mean", undecided.pWetMean());
         properties.put("why", undecided.why());
     }
 
@@ -73,37 +70,7 @@ public final class RegionsGeoJson {
     private static ObjectNode feature(ArrayNode features, String id, Geometry area) {
         ObjectNode feature = features.addObject().put("type", "Feature").put("id", id);
         ObjectNode properties = feature.putObject("properties");
-        ObjectNode geometry = feature.putObject("geometry");
-        if (area instanceof Polygon polygon) {
-            geometry.put("type", "Polygon");
-            rings(geometry.putArray("coordinates"), polygon);
-        } else {
-            geometry.put("type", "MultiPolygon");
-            ArrayNode parts = geometry.putArray("coordinates");
-            for (int i = 0; i < area.getNumGeometries(); i++) {
-                if (area.getGeometryN(i) instanceof Polygon polygon) {
-                    rings(parts.addArray(), polygon);
-                }
-            }
-        }
+        GeoJson.geometry(feature, area);
         return properties;
-    }
-
-    private static void rings(ArrayNode rings, Polygon polygon) {
-        if (!polygon.isEmpty()) {
-            ring(rings.addArray(), polygon.getExteriorRing(), true);
-            for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
-                ring(rings.addArray(), polygon.getInteriorRingN(i), false);
-            }
-        }
-    }
-
-    private static void ring(ArrayNode places, LinearRing ring, boolean counterClockwise) {
-        boolean turn = Orientation.isCCW(ring.getCoordinateSequence()) != counterClockwise;
-        int n = ring.getNumPoints();
-        for (int i = 0; i < n; i++) {
-            var place = ring.getCoordinateN(turn ? n - 1 - i : i);
-            places.addArray().add(place.x).add(place.y);
-        }
     }
 }

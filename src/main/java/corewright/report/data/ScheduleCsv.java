@@ -3,8 +3,8 @@ package corewright.report.data;
 import corewright.assessment.Assessment;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.work.Schedule;
+import corewright.report.page.Conversions;
 import corewright.report.page.Numbers;
-import corewright.report.page.Units;
 import corewright.survey.Settings;
 import java.util.Locale;
 
@@ -12,8 +12,8 @@ import java.util.Locale;
 public final class ScheduleCsv {
     private ScheduleCsv() {}
 
-    public static Table of(Assessment assessment) {
-        Table table = new Table("region,batch,worker,hole,what,start_min,end_min");
+    public static CsvTable of(Assessment assessment) {
+        CsvTable table = new CsvTable("region,batch,worker,hole,what,start_min,end_min");
         Settings settings = assessment.survey().settings();
         for (InjectionPlan plan : assessment.decision().injections()) {
             for (Schedule.Bar bar : Schedule.of(plan.holes(), plan.batches(), settings.resin(plan.resin()), settings)
@@ -24,8 +24,8 @@ public final class ScheduleCsv {
                         unless0(bar.worker()),
                         bar.hole(),
                         bar.what().name().toLowerCase(Locale.ROOT),
-                        Numbers.rounded(bar.startS() / Units.SECONDS_PER_MINUTE, 2),
-                        Numbers.rounded(bar.endS() / Units.SECONDS_PER_MINUTE, 2));
+                        Numbers.rounded(bar.startS() / Conversions.SECONDS_PER_MINUTE, 2),
+                        Numbers.rounded(bar.endS() / Conversions.SECONDS_PER_MINUTE, 2));
             }
         }
         return table;

@@ -16,8 +16,8 @@ import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.WeightChange;
 import corewright.repair.work.CuredFill;
+import corewright.report.page.Conversions;
 import corewright.report.page.Numbers;
-import corewright.report.page.Units;
 import corewright.survey.Drilling;
 import corewright.survey.Finding;
 import corewright.survey.Heading;
@@ -36,14 +36,18 @@ public final class SummaryJson {
 
     /** @param timingsMs stage → milliseconds, in the order they ran */
     public static String text(Assessment assessment, Map<String, Long> timingsMs) {
-        ObjectNode root = Json.MAPPER.createObjectNode();
+        ObjectNode root = JsonFile.MAPPER.createObjectNode();
         Heading heading = assessment.survey().heading();
         root.put("survey", heading.name())
                 .put("surveyed", heading.surveyed().toString())
                 .put("vessel", heading.vessel())
                 .put("surveyor", heading.surveyor());
-        Json.put(root, "void_volume_l", Units.litres(assessment.damage().voidMm3()));
-        Json.put(root, "damaged_area_m2", Units.squareMetres(assessment.damage().damagedMm2()));
+        JsonFile.put(
+                root, "void_volume_l", Conversions.litres(assessment.damage().voidMm3()));
+        JsonFile.put(
+                root,
+                "damaged_area_m2",
+                Conversions.squareMetres(assessment.damage().damagedMm2()));
         root.put("verdict", Verdict.of(assessment).sentence());
         ArrayNode faces = root.putArray("faces");
         assessment.damage().faces().forEach(f -> face(faces.addObject(), f, assessment.survey()));
@@ -53,27 +57,35 @@ public final class SummaryJson {
         assessment.stiffness().panels().forEach(p -> PanelsJson.put(panels.addObject(), p));
         if (SecondShotsCsv.wanted(assessment)) {
             ArrayNode checks = root.putArray("fill_check");
-            assessment.cured().forEach(f -> fillCheck(checks.addObject(), f));
+            assessment.work().cured().forEach(f -> fillCheck(checks.addObject(), f));
+        }
+        if (!assessment.defects().isEmpty()) {
+            ArrayNode defects = root.putArray("defects");
+            assessment.defects().forEach(d -> defects.addObject()
+                    .put("about", d.about().id())
+                    .put("face", d.about().face())
+                    .put("missing", d.what())
+                    .put("cause", d.cause()));
         }
         findings(root.putObject("findings"), assessment.findings());
         ObjectNode timings = root.putObject("timings_ms");
         timingsMs.forEach(timings::put);
-        return Json.text(root);
+        return JsonFile.text(root);
     }
 
     private static void face(ObjectNode node, FaceDamage face, Survey survey) {
         node.put("name", face.face().name());
-        node.put("deck_area_m2", Units.squareMetres(face.deckMm2()));
+        node.put("deck_area_m2", Conversions.squareMetres(face.deckMm2()));
         ObjectNode areas = node.putObject("area_m2");
         for (Condition condition : Condition.values()) {
-            areas.put(condition.word().replace('-', '_'), Units.squareMetres(face.areaMm2(condition)));
+            areas.put(condition.word().replace('-', '_'), Conversions.squareMetres(face.areaMm2(condition)));
         }
-        Json.put(node, "damaged_m2", Units.squareMetres(face.damagedMm2()));
-        Json.put(node, "void_volume_l", Units.litres(face.voidMm3()));
+        JsonFile.put(node, "damaged_m2", Conversions.squareMetres(face.damagedMm2()));
+        JsonFile.put(node, "void_volume_l", Conversions.litres(face.voidMm3()));
         Coverage coverage = Coverage.of(survey, face.face());
         ObjectNode read = node.putObject("read_share");
-        Json.put(read, "water", coverage.water());
-        Json.put(read, "bond", coverage.bond());
+        JsonFile.put(read, "water", coverage.water());
+        JsonFile.put(read, "bond", coverage.bond());
     }
 
     private static void region(ObjectNode node, Region region, Assessment assessment) {
@@ -81,12 +93,14 @@ public final class SummaryJson {
         node.put("id", region.id())
                 .put("face", region.face())
                 .put("condition", region.condition().word())
-                .put("area_m2", Units.squareMetres(region.likely().getArea()))
-                .put("possible_area_m2", Units.squareMetres(region.possible().getArea()));
-        Json.put(node, "p_wet_mean", region.pWetMean());
-        Json.put(node, "void_volume_l", Units.litres(region.voidMm3()));
-        Json.put(node, "mean_void_depth_mm", region.meanVoidDepthMm());
-        Json.put(node, "max_void_depth_mm", region.maxVoidDepthMm());
+                .put("area_m2", Conversions.squareMetres(region.likely().getArea()))
+                .put(
+                        "possible_area_m2",
+                        Conversions.squareMetres(region.possible().getArea()));
+        JsonFile.put(node, "p_wet_mean", region.pWetMean());
+        JsonFile.put(node, "void_volume_l", Conversions.litres(region.voidMm3()));
+        JsonFile.put(node, "mean_void_depth_mm", region.meanVoidDepthMm());
+        JsonFile.put(node, "max_void_depth_mm", region.maxVoidDepthMm());
         node.put("method", decision.method().word());
         ArrayNode reasons = node.putArray("reasons");
         decision.reasons().forEach(reasons::add);
@@ -113,12 +127,12 @@ public final class SummaryJson {
         plan(assessment, region)
                 .or(() -> assessment.options().injection(region.id()))
                 .filter(p -> p.region().equals(region.id())) // of a space, what all of it takes, once
-                .ifPresent(p ->
-                        Json.put(node, "inject", WeightChange.of(p, drilling).netKg()));
+                .ifPresent(p -> JsonFile.put(
+                        node, "inject", WeightChange.of(p, drilling).netKg()));
         assessment
                 .options()
                 .recore(region.id())
-                .ifPresent(p -> Json.put(
+                .ifPresent(p -> JsonFile.put(
                         node,
                         "recore",
                         WeightChange.of(p, region, survey.laminateAt(middle), survey.materials(), drilling)
@@ -186,8 +200,8 @@ public final class SummaryJson {
     /** A filled space after cure: how much of it was tapped, and what is still hollow. */
     private static void fillCheck(ObjectNode node, CuredFill fill) {
         node.put("region", fill.region()).put("face", fill.face());
-        Json.put(node, "tapped_fraction", fill.tappedShare());
-        Json.put(node, "hollow_m2", Units.squareMetres(fill.hollowMm2()));
+        JsonFile.put(node, "tapped_fraction", fill.tappedShare());
+        JsonFile.put(node, "hollow_m2", Conversions.squareMetres(fill.hollowMm2()));
         ArrayNode shots = node.putArray("second_shots");
         fill.shots().forEach(s -> shots.add(s.id()));
     }

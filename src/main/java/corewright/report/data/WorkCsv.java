@@ -4,8 +4,8 @@ import corewright.assessment.Assessment;
 import corewright.repair.work.FillCheck;
 import corewright.repair.work.WorkLog;
 import corewright.repair.work.WorkProgress;
+import corewright.report.page.Conversions;
 import corewright.report.page.Numbers;
-import corewright.report.page.Units;
 import corewright.survey.SurfaceTemperature;
 import java.util.Locale;
 
@@ -14,9 +14,9 @@ public final class WorkCsv {
     private WorkCsv() {}
 
     /** Every filled hole against its plan. */
-    public static Table done(Assessment assessment) {
-        Table table = new Table("region,hole,planned_g,taken_g,deviation_sd,took,advice");
-        for (WorkProgress work : assessment.work()) {
+    public static CsvTable done(Assessment assessment) {
+        CsvTable table = new CsvTable("region,hole,planned_g,taken_g,deviation_sd,took,advice");
+        for (WorkProgress work : assessment.work().progress()) {
             for (WorkLog.Filled filled : work.log().holes()) {
                 table.add(
                         work.region(),
@@ -32,9 +32,9 @@ public final class WorkCsv {
     }
 
     /** What is left of every region that was begun; mixed grams, without waste but for the next cup. */
-    public static Table left(Assessment assessment) {
-        Table table = new Table("region,factor,factor_p10,factor_p90,left_g,left_p90_g,next_cup_g");
-        for (WorkProgress work : assessment.work()) {
+    public static CsvTable left(Assessment assessment) {
+        CsvTable table = new CsvTable("region,factor,factor_p10,factor_p90,left_g,left_p90_g,next_cup_g");
+        for (WorkProgress work : assessment.work().progress()) {
             WorkLog log = work.log();
             table.add(
                     work.region(),
@@ -49,9 +49,9 @@ public final class WorkCsv {
     }
 
     /** Every warmth reading over a region that is injected, judged. */
-    public static Table warmth(Assessment assessment) {
-        Table table = new Table("id,face,region,x,y,minutes,reading,verdict,expected,advice");
-        for (WorkProgress work : assessment.work()) {
+    public static CsvTable warmth(Assessment assessment) {
+        CsvTable table = new CsvTable("id,face,region,x,y,minutes,reading,verdict,expected,advice");
+        for (WorkProgress work : assessment.work().progress()) {
             for (FillCheck.Place place : work.warmth()) {
                 SurfaceTemperature r = place.reading();
                 table.add(
@@ -60,7 +60,7 @@ public final class WorkCsv {
                         work.region(),
                         Numbers.rounded(r.spot().xMm(), 1),
                         Numbers.rounded(r.spot().yMm(), 1),
-                        Numbers.rounded((r.afterS() + work.startS()) / Units.SECONDS_PER_MINUTE, 2),
+                        Numbers.rounded((r.afterS() + work.startS()) / Conversions.SECONDS_PER_MINUTE, 2),
                         reading(r),
                         word(place.verdict()),
                         place.expected() ? "yes" : "no",

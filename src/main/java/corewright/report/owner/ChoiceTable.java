@@ -1,13 +1,14 @@
 package corewright.report.owner;
 
 import corewright.assessment.Assessment;
+import corewright.damage.Quantiles;
 import corewright.decision.Choice;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Paper.Anchor;
+import corewright.report.page.PageFrame;
 import corewright.report.page.Prose;
 import corewright.report.page.RuledTable;
 import corewright.report.page.RuledTable.Column;
-import corewright.report.page.Sheet;
 import corewright.report.page.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,19 +23,20 @@ final class ChoiceTable {
     /** Stiffness of the panel that lost most, as built = 100; nothing where no panel is damaged. */
     static List<Extra> stiffness(Assessment assessment) {
         List<Choice> choices = assessment.decision().choices();
-        if (choices.stream().anyMatch(c -> c.ofAsBuilt().isEmpty())) {
+        if (choices.stream().allMatch(c -> c.ofAsBuilt().isEmpty())) {
             return List.of();
         }
         List<String> cells = choices.stream()
-                .map(c -> c.ofAsBuilt().orElseThrow())
-                .map(q -> {
-                    String middle = Figures.fixed(100 * q.p50(), 0);
-                    String low = Figures.fixed(100 * q.p10(), 0);
-                    String high = Figures.fixed(100 * q.p90(), 0);
-                    return low.equals(high) ? middle : middle + "\n" + low + " to " + high;
-                })
+                .map(c -> c.ofAsBuilt().map(ChoiceTable::hundredths).orElse("not calculated"))
                 .toList();
         return List.of(new Extra(new Column("Stiffness*", 21, Anchor.RIGHT), cells));
+    }
+
+    private static String hundredths(Quantiles q) {
+        String middle = Figures.fixed(100 * q.p50(), 0);
+        String low = Figures.fixed(100 * q.p10(), 0);
+        String high = Figures.fixed(100 * q.p90(), 0);
+        return low.equals(high) ? middle : middle + "\n" + low + " to " + high;
     }
 
     static RuledTable of(Assessment assessment, List<Extra> extras) {
@@ -44,7 +46,7 @@ final class ChoiceTable {
         columns.add(new Column("Cost", 31, Anchor.RIGHT));
         columns.add(new Column("Yard days", 20, Anchor.RIGHT));
         extras.forEach(e -> columns.add(e.column()));
-        columns.add(new Column("What to know", Sheet.FULL_WIDTH - 58 - 31 - 20 - taken / 2, Anchor.LEFT));
+        columns.add(new Column("What to know", PageFrame.FULL_WIDTH - 58 - 31 - 20 - taken / 2, Anchor.LEFT));
         RuledTable table = new RuledTable(columns);
         String currency = Prose.plain(assessment.survey().settings().costs().currency());
         List<Choice> choices = assessment.decision().choices();

@@ -8,12 +8,12 @@ import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
+import corewright.report.page.Conversions;
+import corewright.report.page.PageFrame;
 import corewright.report.page.Prose;
 import corewright.report.page.RangeBar;
 import corewright.report.page.RuledTable;
-import corewright.report.page.Sheet;
 import corewright.report.page.Titles;
-import corewright.report.page.Units;
 import corewright.report.page.Wording;
 
 /** The answer on one page: what is wrong, how sure that is, what can be done, what to do now. */
@@ -45,9 +45,9 @@ final class OwnerFirstPage {
         choices = ChoiceTable.of(assessment, ChoiceTable.stiffness(assessment));
         damaged = verdict.withheld()
                 ? Quantiles.ZERO
-                : Units.squareMetres(assessment.damage().damagedMm2());
+                : Conversions.squareMetres(assessment.damage().damagedMm2());
         boolean measured = assessment.survey().readings().coreSeen() && !verdict.withheld();
-        empty = measured ? Units.litres(assessment.damage().voidMm3()) : Quantiles.ZERO;
+        empty = measured ? Conversions.litres(assessment.damage().voidMm3()) : Quantiles.ZERO;
     }
 
     void paint(Paper paper) {
@@ -55,13 +55,13 @@ final class OwnerFirstPage {
                 ? " · " + Prose.plain(face.face().name())
                 : "";
         var heading = assessment.survey().heading();
-        Sheet.head(paper, Titles.boat(heading) + faces + " · report to the owner", Titles.data(heading));
-        double y = Sheet.BODY + 1;
-        y += Prose.TITLE.paint(paper, title, Sheet.LEFT, y, Sheet.FULL_WIDTH, Anchor.LEFT) + 2;
+        PageFrame.head(paper, Titles.boat(heading) + faces + " · report to the owner", Titles.data(heading));
+        double y = PageFrame.BODY + 1;
+        y += Prose.TITLE.paint(paper, title, PageFrame.LEFT, y, PageFrame.FULL_WIDTH, Anchor.LEFT) + 2;
         double below = sureHeight() + choicesHeight() + nowHeight();
         String wrong = wrong(y, below);
         y += question(paper, "What is wrong", wrong, y) + GAP;
-        double room = Sheet.BODY_END - below - y;
+        double room = PageFrame.BODY_END - below - y;
         if (room >= LEAST_MAP) {
             map(paper, y, Math.min(MOST_MAP, room));
             y += Math.min(MOST_MAP, room);
@@ -75,8 +75,8 @@ final class OwnerFirstPage {
     private String wrong(double top, double below) {
         for (int told = 4; told > 2; told--) {
             String words = OwnerWords.wrong(assessment, told);
-            double height = Prose.TEXT.height(words, Sheet.ANSWER_WIDTH);
-            if (top + height + GAP + LEAST_MAP + below <= Sheet.BODY_END) {
+            double height = Prose.TEXT.height(words, PageFrame.ANSWER_WIDTH);
+            if (top + height + GAP + LEAST_MAP + below <= PageFrame.BODY_END) {
                 return words;
             }
         }
@@ -84,17 +84,17 @@ final class OwnerFirstPage {
     }
 
     private static double question(Paper paper, String question, String answer, double top) {
-        Sheet.question(paper, question, top);
-        return Prose.TEXT.paint(paper, answer, Sheet.ANSWERS, top, Sheet.ANSWER_WIDTH, Anchor.LEFT);
+        PageFrame.question(paper, question, top);
+        return Prose.TEXT.paint(paper, answer, PageFrame.ANSWERS, top, PageFrame.ANSWER_WIDTH, Anchor.LEFT);
     }
 
     private void map(Paper paper, double top, double height) {
-        OwnerLegend.paint(paper, assessment, face, new Box(Sheet.LEFT, top, LEGEND_WIDTH, height));
-        OwnerMap.paint(paper, assessment, face, new Box(Sheet.ANSWERS, top, Sheet.ANSWER_WIDTH, height));
+        OwnerLegend.paint(paper, assessment, face, new Box(PageFrame.LEFT, top, LEGEND_WIDTH, height));
+        OwnerMap.paint(paper, assessment, face, new Box(PageFrame.ANSWERS, top, PageFrame.ANSWER_WIDTH, height));
     }
 
     private double sureHeight() {
-        return GAP + bars() * (RangeBar.HEIGHT_MM + 1) + Prose.NOTE.height(doubt, Sheet.ANSWER_WIDTH) + GAP;
+        return GAP + bars() * (RangeBar.HEIGHT_MM + 1) + Prose.NOTE.height(doubt, PageFrame.ANSWER_WIDTH) + GAP;
     }
 
     private int bars() {
@@ -102,46 +102,47 @@ final class OwnerFirstPage {
     }
 
     private double sure(Paper paper, double top) {
-        Sheet.hairline(paper, top);
+        PageFrame.hairline(paper, top);
         double y = top + GAP;
-        Sheet.question(paper, "How sure we are", y);
+        PageFrame.question(paper, "How sure we are", y);
         if (empty.p90() > 0) {
             y += range(paper, "Empty space under the skin.", empty, " litres", y);
         }
         if (damaged.p90() > 0) {
             y += range(paper, "Damaged core.", damaged, " m²", y);
         }
-        Prose.NOTE.paint(paper, doubt, Sheet.ANSWERS, y, Sheet.ANSWER_WIDTH, Anchor.LEFT);
+        Prose.NOTE.paint(paper, doubt, PageFrame.ANSWERS, y, PageFrame.ANSWER_WIDTH, Anchor.LEFT);
         return sureHeight();
     }
 
     private static double range(Paper paper, String what, Quantiles range, String unit, double top) {
-        RangeBar.paint(paper, range, unit, Sheet.ANSWERS, top, BAR_WIDTH);
+        RangeBar.paint(paper, range, unit, PageFrame.ANSWERS, top, BAR_WIDTH);
         int decimals = Wording.decimals(range);
         String words = Prose.bold(what) + " Most likely " + Figures.fixed(range.p50(), decimals) + unit
                 + "; in 8 cases of 10 between " + Figures.fixed(range.p10(), decimals) + " and "
                 + Figures.fixed(range.p90(), decimals) + ".";
-        double left = Sheet.ANSWERS + BAR_WIDTH + 5;
-        double height = Prose.NOTE.height(words, Sheet.RIGHT - left);
-        Prose.NOTE.paint(paper, words, left, top + (RangeBar.HEIGHT_MM - height) / 2, Sheet.RIGHT - left, Anchor.LEFT);
+        double left = PageFrame.ANSWERS + BAR_WIDTH + 5;
+        double height = Prose.NOTE.height(words, PageFrame.RIGHT - left);
+        Prose.NOTE.paint(
+                paper, words, left, top + (RangeBar.HEIGHT_MM - height) / 2, PageFrame.RIGHT - left, Anchor.LEFT);
         return RangeBar.HEIGHT_MM + 1;
     }
 
     private double choicesHeight() {
-        return GAP + Prose.TEXT.leadMm() + 1.5 + choices.height() + 1 + Prose.NOTE.height(costs, Sheet.FULL_WIDTH);
+        return GAP + Prose.TEXT.leadMm() + 1.5 + choices.height() + 1 + Prose.NOTE.height(costs, PageFrame.FULL_WIDTH);
     }
 
     private double choices(Paper paper, double top) {
-        Sheet.hairline(paper, top);
+        PageFrame.hairline(paper, top);
         double y = top + GAP;
-        Sheet.question(paper, "What can be done", y);
+        PageFrame.question(paper, "What can be done", y);
         y += Prose.TEXT.leadMm() + 1.5;
-        y += choices.paint(paper, Sheet.LEFT, y, 0, choices.size()) + 1;
-        Prose.NOTE.paint(paper, costs, Sheet.LEFT, y, Sheet.FULL_WIDTH, Anchor.LEFT);
+        y += choices.paint(paper, PageFrame.LEFT, y, 0, choices.size()) + 1;
+        Prose.NOTE.paint(paper, costs, PageFrame.LEFT, y, PageFrame.FULL_WIDTH, Anchor.LEFT);
         return choicesHeight();
     }
 
     private double nowHeight() {
-        return GAP + Prose.TEXT.height(now, Sheet.ANSWER_WIDTH);
+        return GAP + Prose.TEXT.height(now, PageFrame.ANSWER_WIDTH);
     }
 }

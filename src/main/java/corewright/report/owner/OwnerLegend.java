@@ -10,7 +10,7 @@ import corewright.drawing.kit.Pattern;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
-import corewright.drawing.plates.Legend;
+import corewright.drawing.plates.LegendLine;
 import java.awt.geom.Path2D;
 import java.util.List;
 
@@ -28,12 +28,12 @@ final class OwnerLegend {
         double y = box.y() + 1;
         for (Condition condition : Condition.values()) {
             if (condition != Condition.SOUND && face.regions().stream().anyMatch(r -> r.condition() == condition)) {
-                Legend.swatch(paper, Pattern.of(condition), new Box(box.x(), y, SWATCH_WIDTH, SWATCH_HEIGHT));
+                LegendLine.swatch(paper, Pattern.of(condition), new Box(box.x(), y, SWATCH_WIDTH, SWATCH_HEIGHT));
                 y = words(paper, OwnerWords.briefly(condition), box, y);
             }
         }
         if (!face.undecided().isEmpty()) {
-            Legend.swatch(paper, Pattern.UNDECIDED, new Box(box.x(), y, SWATCH_WIDTH, SWATCH_HEIGHT));
+            LegendLine.swatch(paper, Pattern.UNDECIDED, new Box(box.x(), y, SWATCH_WIDTH, SWATCH_HEIGHT));
             y = words(paper, "not decided yet", box, y);
         }
         if (!face.regions().isEmpty()) {

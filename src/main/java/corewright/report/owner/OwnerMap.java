@@ -7,6 +7,7 @@ import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.placing.Layer;
 import corewright.drawing.placing.MapSpec;
+import corewright.drawing.placing.MapWording;
 import corewright.drawing.plates.MapPainter;
 import java.util.List;
 import java.util.Set;
@@ -32,7 +33,7 @@ final class OwnerMap {
     static void paint(Paper paper, Assessment assessment, FaceDamage face, Box box) {
         String name = face.face().name();
         Assessment shown = withTags(assessment, tags(assessment, name));
-        MapPainter.paint(paper, new MapSpec(shown, name, box, scale(face, box), layers(box), MapSpec.Wording.OWNER));
+        MapPainter.paint(paper, new MapSpec(shown, name, box, scale(face, box), layers(box), MapWording.OWNER));
     }
 
     /** A map with little room drops the names of what stands on the deck; the following pages have them. */

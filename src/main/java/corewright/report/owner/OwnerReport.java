@@ -2,8 +2,8 @@ package corewright.report.owner;
 
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
+import corewright.report.page.PageFrame;
 import corewright.report.page.PdfFile;
-import corewright.report.page.Sheet;
 import corewright.report.page.Titles;
 import corewright.survey.Heading;
 import java.io.IOException;
@@ -28,9 +28,9 @@ public final class OwnerReport {
             for (int i = 0; i < pages.size(); i++) {
                 PdfFile.Painting page = pages.get(i);
                 int number = i + 1;
-                pdf.page(Sheet.WIDTH, Sheet.HEIGHT, paper -> {
+                pdf.page(PageFrame.WIDTH, PageFrame.HEIGHT, paper -> {
                     page.on(paper);
-                    Sheet.foot(paper, foot, number, pages.size());
+                    PageFrame.foot(paper, foot, number, pages.size());
                 });
             }
             pdf.save(file);

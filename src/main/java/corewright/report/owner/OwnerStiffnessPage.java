@@ -7,11 +7,11 @@ import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.plates.DeflectionPicture;
+import corewright.report.page.PageFrame;
 import corewright.report.page.PdfFile;
 import corewright.report.page.Prose;
 import corewright.report.page.RuledTable;
 import corewright.report.page.RuledTable.Column;
-import corewright.report.page.Sheet;
 import corewright.report.page.Titles;
 import corewright.report.page.Wording;
 import corewright.stiffness.LoadCase;
@@ -46,29 +46,29 @@ final class OwnerStiffnessPage {
 
     private void paint(Paper paper) {
         var heading = assessment.survey().heading();
-        Sheet.head(
+        PageFrame.head(
                 paper,
                 Titles.boat(heading) + " · " + Prose.plain(panel.panel().face()) + " · stiffness",
                 Titles.data(heading));
-        double y = Sheet.BODY + 2;
-        y += Prose.TEXT.paint(paper, words(), Sheet.LEFT, y, Sheet.FULL_WIDTH, Anchor.LEFT) + 5;
+        double y = PageFrame.BODY + 2;
+        y += Prose.TEXT.paint(paper, words(), PageFrame.LEFT, y, PageFrame.FULL_WIDTH, Anchor.LEFT) + 5;
         y += Prose.TEXT.paint(
                         paper,
                         Prose.bold("How far the deck gives under one foot, in millimetres")
                                 + " (1 kN, about 100 kg, on 100 × 100 mm)",
-                        Sheet.LEFT,
+                        PageFrame.LEFT,
                         y,
-                        Sheet.FULL_WIDTH,
+                        PageFrame.FULL_WIDTH,
                         Anchor.LEFT)
                 + 3;
         y = pictures(paper, y) + 7;
         RuledTable table = table();
-        y += table.paint(paper, Sheet.LEFT, y, 0, table.size()) + 4;
+        y += table.paint(paper, PageFrame.LEFT, y, 0, table.size()) + 4;
         if (!panel.cases().isEmpty()) {
             RuledTable cases = cases();
-            y += cases.paint(paper, Sheet.LEFT, y, 0, cases.size()) + 4;
+            y += cases.paint(paper, PageFrame.LEFT, y, 0, cases.size()) + 4;
         }
-        Prose.NOTE.paint(paper, notes(), Sheet.LEFT, y, Sheet.FULL_WIDTH, Anchor.LEFT);
+        Prose.NOTE.paint(paper, notes(), PageFrame.LEFT, y, PageFrame.FULL_WIDTH, Anchor.LEFT);
     }
 
     private String words() {
@@ -80,7 +80,7 @@ final class OwnerStiffnessPage {
                 ? "It is the only panel with damage on this face."
                 : "It lost the most of the " + Wording.count((int) others + 1) + " panels with damage on this face.";
         return "This is the panel " + Prose.plain(panel.panel().name()) + ", "
-                + Prose.plain(Places.of(
+                + Prose.plain(PlaceWords.of(
                         assessment.survey().face(panel.panel().face()),
                         panel.panel().area()))
                 + ", the deck between its supports. " + rest
@@ -89,12 +89,12 @@ final class OwnerStiffnessPage {
 
     private double pictures(Paper paper, double top) {
         Envelope extent = panel.panel().area().getEnvelopeInternal();
-        double width = (Sheet.FULL_WIDTH - APART) / 2;
+        double width = (PageFrame.FULL_WIDTH - APART) / 2;
         double height = Math.min(MOST_HIGH, width * extent.getHeight() / extent.getWidth());
         double heads = Prose.TEXT.leadMm() + Prose.NOTE.leadMm() + 2;
         List<Box> boxes = new ArrayList<>();
         for (int i = 0; i < PICTURES.size(); i++) {
-            double left = Sheet.LEFT + i * (width + APART);
+            double left = PageFrame.LEFT + i * (width + APART);
             State state = PICTURES.get(i);
             Prose.TEXT.paint(paper, Prose.bold(title(state)), left, top, width, Anchor.LEFT);
             Prose.NOTE.paint(
@@ -107,7 +107,7 @@ final class OwnerStiffnessPage {
                     Anchor.LEFT);
             boxes.add(new Box(left, top + heads, width, height));
         }
-        DeflectionPicture.paint(paper, panel, PICTURES, boxes);
+        DeflectionPicture.paint(paper, assessment.survey().face(panel.panel().face()), panel, PICTURES, boxes);
         return top + heads + height;
     }
 

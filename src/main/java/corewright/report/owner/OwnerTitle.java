@@ -61,7 +61,7 @@ final class OwnerTitle {
         boolean only = damagedMm2(worst) >= damaged;
         return share + "the core of " + Wording.count(faces.size(), "face") + " is damaged, "
                 + (only ? "all" : damagedMm2(worst) > damaged / 2 ? "most" : "the largest part") + " of it on "
-                + Places.named(worst.face().name()) + ".";
+                + PlaceWords.named(worst.face().name()) + ".";
     }
 
     /** Area drawn as damaged: all that is more probable than not. */
@@ -119,7 +119,7 @@ final class OwnerTitle {
     private static String awaiting(Assessment assessment, List<Region> loaded, int unproven) {
         if (loaded.size() == 1) {
             Region region = loaded.get(0);
-            String place = Places.of(assessment.survey().face(region.face()), region.likely());
+            String place = PlaceWords.of(assessment.survey().face(region.face()), region.likely());
             return "; the place " + Prose.plain(place) + " awaits a naval architect";
         }
         if (!loaded.isEmpty()) {

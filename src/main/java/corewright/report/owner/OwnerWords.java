@@ -8,8 +8,8 @@ import corewright.damage.NextReading;
 import corewright.damage.Region;
 import corewright.damage.Undecided;
 import corewright.decision.RegionDecision;
+import corewright.report.page.Conversions;
 import corewright.report.page.Prose;
-import corewright.report.page.Units;
 import corewright.report.page.Wording;
 import corewright.survey.Face;
 import corewright.survey.Readings;
@@ -38,7 +38,7 @@ final class OwnerWords {
         List<Region> regions = assessment.damage().regions();
         if (regions.isEmpty()) {
             Verdict verdict = Verdict.of(assessment);
-            String all = Wording.known(Units.squareMetres(deck)) + " m²";
+            String all = Wording.known(Conversions.squareMetres(deck)) + " m²";
             return (verdict.free()
                             ? "All of the " + all + " read is more probably sound than not."
                             : "Of the " + all + " nothing is said where nothing was read.")
@@ -50,8 +50,8 @@ final class OwnerWords {
                 .map(r -> " " + place(assessment, r))
                 .collect(Collectors.joining());
         int rest = regions.size() - told;
-        double deckM2 = Units.squareMetres(deck);
-        return (faces.size() == 1 ? "On the plan " : "On the plans ") + Wording.known(Units.squareMetres(damaged))
+        double deckM2 = Conversions.squareMetres(deck);
+        return (faces.size() == 1 ? "On the plan " : "On the plans ") + Wording.known(Conversions.squareMetres(damaged))
                 + " of " + Wording.known(deckM2) + " m² is not sound."
                 + places
                 + (rest == 0
@@ -80,9 +80,9 @@ final class OwnerWords {
 
     private static String place(Assessment assessment, Region region) {
         Face face = assessment.survey().face(region.face());
-        String where = Wording.sentence(Prose.plain(Places.of(face, region.likely())));
+        String where = Wording.sentence(Prose.plain(PlaceWords.of(face, region.likely())));
         if (assessment.damage().faces().size() > 1) {
-            where = "On " + Prose.plain(Places.named(face.name())) + " " + lower(where);
+            where = "On " + Prose.plain(PlaceWords.named(face.name())) + " " + lower(where);
         }
         String area = Wording.area(region.likely().getArea());
         String what =
@@ -135,7 +135,7 @@ final class OwnerWords {
     static String doubt(Assessment assessment) {
         return "Solid edge on the plan: more probable than not. Broken edge: damage cannot be ruled out."
                 + unmeasured(assessment)
-                + Doubts.of(assessment.findings());
+                + OwnerDoubts.of(assessment.findings());
     }
 
     /** What the owner should do before anything else, gravest first. */
@@ -162,9 +162,9 @@ final class OwnerWords {
         for (Region region : assessment.damage().regions()) {
             if (assessment.decision().on(region.id()).architect()) {
                 Face face = assessment.survey().face(region.face());
-                loads.add(Places.load(face, region.likely())
-                        .map(f -> Places.named(f.name()))
-                        .orElse("whatever stands " + Places.of(face, region.likely())));
+                loads.add(PlaceWords.load(face, region.likely())
+                        .map(f -> PlaceWords.named(f.name()))
+                        .orElse("whatever stands " + PlaceWords.of(face, region.likely())));
                 ids.add(region.id());
             }
         }

@@ -7,12 +7,13 @@ import corewright.decision.Method;
 import corewright.decision.RegionDecision;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Paper.Anchor;
+import corewright.report.page.Conversions;
 import corewright.report.page.Prose;
 import corewright.report.page.RuledTable;
 import corewright.report.page.RuledTable.Column;
-import corewright.report.page.Units;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The regions of one face, a row each: what, how large, what to do and why. */
 final class RegionTable {
@@ -32,17 +33,25 @@ final class RegionTable {
             table.row(List.of(
                     Prose.bold(region.id()),
                     OwnerWords.plainly(region.condition()) + ", "
-                            + Prose.plain(Places.of(face.face(), region.likely())),
+                            + Prose.plain(PlaceWords.of(face.face(), region.likely())),
                     m2(region.likely().getArea()),
                     m2(region.possible().getArea()),
                     filledWith(assessment, region).orElse(plainly(decision)),
-                    why(decision)));
+                    why(decision) + missing(assessment, region)));
             together += hundredths(region.likely().getArea());
         }
         if (face.regions().size() > 1) {
             table.row(List.of("", "together", Figures.fixed(together / 100, 2), "", "", ""));
         }
         return table;
+    }
+
+    /** What could not be calculated of a region. */
+    private static String missing(Assessment assessment, Region region) {
+        return assessment.defects().stream()
+                .filter(d -> d.about().id().equals(region.id()))
+                .map(d -> "\n" + Prose.plain(d.sentence()))
+                .collect(Collectors.joining());
     }
 
     private static String why(RegionDecision decision) {
@@ -82,6 +91,6 @@ final class RegionTable {
 
     /** Hundredths of a square metre as printed, so that the rows add up to the sum beneath them. */
     private static double hundredths(double mm2) {
-        return Math.round(Units.squareMetres(mm2) * 100);
+        return Math.round(Conversions.squareMetres(mm2) * 100);
     }
 }

@@ -7,7 +7,6 @@ import corewright.SurveyFolders;
 import corewright.assessment.Assessment;
 import corewright.desktop.MapChain;
 import corewright.desktop.state.AtOnce;
-import corewright.desktop.state.Freshness;
 import corewright.desktop.state.SurveyOpener;
 import corewright.desktop.state.Workbench;
 import corewright.store.SurveyFile;
@@ -75,7 +74,7 @@ class PhotosTest {
         Assessment before = bench.found().orElseThrow();
         pin(picture(other, 40, 30), "");
 
-        assertThat(bench.freshness()).isEqualTo(Freshness.FRESH);
+        assertThat(bench.fresh()).isTrue();
         assertThat(bench.found().orElseThrow()).isSameAs(before);
         assertThat(bench.shown().orElseThrow().survey().photos()).hasSize(1);
         assertThat(bench.shown().orElseThrow()).isSameAs(bench.shown().orElseThrow());

@@ -116,6 +116,15 @@ class SketchTest {
     }
 
     @Test
+    void tooFewPointsAreSaidInGoodWords() {
+        sketch.take(Sketch.Tool.DIVIDER);
+        touch(100, 100);
+        sketch.finish();
+
+        assertThat(sketch.message()).isEqualTo("The divider needs at least 2 points.");
+    }
+
+    @Test
     void anEdgeThatCrossesItselfIsNotDrawn() {
         sketch.take(Sketch.Tool.OUTLINE);
         touch(0, 0);

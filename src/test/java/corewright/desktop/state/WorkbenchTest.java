@@ -3,6 +3,8 @@ package corewright.desktop.state;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.SurveyFolders;
+import corewright.assessment.Age;
+import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
 import corewright.assessment.Assessor;
 import corewright.damage.DamageMap;
@@ -45,9 +47,9 @@ class WorkbenchTest {
     void anOpenedFolderIsCalculatedAndItsStepsSayHowItStands(@TempDir Path folder) {
         open(folder);
 
-        assertThat(bench.freshness()).as(bench.message()).isEqualTo(Freshness.FRESH);
-        Map<Step, String> words = Steps.of(
-                bench.survey().orElseThrow(), bench.found().orElseThrow(), false, bench.behind(), Units.METRIC);
+        assertThat(bench.fresh()).as(bench.message()).isTrue();
+        Map<Step, String> words =
+                Steps.of(bench.survey().orElseThrow(), bench.found().orElseThrow(), false, bench.ages(), Units.METRIC);
         assertThat(words.get(Step.PLAN)).isEqualTo("0.54 m²");
         assertThat(words.get(Step.READINGS)).startsWith("51");
         assertThat(words.get(Step.DAMAGE)).endsWith(" regions");
@@ -78,13 +80,12 @@ class WorkbenchTest {
         makeOneWet();
 
         Assessment following = bench.found().orElseThrow();
-        assertThat(bench.freshness()).isEqualTo(Freshness.MAP_ONLY);
         assertThat(following.damage()).isNotEqualTo(before);
-        assertThat(bench.behind()).isEqualTo(new Behind(false, true, Behind.Later.OF_BEFORE));
+        assertThat(bench.ages()).isEqualTo(new Ages(Age.FRESH, Age.OLD, Age.OLD));
 
         List.copyOf(jobs.later).forEach(Runnable::run);
-        assertThat(bench.freshness()).isEqualTo(Freshness.FRESH);
-        assertThat(bench.behind()).isEqualTo(Behind.NOTHING);
+        assertThat(bench.fresh()).isTrue();
+        assertThat(bench.ages()).isEqualTo(Ages.FRESH);
         bench.close();
     }
 
@@ -111,7 +112,7 @@ class WorkbenchTest {
         bench.edit("nonsense", s -> new Edit.Remove<>(Part.MOISTURE, 4000));
 
         assertThat(bench.message()).startsWith("Not written: ");
-        assertThat(bench.freshness()).isEqualTo(Freshness.FRESH);
+        assertThat(bench.fresh()).isTrue();
         assertThat(folder.resolve("survey.gpkg")).doesNotExist();
         bench.close();
     }
@@ -121,11 +122,10 @@ class WorkbenchTest {
         open(folder);
         bench.hold(true);
         makeOneWet();
-        assertThat(bench.freshness()).isEqualTo(Freshness.STALE);
-        assertThat(bench.behind()).isEqualTo(Behind.EVERYTHING);
+        assertThat(bench.ages()).isEqualTo(Ages.OLD);
         bench.hold(false);
 
-        assertThat(bench.freshness()).isEqualTo(Freshness.FRESH);
+        assertThat(bench.fresh()).isTrue();
         bench.close();
     }
 
@@ -146,9 +146,9 @@ class WorkbenchTest {
         Workbench whole = new Workbench(jobs, Assessor::assess);
         whole.open("survey", () -> SurveyOpener.open(survey));
         Assessment found = whole.found().orElseThrow();
-        assertThat(whole.freshness()).as(whole.message()).isEqualTo(Freshness.FRESH);
+        assertThat(whole.fresh()).as(whole.message()).isTrue();
         found.damage().regions().forEach(r -> {
-            Slip slip = SlipWords.of(found, Units.METRIC, Behind.NOTHING).region(r);
+            Slip slip = SlipWords.of(found, Units.METRIC, Ages.FRESH).region(r);
             assertThat(slip.title()).isEqualTo(r.id() + "  " + r.condition().word());
             assertThat(slip.sentence()).startsWith("The ").endsWith(".");
             assertThat(slip.facts()).hasSizeBetween(3, 4);
@@ -167,10 +167,10 @@ class WorkbenchTest {
     @Test
     void aMeterReadingIsNeverGivenAPercentSign(@TempDir Path folder) {
         open(folder);
-        String words = Readout.at(bench.found().orElseThrow(), "foredeck", 700, 300, Units.METRIC, Behind.NOTHING);
+        String words = Readout.at(bench.found().orElseThrow(), "foredeck", 700, 300, Units.METRIC, Ages.FRESH);
 
         assertThat(words).contains("moisture index ").contains(" ± ").doesNotContain("%");
-        assertThat(Readout.at(bench.found().orElseThrow(), "foredeck", 700, 300, Units.US, Behind.NOTHING))
+        assertThat(Readout.at(bench.found().orElseThrow(), "foredeck", 700, 300, Units.US, Ages.FRESH))
                 .endsWith(" in");
         bench.close();
     }

@@ -146,7 +146,7 @@ class GridWalkTest {
         walk.next();
         walk.back();
 
-        assertThat(walk.entry()).isEqualTo(new GridWalk.Noted("12", false, Sound.DULL, ""));
+        assertThat(walk.entry()).isEqualTo(new Noted("12", false, Sound.DULL, ""));
         type(walk, "14");
         walk.next();
 

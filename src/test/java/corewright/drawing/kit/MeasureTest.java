@@ -11,6 +11,7 @@ import corewright.drawing.Recorder;
 import corewright.drawing.marks.ScaleBar;
 import corewright.drawing.placing.Lettering;
 import corewright.drawing.placing.MapSpec;
+import corewright.drawing.placing.MapWording;
 import corewright.drawing.placing.RegionWords;
 import corewright.drawing.screen.ScreenLayer;
 import corewright.drawing.screen.ScreenLook;
@@ -83,9 +84,8 @@ class MeasureTest {
                 .orElseThrow();
         String us =
                 words(ronja, Lettering.onScreen(Measure.US, false)).full(hollow).get(1);
-        String paper = words(ronja, Lettering.onPaper(MapSpec.Wording.TRADE))
-                .full(hollow)
-                .get(1);
+        String paper =
+                words(ronja, Lettering.onPaper(MapWording.TRADE)).full(hollow).get(1);
         String old = words(ronja, Lettering.onScreen(Measure.METRIC, true))
                 .full(hollow)
                 .get(1);

@@ -25,7 +25,8 @@ class PlaceNamesTest {
     })
     void placesAreCalledByLetterAndRow(double x, double y, String name, String measured) {
         assertThat(names.at(x, y)).isEqualTo(name);
-        assertThat(names.measured(x, y)).isEqualTo(measured);
+        assertThat(names.measured(x, y, mm -> Figures.fixed(mm / 1000, 2) + " m"))
+                .isEqualTo(measured);
     }
 
     @ParameterizedTest

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import corewright.damage.Quantiles;
+import corewright.repair.plan.Amounts;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.Hole;
-import corewright.repair.plan.Words;
 import corewright.survey.Drilling;
 import corewright.survey.Resin;
 import corewright.survey.Settings;
@@ -33,7 +33,7 @@ class MixTest {
     void thirtySquareFeetAtAQuarterInchAreEighteenLitres() {
         double cavityMm3 = 30 * 304.8 * 304.8 * 25.4 / 4;
         assertThat(cavityMm3 / 1e6).isCloseTo(17.7, within(0.05));
-        assertThat(Words.litres(cavityMm3)).isEqualTo("17.7 litres");
+        assertThat(Amounts.litres(cavityMm3)).isEqualTo("17.7 litres");
         // a mix that does not rise: 17.7 l at 1160 g
         assertThat(Mix.of(cavityMm3, plain(), 0).netG()).isCloseTo(17.698 * 1160, within(1.0));
     }

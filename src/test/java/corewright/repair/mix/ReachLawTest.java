@@ -24,7 +24,7 @@ class ReachLawTest {
     @Test
     void frontAgreesWithTheClosedFormOfRadialFilling() throws IOException {
         List<String> lines;
-        try (InputStream in = ReachLawTest.class.getResourceAsStream("radial-fill.csv")) {
+        try (InputStream in = ReachLawTest.class.getResourceAsStream("/corewright/repair/radial-fill.csv")) {
             lines = new String(in.readAllBytes(), StandardCharsets.UTF_8)
                     .lines()
                     .skip(1)

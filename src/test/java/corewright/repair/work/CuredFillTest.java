@@ -13,6 +13,7 @@ import corewright.repair.pattern.Cavity;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.SecondShot;
+import corewright.reuse.Memory;
 import corewright.survey.Finding;
 import corewright.survey.Origin;
 import corewright.survey.Part;
@@ -43,7 +44,7 @@ class CuredFillTest {
     private final Deck deck =
             deck(rectangle(0, -500, 2500, 900)).region(Condition.VOID, rectangle(1000, 0, 1150, 150), 6, 0.1);
     private final List<InjectionPlan> plans =
-            RepairPlanner.plan(deck.survey(), deck.damage()).injections();
+            RepairPlanner.plan(deck.survey(), deck.damage(), new Memory()).injections();
 
     private static Tap tap(String id, double x, double y, Sound sound) {
         return new Tap(new Origin("cured.csv", 2), id, new Spot(Deck.FACE, x, y), sound, null, Side.OUTER);
@@ -68,19 +69,19 @@ class CuredFillTest {
     }
 
     private CuredFill fill(Survey survey) {
-        List<CuredFill> fills = CuredFill.of(survey, deck.damage(), plans);
+        List<CuredFill> fills = WorkDone.of(survey, deck.damage(), plans).cured();
         assertThat(fills).hasSize(1);
         return fills.get(0);
     }
 
     private List<Finding> findings(List<Tap> taps) {
-        return CuredFill.findings(with(taps), deck.damage(), plans);
+        return WorkDone.of(with(taps), deck.damage(), plans).findings();
     }
 
     @Test
     void nothingIsSaidWithoutTapsAfterCure() {
-        assertThat(CuredFill.of(deck.survey(), deck.damage(), plans)).isEmpty();
-        assertThat(CuredFill.findings(deck.survey(), deck.damage(), plans)).isEmpty();
+        assertThat(WorkDone.of(deck.survey(), deck.damage(), plans).cured()).isEmpty();
+        assertThat(WorkDone.of(deck.survey(), deck.damage(), plans).findings()).isEmpty();
     }
 
     @Test
@@ -141,7 +142,8 @@ class CuredFillTest {
     /** The second shot of a hollow middle by a plan with these holes. */
     private SecondShot middle(List<Hole> holes) {
         List<InjectionPlan> plan = List.of(with(plans.get(0), plans.get(0).parts(), holes));
-        return CuredFill.of(with(grid("sssshssss")), deck.damage(), plan)
+        return WorkDone.of(with(grid("sssshssss")), deck.damage(), plan)
+                .cured()
                 .get(0)
                 .shots()
                 .get(0);
@@ -208,7 +210,7 @@ class CuredFillTest {
         assertThat(alone.places().get(0).doubtful()).isTrue();
         assertThat(cornerwise.shots().get(0).taps()).containsExactly("C5");
         assertThat(findings(grid("dssssssss")))
-                .extracting(f -> f.id() + " " + f.message())
+                .extracting(f -> f.about().id() + " " + f.message())
                 .containsExactly("C1 Dull after cure, with nothing hollow beside it.");
     }
 
@@ -283,14 +285,16 @@ class CuredFillTest {
         Deck two = deck(rectangle(0, -500, 2500, 900))
                 .region(Condition.VOID, rectangle(1000, 0, 1075, 150), 6, 0.1)
                 .region(Condition.DELAMINATED, rectangle(1075, 0, 1150, 150), 0, 0.1);
-        InjectionPlan lead =
-                RepairPlanner.plan(two.survey(), two.damage()).injections().get(0);
+        InjectionPlan lead = RepairPlanner.plan(two.survey(), two.damage(), new Memory())
+                .injections()
+                .get(0);
         List<InjectionPlan.Part> parts =
                 List.of(new InjectionPlan.Part("R1", 1, 11_250, 100), new InjectionPlan.Part("R2", 1, 0, 100));
         InjectionPlan joint = with(lead, parts, lead.holes());
 
-        CuredFill fill = CuredFill.of(
+        CuredFill fill = WorkDone.of(
                         Part.CURED_TAPS.with(two.survey(), grid("sssshssss")), two.damage(), List.of(joint))
+                .cured()
                 .get(0);
 
         assertThat(fill.space().equalsTopo(whole)).isTrue();

@@ -10,6 +10,7 @@ import corewright.damage.Condition;
 import corewright.repair.RepairPlanner;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
+import corewright.reuse.Memory;
 import corewright.survey.Finding;
 import corewright.survey.Origin;
 import corewright.survey.Part;
@@ -26,7 +27,7 @@ class WorkProgressTest {
     private final Deck deck =
             deck(rectangle(0, -500, 2500, 900)).region(Condition.VOID, rectangle(1000, 0, 1500, 300), 6, 0.1);
     private final List<InjectionPlan> plans =
-            RepairPlanner.plan(deck.survey(), deck.damage()).injections();
+            RepairPlanner.plan(deck.survey(), deck.damage(), new Memory()).injections();
     private final InjectionPlan plan = plans.get(0);
     private final List<Hole> holes =
             plan.holes().stream().filter(h -> h.kind() == Hole.Kind.INJECTION).toList();
@@ -38,7 +39,7 @@ class WorkProgressTest {
     @Test
     void nothingIsSaidBeforeAnyWork() {
         assertThat(WorkProgress.of(deck.survey(), deck.damage(), plans)).isEmpty();
-        assertThat(WorkProgress.findings(deck.survey(), deck.damage(), plans)).isEmpty();
+        assertThat(WorkDone.of(deck.survey(), deck.damage(), plans).findings()).isEmpty();
     }
 
     /** Each hole but the last took a tenth more: what is left grows towards that, never beyond. */
@@ -68,9 +69,10 @@ class WorkProgressTest {
     void aGreedyHoleAndAnUnknownOneAreFindings() {
         List<WorkEntry> log = List.of(
                 new WorkEntry(line(2), holes.get(0).id(), 120, 900, null), new WorkEntry(line(3), "Z9", 130, 20, null));
-        List<Finding> findings = WorkProgress.findings(Part.LOG.with(deck.survey(), log), deck.damage(), plans);
+        List<Finding> findings = WorkDone.of(Part.LOG.with(deck.survey(), log), deck.damage(), plans)
+                .findings();
         assertThat(findings)
-                .extracting(Finding::id)
+                .extracting(f -> f.about().id())
                 .containsExactly(holes.get(0).id(), "Z9");
         assertThat(findings.get(0).effect()).contains("larger than mapped");
         assertThat(findings.get(0).origin()).isEqualTo(line(2));
@@ -102,8 +104,8 @@ class WorkProgressTest {
         assertThat(place(warmth, "T1").surprise()).isFalse();
         assertThat(place(warmth, "T2").verdict()).isEqualTo(FillCheck.Verdict.NOT_ARRIVED);
         assertThat(place(warmth, "T3").surprise()).isTrue();
-        assertThat(WorkProgress.findings(survey, deck.damage(), plans))
-                .extracting(Finding::id)
+        assertThat(WorkDone.of(survey, deck.damage(), plans).findings())
+                .extracting(f -> f.about().id())
                 .contains("T2", "T3")
                 .doesNotContain("T1");
         assertThat(place(warmth, "T1").reading().afterS())

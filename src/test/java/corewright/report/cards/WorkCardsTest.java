@@ -11,9 +11,9 @@ import corewright.repair.work.Schedule;
 import corewright.report.CardSamples;
 import corewright.report.SampleAssessment;
 import corewright.report.data.BatchesCsv;
+import corewright.report.data.CsvTable;
 import corewright.report.data.CupsCsv;
 import corewright.report.data.ScheduleCsv;
-import corewright.report.data.Table;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -257,7 +257,7 @@ class WorkCardsTest {
         return file;
     }
 
-    private List<String> lines(Table table) throws IOException {
+    private List<String> lines(CsvTable table) throws IOException {
         Path file = folder.resolve("table.csv");
         table.write(file);
         return Files.readAllLines(file);

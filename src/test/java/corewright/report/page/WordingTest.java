@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import corewright.damage.Quantiles;
 import corewright.drawing.kit.Figures;
 import corewright.report.SampleAssessment;
-import corewright.report.owner.Places;
+import corewright.report.owner.PlaceWords;
 import corewright.survey.Face;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -68,12 +68,12 @@ class WordingTest {
                 .isEqualTo("at the inner forestay plate");
         assertThat(place(face, "POLYGON((600 -50,700 -50,700 50,600 50,600 -50))"))
                 .isEqualTo("at 0.65 m aft of the datum");
-        assertThat(Places.named("fitting 1")).isEqualTo("fitting 1");
-        assertThat(Places.named("Solent stay")).isEqualTo("Solent stay");
+        assertThat(PlaceWords.named("fitting 1")).isEqualTo("fitting 1");
+        assertThat(PlaceWords.named("Solent stay")).isEqualTo("Solent stay");
     }
 
     private static String place(Face face, String wkt) {
-        return plain(Places.of(face, SampleAssessment.polygon(wkt)));
+        return plain(PlaceWords.of(face, SampleAssessment.polygon(wkt)));
     }
 
     private static String plain(String text) {

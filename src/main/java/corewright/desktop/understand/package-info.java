@@ -1,7 +1,0 @@
-/**
- * How the map came about: variogram, cross-validation, standard errors, in words and charts.
- */
-@NullMarked
-package corewright.desktop.understand;
-
-import org.jspecify.annotations.NullMarked;
