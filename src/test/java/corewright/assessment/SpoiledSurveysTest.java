@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Predicate;
@@ -103,13 +104,20 @@ class SpoiledSurveysTest {
             SurveyFolders folder = SurveyFolders.minimal(Files.createDirectory(dir.resolve(name.replace(' ', '-'))))
                     .with(
                             "plan.csv",
-                            "face,kind,name,wkt\nforedeck,outline,,\"POLYGON((0 0,%1$d 0,%1$d %2$d,0 %2$d,0 0))\"\n"
-                                    .formatted(width, height))
+                            String.format(
+                                    Locale.ROOT,
+                                    "face,kind,name,wkt\nforedeck,outline,,\"POLYGON((0 0,%1$d 0,%1$d %2$d,0 %2$d,0 0))\"\n",
+                                    width,
+                                    height))
                     .with("moisture.csv", grid(width, height, step, ",9,A", "value,meter"))
                     .with("taps.csv", grid(width, height, step, ",sound", "sound"))
                     .with(
                             "probes.csv",
-                            "id,x,y,void_depth,core_state\nP1,%d,%d,0,dry\n".formatted(width / 2, height / 2));
+                            String.format(
+                                    Locale.ROOT,
+                                    "id,x,y,void_depth,core_state\nP1,%d,%d,0,dry\n",
+                                    width / 2,
+                                    height / 2));
             Intake intake = SurveyFolder.read(change.apply(folder).path());
 
             assertThat(plausibility(intake)).isEmpty();
