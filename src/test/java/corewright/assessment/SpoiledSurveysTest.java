@@ -6,6 +6,7 @@ import corewright.damage.Coverage;
 import corewright.intake.Intake;
 import corewright.intake.SurveyFolder;
 import corewright.survey.Finding;
+import corewright.survey.Subject;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -88,7 +89,7 @@ class SpoiledSurveysTest {
                         slip.sentence,
                         said.stream().map(Finding::message).distinct().limit(8).toList())
                 .hasSizeBetween(1, 3);
-        assertThat(said.stream().filter(f -> f.subject().equals("outside")))
+        assertThat(said.stream().filter(f -> f.subject() == Subject.OUTSIDE))
                 .as("readings told one by one")
                 .hasSizeLessThan(11);
         switch (slip.verdicts) {
@@ -106,7 +107,7 @@ class SpoiledSurveysTest {
 
     private static List<String> plausibility(Intake intake) {
         return intake.findings().stream()
-                .filter(f -> f.subject().equals("plausibility"))
+                .filter(f -> f.subject() == Subject.PLAUSIBILITY)
                 .map(Finding::message)
                 .toList();
     }
