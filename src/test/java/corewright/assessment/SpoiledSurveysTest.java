@@ -72,7 +72,8 @@ class SpoiledSurveysTest {
         Copy panel = new Copy(source("small-deck"), dir.resolve("panel"));
         panel.lines("plan.csv", (n, line) -> n < 2 ? line.replace("1600", "300").replace("1000", "300") : "");
         for (String file : List.of("moisture.csv", "taps.csv", "probes.csv")) {
-            panel.lines(file, (n, line) -> n < 5 ? line : "").places(file, (x, y) -> x % 240 + 30, (x, y) -> y % 240 + 30);
+            panel.lines(file, (n, line) -> n < 5 ? line : "")
+                    .places(file, (x, y) -> x % 240 + 30, (x, y) -> y % 240 + 30);
         }
         good.add(panel.folder);
         assertThat(good).hasSize(6);
@@ -189,7 +190,8 @@ class SpoiledSurveysTest {
         to.add(moved("exchanged on the demo", "quillwort", (x, y) -> y, (x, y) -> x, "are x and y exchanged?"));
         to.add(moved("forward", "deck12", (x, y) -> -x, (x, y) -> y, "is x counted forward instead of aft?"));
         to.add(moved("both signs", "deck05", (x, y) -> -x, (x, y) -> -y, "is x counted forward instead of aft?"));
-        to.add(moved("mirrored", "small-deck", (x, y) -> x, (x, y) -> -y, "is y counted to port instead of starboard?"));
+        to.add(moved(
+                "mirrored", "small-deck", (x, y) -> x, (x, y) -> -y, "is y counted to port instead of starboard?"));
         to.add(moved("exchanged", "small-deck", (x, y) -> y, (x, y) -> x, "are x and y exchanged?"));
         to.add(moved("shifted", "small-deck", (x, y) -> x + 2000, (x, y) -> y, "is their datum another"));
         to.add(moved("from aft", "deck00", (x, y) -> 3116.5 - x, (x, y) -> y, "is x counted from the other end?"));

@@ -51,7 +51,8 @@ class OwnerReportTest {
             assertThat(text(doubted(given), 1))
                     .contains("No verdict yet. The readings span 1.5 x 0.9 mm", "nothing is said yet, good or bad.")
                     .contains("None yet", "Decide nothing on the deck before that.")
-                    .doesNotContain("No damage", "Nothing is pressing", "is not sound", "Recommended.", "Keep load off");
+                    .doesNotContain(
+                            "No damage", "Nothing is pressing", "is not sound", "Recommended.", "Keep load off");
         }
         assertThat(text(doubted(SampleAssessment.sound()), 2))
                 .contains("No verdict is given: the first page says why.")
