@@ -1,5 +1,6 @@
 package corewright.decision;
 
+import corewright.damage.Coverage;
 import corewright.damage.DamageMap;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
@@ -12,6 +13,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** The owner's table: from leaving it to opening everything, with cost, days and one thing to know. */
 final class Choices {
@@ -35,6 +37,17 @@ final class Choices {
         return new Choices(survey, damage, options, decisions, gains).rows();
     }
 
+    /** No damage: of what was read, and what was not. */
+    private String noDamage() {
+        String unread = Coverage.of(survey).stream()
+                .map(Coverage::unread)
+                .filter(s -> !s.isEmpty())
+                .collect(Collectors.joining(" "));
+        return unread.isEmpty()
+                ? "No damage was found where it was read. What was not read is not known."
+                : unread + " What was not read is not known.";
+    }
+
     private List<Choice> rows() {
         if (damage.regions().isEmpty()) {
             return List.of(row(
@@ -42,7 +55,7 @@ final class Choices {
                     "nothing to repair; a visit next season",
                     effort.visits(1, 1),
                     gains.left(),
-                    "No damage was found where it was read. What was not read is not known.",
+                    noDamage(),
                     true));
         }
         boolean repairs = decisions.stream()

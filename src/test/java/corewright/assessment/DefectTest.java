@@ -67,7 +67,8 @@ class DefectTest {
         SurveyFolders files = SurveyFolders.minimal(folder)
                 .adding("plan.csv", "foredeck,support,beam,\"LINESTRING(430 0,430 600)\",,,,simple,\n")
                 .replacing("plan.csv", "POINT(450 300),yes,yes,60", "POINT(450 60),yes,yes,40")
-                .replacing("probes.csv", "P2,480,540,4.5,rotted", "P2,480,540,4.5,dry");
+                .replacing("probes.csv", "P2,480,540,4.5,rotted", "P2,480,540,4.5,dry")
+                .adding("probes.csv", "P4,100,540,4.5,dry\nP5,800,540,4.5,dry\n");
         for (int value = 40; value < 45; value++) {
             files.with("moisture.csv", files.text("moisture.csv").replace("," + value + ",A", ",9,A"));
         }

@@ -197,6 +197,8 @@ class SpoiledSurveysTest {
         to.add(all("ten times", "deck00", v -> v * 10, "are they in millimetres, not in centimetres?"));
         to.add(all("taken for inches", "deck05", v -> v * 25.4, "are they in millimetres, not in inches?"));
         to.add(all("taken for feet", "deck12", v -> v * 304.8, "are they in millimetres, not in feet?"));
+        to.add(all("metres", "small-deck", v -> v / 1000, "are they in metres?"));
+        to.add(all("feet", "small-deck", v -> v / 304.8, "are they in feet?"));
         to.add(one("moisture in metres", "deck05", "moisture.csv", v -> v / 1000, "are they in metres?"));
         to.add(one("taps in inches", "deck12", "taps.csv", v -> v / 25.4, "are they in inches?"));
         to.add(one(
@@ -244,6 +246,10 @@ class SpoiledSurveysTest {
         to.add(moved("exchanged on the demo", "quillwort", (x, y) -> y, (x, y) -> x, "are x and y exchanged?"));
         to.add(moved("forward", "deck12", (x, y) -> -x, (x, y) -> y, "is x counted forward instead of aft?"));
         to.add(moved("both signs", "deck05", (x, y) -> -x, (x, y) -> -y, "is x counted forward instead of aft?"));
+        to.add(moved(
+                "mirrored", "small-deck", (x, y) -> x, (x, y) -> -y, "is y counted to port instead of starboard?"));
+        to.add(moved("exchanged", "small-deck", (x, y) -> y, (x, y) -> x, "are x and y exchanged?"));
+        to.add(moved("shifted", "small-deck", (x, y) -> x + 2000, (x, y) -> y, "is their datum another"));
         to.add(moved("from aft", "deck00", (x, y) -> 3116.5 - x, (x, y) -> y, "is x counted from the other end?"));
         to.add(moved("from aft", "deck05", (x, y) -> 4067 - x, (x, y) -> y, "is x counted from the other end?"));
         to.add(moved("from the port edge", "deck05", (x, y) -> x, (x, y) -> y + 1589, "is their datum another"));
@@ -422,6 +428,9 @@ class SpoiledSurveysTest {
     }
 
     private static Path source(String good) {
-        return Path.of(good.equals("quillwort") ? "demo-data/quillwort" : DECKS + good);
+        return Path.of(
+                good.equals("quillwort")
+                        ? "demo-data/quillwort"
+                        : good.equals("small-deck") ? "src/test/resources/corewright/cli/small-deck" : DECKS + good);
     }
 }

@@ -294,6 +294,10 @@ class DeciderTest {
         assertThat(d.choices()).singleElement().satisfies(c -> {
             assertThat(c.title()).isEqualTo("Leave it, watch it");
             assertThat(c.advised()).isTrue();
+            assertThat(c.toKnow())
+                    .as("nothing was read of this deck")
+                    .doesNotContain("No damage")
+                    .contains("was read to say anything of it.");
         });
     }
 

@@ -49,20 +49,12 @@ public final class SlipWords {
     public Slip face(String name) {
         FaceDamage damage = found.damage().face(name);
         double deck = damage.deckMm2();
-        List<Slip.Fact> facts = new ArrayList<>();
-        for (Condition c : List.of(Condition.WET, Condition.DELAMINATED, Condition.WET_DELAMINATED, Condition.VOID)) {
-            double area = damage.areaMm2(c);
-            if (area > 0) {
-                facts.add(new Slip.Fact(c.word(), units.area(area), ages.oldMap()));
-            }
-        }
-        if (deck > 0) {
-            facts.add(new Slip.Fact("sound", units.area(damage.areaMm2(Condition.SOUND)), ages.oldMap()));
-        }
+        boolean told = told(name);
+        List<Slip.Fact> facts = new ArrayList<>(told ? areas(damage) : List.of());
         Readings own = found.survey().readings().on(name);
         facts.add(new Slip.Fact("rests on", restsOn(own)));
         List<Slip.FindingLine> lines = FindingLines.of(found, name, units);
-        Slip.Range range = own.coreSeen() && damage.voidMm3().p90() > 0 ? volume(damage.voidMm3()) : null;
+        Slip.Range range = told && own.coreSeen() && damage.voidMm3().p90() > 0 ? volume(damage.voidMm3()) : null;
         return new Slip(
                 Character.toUpperCase(name.charAt(0)) + name.substring(1),
                 deck > 0 ? units.area(deck) : "",
@@ -72,6 +64,26 @@ public final class SlipWords {
                 facts,
                 new Slip.Work(List.of(), "", open(lines.size(), "open"), lines),
                 age(range != null));
+    }
+
+    /** Whether anything may be said of a face. */
+    private boolean told(String face) {
+        Verdict verdict = Verdict.of(found);
+        return !verdict.withheld() && verdict.read(face);
+    }
+
+    private List<Slip.Fact> areas(FaceDamage damage) {
+        List<Slip.Fact> facts = new ArrayList<>();
+        for (Condition c : List.of(Condition.WET, Condition.DELAMINATED, Condition.WET_DELAMINATED, Condition.VOID)) {
+            double area = damage.areaMm2(c);
+            if (area > 0) {
+                facts.add(new Slip.Fact(c.word(), units.area(area), ages.oldMap()));
+            }
+        }
+        if (damage.deckMm2() > 0) {
+            facts.add(new Slip.Fact("sound", units.area(damage.areaMm2(Condition.SOUND)), ages.oldMap()));
+        }
+        return facts;
     }
 
     /** Which figures of a slip are older than the survey, and when new ones come. */
@@ -88,9 +100,8 @@ public final class SlipWords {
         if (deck == 0) {
             return "Nothing is calculated of this face yet.";
         }
-        Verdict verdict = Verdict.of(found);
-        if (verdict.withheld() || !verdict.read(damage.face().name())) {
-            return verdict.sentence();
+        if (!told(damage.face().name())) {
+            return Verdict.of(found).sentence();
         }
         String unread = Coverage.of(found.survey(), damage.face()).unread();
         if (n == 0) {

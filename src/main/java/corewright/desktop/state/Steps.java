@@ -2,6 +2,7 @@ package corewright.desktop.state;
 
 import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
+import corewright.assessment.Verdict;
 import corewright.drawing.kit.Figures;
 import corewright.overlay.Overlay;
 import corewright.survey.Face;
@@ -91,6 +92,9 @@ public final class Steps {
     }
 
     private static String repair(Assessment found, Ages ages) {
+        if (Verdict.of(found).withheld()) {
+            return "no verdict";
+        }
         long open = found.decision().regions().stream()
                 .filter(d -> d.architect() || d.firstStep() != null)
                 .count();

@@ -1,6 +1,7 @@
 package corewright.report.owner;
 
 import corewright.assessment.Assessment;
+import corewright.assessment.Verdict;
 import corewright.damage.Quantiles;
 import corewright.decision.Choice;
 import corewright.drawing.kit.Figures;
@@ -13,7 +14,7 @@ import corewright.report.page.Wording;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The choices side by side, from least to most done, one of them recommended. */
+/** The choices side by side, from least to most done, one of them recommended; none while the verdict is withheld. */
 final class ChoiceTable {
     /** What stands between days and the thing to know; takes its room from the first and the last column. */
     record Extra(Column column, List<String> cells) {}
@@ -22,7 +23,7 @@ final class ChoiceTable {
 
     /** Stiffness of the panel that lost most, as built = 100; nothing where no panel is damaged. */
     static List<Extra> stiffness(Assessment assessment) {
-        List<Choice> choices = assessment.decision().choices();
+        List<Choice> choices = offered(assessment);
         if (choices.stream().allMatch(c -> c.ofAsBuilt().isEmpty())) {
             return List.of();
         }
@@ -30,6 +31,12 @@ final class ChoiceTable {
                 .map(c -> c.ofAsBuilt().map(ChoiceTable::hundredths).orElse("not calculated"))
                 .toList();
         return List.of(new Extra(new Column("Stiffness*", 21, Anchor.RIGHT), cells));
+    }
+
+    private static List<Choice> offered(Assessment assessment) {
+        return Verdict.of(assessment).withheld()
+                ? List.of()
+                : assessment.decision().choices();
     }
 
     private static String hundredths(Quantiles q) {
@@ -49,7 +56,10 @@ final class ChoiceTable {
         columns.add(new Column("What to know", PageFrame.FULL_WIDTH - 58 - 31 - 20 - taken / 2, Anchor.LEFT));
         RuledTable table = new RuledTable(columns);
         String currency = Prose.plain(assessment.survey().settings().costs().currency());
-        List<Choice> choices = assessment.decision().choices();
+        List<Choice> choices = offered(assessment);
+        if (choices.isEmpty()) {
+            table.row(List.of("None yet", "", "", "A choice needs a verdict, and none is given."));
+        }
         for (int i = 0; i < choices.size(); i++) {
             Choice choice = choices.get(i);
             List<String> cells = new ArrayList<>();

@@ -1,6 +1,7 @@
 package corewright.report.owner;
 
 import corewright.assessment.Assessment;
+import corewright.assessment.Verdict;
 import corewright.damage.Coverage;
 import corewright.damage.FaceDamage;
 import corewright.drawing.kit.Box;
@@ -46,6 +47,9 @@ final class OwnerFacePage {
     }
 
     private String words() {
+        if (Verdict.of(assessment).withheld()) {
+            return "No verdict is given: the first page says why." + missing();
+        }
         if (face.regions().isEmpty()) {
             Coverage coverage = Coverage.of(assessment.survey(), face.face());
             return (coverage.whole() ? "No damage was found here." : Prose.plain(coverage.unread()))

@@ -36,9 +36,12 @@ final class OwnerWords {
         double deck = faces.stream().mapToDouble(FaceDamage::deckMm2).sum();
         double damaged = faces.stream().mapToDouble(OwnerTitle::damagedMm2).sum();
         List<Region> regions = assessment.damage().regions();
+        Verdict verdict = Verdict.of(assessment);
+        String all = Wording.known(Conversions.squareMetres(deck)) + " m²";
+        if (verdict.withheld()) {
+            return "Of the " + all + " nothing is said yet, good or bad.";
+        }
         if (regions.isEmpty()) {
-            Verdict verdict = Verdict.of(assessment);
-            String all = Wording.known(Conversions.squareMetres(deck)) + " m²";
             return (verdict.free()
                             ? "All of the " + all + " read is more probably sound than not."
                             : "Of the " + all + " nothing is said where nothing was read.")
@@ -140,6 +143,11 @@ final class OwnerWords {
 
     /** What the owner should do before anything else, gravest first. */
     static String now(Assessment assessment) {
+        Verdict verdict = Verdict.of(assessment);
+        if (verdict.withheld()) {
+            return "Settle the question at the head of this page, or read what was not read, and calculate again. Decide"
+                    + " nothing on the deck before that.";
+        }
         List<String> steps = new ArrayList<>();
         List<Region> regions = assessment.damage().regions();
         loads(assessment).ifPresent(steps::add);
@@ -151,6 +159,9 @@ final class OwnerWords {
                 OwnerMap.tags(assessment, OwnerTitle.worst(assessment).face().name());
         if (!tags.isEmpty()) {
             steps.add(readings(tags));
+        }
+        if (!verdict.free()) {
+            steps.add("Have read what was not read.");
         }
         return steps.isEmpty() ? "Nothing is pressing. Read the deck again in a year." : String.join(" ", steps);
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.Assessments;
 import corewright.SurveyFolders;
+import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
 import corewright.damage.Region;
 import corewright.desktop.MapChain;
@@ -69,6 +70,30 @@ class FindingLinesTest {
                 .as("in the region's own slip")
                 .extracting(Slip.FindingLine::region)
                 .containsExactly(region.id());
+    }
+
+    /** A reading's place alone may not bring back as a figure what the verdict withholds. */
+    @Test
+    void aFaceWithoutAVerdictHasNoAreaCalledSound(@TempDir Path dir) {
+        Assessment found = assessed(SurveyFolders.minimal(dir));
+        Origin origin = new Origin("moisture.csv", 0);
+        Assessment doubted = with(
+                found,
+                new Finding(
+                        Finding.Severity.HAZARD,
+                        origin,
+                        new About.OfFile(origin),
+                        Subject.PLAUSIBILITY,
+                        "Are they in metres?",
+                        "so"));
+
+        assertThat(SlipWords.of(found, Units.METRIC, Ages.FRESH).face(FACE).facts())
+                .extracting(Slip.Fact::name)
+                .contains("sound");
+        Slip slip = SlipWords.of(doubted, Units.METRIC, Ages.FRESH).face(FACE);
+        assertThat(slip.facts()).extracting(Slip.Fact::name).containsExactly("rests on");
+        assertThat(slip.range()).isNull();
+        assertThat(slip.toString()).contains("No verdict yet. Are they in metres?");
     }
 
     /** Both the check of the files and the map know that a reading lies outside; it is one fact. */

@@ -29,6 +29,10 @@ class AgesTest {
     private static Assessment found() {
         var deck = deck(rectangle(0, -500, 2000, 500))
                 .probe(500, 0, 5, CoreState.DRY)
+                .probe(1000, -300, 0, CoreState.DRY)
+                .probe(1000, 300, 0, CoreState.DRY)
+                .probe(1500, -300, 0, CoreState.DRY)
+                .probe(1500, 300, 0, CoreState.DRY)
                 .region(Condition.VOID, rectangle(300, -200, 700, 200), 5, 0.1);
         return Partial.mapped(deck.survey(), List.of(), deck.damage());
     }

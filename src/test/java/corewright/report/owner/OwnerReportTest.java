@@ -2,10 +2,16 @@ package corewright.report.owner;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import corewright.Assessments;
 import corewright.assessment.Assessment;
 import corewright.report.SampleAssessment;
+import corewright.survey.About;
+import corewright.survey.Finding;
+import corewright.survey.Origin;
+import corewright.survey.Subject;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -36,6 +42,34 @@ class OwnerReportTest {
     void aSoundDeckIsSaidToBeSound() throws IOException {
         assertThat(text(SampleAssessment.sound(), 1))
                 .contains("No damage was found in the foredeck’s core.", "Nothing is pressing.");
+    }
+
+    /** No page may take back what the title withholds: no all-clear, no damage, no method and no price. */
+    @Test
+    void nothingIsSaidOfADeckWhoseSurveyCannotBeSo() throws IOException {
+        for (Assessment given : List.of(SampleAssessment.sound(), SampleAssessment.damaged())) {
+            assertThat(text(doubted(given), 1))
+                    .contains("No verdict yet. The readings span 1.5 x 0.9 mm", "nothing is said yet, good or bad.")
+                    .contains("None yet", "Decide nothing on the deck before that.")
+                    .doesNotContain(
+                            "No damage", "Nothing is pressing", "is not sound", "Recommended.", "Keep load off");
+        }
+        assertThat(text(doubted(SampleAssessment.sound()), 2))
+                .contains("No verdict is given: the first page says why.")
+                .doesNotContain("No damage");
+    }
+
+    private static Assessment doubted(Assessment a) {
+        Origin origin = new Origin("moisture.csv", 0);
+        Finding doubt = new Finding(
+                Finding.Severity.HAZARD,
+                origin,
+                new About.OfFile(origin),
+                Subject.PLAUSIBILITY,
+                "The readings span 1.5 x 0.9 mm of an outline of 3100 x 2420 mm: are they in metres?",
+                "Until then no verdict is given.");
+        return Assessments.of(
+                a.survey(), a.damage(), a.stiffness(), a.options(), a.decision(), List.of(doubt), a.next());
     }
 
     @Test
