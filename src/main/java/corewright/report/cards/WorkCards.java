@@ -1,6 +1,7 @@
 package corewright.report.cards;
 
 import corewright.assessment.Assessment;
+import corewright.assessment.Verdict;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
@@ -81,7 +82,10 @@ public final class WorkCards {
         CardSheet.head(paper, "No cards", Prose.bold(Titles.boat(heading) + "."), List.of(""));
         CardSheet.TEXT.paint(
                 paper,
-                "No region of this survey is to be injected.",
+                Prose.plain(
+                        Verdict.of(assessment).withheld()
+                                ? Verdict.of(assessment).sentence() + " Drill nothing before that is settled."
+                                : "No region of this survey is to be injected."),
                 CardSheet.LEFT,
                 CardSheet.BODY,
                 CardSheet.FULL_WIDTH,
