@@ -22,12 +22,7 @@ public record Verdict(List<String> doubts, List<Coverage> coverage) {
         coverage = List.copyOf(coverage);
     }
 
-    /** The verdict on an assessment. */
-    public static Verdict of(Assessment assessment) {
-        return of(assessment.survey(), assessment.findings());
-    }
-
-    /** The verdict on a survey of which nothing is computed yet. */
+    /** The verdict on a survey, by what was found odd in it. */
     public static Verdict of(Survey survey, List<Finding> findings) {
         List<String> doubts = findings.stream()
                 .filter(f -> f.severity() == Finding.Severity.HAZARD && f.subject() == Subject.PLAUSIBILITY)

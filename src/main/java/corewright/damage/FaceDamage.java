@@ -1,6 +1,7 @@
 package corewright.damage;
 
 import corewright.overlay.Overlay;
+import corewright.overlay.Pieces;
 import corewright.survey.Face;
 import corewright.survey.Finding;
 import java.util.List;
@@ -48,7 +49,7 @@ public record FaceDamage(
      */
     FaceDamage withheld(String why) {
         Stream<Geometry> core = Stream.concat(regions.stream().map(Region::likely), sound.stream());
-        List<Polygon> all = told() ? Plan.polygons(Overlay.union(core.toList())) : undecidedAreas();
+        List<Polygon> all = told() ? Pieces.polygons(Overlay.union(core.toList())) : undecidedAreas();
         return new FaceDamage(
                 face,
                 bays,
@@ -91,6 +92,6 @@ public record FaceDamage(
     /** The same as areas that do not overlap. */
     public List<Polygon> undecidedAreas() {
         List<Geometry> areas = undecided.stream().map(u -> (Geometry) u.area()).toList();
-        return areas.isEmpty() ? List.of() : Plan.polygons(Overlay.union(areas));
+        return areas.isEmpty() ? List.of() : Pieces.polygons(Overlay.union(areas));
     }
 }

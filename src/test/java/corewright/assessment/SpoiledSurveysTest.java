@@ -157,7 +157,7 @@ class SpoiledSurveysTest {
         Assessment doubted = Assessor.assess(intake.survey(), intake.findings(), Earlier.NONE, Progress.NONE)
                 .assessment();
 
-        assertThat(Verdict.of(doubted).withheld()).isTrue();
+        assertThat(doubted.verdict().withheld()).isTrue();
         assertThat(doubted.damage().regions()).isEmpty();
         assertThat(doubted.stiffness().panels()).isEmpty();
         assertThat(doubted.decision().injections()).isEmpty();

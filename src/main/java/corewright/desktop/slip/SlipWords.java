@@ -2,7 +2,6 @@ package corewright.desktop.slip;
 
 import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
-import corewright.assessment.Verdict;
 import corewright.damage.Condition;
 import corewright.damage.Coverage;
 import corewright.damage.FaceDamage;
@@ -94,7 +93,7 @@ public final class SlipWords {
             return "Nothing is calculated of this face yet.";
         }
         if (!damage.told()) {
-            return Verdict.of(found).sentence();
+            return found.verdict().sentence();
         }
         String unread = Coverage.of(found.survey(), damage.face()).unread();
         if (n == 0) {

@@ -1,7 +1,6 @@
 package corewright.report.cards;
 
 import corewright.assessment.Assessment;
-import corewright.assessment.Verdict;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
@@ -83,8 +82,8 @@ public final class WorkCards {
         CardSheet.TEXT.paint(
                 paper,
                 Prose.plain(
-                        Verdict.of(assessment).withheld()
-                                ? Verdict.of(assessment).sentence() + " Drill nothing before that is settled."
+                        assessment.verdict().withheld()
+                                ? assessment.verdict().sentence() + " Drill nothing before that is settled."
                                 : "No region of this survey is to be injected."),
                 CardSheet.LEFT,
                 CardSheet.BODY,

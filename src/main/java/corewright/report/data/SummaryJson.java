@@ -44,7 +44,7 @@ public final class SummaryJson {
                 .put("surveyed", heading.surveyed().toString())
                 .put("vessel", heading.vessel())
                 .put("surveyor", heading.surveyor());
-        Verdict verdict = Verdict.of(assessment);
+        Verdict verdict = assessment.verdict();
         DamageMap damage = assessment.damage();
         range(root, "void_volume_l", Conversions.litres(damage.voidMm3()), !verdict.withheld());
         range(root, "damaged_area_m2", Conversions.squareMetres(damage.damagedMm2()), !verdict.withheld());

@@ -36,7 +36,7 @@ final class OwnerWords {
         double deck = faces.stream().mapToDouble(FaceDamage::deckMm2).sum();
         double damaged = faces.stream().mapToDouble(OwnerTitle::damagedMm2).sum();
         List<Region> regions = assessment.damage().regions();
-        Verdict verdict = Verdict.of(assessment);
+        Verdict verdict = assessment.verdict();
         String all = Wording.known(Conversions.squareMetres(deck)) + " m²";
         if (verdict.withheld()) {
             return "Of the " + all + " nothing is said yet, good or bad.";
@@ -136,7 +136,7 @@ final class OwnerWords {
 
     /** How edges are to be read, what was doubted and what that does to the plan. */
     static String doubt(Assessment assessment) {
-        Verdict verdict = Verdict.of(assessment);
+        Verdict verdict = assessment.verdict();
         if (verdict.withheld()) {
             return verdict.doubts().isEmpty()
                     ? "Nothing is known where nothing was read."
@@ -149,7 +149,7 @@ final class OwnerWords {
 
     /** What the owner should do before anything else, gravest first. */
     static String now(Assessment assessment) {
-        Verdict verdict = Verdict.of(assessment);
+        Verdict verdict = assessment.verdict();
         if (verdict.withheld()) {
             return (verdict.doubts().isEmpty()
                             ? "Have the deck read with a meter and tapped, in a grid, and calculate again."
@@ -237,7 +237,7 @@ final class OwnerWords {
 
     /** What the costs stand on. */
     static String costs(Assessment assessment) {
-        if (Verdict.of(assessment).withheld()) {
+        if (assessment.verdict().withheld()) {
             return "";
         }
         boolean standIn = assessment
