@@ -302,7 +302,7 @@ public final class DamageFixtures {
                     List.of(),
                     List.of(),
                     List.of());
-            return new DamageMap(List.of(damage), voids);
+            return new DamageMap(List.of(damage), voids, damage.damagedMm2());
         }
 
         private static Spot spot(double x, double y) {

@@ -22,6 +22,7 @@ import corewright.survey.Part;
 import corewright.survey.Photo;
 import corewright.survey.Plug;
 import corewright.survey.Probe;
+import corewright.survey.Reading;
 import corewright.survey.ReadingOverride;
 import corewright.survey.Readings;
 import corewright.survey.Settings;
@@ -325,7 +326,7 @@ public final class GeneratedSurveys {
 
     private ReadingOverride doubt() {
         return new ReadingOverride(
-                pick(ReadingOverride.Kind.values()), id(), spot(), pick(ReadingOverride.Trust.values()), text());
+                pick(Reading.Kind.values()), id(), spot(), pick(ReadingOverride.Trust.values()), text());
     }
 
     private MovedHole hole() {

@@ -1,47 +1,85 @@
 package corewright.assessment;
 
 import corewright.damage.DamageMap;
+import corewright.damage.FaceDamage;
 import corewright.damage.NextReading;
 import corewright.decision.Decision;
-import corewright.repair.CuredFill;
-import corewright.repair.RepairOptions;
-import corewright.repair.WorkProgress;
+import corewright.repair.plan.RepairOptions;
+import corewright.repair.work.WorkDone;
+import corewright.stiffness.Gains;
 import corewright.stiffness.StiffnessMap;
+import corewright.survey.Defect;
 import corewright.survey.Finding;
 import corewright.survey.Survey;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
- * Everything concluded from a survey.
+ * Everything concluded from a survey, stage by stage.
  *
+ * @param options of each region alone
+ * @param plans the same with those put together that are filled as one
+ * @param gains what the choices give back of the worst panel's stiffness
+ * @param decision methods, chosen plans, choices, what to buy
+ * @param work what was done of the chosen plans
  * @param findings of all stages, the gravest first
  * @param next over all faces, ranked anew, the most telling first
+ * @param ages which of it belongs to the survey as it is
  */
 public record Assessment(
         Survey survey,
         DamageMap damage,
         StiffnessMap stiffness,
         RepairOptions options,
+        RepairOptions plans,
+        Gains gains,
         Decision decision,
+        WorkDone work,
         List<Finding> findings,
-        List<NextReading> next) {
+        List<NextReading> next,
+        Ages ages) {
     public Assessment {
         findings = List.copyOf(findings);
         next = List.copyOf(next);
     }
 
-    /** How far the work has come, by its log and the skin's warmth; empty before any work. */
-    public List<WorkProgress> work() {
-        return WorkProgress.of(survey, damage, decision.injections());
-    }
-
-    /** What the taps after cure say of every filled space that was tapped; empty before. */
-    public List<CuredFill> cured() {
-        return CuredFill.of(survey, damage, decision.injections());
+    /** What could not be calculated by a defect of this program; empty but for defects. */
+    public List<Defect> defects() {
+        return Stream.of(stiffness.defects(), plans.defects(), gains.defects(), work.defects())
+                .flatMap(List::stream)
+                .toList();
     }
 
     /** The same with other places to be read next. */
     public Assessment withNext(List<NextReading> others) {
-        return new Assessment(survey, damage, stiffness, options, decision, findings, others);
+        return new Assessment(survey, damage, stiffness, options, plans, gains, decision, work, findings, others, ages);
+    }
+
+    Assessment withFindings(List<Finding> others) {
+        return new Assessment(survey, damage, stiffness, options, plans, gains, decision, work, others, next, ages);
+    }
+
+    /** The same when the survey has changed since. */
+    public Assessment older() {
+        return with(survey, damage, ages.older());
+    }
+
+    /**
+     * The same beside a survey that has changed since; the bare plan where its faces were drawn anew.
+     *
+     * @param notes on the survey as it is, for the bare plan
+     */
+    public Assessment beside(Survey now, List<Finding> notes) {
+        if (now == survey) {
+            return this;
+        }
+        boolean sameFaces =
+                damage.faces().stream().map(FaceDamage::face).toList().equals(now.faces());
+        return sameFaces ? with(now, damage, ages) : Partial.bare(now, notes);
+    }
+
+    /** The same with another state of survey and map, what rests on the map as it was. */
+    Assessment with(Survey now, DamageMap map, Ages others) {
+        return new Assessment(now, map, stiffness, options, plans, gains, decision, work, findings, next, others);
     }
 }

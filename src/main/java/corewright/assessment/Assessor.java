@@ -4,76 +4,118 @@ import corewright.damage.Damage;
 import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
 import corewright.damage.Fitted;
-import corewright.damage.NextReading;
-import corewright.damage.Parameters;
 import corewright.decision.Decider;
 import corewright.decision.Decision;
-import corewright.repair.CuredFill;
-import corewright.repair.RepairOptions;
+import corewright.decision.Method;
+import corewright.decision.Methods;
+import corewright.decision.Treated;
 import corewright.repair.RepairPlanner;
-import corewright.repair.WorkProgress;
+import corewright.repair.plan.RepairOptions;
+import corewright.repair.work.WorkDone;
+import corewright.reuse.Memory;
+import corewright.stiffness.Gains;
 import corewright.stiffness.Stiffness;
 import corewright.stiffness.StiffnessMap;
+import corewright.survey.Defect;
 import corewright.survey.Finding;
 import corewright.survey.Survey;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** From what was observed to everything concluded: the whole chain. */
 public final class Assessor {
     private Assessor() {}
 
     /**
-     * Assesses a survey.
+     * Assesses a survey. What came before saves time and changes nothing.
      *
      * @param intakeFindings what was odd in the files
+     * @param earlier what the assessment before left
      * @param progress told of every stage; may cancel between them
      */
-    public static Assessment assess(Survey survey, List<Finding> intakeFindings, Progress progress) {
-        progress.begin("damage", 0.02);
-        Fitted fitted = Damage.fit(survey, Parameters.NONE);
-        DamageMap damage = fitted.map();
-        progress.mapped(fitted);
-        progress.begin("stiffness", 0.30);
-        StiffnessMap stiffness = Stiffness.of(survey, damage);
-        progress.begin("repair", 0.45);
-        RepairOptions options = RepairPlanner.plan(survey, damage);
-        progress.begin("decision", 0.58);
-        Decision decision = Decider.decide(survey, damage, stiffness, options);
-        List<Finding> found = new ArrayList<>(intakeFindings);
-        found.addAll(WorkProgress.findings(survey, damage, decision.injections()));
-        found.addAll(CuredFill.findings(survey, damage, decision.injections()));
-        List<Finding> findings = gravestFirst(found, damage, stiffness, decision);
-        List<List<NextReading>> next =
-                damage.faces().stream().map(FaceDamage::next).toList();
-        return new Assessment(survey, damage, stiffness, options, decision, findings, NextOverall.ranked(next));
-    }
+    public static Assessed assess(Survey survey, List<Finding> intakeFindings, Earlier earlier, Progress progress) {
+        Memory memory = earlier.memory().next();
 
-    /** The part of an assessment that rests on the map alone: nothing of stiffness, repair or decision in it. */
-    public static Assessment mapped(Survey survey, List<Finding> intakeFindings, DamageMap damage) {
-        Decision open = new Decision(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
-        List<List<NextReading>> next =
-                damage.faces().stream().map(FaceDamage::next).toList();
-        return new Assessment(
+        progress.begin("damage", 0.02);
+        Fitted fitted = Damage.fit(survey, memory);
+        DamageMap damage = fitted.map();
+        progress.mapped(
+                new Assessed(Partial.mapped(survey, intakeFindings, damage), earlier.with(fitted.parameters())));
+
+        progress.begin("stiffness", 0.30);
+        StiffnessMap stiffness = Stiffness.of(survey, damage, memory);
+
+        progress.begin("options", 0.45);
+        RepairOptions options = RepairPlanner.plan(survey, damage, memory);
+
+        progress.begin("methods", 0.53);
+        Methods methods = Methods.of(survey, damage, options);
+
+        progress.begin("joined plans", 0.54);
+        RepairOptions plans = RepairPlanner.together(survey, damage, options, methods.of(Method.INJECT), memory);
+
+        progress.begin("gains", 0.57);
+        Gains gains = Stiffness.gains(
                 survey,
                 damage,
-                StiffnessMap.NONE,
-                new RepairOptions(List.of(), List.of()),
-                open,
-                gravestFirst(intakeFindings, damage, StiffnessMap.NONE, open),
-                NextOverall.ranked(next));
+                stiffness,
+                Treated.dried(damage),
+                Treated.advised(damage, methods, plans, survey.settings()),
+                memory);
+
+        progress.begin("decision", 0.59);
+        Decision decision = Decider.decide(survey, damage, methods, plans, gains);
+
+        progress.begin("work", 0.59);
+        WorkDone work = WorkDone.of(survey, damage, decision.injections());
+
+        Assessment whole = new Assessment(
+                survey,
+                damage,
+                stiffness,
+                options,
+                plans,
+                gains,
+                decision,
+                work,
+                List.of(),
+                NextOverall.of(damage),
+                Ages.FRESH);
+        return new Assessed(
+                whole.withFindings(findings(intakeFindings, whole)), new Earlier(fitted.parameters(), memory));
     }
 
-    /** Findings of all stages; those of equal gravity stay in the order of the chain. */
-    private static List<Finding> gravestFirst(
-            List<Finding> intake, DamageMap damage, StiffnessMap stiffness, Decision decision) {
-        Stream<Finding> faces =
-                damage.faces().stream().map(FaceDamage::findings).flatMap(List::stream);
-        return Stream.of(intake.stream(), faces, stiffness.findings().stream(), decision.findings().stream())
-                .flatMap(s -> s)
-                .distinct()
+    /**
+     * An assessment after a small change: the map follows with its parameters held, what rests on it stays as it was.
+     *
+     * @param before assessed last
+     * @param earlier what it left
+     */
+    public static Assessed follow(Assessment before, Survey now, Earlier earlier) {
+        Fitted fitted = Damage.follow(now, earlier.parameters());
+        Ages ages = new Ages(
+                Age.FRESH,
+                fitted.old() ? Age.OLD : Age.FRESH,
+                before.ages().older().rest());
+        return new Assessed(before.with(now, fitted.map(), ages), earlier.with(fitted.parameters()));
+    }
+
+    private static List<Finding> findings(List<Finding> intake, Assessment whole) {
+        return gravestFirst(List.of(
+                intake,
+                whole.work().findings(),
+                whole.damage().faces().stream()
+                        .map(FaceDamage::findings)
+                        .flatMap(List::stream)
+                        .toList(),
+                whole.stiffness().findings(),
+                whole.decision().findings(),
+                whole.defects().stream().map(Defect::finding).toList()));
+    }
+
+    /** Those of equal gravity stay in the order of the chain. */
+    static List<Finding> gravestFirst(List<List<Finding>> stages) {
+        return Finding.once(stages).stream()
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
     }

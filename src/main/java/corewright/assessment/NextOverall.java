@@ -1,5 +1,7 @@
 package corewright.assessment;
 
+import corewright.damage.DamageMap;
+import corewright.damage.FaceDamage;
 import corewright.damage.NextReading;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -15,6 +17,10 @@ import java.util.Map;
  */
 final class NextOverall {
     private NextOverall() {}
+
+    static List<NextReading> of(DamageMap damage) {
+        return ranked(damage.faces().stream().map(FaceDamage::next).toList());
+    }
 
     static List<NextReading> ranked(List<List<NextReading>> faces) {
         Map<NextReading.Unit, Double> largest = new EnumMap<>(NextReading.Unit.class);

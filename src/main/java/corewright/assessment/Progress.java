@@ -1,7 +1,5 @@
 package corewright.assessment;
 
-import corewright.damage.Fitted;
-
 /** How a long calculation speaks to whoever started it. */
 public interface Progress {
     /** Nobody listens and nobody cancels. */
@@ -17,5 +15,5 @@ public interface Progress {
     void begin(String stage, double fraction);
 
     /** The map is there, long before what is concluded from it; for whoever can show it, and follow changes with it. */
-    default void mapped(Fitted fitted) {}
+    default void mapped(Assessed early) {}
 }

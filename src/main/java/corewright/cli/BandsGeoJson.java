@@ -4,17 +4,10 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.contour.Band;
+import corewright.report.data.GeoJson;
 import java.util.List;
-import org.locationtech.jts.algorithm.Orientation;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.LinearRing;
-import org.locationtech.jts.geom.Polygon;
 
-/**
- * Bands as a GeoJSON FeatureCollection in the grid's own coordinates, at full double precision.
- *
- * <p>RFC 7946, 3.1.6: outer rings counter-clockwise, holes clockwise.
- */
+/** Bands as a GeoJSON FeatureCollection in the grid's own coordinates. */
 final class BandsGeoJson {
     private BandsGeoJson() {}
 
@@ -24,17 +17,7 @@ final class BandsGeoJson {
         for (Band band : bands) {
             ObjectNode feature = features.addObject().put("type", "Feature");
             levels(feature.putObject("properties"), band);
-            ObjectNode geometry = feature.putObject("geometry");
-            if (band.area() instanceof Polygon polygon) {
-                geometry.put("type", "Polygon");
-                polygon(geometry.putArray("coordinates"), polygon);
-            } else {
-                geometry.put("type", "MultiPolygon");
-                ArrayNode parts = geometry.putArray("coordinates");
-                for (int i = 0; i < band.area().getNumGeometries(); i++) {
-                    polygon(parts.addArray(), (Polygon) band.area().getGeometryN(i));
-                }
-            }
+            GeoJson.geometry(feature, band.area());
         }
         return root;
     }
@@ -50,20 +33,6 @@ final class BandsGeoJson {
             node.putNull(name);
         } else {
             node.put(name, level);
-        }
-    }
-
-    private static void polygon(ArrayNode rings, Polygon polygon) {
-        ring(rings.addArray(), polygon.getExteriorRing(), true);
-        for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
-            ring(rings.addArray(), polygon.getInteriorRingN(i), false);
-        }
-    }
-
-    private static void ring(ArrayNode places, LinearRing ring, boolean counterClockwise) {
-        LinearRing turned = Orientation.isCCW(ring.getCoordinateSequence()) == counterClockwise ? ring : ring.reverse();
-        for (Coordinate place : turned.getCoordinates()) {
-            places.addArray().add(place.x).add(place.y);
         }
     }
 }

@@ -2,6 +2,7 @@ package corewright.cli;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import corewright.assessment.Verdict;
 import corewright.intake.Intake;
 import corewright.survey.Finding;
 import corewright.survey.Readings;
@@ -9,7 +10,9 @@ import corewright.survey.Spot;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -44,14 +47,25 @@ final class CheckCommand implements Callable<Integer> {
         if (json) {
             out.println(asJson(intake));
         } else {
-            intake.findings().forEach(f -> print(f, out));
+            Verdict verdict = Verdict.of(intake.survey(), intake.findings());
+            if (!verdict.free()) {
+                out.println(verdict.sentence());
+            }
+            gravestFirst(intake).forEach(f -> print(f, out));
             out.println(summary(intake));
         }
         return Corewright.DONE;
     }
 
+    private static List<Finding> gravestFirst(Intake intake) {
+        return intake.findings().stream()
+                .sorted(Comparator.comparing(Finding::severity))
+                .toList();
+    }
+
     private static void print(Finding finding, PrintWriter out) {
-        String place = finding.origin() + (finding.id().isEmpty() ? "" : " " + finding.id());
+        String place = finding.origin()
+                + (finding.about().id().isEmpty() ? "" : " " + finding.about().id());
         out.println(mark(finding.severity()) + " " + place + ": " + finding.message());
         out.println("    " + finding.effect());
     }
@@ -93,21 +107,23 @@ final class CheckCommand implements Callable<Integer> {
     private static String asJson(Intake intake) {
         ObjectNode root = new ObjectMapper().createObjectNode();
         root.put("survey", intake.survey().heading().name());
+        Verdict verdict = Verdict.of(intake.survey(), intake.findings());
+        root.put("verdict", verdict.sentence());
         root.put("faces", intake.survey().faces().size());
         ObjectNode readings = root.putObject("readings");
         counts(intake.survey().readings()).forEach(readings::put);
         var findings = root.putArray("findings");
-        for (Finding f : intake.findings()) {
-            Spot spot = f.spot();
+        for (Finding f : gravestFirst(intake)) {
+            Spot spot = f.about().spot();
             findings.addObject()
                     .put("severity", f.severity().name().toLowerCase(Locale.ROOT))
                     .put("file", f.origin().file())
                     .put("line", f.origin().line())
-                    .put("id", f.id())
+                    .put("id", f.about().id())
                     .put("face", spot == null ? "" : spot.face())
                     .put("x", spot == null ? null : (Double) spot.xMm())
                     .put("y", spot == null ? null : (Double) spot.yMm())
-                    .put("subject", f.subject())
+                    .put("subject", f.subject().word())
                     .put("message", f.message())
                     .put("effect", f.effect());
         }

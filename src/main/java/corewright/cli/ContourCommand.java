@@ -5,8 +5,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.contour.Band;
 import corewright.contour.Contours;
-import corewright.contour.Raster;
-import corewright.intake.AsciiGrid;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -51,9 +49,7 @@ final class ContourCommand implements Callable<Integer> {
         if (Files.exists(out) && Files.exists(grid) && Files.isSameFile(grid, out)) {
             throw new ParameterException(spec.commandLine(), "--out: would overwrite the grid " + grid);
         }
-        AsciiGrid.Grid read = AsciiGrid.read(grid);
-        Raster raster = new Raster(read.x0(), read.y0(), read.cell(), read.rows(), read.columns(), read.values());
-        List<Band> bands = Contours.bands(raster, levels);
+        List<Band> bands = Contours.bands(GridReader.read(grid), levels);
         WholeFile.write(out, BandsGeoJson.of(bands) + "\n");
         PrintWriter printer = spec.commandLine().getOut();
         if (json) {

@@ -4,18 +4,18 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import corewright.intake.Complaint;
-import corewright.intake.PanelFile;
-import corewright.intake.PanelReader;
-import corewright.intake.RefusedException;
+import corewright.intake.text.Complaint;
+import corewright.intake.text.RefusedException;
+import corewright.report.data.PanelsJson;
 import corewright.sandwich.LooseSkin;
 import corewright.sandwich.Margin;
 import corewright.sandwich.Margins;
 import corewright.sandwich.MeshSize;
 import corewright.sandwich.PanelModel;
-import corewright.sandwich.PanelSpec;
 import corewright.sandwich.Response;
-import corewright.sandwich.UnsupportedPanelException;
+import corewright.sandwich.Theory;
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.UnsupportedPanelException;
 import corewright.survey.Origin;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -68,13 +68,12 @@ final class PanelCommand implements Callable<Integer> {
     }
 
     private ObjectNode results(PanelFile file) throws RefusedException {
-        PanelSpec panel = PanelWords.panel(file);
-        MeshSize size = file.study().meshMm().isPresent()
-                ? MeshSize.of(panel, file.study().meshMm().getAsDouble())
-                : MeshSize.automatic(panel);
+        PanelSpec panel = file.panel();
+        MeshSize size =
+                file.meshMm().isPresent() ? MeshSize.of(panel, file.meshMm().getAsDouble()) : MeshSize.automatic(panel);
         try {
             PanelModel model = PanelModel.of(panel, size);
-            Response response = model.solve(PanelWords.loads(file));
+            Response response = model.solve(file.loads());
             return describe(file, model, response);
         } catch (UnsupportedPanelException e) {
             throw refused(List.of(String.valueOf(e.getMessage())));
@@ -90,30 +89,25 @@ final class PanelCommand implements Callable<Integer> {
     private ObjectNode describe(PanelFile file, PanelModel model, Response response) throws RefusedException {
         ObjectNode root = new ObjectMapper().createObjectNode();
         putDeflections(root.putArray("deflections"), file, response);
+        root.put("theory", Theory.LINEAR.words());
         root.put("max_core_shear_MPa", response.maxCoreShearMPa());
         root.put("reaction_sum_N", response.reactionSumN());
         Optional<LooseSkin> loose = response.looseSkin();
         if (loose.isPresent()) {
-            putLooseSkin(root.putObject("loose_skin"), loose.get());
+            PanelsJson.looseSkin(root.putObject("loose_skin"), loose.get());
             if (loose.get().linearMm() > loose.get().gapMm()) {
                 Response resting = response.withContact();
-                putDeflections(root.putObject("with_contact").putArray("deflections"), file, resting);
+                ObjectNode node = root.putObject("with_contact");
+                putDeflections(node.putArray("deflections"), file, resting);
+                node.put("theory", Theory.CONTACT.words());
             }
             if (loose.get().overstated()) {
                 putLargeDeflection(root, file, response, loose.get());
             }
         }
         ArrayNode margins = root.putArray("margins");
-        for (Margin m : Margins.of(model.panel(), response, PanelWords.strengths(file))) {
-            margins.addObject()
-                    .put("what", m.what())
-                    .put("demand_MPa", m.demandMPa())
-                    .put("capacity_MPa", m.capacityMPa())
-                    .put("ratio", m.ratio())
-                    .put("x", m.x())
-                    .put("y", m.y())
-                    .put("formula", m.formula())
-                    .put("source", m.source());
+        for (Margin m : Margins.of(model.panel(), response, file.strengths())) {
+            PanelsJson.margin(margins.addObject(), m);
         }
         ObjectNode mesh = root.putObject("mesh");
         mesh.put("size_mm", model.meshSize().generalMm());
@@ -138,7 +132,7 @@ final class PanelCommand implements Callable<Integer> {
         there.ifPresent(d -> node.put("approach_mm", d.outerMm() - d.innerMm()));
         node.put("max_core_shear_MPa", large.get().maxCoreShearMPa());
         node.put("reaction_sum_N", large.get().reactionSumN());
-        node.put("theory", "von Karman strains in both skins, loose skins resting on what is below");
+        node.put("theory", Theory.LARGE.words());
     }
 
     private static List<String> notes(Optional<LooseSkin> loose, PanelModel model) {
@@ -161,18 +155,9 @@ final class PanelCommand implements Callable<Integer> {
         return notes;
     }
 
-    private static void putLooseSkin(ObjectNode node, LooseSkin loose) {
-        node.put("x", loose.x())
-                .put("y", loose.y())
-                .put("linear_mm", loose.linearMm())
-                .put("restrained_mm", loose.restrainedMm())
-                .put("gap_mm", loose.gapMm())
-                .put("linear_overstates", loose.overstated());
-    }
-
     private void putDeflections(ArrayNode list, PanelFile file, Response response) throws RefusedException {
         List<String> outside = new ArrayList<>();
-        for (PanelFile.Spot spot : file.study().probePoints()) {
+        for (PanelFile.Probe spot : file.probePoints()) {
             Optional<Response.Deflection> found = response.at(spot.x(), spot.y());
             if (found.isEmpty()) {
                 outside.add(String.format(
@@ -192,14 +177,12 @@ final class PanelCommand implements Callable<Integer> {
 
     private void print(ObjectNode results) {
         var writer = spec.commandLine().getOut();
-        print(writer, results.get("deflections"));
+        print(writer, results);
         if (results.path("with_contact").has("deflections")) {
-            writer.println("with the loose skin resting on what is below");
-            print(writer, results.get("with_contact").get("deflections"));
+            print(writer, results.get("with_contact"));
         }
         if (results.path("large_deflection").has("deflections")) {
-            writer.println("with the skins' own pull (large deflections); the figures above overstate");
-            print(writer, results.get("large_deflection").get("deflections"));
+            print(writer, results.get("large_deflection"));
         }
         writer.printf(
                 Locale.ROOT,
@@ -215,17 +198,20 @@ final class PanelCommand implements Callable<Integer> {
                         "%s: %.3f of capacity%n",
                         m.get("what").asText(),
                         m.get("ratio").asDouble()));
+        writer.println("core shear and margins " + results.get("theory").asText());
         results.get("notes").forEach(n -> writer.println("note: " + n.asText()));
     }
 
-    private static void print(PrintWriter writer, JsonNode deflections) {
+    private static void print(PrintWriter writer, JsonNode figures) {
+        writer.println("deflections " + figures.get("theory").asText());
         writer.println("      x mm      y mm  outer mm  inner mm");
-        deflections.forEach(d -> writer.printf(
-                Locale.ROOT,
-                "%10.1f%10.1f%10.4f%10.4f%n",
-                d.get("x").asDouble(),
-                d.get("y").asDouble(),
-                d.get("outer_mm").asDouble(),
-                d.get("inner_mm").asDouble()));
+        figures.get("deflections")
+                .forEach(d -> writer.printf(
+                        Locale.ROOT,
+                        "%10.1f%10.1f%10.4f%10.4f%n",
+                        d.get("x").asDouble(),
+                        d.get("y").asDouble(),
+                        d.get("outer_mm").asDouble(),
+                        d.get("inner_mm").asDouble()));
     }
 }

@@ -2,6 +2,7 @@ package corewright.cli;
 
 import corewright.assessment.Assessment;
 import corewright.assessment.Assessor;
+import corewright.assessment.Earlier;
 import corewright.intake.Intake;
 import corewright.report.Outputs;
 import java.io.IOException;
@@ -46,7 +47,8 @@ final class RunCommand implements Callable<Integer> {
                 System.console() == null ? null : spec.commandLine().getErr());
         clock.begin("intake", 0);
         Intake intake = SurveySource.read(survey);
-        Assessment assessment = Assessor.assess(intake.survey(), intake.findings(), clock);
+        Assessment assessment = Assessor.assess(intake.survey(), intake.findings(), Earlier.NONE, clock)
+                .assessment();
         String summary = Outputs.write(assessment, out, clock, clock::timingsMs);
         clock.end();
         PrintWriter print = spec.commandLine().getOut();
@@ -55,6 +57,12 @@ final class RunCommand implements Callable<Integer> {
         } else {
             RunSummary.lines(assessment, out).forEach(print::println);
         }
-        return Corewright.DONE;
+        return status(assessment, spec.commandLine().getErr());
+    }
+
+    /** What is missing by a defect is said and spoils the status; the rest is written all the same. */
+    static int status(Assessment assessment, PrintWriter err) {
+        assessment.defects().forEach(d -> err.println(d.sentence() + " The rest stands. (" + d.cause() + ")"));
+        return assessment.defects().isEmpty() ? Corewright.DONE : Corewright.OUR_DEFECT;
     }
 }

@@ -1,17 +1,18 @@
 package corewright.cli;
 
 import corewright.assessment.Assessment;
+import corewright.assessment.Verdict;
 import corewright.damage.Condition;
 import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import corewright.decision.Method;
 import corewright.decision.RegionDecision;
-import corewright.repair.Batch;
-import corewright.repair.CuredFill;
-import corewright.repair.Hole;
-import corewright.repair.InjectionPlan;
-import corewright.repair.SecondShot;
+import corewright.repair.plan.Batch;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.SecondShot;
+import corewright.repair.work.CuredFill;
 import corewright.survey.Finding;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -30,16 +31,30 @@ final class RunSummary {
     static List<String> lines(Assessment assessment, Path out) {
         List<String> lines = new ArrayList<>();
         lines.add(assessment.survey().heading().name());
-        assessment.damage().faces().forEach(f -> lines.add("  " + face(f)));
+        Verdict verdict = Verdict.of(assessment);
+        if (!verdict.free()) {
+            lines.add("  " + verdict.sentence());
+        }
+        if (verdict.withheld()) {
+            lines.add("  " + findings(assessment.findings()));
+            lines.add("  owner's report: " + out.resolve("owner-report.pdf"));
+            return lines;
+        }
+        assessment.damage().faces().stream()
+                .filter(f -> verdict.read(f.face().name()))
+                .forEach(f -> lines.add("  " + face(f)));
         if (!assessment.damage().regions().isEmpty()) {
-            lines.add("  " + voids(assessment.damage().voidMm3()));
+            lines.add("  "
+                    + (assessment.survey().readings().coreSeen()
+                            ? voids(assessment.damage().voidMm3())
+                            : "empty space: not measured; a pilot hole where it sounds hollow would tell"));
             lines.add("  " + methods(assessment));
         }
         if (!assessment.decision().injections().isEmpty()) {
             lines.add("  " + injections(assessment.decision().injections()));
         }
-        if (!assessment.cured().isEmpty()) {
-            lines.add("  " + cured(assessment.cured()));
+        if (!assessment.work().cured().isEmpty()) {
+            lines.add("  " + cured(assessment.work().cured()));
         }
         lines.add("  " + findings(assessment.findings()));
         lines.add("  owner's report: " + out.resolve("owner-report.pdf"));

@@ -24,7 +24,7 @@ public final class Contours {
         cuts.add(new Cut(raster, Double.NEGATIVE_INFINITY)); // its line is the edge of the data
         Arrays.stream(sorted).forEach(level -> cuts.add(new Cut(raster, level)));
         List<Labelled<Integer>> pieces = new ArrayList<>();
-        for (Piece piece : Partition.of(extent(raster), cuts)) {
+        for (Piece piece : LevelPartition.of(extent(raster), cuts)) {
             int count = (int) piece.above().stream().filter(above -> above).count();
             if (count > 0) {
                 pieces.add(new Labelled<>(piece.polygon(), count - 1));

@@ -22,7 +22,7 @@ public final class Coverage {
      * first, takes the label of the neighbour with which it has the longest common edge and joins it; a small polygon
      * without a neighbour stays. In the order of each polygon's first piece.
      *
-     * @param pieces polygons that meet vertex for vertex, as {@link Partition} makes them
+     * @param pieces polygons that meet vertex for vertex, as {@link LevelPartition} makes them
      */
     public static <T> List<Labelled<T>> dissolve(List<Labelled<T>> pieces, double minimumArea) {
         Merging<T> merging = new Merging<>(pieces);

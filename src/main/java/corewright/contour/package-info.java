@@ -9,7 +9,7 @@
  * along the sides; a saddle is decided by the mean of its four corners; over the outer half cell the edge value
  * continues. No-data ends polygons at cell edges.
  *
- * <p><b>Steps</b> of {@link corewright.contour.Partition}: (1) the data as quadrilaterals that meet side to side ({@code
+ * <p><b>Steps</b> of {@link corewright.contour.LevelPartition}: (1) the data as quadrilaterals that meet side to side ({@code
  * Mesh}); (2) in each the level line from crossing to crossing, marching squares ({@code Quad}); (3) these lines, the
  * area's edge and any dividers noded on a fine grid (snap rounding: J. Hobby, Computational Geometry 13, 1999, as in JTS)
  * and polygonised, so that neighbours share every vertex; (4) each face asks every raster on which side it lies. {@link

@@ -4,7 +4,6 @@ import corewright.field.LatentField;
 import corewright.field.LatentPrior;
 import corewright.field.Places;
 import corewright.field.Site;
-import corewright.survey.Settings;
 import corewright.survey.Thresholds;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -15,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * void depth with looseness as a drift. Values stand on {@link #cells}, which reach a little beyond the bay.
  */
 final class BayFields {
-    /** Abscissae of the five-point... nine-point Gauss-Hermite rule for a standard normal, non-negative half. */
+    /** Abscissae of the nine-point Gauss-Hermite rule for a standard normal, those from zero up; their mirror images too. */
     private static final double[] NODES = {0, 1.023255663789133, 2.076847978677830, 3.205429002856470, 4.512745863399783
     };
 
@@ -56,6 +55,7 @@ final class BayFields {
     private final Frame frame;
     private final double[] moisture;
     private final double[] moistureAtTaps;
+    private final double[] soaked;
     private final double[] voidTerm1;
     private final double[] voidTerm2;
 
@@ -64,25 +64,23 @@ final class BayFields {
         double atCell(int cell);
     }
 
-    /** Readings of one bay, one list a field. */
-    record Seen(List<Observation> wet, List<Observation> loose, List<Observation> empty) {}
-
     /** @param earlier the same bay with other readings, whose ranges, sills and drifts are kept; null to fit them */
-    BayFields(Bay bay, Frame frame, Seen seen, Settings settings, Cores cores, @Nullable BayFields earlier) {
-        this.bay = bay;
+    BayFields(BayInput input, Frame frame, Cores cores, @Nullable BayFields earlier) {
+        bay = input.bay();
+        BayInput.Seen seen = input.seen();
         this.frame = frame;
-        wetSeen = seen.wet;
-        looseSeen = seen.loose;
-        voidSeen = seen.empty;
+        wetSeen = seen.wet();
+        looseSeen = seen.loose();
+        voidSeen = seen.empty();
         cells = frame.cellsAround(bay.area());
         inside = insideFlags(frame, bay, cells);
         coreMm = new double[cells.length];
         for (int i = 0; i < cells.length; i++) {
             coreMm[i] = cores.atCell(cells[i]);
         }
-        int few = settings.numerics().fewReadings();
+        int few = input.numerics().fewReadings();
 
-        Thresholds thresholds = settings.thresholds();
+        Thresholds thresholds = input.thresholds();
         wet = fit(Priors.WET, few, earlier == null ? null : earlier.wet, wetSeen, places(wetSeen));
         wetHere = wet.at(cellPlaces(), earlier == null ? null : earlier.wetHere);
         pWet = above(wetHere, 0);
@@ -93,7 +91,7 @@ final class BayFields {
         }
 
         moisture = kept(means(wetHere, Priors::moistureTerm), earlier == null ? null : earlier.moisture);
-        double[] soaked = insideTerm(pWet, thresholds, Priors::soakedTerm);
+        soaked = insideTerm(pWet, thresholds, Priors::soakedTerm);
         wetAtTaps = wet.at(places(looseSeen), earlier == null ? null : earlier.wetAtTaps);
         moistureAtTaps = kept(means(wetAtTaps, Priors::moistureTerm), earlier == null ? null : earlier.moistureAtTaps);
         looseAt = places(looseSeen, moistureAtTaps, nearest(looseSeen, soaked));
@@ -249,6 +247,24 @@ final class BayFields {
         }
         depthMm[i] = share * sum;
         depthSdMm[i] = Math.sqrt(Math.max(0, share * squares - depthMm[i] * depthMm[i]));
+    }
+
+    /** The water field at a cell, so many standard deviations above its mean; wet above 0. */
+    double waterAt(int i, double deviations) {
+        return wetHere.mean(i) + deviations * wetHere.sd(i);
+    }
+
+    /** The looseness field likewise; loose above 0. */
+    double loosenessAt(int i, double deviations) {
+        return looseHere.mean(i) + deviations * looseHere.sd(i);
+    }
+
+    double looseTerm1(int i) {
+        return moisture[i];
+    }
+
+    double looseTerm2(int i) {
+        return soaked[i];
     }
 
     double voidTerm1(int i) {

@@ -1,9 +1,5 @@
 package corewright.damage;
 
-import corewright.survey.Face;
-import corewright.survey.Laminate;
-import corewright.survey.Settings;
-import corewright.survey.Survey;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -11,52 +7,57 @@ import org.jspecify.annotations.Nullable;
 /**
  * One bay from its readings to its regions, with all that went in: the same again gives the same again.
  *
- * @param draws the bay's cavities; of an earlier state of its readings where {@code stale}
+ * @param draws the bay's cavities; of an earlier state of its readings where {@code old}
  */
 @SuppressWarnings("ArrayRecordComponent")
 record BayWork(
-        Input input,
+        BayInput input,
         BayFields fields,
         VoidDraws draws,
-        boolean stale,
+        boolean old,
         Regions regions,
         List<Undecided> undecided,
-        List<Double> totalMm3) {
+        List<Double> totalMm3,
+        List<Double> damagedMm2) {
 
-    /** Everything a bay's result depends on, but for what was frozen. */
-    record Input(Face face, Bay bay, BayFields.Seen seen, List<Laminate> laminates, Settings settings) {
-        static Input of(Survey survey, Face face, Bay bay, BayFields.Seen seen) {
-            return new Input(face, bay, seen, survey.laminates(), survey.settings());
-        }
+    /** Everything fitted and drawn. */
+    static BayWork of(BayInput input, Frame frame, BayFields.Cores cores) {
+        BayFields fields = new BayFields(input, frame, cores, null);
+        return new BayWork(input, frame, fields, drawn(input, fields, frame), null);
     }
 
-    /**
-     * @param earlier work on the same bay, whose ranges, sills and drifts are kept; null to fit them
-     * @param following whether the earlier cavities will do, as while a person edits
-     */
-    static BayWork of(Input input, Frame frame, BayFields.Cores cores, @Nullable BayWork earlier, boolean following) {
-        if (earlier != null && earlier.input.equals(input) && (following || !earlier.stale)) {
-            return earlier;
+    /** The same bay with other readings: ranges, sills and drifts are held, and the cavities are these as far as they can be. */
+    BayWork followed(BayInput other, Frame frame, BayFields.Cores cores) {
+        if (input.equals(other)) {
+            return this;
         }
-        Settings settings = input.settings;
-        BayFields fields =
-                new BayFields(input.bay, frame, input.seen, settings, cores, earlier == null ? null : earlier.fields);
-        boolean stale = following && earlier != null && Arrays.equals(earlier.fields.cells, fields.cells);
-        VoidDraws draws = stale && earlier != null ? earlier.draws : drawn(input, fields, frame);
-        return new BayWork(
+        BayFields next = new BayFields(other, frame, cores, fields);
+        boolean sameCells = Arrays.equals(fields.cells, next.cells);
+        return sameCells
+                ? new BayWork(other, frame, next, draws, damagedMm2)
+                : new BayWork(other, frame, next, drawn(other, next, frame), null);
+    }
+
+    /** @param held damaged areas drawn before the change, null to draw them */
+    private BayWork(BayInput input, Frame frame, BayFields fields, VoidDraws draws, @Nullable List<Double> held) {
+        this(
                 input,
                 fields,
                 draws,
-                stale,
-                new Regions(fields, frame, settings.thresholds(), draws),
-                UndecidedAreas.of(fields, frame, settings.thresholds()),
+                held != null,
+                new Regions(fields, frame, input.thresholds(), draws),
+                UndecidedAreas.of(fields, frame, input.thresholds()),
                 Arrays.stream(draws.volumesMm3(new int[fields.cells.length], 1)[0])
                         .boxed()
-                        .toList());
+                        .toList(),
+                held != null ? held : AreaDraws.of(fields, frame, draws, seed(input) + 1));
     }
 
-    private static VoidDraws drawn(Input input, BayFields fields, Frame frame) {
-        long seed = input.settings.numerics().seed() + input.bay.name().hashCode();
-        return new VoidDraws(fields, frame, input.settings.numerics().realisations(), seed);
+    private static long seed(BayInput input) {
+        return input.numerics().seed() + input.bay().name().hashCode();
+    }
+
+    private static VoidDraws drawn(BayInput input, BayFields fields, Frame frame) {
+        return new VoidDraws(fields, frame, input.numerics().realisations(), seed(input));
     }
 }

@@ -1,5 +1,6 @@
 package corewright.damage;
 
+import corewright.reuse.Memory;
 import corewright.survey.Face;
 import corewright.survey.Survey;
 import java.util.ArrayList;
@@ -11,53 +12,50 @@ import java.util.Map;
 public final class Damage {
     private Damage() {}
 
-    /** The damage map of a survey. The same survey gives the same map, bit for bit. */
-    public static DamageMap map(Survey survey) {
-        return fit(survey, Parameters.NONE).map();
+    /**
+     * The damage map of a survey. The same survey gives the same map, bit for bit.
+     *
+     * @param memory gives the bays that are as they were
+     */
+    public static Fitted fit(Survey survey, Memory memory) {
+        return fit(survey, new Bays.Afresh(memory));
     }
 
     /**
-     * The damage map of a survey after a small change.
+     * The damage map as it follows a person's editing: ranges, sills and drifts are held, so that the map moves only where
+     * the readings do. Surfaces, regions and findings are those of the readings as they stand, but cavities are not drawn
+     * anew and places to read next not sought anew. Volumes are those that the cavities drawn last leave within the new
+     * regions, and the result says that they are old. A bay that is as it was is taken over, a new one worked in full.
      *
-     * @param frozen what was fitted before it: ranges, sills and drifts are kept, so that the map moves only where the
-     *     readings do, and bays that did not change are taken over. Fit afresh when the editing is done.
+     * @param held what was fitted before, by this or by {@link #fit}
      */
-    public static Fitted fit(Survey whole, Parameters frozen) {
-        return fit(whole, frozen, false);
+    public static Fitted follow(Survey survey, Parameters held) {
+        return fit(survey, new Bays.Held(held));
     }
 
-    /**
-     * The damage map as it follows a person's editing: surfaces, regions and findings are those of the readings as they
-     * stand, but cavities are not drawn anew and places to read next not sought anew. Volumes are those that the cavities
-     * drawn last leave within the new regions, and the result says that it is stale. A new bay is worked in full.
-     *
-     * @param frozen what was fitted before, by this or by {@link #fit}
-     */
-    public static Fitted follow(Survey whole, Parameters frozen) {
-        return fit(whole, frozen, true);
-    }
-
-    private static Fitted fit(Survey whole, Parameters frozen, boolean following) {
+    private static Fitted fit(Survey whole, Bays way) {
         Judged judged = new Judged(whole);
         Survey survey = judged.survey();
         Map<String, MeterScale> scales = MeterScale.all(survey);
         TapScale taps = new TapScale(survey);
         double[] voidMm3 = new double[survey.settings().numerics().realisations()];
+        double[] damagedMm2 = new double[voidMm3.length];
         List<FaceWork> works = new ArrayList<>();
         List<RegionDraft> drafts = new ArrayList<>();
         List<BayWork> bays = new ArrayList<>();
         Map<String, List<NextReading>> next = new HashMap<>();
         for (Face face : survey.faces()) {
-            FaceWork work = new FaceWork(judged, face, scales, taps, new FaceWork.Before(frozen, following));
+            FaceWork work = new FaceWork(judged, face, scales, taps, way);
             work.addVoidMm3(voidMm3);
+            work.addDamagedMm2(damagedMm2);
             drafts.addAll(work.drafts());
             bays.addAll(work.bays());
             next.put(face.name(), work.next());
             works.add(work);
         }
         List<RegionDraft> numbered = RegionDraft.gravestFirst(drafts);
-        DamageMap map =
-                new DamageMap(works.stream().map(w -> w.result(numbered)).toList(), Quantiles.of(voidMm3));
-        return new Fitted(map, new Parameters(bays, next), bays.stream().anyMatch(BayWork::stale));
+        DamageMap map = new DamageMap(
+                works.stream().map(w -> w.result(numbered)).toList(), Quantiles.of(voidMm3), Quantiles.of(damagedMm2));
+        return new Fitted(map, new Parameters(bays, next), bays.stream().anyMatch(BayWork::old));
     }
 }

@@ -7,8 +7,9 @@ import java.util.List;
  *
  * @param faces in the survey's order; region ids run over all of them
  * @param voidMm3 empty space under all faces together, from draws added up
+ * @param damagedMm2 area that is not sound on all faces together, from the same draws
  */
-public record DamageMap(List<FaceDamage> faces, Quantiles voidMm3) {
+public record DamageMap(List<FaceDamage> faces, Quantiles voidMm3, Quantiles damagedMm2) {
     public DamageMap {
         faces = List.copyOf(faces);
     }

@@ -1,9 +1,11 @@
 package corewright.damage;
 
+import corewright.overlay.Overlay;
 import corewright.survey.Face;
 import corewright.survey.Finding;
 import java.util.List;
 import java.util.stream.Stream;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 
 /**
@@ -48,5 +50,16 @@ public record FaceDamage(
     /** Area of the face's core: the outline less its openings. */
     public double deckMm2() {
         return Stream.of(Condition.values()).mapToDouble(this::areaMm2).sum();
+    }
+
+    /** Area where the readings leave any question open, square millimetres; where two are open it counts once. */
+    public double undecidedMm2() {
+        return undecidedAreas().stream().mapToDouble(Polygon::getArea).sum();
+    }
+
+    /** The same as areas that do not overlap. */
+    public List<Polygon> undecidedAreas() {
+        List<Geometry> areas = undecided.stream().map(u -> (Geometry) u.area()).toList();
+        return areas.isEmpty() ? List.of() : Plan.polygons(Overlay.union(areas));
     }
 }

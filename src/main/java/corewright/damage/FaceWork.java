@@ -1,24 +1,29 @@
 package corewright.damage;
 
 import corewright.contour.Raster;
+import corewright.survey.About;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Finding;
+import corewright.survey.Origin;
 import corewright.survey.Reading;
 import corewright.survey.Readings;
 import corewright.survey.Settings;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Polygon;
 
 /** One face from its readings to its regions; numbered by {@link Damage} when all faces are done. */
 final class FaceWork {
+    /** More readings off the core than this are counted, not listed. */
+    private static final int ONE_BY_ONE = 10;
+
     private final Survey survey;
     private final Face face;
     private final Settings settings;
@@ -30,47 +35,41 @@ final class FaceWork {
     private final List<VoidDraws> draws = new ArrayList<>();
     private final List<Polygon> sound = new ArrayList<>();
     private final double[] voidMm3;
+    private final double[] damagedMm2;
     private final List<RegionDraft> drafts = new ArrayList<>();
     private final List<NextReading> next;
 
-    /**
-     * An earlier state of the survey.
-     *
-     * @param frozen what was fitted to it, by bay
-     * @param following whether its cavities and suggested readings will do
-     */
-    record Before(Parameters frozen, boolean following) {}
-
-    FaceWork(Judged judged, Face face, Map<String, MeterScale> scales, TapScale tapScale, Before before) {
+    FaceWork(Judged judged, Face face, Map<String, MeterScale> scales, TapScale tapScale, Bays way) {
         survey = judged.survey();
         this.face = face;
         settings = survey.settings();
         plan = Plan.of(face);
         frame = Frame.over(face.outline(), settings.numerics().cellMm());
         voidMm3 = new double[settings.numerics().realisations()];
+        damagedMm2 = new double[voidMm3.length];
         findings.addAll(plan.findings());
         findings.addAll(judged.findings(face.name()));
         Readings readings = survey.readings().on(face.name());
         findings.addAll(MeterScale.findings(scales, readings.moisture()));
+        findings.addAll(Coverage.of(survey, face).findings());
         setAside(readings);
         sound.addAll(plan.solids());
         for (Bay bay : plan.bays()) {
             Readings own = in(bay, readings);
-            var seen = new BayFields.Seen(
+            var seen = new BayInput.Seen(
                     judged.heard(WetEvidence.of(face, own, settings.thresholds(), scales, judged, findings)),
                     judged.heard(inside(bay, LooseEvidence.of(own, tapScale, findings))),
                     judged.heard(inside(bay, VoidEvidence.of(survey, own, tapScale))));
-            work(BayWork.Input.of(survey, face, bay, seen), before.frozen.of(bay), before.following);
+            add(way.work(BayInput.of(survey, face, bay, seen), frame, coreOfCell()));
         }
-        findings.addAll(Doubts.of(face, settings, bays, judged));
-        List<NextReading> suggested = before.following ? before.frozen.next(face.name()) : null;
-        next = suggested != null ? suggested : NextReadings.of(face, frame, bays, draws, settings.thresholds());
+        findings.addAll(FieldDoubts.of(face, settings, bays, judged));
+        next = way.next(face.name(), works, () -> NextReadings.of(face, frame, bays, draws, settings.thresholds()));
     }
 
-    private void work(BayWork.Input input, @Nullable BayWork earlier, boolean following) {
-        BayWork work = BayWork.of(input, frame, coreOfCell(), earlier, following);
+    private void add(BayWork work) {
         for (int d = 0; d < voidMm3.length; d++) {
             voidMm3[d] += work.totalMm3().get(d);
+            damagedMm2[d] += work.damagedMm2().get(d);
         }
         works.add(work);
         bays.add(work.fields());
@@ -100,19 +99,35 @@ final class FaceWork {
                 .toList();
     }
 
+    /** Readings off the core: one by one, or counted where there are many of a kind. */
     private void setAside(Readings readings) {
+        Map<Plan.OffCore, List<Reading>> off = new LinkedHashMap<>();
         Stream.of(readings.moisture(), readings.taps(), readings.probes(), readings.plugs(), readings.feelers())
                 .flatMap(List::stream)
                 .map(Reading.class::cast)
                 .filter(r -> plan.bayAt(r.spot()) == null)
-                .forEach(r -> findings.add(new Finding(
-                        Finding.Severity.DOUBT,
-                        r.origin(),
-                        r.id(),
-                        r.spot(),
-                        "off the core",
-                        "the reading " + plan.offCore(r.spot()),
-                        "set aside: it tells nothing of the core")));
+                .forEach(r -> off.computeIfAbsent(plan.offCore(r.spot()), k -> new ArrayList<>())
+                        .add(r));
+        off.forEach((why, same) -> {
+            Reading first = same.get(0);
+            if (same.size() > ONE_BY_ONE) {
+                Origin file = new Origin(first.origin().file(), 0);
+                String message = same.size() + " readings, the first " + first.id() + ": the reading " + why.words();
+                findings.add(setAside(file, new About.OfFile(file), why, message));
+            } else {
+                same.forEach(r -> findings.add(setAside(r.origin(), About.of(r), why, "the reading " + why.words())));
+            }
+        });
+    }
+
+    private static Finding setAside(Origin origin, About about, Plan.OffCore why, String message) {
+        return new Finding(
+                Finding.Severity.DOUBT,
+                origin,
+                about,
+                why.subject(),
+                message,
+                "set aside: it tells nothing of the core");
     }
 
     private BayFields.Cores coreOfCell() {
@@ -143,6 +158,13 @@ final class FaceWork {
         }
     }
 
+    /** Adds the face's damaged area, draw by draw. */
+    void addDamagedMm2(double[] total) {
+        for (int d = 0; d < total.length; d++) {
+            total[d] += damagedMm2[d];
+        }
+    }
+
     /** @param numbered the regions of all faces, R1 first */
     FaceDamage result(List<RegionDraft> numbered) {
         List<Region> regions = new ArrayList<>();
@@ -160,11 +182,11 @@ final class FaceWork {
                 regions,
                 sound,
                 undecided,
-                damagedMm2(),
+                Quantiles.of(damagedMm2),
                 Quantiles.of(voidMm3),
                 next,
                 findings,
-                Notes.of(bays));
+                EstimateNotes.of(bays));
     }
 
     private Surfaces surfaces() {
@@ -189,23 +211,5 @@ final class FaceWork {
             }
         }
         return frame.empty().with(all);
-    }
-
-    /**
-     * Area damaged with probability above 0.9, 0.5 and 0.1: the quantiles of the area if the rim of the damage moved in
-     * and out as a whole, the widest that the probabilities allow.
-     */
-    private Quantiles damagedMm2() {
-        double[] levels = {0.9, 0.5, 0.1};
-        double[] areas = new double[levels.length];
-        for (BayFields bay : bays) {
-            for (int i = 0; i < bay.cells.length; i++) {
-                double p = bay.inside[i] ? Math.max(bay.pWet[i], bay.pLoose[i]) : 0;
-                for (int k = 0; k < levels.length; k++) {
-                    areas[k] += p > levels[k] ? frame.cellMm2() : 0;
-                }
-            }
-        }
-        return new Quantiles(areas[0], areas[1], areas[2]);
     }
 }

@@ -2,6 +2,8 @@ package corewright.damage;
 
 import corewright.contour.Raster;
 import java.util.Arrays;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -64,17 +66,17 @@ final class Frame {
 
     /** Flat indices, ascending, of the cells whose centres lie in the area. */
     int[] cellsIn(Geometry area) {
-        int[] cells = new int[size()];
-        int count = 0;
+        return IntStream.range(0, size()).filter(in(area)).toArray();
+    }
+
+    /** Whether a cell, by its flat index, has its centre in the area or on its edge. */
+    IntPredicate in(Geometry area) {
         Envelope box = area.getEnvelopeInternal();
         IndexedPointInAreaLocator locator = new IndexedPointInAreaLocator(area);
-        for (int i = 0; i < size(); i++) {
-            Coordinate centre = new Coordinate(x(i), y(i));
-            if (box.contains(centre) && locator.locate(centre) != Location.EXTERIOR) {
-                cells[count++] = i;
-            }
-        }
-        return Arrays.copyOf(cells, count);
+        return cell -> {
+            Coordinate centre = new Coordinate(x(cell), y(cell));
+            return box.contains(centre) && locator.locate(centre) != Location.EXTERIOR;
+        };
     }
 
     /** The cells an exact partition of the bay needs values for: those within a cell and a half of it. */

@@ -19,16 +19,6 @@ public record Insight(Quantity water, Quantity bond, List<Double> voidMm3) {
         voidMm3 = List.copyOf(voidMm3);
     }
 
-    /**
-     * Works out the insight into one face; takes as long as some ten fits with everything held.
-     *
-     * @param fitted what was fitted when the face was mapped
-     */
-    public static Insight of(FaceDamage face, Parameters fitted) {
-        return new Insight(
-                InsightWork.water(face, fitted), InsightWork.bond(face, fitted), InsightWork.voidMm3(face, fitted));
-    }
-
     /** One quantity as read. */
     public record Quantity(List<Lag> lags, List<Foretold> foretold) {
         public Quantity {

@@ -1,6 +1,7 @@
 package corewright.damage;
 
 import corewright.field.Site;
+import corewright.survey.About;
 import corewright.survey.Finding;
 import corewright.survey.Moisture;
 import corewright.survey.Origin;
@@ -8,7 +9,7 @@ import corewright.survey.Reading;
 import corewright.survey.ReadingOverride;
 import corewright.survey.ReadingOverride.Trust;
 import corewright.survey.Readings;
-import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -28,23 +29,13 @@ final class Judged {
     /** Scatter left of a trusted call, in the field's unit: a quarter of that of a call by ear, so that it prevails. */
     private static final double SCATTER = 0.25;
 
-    private record Key(ReadingOverride.Kind kind, String id, Spot spot) {
-        static Key of(ReadingOverride o) {
-            return new Key(o.kind(), o.id(), o.spot());
-        }
-
-        static Key of(Reading reading) {
-            return of(ReadingOverride.of(reading, Trust.TRUSTED, ""));
-        }
-    }
-
-    private final Map<Key, ReadingOverride> overrides = new HashMap<>();
-    private final Set<Key> matched = new HashSet<>();
+    private final Map<Reading.Key, ReadingOverride> overrides = new HashMap<>();
+    private final Set<Reading.Key> matched = new HashSet<>();
     private final List<Finding> findings = new ArrayList<>();
     private final Survey survey;
 
     Judged(Survey all) {
-        all.judgements().readings().forEach(o -> overrides.put(Key.of(o), o));
+        all.judgements().readings().forEach(o -> overrides.put(o.key(), o));
         Readings r = all.readings();
         Readings kept = overrides.isEmpty()
                 ? r
@@ -57,16 +48,15 @@ final class Judged {
                         kept(r.temperatures()),
                         kept(r.curedTaps()));
         all.judgements().readings().stream()
-                .map(Key::of)
+                .map(ReadingOverride::key)
                 .distinct()
                 .filter(k -> !matched.contains(k))
                 .forEach(k -> findings.add(new Finding(
                         Finding.Severity.DOUBT,
                         new Origin("survey.yaml", 0),
-                        k.id,
-                        k.spot,
-                        "judgement",
-                        "no reading of that kind, id and place: the judgement " + k.id + " speaks of nothing",
+                        new About.OfJudgement(k),
+                        Subject.JUDGEMENT_OF_NOTHING,
+                        "no reading of that kind, id and place: the judgement " + k.id() + " speaks of nothing",
                         "kept in the survey, without effect on the map")));
         survey = all.with(kept);
     }
@@ -74,7 +64,7 @@ final class Judged {
     private <R extends Reading> List<R> kept(List<R> readings) {
         List<R> kept = new ArrayList<>();
         for (R reading : readings) {
-            Key key = Key.of(reading);
+            Reading.Key key = reading.key();
             ReadingOverride override = overrides.get(key);
             if (override != null) {
                 matched.add(key);
@@ -93,9 +83,8 @@ final class Judged {
         return new Finding(
                 Finding.Severity.HINT,
                 reading.origin(),
-                reading.id(),
-                reading.spot(),
-                "judgement",
+                About.of(reading),
+                trusted ? Subject.TRUSTED : Subject.SET_ASIDE,
                 (trusted ? "trusted by the surveyor: " : "set aside by the surveyor: ") + why,
                 trusted ? "taken at its word, whatever is near it" : "says nothing of the deck");
     }
@@ -106,7 +95,7 @@ final class Judged {
     }
 
     boolean trusted(Reading reading) {
-        return !overrides.isEmpty() && overrides.containsKey(Key.of(reading));
+        return !overrides.isEmpty() && overrides.containsKey(reading.key());
     }
 
     /** Whether a meter reading stands beside metal without being doubted for it. */
@@ -136,10 +125,10 @@ final class Judged {
         String first = survey.faces().get(0).name();
         return findings.stream()
                 .filter(f -> {
-                    Spot spot = f.spot();
-                    boolean known = spot != null
-                            && survey.faces().stream().anyMatch(x -> x.name().equals(spot.face()));
-                    return (known && spot != null ? spot.face() : first).equals(face);
+                    String own = f.about().face();
+                    boolean known =
+                            survey.faces().stream().anyMatch(x -> x.name().equals(own));
+                    return (known ? own : first).equals(face);
                 })
                 .toList();
     }

@@ -1,6 +1,7 @@
 package corewright.damage;
 
 import corewright.field.Site;
+import corewright.survey.About;
 import corewright.survey.Feeler;
 import corewright.survey.Finding;
 import corewright.survey.Probe;
@@ -8,6 +9,7 @@ import corewright.survey.Readings;
 import corewright.survey.Side;
 import corewright.survey.Sound;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.Tap;
 import java.util.ArrayList;
 import java.util.List;
@@ -81,9 +83,8 @@ final class LooseEvidence {
         return new Finding(
                 Finding.Severity.DOUBT,
                 tap.origin(),
-                tap.id(),
-                tap.spot(),
-                "tap from below",
+                About.of(tap),
+                Subject.TAP_FROM_BELOW,
                 "a tap on the inner skin tells of the inner bond only",
                 "set aside: the map shows the bond under the outer skin");
     }

@@ -1,9 +1,11 @@
 package corewright.damage;
 
+import corewright.survey.About;
 import corewright.survey.Finding;
 import corewright.survey.Meter;
 import corewright.survey.Moisture;
 import corewright.survey.Origin;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -157,7 +159,8 @@ record MeterScale(Meter meter, double dry, double wet, double repeatability, Lis
         Origin origin = readings.isEmpty()
                 ? new Origin("survey.yaml", 0)
                 : new Origin(readings.get(0).origin().file(), 0);
-        return new Finding(Finding.Severity.DOUBT, origin, meter.name(), null, "meter scale", message, effect);
+        return new Finding(
+                Finding.Severity.DOUBT, origin, new About.OfMeter(meter.name()), Subject.METER_SCALE, message, effect);
     }
 
     /** Pooled standard deviation of readings repeated at one place, as a share of the span. */

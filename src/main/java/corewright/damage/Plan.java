@@ -1,22 +1,22 @@
 package corewright.damage;
 
+import corewright.overlay.Overlay;
+import corewright.survey.About;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Finding;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.PolygonExtracter;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /**
@@ -26,6 +26,9 @@ import org.locationtech.jts.operation.polygonize.Polygonizer;
  * @param solids what is neither opening nor core: solid laminate and pads
  */
 record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findings) {
+    /** Why a place has no core: what kind of fact it is, and what the reading does there. */
+    record OffCore(Subject subject, String words) {}
+
     /** A reading this far outside still belongs to the bay: the precision of a tape, common practice. */
     private static final double TAPE_MM = 5;
 
@@ -36,13 +39,13 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
     static Plan of(Face face) {
         Geometry deck = face.outline();
         for (Feature.Opening opening : face.all(Feature.Opening.class)) {
-            deck = OverlayNGRobust.overlay(deck, opening.geometry(), OverlayNG.DIFFERENCE);
+            deck = Overlay.difference(deck, opening.geometry());
         }
         Geometry core = deck;
         for (Feature.Solid solid : face.all(Feature.Solid.class)) {
-            core = OverlayNGRobust.overlay(core, solid.geometry(), OverlayNG.DIFFERENCE);
+            core = Overlay.difference(core, solid.geometry());
         }
-        Geometry solids = OverlayNGRobust.overlay(deck, core, OverlayNG.DIFFERENCE);
+        Geometry solids = Overlay.difference(deck, core);
         List<Finding> findings = new ArrayList<>();
         List<Polygon> pieces = new ArrayList<>();
         for (Polygon part : polygons(core)) {
@@ -84,16 +87,16 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
     }
 
     /** Why a place has no core, for a finding. */
-    String offCore(Spot spot) {
+    OffCore offCore(Spot spot) {
         Point point = face.outline().getFactory().createPoint(spot.coordinate());
         for (Feature.Opening opening : face.all(Feature.Opening.class)) {
             if (opening.geometry().covers(point)) {
-                return "lies in the opening " + opening.name();
+                return new OffCore(Subject.IN_AN_OPENING, "lies in the opening " + opening.name());
             }
         }
         return solids.stream().anyMatch(s -> s.covers(point))
-                ? "lies over solid laminate, where there is no core"
-                : "lies outside the outline";
+                ? new OffCore(Subject.OFF_THE_CORE, "lies over solid laminate, where there is no core")
+                : new OffCore(Subject.OUTSIDE, "lies outside the outline");
     }
 
     private static List<Polygon> cut(Polygon part, List<Feature.Divider> dividers) {
@@ -102,7 +105,7 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
         }
         Geometry lines = part.getBoundary();
         for (Feature.Divider divider : dividers) {
-            lines = OverlayNGRobust.overlay(lines, divider.geometry(), OverlayNG.UNION);
+            lines = Overlay.union(lines, divider.geometry());
         }
         Polygonizer polygonizer = new Polygonizer();
         polygonizer.add(lines);
@@ -119,18 +122,16 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
     /** Whether some part of the line is a common edge of two bays, or runs along one's boundary. */
     private static boolean bounds(LineString divider, List<Polygon> pieces) {
         return pieces.stream()
-                .anyMatch(
-                        p -> p.getBoundary().buffer(0.01).intersection(divider).getLength() > 1);
+                .map(p -> p.getBoundary().buffer(0.01))
+                .anyMatch(edge -> Overlay.intersection(edge, divider).getLength() > 1);
     }
 
     private static Finding endsInside(Face face, Feature.Divider divider) {
-        Coordinate c = divider.geometry().getCoordinateN(0);
         return new Finding(
                 Finding.Severity.DOUBT,
                 divider.origin(),
-                divider.name(),
-                new Spot(face.name(), c.x, c.y),
-                "divider",
+                About.of(face, divider),
+                Subject.DIVIDER,
                 String.format(Locale.ROOT, "the divider %s does not cross the core from edge to edge", divider.name()),
                 "it parts no bays: water is taken to pass around its end");
     }

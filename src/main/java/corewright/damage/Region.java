@@ -29,6 +29,22 @@ public record Region(
         Quantiles voidMm3,
         double meanVoidDepthMm,
         double maxVoidDepthMm) {
+    /** The same under another name. */
+    public Region named(String other) {
+        return new Region(
+                other,
+                face,
+                bay,
+                condition,
+                likely,
+                possible,
+                label,
+                pWetMean,
+                voidMm3,
+                meanVoidDepthMm,
+                maxVoidDepthMm);
+    }
+
     /** Whether the core is more probably wet than dry here, whatever the condition is called. */
     public boolean wet() {
         return condition == Condition.WET || condition == Condition.WET_DELAMINATED || pWetMean > 0.5;

@@ -3,7 +3,9 @@ package corewright.damage;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 
 /**
@@ -54,10 +56,15 @@ record RegionDraft(
                 condition,
                 likely,
                 possible,
-                Regions.wellInside(likely, cellMm),
+                wellInside(likely, cellMm),
                 pWetMean,
                 voidMm3,
                 depth.meanMm,
                 depth.maxMm);
+    }
+
+    /** The centre of the largest circle inside. */
+    static Point wellInside(Polygon polygon, double cellMm) {
+        return MaximumInscribedCircle.getCenter(polygon, cellMm / 4);
     }
 }

@@ -3,26 +3,21 @@ package corewright.damage;
 import corewright.contour.Coverage;
 import corewright.contour.Cut;
 import corewright.contour.Labelled;
-import corewright.contour.Partition;
+import corewright.contour.LevelPartition;
 import corewright.contour.Piece;
 import corewright.contour.Raster;
+import corewright.overlay.Overlay;
 import corewright.survey.Thresholds;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntPredicate;
 import java.util.stream.Stream;
-import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
-import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Location;
-import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** One bay parted exactly into conditions along the lines where a probability passes "likely". */
 final class Regions {
@@ -63,7 +58,7 @@ final class Regions {
         double likely = thresholds.likely();
         List<Cut> cuts = List.of(new Cut(wet, likely), new Cut(loose, likely), new Cut(empty, likely));
         List<Labelled<Condition>> pieces = new ArrayList<>();
-        for (Piece piece : Partition.of(fields.bay.area(), cuts)) {
+        for (Piece piece : LevelPartition.of(fields.bay.area(), cuts)) {
             pieces.add(new Labelled<>(piece.polygon(), condition(piece.above(0), piece.above(1), piece.above(2))));
         }
         return Coverage.dissolve(pieces, thresholds.smallestRegionMm2()).stream()
@@ -92,15 +87,9 @@ final class Regions {
         int[] partOf = new int[fields.cells.length];
         Arrays.fill(partOf, -1);
         for (int p = 0; p < parts.size(); p++) {
-            Envelope box = parts.get(p).polygon().getEnvelopeInternal();
-            IndexedPointInAreaLocator locator =
-                    new IndexedPointInAreaLocator(parts.get(p).polygon());
+            IntPredicate in = frame.in(parts.get(p).polygon());
             for (int i = 0; i < partOf.length; i++) {
-                Coordinate centre = new Coordinate(frame.x(fields.cells[i]), frame.y(fields.cells[i]));
-                if (fields.inside[i]
-                        && partOf[i] < 0
-                        && box.contains(centre)
-                        && locator.locate(centre) != Location.EXTERIOR) {
+                if (fields.inside[i] && partOf[i] < 0 && in.test(fields.cells[i])) {
                     partOf[i] = p;
                 }
             }
@@ -148,8 +137,8 @@ final class Regions {
                 joined.add(polygon);
             }
         }
-        Geometry union = OverlayNGRobust.union(joined);
-        return canonical(OverlayNGRobust.overlay(union, fields.bay.area(), OverlayNG.INTERSECTION));
+        Geometry union = Overlay.union(joined);
+        return canonical(Overlay.intersection(union, fields.bay.area()));
     }
 
     private List<Polygon> possible(Condition condition) {
@@ -162,17 +151,12 @@ final class Regions {
                     case SOUND -> Stream.of();
                 };
         List<Cut> cuts = defining.map(r -> new Cut(r, thresholds.possible())).toList();
-        List<Labelled<Boolean>> pieces = Partition.of(fields.bay.area(), cuts).stream()
+        List<Labelled<Boolean>> pieces = LevelPartition.of(fields.bay.area(), cuts).stream()
                 .map(p -> new Labelled<>(p.polygon(), !p.above().contains(false)))
                 .toList();
         return Coverage.dissolve(pieces, 0).stream()
                 .filter(Labelled::label)
                 .map(Labelled::polygon)
                 .toList();
-    }
-
-    /** The centre of the largest circle inside. */
-    static Point wellInside(Polygon polygon, double cellMm) {
-        return MaximumInscribedCircle.getCenter(polygon, cellMm / 4);
     }
 }

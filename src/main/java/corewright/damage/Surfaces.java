@@ -1,7 +1,10 @@
 package corewright.damage;
 
 import corewright.contour.Raster;
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 
 /**
@@ -27,14 +30,13 @@ public record Surfaces(
     public double meanMoistureIndex(Polygon area) {
         double sum = 0;
         int n = 0;
+        Envelope box = area.getEnvelopeInternal();
+        IndexedPointInAreaLocator locator = new IndexedPointInAreaLocator(area);
         for (int i = 0; i < moistureIndex.size(); i++) {
-            Coordinate at = new Coordinate(
-                    moistureIndex.centreX(i % moistureIndex.columns()),
-                    moistureIndex.centreY(i / moistureIndex.columns()));
-            boolean known = !Double.isNaN(moistureIndex.at(i));
-            if (known
-                    && area.getEnvelopeInternal().contains(at)
-                    && area.covers(area.getFactory().createPoint(at))) {
+            double x = moistureIndex.centreX(i % moistureIndex.columns());
+            double y = moistureIndex.centreY(i / moistureIndex.columns());
+            boolean known = box.contains(x, y) && !Double.isNaN(moistureIndex.at(i));
+            if (known && locator.locate(new Coordinate(x, y)) != Location.EXTERIOR) {
                 sum += moistureIndex.at(i);
                 n++;
             }

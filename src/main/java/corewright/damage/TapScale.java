@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 /**
  * Contact times turned into calls. The stiffness felt by the hammer goes with one over the contact time squared (half-sine
  * contact, Hsu and others, Materials Evaluation 67 (2009) 785), so a time is judged against that of sound skin of the same
- * lay-up: dull from two thirds, hollow from one third of the sound stiffness down. The two shares are our own choice; a
+ * laminate: dull from two thirds, hollow from one third of the sound stiffness down. The two shares are our own choice; a
  * loose skin of common size is softer still.
  */
 public final class TapScale {
@@ -25,7 +25,7 @@ public final class TapScale {
     private final Survey survey;
     private final Map<String, Double> soundUs = new HashMap<>();
 
-    /** @param survey whose taps share one hammer; times are compared within one lay-up over all faces */
+    /** @param survey whose taps share one hammer; times are compared within one laminate over all faces */
     TapScale(Survey survey) {
         this(survey, survey.readings().taps());
     }

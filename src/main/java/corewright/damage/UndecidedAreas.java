@@ -3,7 +3,7 @@ package corewright.damage;
 import corewright.contour.Coverage;
 import corewright.contour.Cut;
 import corewright.contour.Labelled;
-import corewright.contour.Partition;
+import corewright.contour.LevelPartition;
 import corewright.contour.Raster;
 import corewright.field.LatentField;
 import corewright.field.NeighbourIndex;
@@ -11,9 +11,8 @@ import corewright.survey.Thresholds;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
+import java.util.function.IntPredicate;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 
 /** Where the readings of a bay leave a question open: read but in doubt, or not read at all. */
@@ -67,7 +66,7 @@ final class UndecidedAreas {
 
     /** Connected parts above the first cut and, of the last, on the side asked for, larger than {@code leastMm2}. */
     private List<Polygon> pieces(List<Cut> cuts, boolean first, boolean last, double leastMm2) {
-        List<Labelled<Boolean>> parts = Partition.of(fields.bay.area(), cuts).stream()
+        List<Labelled<Boolean>> parts = LevelPartition.of(fields.bay.area(), cuts).stream()
                 .map(p -> new Labelled<>(p.polygon(), p.above(0) == first && p.above(cuts.size() - 1) == last))
                 .toList();
         return Coverage.dissolve(parts, 0).stream()
@@ -91,12 +90,11 @@ final class UndecidedAreas {
     }
 
     private Undecided undecided(Polygon area, String why) {
-        IndexedPointInAreaLocator locator = new IndexedPointInAreaLocator(area);
+        IntPredicate in = frame.in(area);
         double sum = 0;
         int count = 0;
         for (int i = 0; i < fields.cells.length; i++) {
-            Coordinate centre = new Coordinate(frame.x(fields.cells[i]), frame.y(fields.cells[i]));
-            if (fields.inside[i] && locator.locate(centre) != Location.EXTERIOR) {
+            if (fields.inside[i] && in.test(fields.cells[i])) {
                 sum += fields.pWet[i];
                 count++;
             }

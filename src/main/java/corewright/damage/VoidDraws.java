@@ -112,6 +112,11 @@ final class VoidDraws {
         return new Places(sums[0], sums[1], sums[2], sums[3]);
     }
 
+    /** The number that moves the loose outline in a draw: cells likelier loose than this are loose. */
+    double uniform(int draw) {
+        return uniform[draw];
+    }
+
     int count() {
         return share.length;
     }

@@ -1,6 +1,7 @@
 package corewright.damage;
 
 import corewright.field.Site;
+import corewright.survey.About;
 import corewright.survey.CoreMoisture;
 import corewright.survey.Face;
 import corewright.survey.Feature;
@@ -10,6 +11,7 @@ import corewright.survey.Plug;
 import corewright.survey.Probe;
 import corewright.survey.Readings;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.Thresholds;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -181,9 +183,8 @@ final class WetEvidence {
         return new Finding(
                 Finding.Severity.HINT,
                 m.origin(),
-                m.id(),
-                m.spot(),
-                "earlier reading",
+                About.of(m),
+                Subject.EARLIER_READING,
                 String.format(
                         Locale.ROOT, "the reading %s was taken again here on a later day", MeterScale.text(m.value())),
                 "set aside: the map shows the latest state");
@@ -193,9 +194,8 @@ final class WetEvidence {
         return new Finding(
                 Finding.Severity.DOUBT,
                 m.origin(),
-                m.id(),
-                m.spot(),
-                "metal",
+                About.of(m),
+                Subject.METAL,
                 String.format(
                         Locale.ROOT,
                         "raised reading %s beside %s: it may be falsely high",

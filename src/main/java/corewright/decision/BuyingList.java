@@ -2,9 +2,9 @@ package corewright.decision;
 
 import corewright.damage.DamageMap;
 import corewright.damage.Region;
-import corewright.repair.Hole;
-import corewright.repair.InjectionPlan;
-import corewright.repair.RecorePlan;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.RecorePlan;
 import corewright.survey.Drilling;
 import corewright.survey.Resin;
 import corewright.survey.Survey;

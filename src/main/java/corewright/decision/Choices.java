@@ -3,7 +3,8 @@ package corewright.decision;
 import corewright.damage.DamageMap;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
-import corewright.repair.RepairOptions;
+import corewright.repair.plan.RepairOptions;
+import corewright.stiffness.Gains;
 import corewright.survey.Costs;
 import corewright.survey.Survey;
 import java.util.ArrayList;
@@ -17,21 +18,21 @@ final class Choices {
     private final Survey survey;
     private final DamageMap damage;
     private final List<RegionDecision> decisions;
-    private final Work work;
-    private final PanelGain gain;
+    private final Effort effort;
+    private final Gains gains;
 
     private Choices(
-            Survey survey, DamageMap damage, RepairOptions options, List<RegionDecision> decisions, PanelGain gain) {
-        this.gain = gain;
+            Survey survey, DamageMap damage, RepairOptions options, List<RegionDecision> decisions, Gains gains) {
+        this.gains = gains;
         this.survey = survey;
         this.damage = damage;
         this.decisions = decisions;
-        work = new Work(survey, options);
+        effort = new Effort(survey, options);
     }
 
     static List<Choice> of(
-            Survey survey, DamageMap damage, RepairOptions options, List<RegionDecision> decisions, PanelGain gain) {
-        return new Choices(survey, damage, options, decisions, gain).rows();
+            Survey survey, DamageMap damage, RepairOptions options, List<RegionDecision> decisions, Gains gains) {
+        return new Choices(survey, damage, options, decisions, gains).rows();
     }
 
     private List<Choice> rows() {
@@ -39,8 +40,8 @@ final class Choices {
             return List.of(row(
                     "Leave it, watch it",
                     "nothing to repair; a visit next season",
-                    work.visits(1, 1),
-                    gain.left(),
+                    effort.visits(1, 1),
+                    gains.left(),
                     "No damage was found where it was read. What was not read is not known.",
                     true));
         }
@@ -52,40 +53,39 @@ final class Choices {
         rows.add(row(
                 "Leave it, watch it",
                 "watch " + all(damage.regions()),
-                work.visits(1, 2),
-                gain.left(),
+                effort.visits(1, 2),
+                gains.left(),
                 "Nothing gets better by itself: wet core spreads along its joints, and a loose skin works looser.",
                 !repairs && !dries));
         if (!wet.isEmpty()) {
-            Work.Estimate drying = wet.stream().map(work::dry).reduce(work.visits(1, 2), Work.Estimate::and);
+            Effort.Estimate drying = wet.stream().map(effort::dry).reduce(effort.visits(1, 2), Effort.Estimate::and);
             rows.add(row(
                     "Stop the leaks, dry, watch",
                     "dry " + names(wet) + (wet.size() < damage.regions().size() ? "; watch the rest" : ""),
                     drying,
-                    gain.dried(),
+                    gains.dried(),
                     "Drying takes weeks under cover and does not bond a loose skin again.",
                     !repairs && dries));
         }
         if (repairs) {
-            rows.add(row(
-                    "Repair what needs it", advisedWords(), advised(), gain.advised(decisions), advisedToKnow(), true));
+            rows.add(row("Repair what needs it", advisedWords(), advised(), gains.advised(), advisedToKnow(), true));
         }
         if (decisions.stream().anyMatch(d -> d.method() != Method.RECORE)) { // else it is the row above
             rows.add(row(
                     "Open and renew all",
                     "cut out " + all(damage.regions()),
-                    work.visits(1, 2).and(work.all(damage)),
-                    gain.renewed(),
+                    effort.visits(1, 2).and(effort.all(damage)),
+                    gains.renewed(),
                     "Everything is seen and nothing is left to doubt, for the most work and a new surface.",
                     false));
         }
         return rows;
     }
 
-    private Work.Estimate advised() {
-        Work.Estimate sum = work.visits(1, 2);
+    private Effort.Estimate advised() {
+        Effort.Estimate sum = effort.visits(1, 2);
         for (Region region : damage.regions()) {
-            sum = sum.and(work.advised(region, on(region)));
+            sum = sum.and(effort.advised(region, on(region)));
         }
         return sum;
     }
@@ -144,7 +144,7 @@ final class Choices {
     private Choice row(
             String title,
             String regions,
-            Work.Estimate sum,
+            Effort.Estimate sum,
             Optional<Quantiles> ofAsBuilt,
             String toKnow,
             boolean advised) {

@@ -2,8 +2,8 @@ package corewright.decision;
 
 import corewright.damage.DamageMap;
 import corewright.damage.Region;
-import corewright.repair.Batch;
-import corewright.repair.InjectionPlan;
+import corewright.repair.plan.Batch;
+import corewright.repair.plan.InjectionPlan;
 import corewright.survey.Resin;
 import corewright.survey.Settings;
 import java.util.ArrayList;

@@ -1,59 +1,40 @@
 package corewright.decision;
 
 import corewright.damage.DamageMap;
-import corewright.damage.FaceDamage;
-import corewright.damage.Region;
-import corewright.repair.InjectionPlan;
-import corewright.repair.RecorePlan;
-import corewright.repair.RepairOptions;
-import corewright.repair.RepairPlanner;
-import corewright.stiffness.StiffnessMap;
+import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.RecorePlan;
+import corewright.repair.plan.RepairOptions;
+import corewright.stiffness.Gains;
 import corewright.survey.Survey;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 
-/** Advises a method for each region, and what the choices cost. */
+/** Puts the methods and plans into a day's work, and says what the choices cost and give. */
 public final class Decider {
     private Decider() {}
 
-    /** Rules, day, choices, buying list, findings. */
-    public static Decision decide(Survey survey, DamageMap damage, StiffnessMap stiffness, RepairOptions options) {
-        List<RegionDecision> alone = new ArrayList<>();
-        for (FaceDamage face : damage.faces()) {
-            for (Region region : face.regions()) {
-                Evidence evidence = Evidence.of(survey, face, region);
-                alone.add(Rules.decide(survey.settings().thresholds(), options, evidence));
-            }
-        }
-        Set<String> injected = regions(alone, Method.INJECT);
-        RepairOptions together =
-                RepairPlanner.together(survey, damage, options, region -> injected.contains(region.id()));
-        List<InjectionPlan> chosen = injected.stream()
-                .flatMap(id -> together.injection(id).filter(p -> p.region().equals(id)).stream())
+    /**
+     * Day, choices, buying list, findings.
+     *
+     * @param plans put together for the regions to be injected
+     * @param gains what each choice gives back
+     */
+    public static Decision decide(Survey survey, DamageMap damage, Methods methods, RepairOptions plans, Gains gains) {
+        List<InjectionPlan> chosen = methods.of(Method.INJECT).stream()
+                .flatMap(id -> plans.injection(id).filter(p -> p.region().equals(id)).stream())
                 .toList();
-        List<RecorePlan> recores = regions(alone, Method.RECORE).stream()
-                .flatMap(id -> together.recore(id).stream())
+        List<RecorePlan> recores = methods.of(Method.RECORE).stream()
+                .flatMap(id -> plans.recore(id).stream())
                 .toList();
         List<RegionDecision> decisions =
-                alone.stream().map(d -> filledWith(d, chosen)).toList();
+                methods.regions().stream().map(d -> filledWith(d, chosen)).toList();
         List<InjectionPlan> injections = Day.oneAfterAnother(chosen, damage, survey.settings());
         return new Decision(
                 decisions,
                 injections,
                 recores,
-                Choices.of(survey, damage, together, decisions, new PanelGain(survey, damage, stiffness, together)),
+                Choices.of(survey, damage, plans, decisions, gains),
                 BuyingList.of(survey, damage, injections, recores),
                 Doubts.of(survey, damage, decisions, injections));
-    }
-
-    private static Set<String> regions(List<RegionDecision> decisions, Method method) {
-        return decisions.stream()
-                .filter(d -> d.method() == method)
-                .map(RegionDecision::region)
-                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     private static RegionDecision filledWith(RegionDecision decision, List<InjectionPlan> chosen) {

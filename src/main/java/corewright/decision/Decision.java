@@ -1,7 +1,7 @@
 package corewright.decision;
 
-import corewright.repair.InjectionPlan;
-import corewright.repair.RecorePlan;
+import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.RecorePlan;
 import corewright.survey.Finding;
 import java.util.List;
 

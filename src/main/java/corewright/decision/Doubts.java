@@ -3,13 +3,15 @@ package corewright.decision;
 import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
-import corewright.repair.InjectionPlan;
+import corewright.repair.plan.InjectionPlan;
+import corewright.survey.About;
 import corewright.survey.Feature;
 import corewright.survey.Finding;
 import corewright.survey.Finding.Severity;
 import corewright.survey.Laminate;
 import corewright.survey.Origin;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -31,7 +33,7 @@ final class Doubts {
         List<Finding> findings = new ArrayList<>();
         for (FaceDamage face : damage.faces()) {
             for (Region region : face.regions()) {
-                loads(findings, survey, face, region);
+                loads(findings, face, region);
             }
         }
         for (Region region : damage.regions()) {
@@ -40,7 +42,7 @@ final class Doubts {
                     .forEach(d -> findings.add(about(
                             Severity.DOUBT,
                             region,
-                            "dry core",
+                            Subject.DRY_CORE,
                             region.id() + " is loose over core that is not proven dry.",
                             "It is not injected until that is settled. " + d.firstStep())));
             injections.stream()
@@ -48,7 +50,7 @@ final class Doubts {
                     .forEach(p -> findings.add(about(
                             Severity.DOUBT,
                             region,
-                            "coverage",
+                            Subject.COVERAGE,
                             String.format(
                                     Locale.ROOT,
                                     "%.1f %% of the empty space of %s lies out of reach of every hole that may be drilled.",
@@ -60,15 +62,14 @@ final class Doubts {
         return findings;
     }
 
-    private static void loads(List<Finding> findings, Survey survey, FaceDamage face, Region region) {
-        for (Feature.Fitting fitting : Evidence.of(survey, face, region).loads()) {
+    private static void loads(List<Finding> findings, FaceDamage face, Region region) {
+        for (Feature.Fitting fitting : Evidence.loads(face, region)) {
             var at = fitting.geometry().getCentroid();
             findings.add(new Finding(
                     Severity.HAZARD,
                     fitting.origin(),
-                    region.id(),
-                    new Spot(region.face(), at.getX(), at.getY()),
-                    "load",
+                    new About.OfRegion(region.id(), new Spot(region.face(), at.getX(), at.getY())),
+                    Subject.LOAD,
                     region.id() + " holds or touches the place of " + fitting.name() + ", which carries load.",
                     "Injection is not offered under a load. Keep " + fitting.name()
                             + " out of use until a naval architect or surveyor has decided."));
@@ -87,16 +88,16 @@ final class Doubts {
             findings.add(new Finding(
                     Severity.HINT,
                     NOWHERE,
-                    laminate.name(),
-                    null,
-                    "laminate",
-                    "The thicknesses of lay-up " + laminate.name() + " were not measured on this boat.",
+                    new About.OfLaminate(laminate.name()),
+                    Subject.LAMINATE,
+                    "The thicknesses of laminate " + laminate.name() + " were not measured on this boat.",
                     "Depth stops rest on them: a pilot hole drilled by hand comes before the others."));
         }
     }
 
-    private static Finding about(Severity severity, Region region, String subject, String message, String effect) {
-        return new Finding(severity, NOWHERE, region.id(), middle(region), subject, message, effect);
+    private static Finding about(Severity severity, Region region, Subject subject, String message, String effect) {
+        About about = new About.OfRegion(region.id(), middle(region));
+        return new Finding(severity, NOWHERE, about, subject, message, effect);
     }
 
     private static Spot middle(Region region) {

@@ -89,7 +89,8 @@ record Evidence(
         return a.likely().isWithinDistance(b.likely(), TOUCH_MM);
     }
 
-    private static List<Feature.Fitting> loads(FaceDamage damage, Region region) {
+    /** Load-bearing fittings in or near a region. */
+    static List<Feature.Fitting> loads(FaceDamage damage, Region region) {
         return damage.face().all(Feature.Fitting.class).stream()
                 .filter(Feature.Fitting::loadBearing)
                 .filter(f -> {

@@ -2,9 +2,9 @@ package corewright.decision;
 
 import corewright.damage.Condition;
 import corewright.damage.Region;
-import corewright.repair.Hole;
-import corewright.repair.InjectionPlan;
-import corewright.repair.RepairOptions;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.RepairOptions;
 import corewright.survey.Feature;
 import corewright.survey.Spot;
 import corewright.survey.Thresholds;
@@ -47,6 +47,7 @@ final class Rules {
     private RegionDecision decide() {
         Method method = method();
         notOffered.remove(method);
+        options.failed(region.id()).ifPresent(d -> reasons.add(d.sentence()));
         return new RegionDecision(
                 region.id(),
                 method,
@@ -168,7 +169,7 @@ final class Rules {
             return Method.RECORE;
         }
         Optional<InjectionPlan> plan = options.injection(region.id());
-        if (plan.isEmpty()) {
+        if (plan.isEmpty() && options.failed(region.id()).isEmpty()) {
             String why = options.refused().getOrDefault(region.id(), "No injection could be planned here.");
             reasons.add(why);
             refuse(Method.INJECT, why);
@@ -184,10 +185,10 @@ final class Rules {
                             : "The skin is loose and can be bonded again through small holes.");
             return Method.INJECT;
         }
-        return unproven(against, plan.get());
+        return unproven(against, plan);
     }
 
-    private Method unproven(Optional<String> against, InjectionPlan plan) {
+    private Method unproven(Optional<String> against, Optional<InjectionPlan> plan) {
         String place = Words.place(pilotSpot(plan));
         if (against.isPresent()) {
             reasons.add("The skin is loose, and the core is not proven dry. " + against.get());
@@ -209,10 +210,11 @@ final class Rules {
     }
 
     /** The planned hole nearest to the region's middle: allowed there, and used again when the place is filled. */
-    private Spot pilotSpot(InjectionPlan plan) {
+    private Spot pilotSpot(Optional<InjectionPlan> plan) {
         Spot middle =
                 new Spot(region.face(), region.label().getX(), region.label().getY());
-        return plan.holes().stream()
+        return plan.stream()
+                .flatMap(p -> p.holes().stream())
                 .filter(h -> h.kind() == Hole.Kind.INJECTION)
                 .map(Hole::spot)
                 .min(Comparator.comparingDouble(s -> s.coordinate().distance(middle.coordinate())))

@@ -25,7 +25,7 @@ final class Words {
     }
 
     /** {@code 15} or {@code 15.5}: no more digits than a person noted. */
-    static String plain(double value) {
+    public static String plain(double value) {
         return String.format(Locale.ROOT, "%.1f", value).replaceAll("\\.0$", "");
     }
 

@@ -2,16 +2,32 @@ package corewright.desktop;
 
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
-import corewright.damage.Insight;
+import corewright.damage.InsightWork;
 import corewright.damage.Parameters;
 import corewright.desktop.imports.ImportModel;
 import corewright.desktop.imports.ImportView;
+import corewright.desktop.insight.InsightPanels;
+import corewright.desktop.insight.InsightView;
+import corewright.desktop.photos.PhotoDesk;
 import corewright.desktop.setup.SetupModel;
 import corewright.desktop.setup.SetupView;
+import corewright.desktop.sketch.Sketch;
+import corewright.desktop.sketch.SketchHand;
+import corewright.desktop.sketch.UnderlayPicture;
+import corewright.desktop.sketch.UnderlayView;
+import corewright.desktop.slip.SlipView;
+import corewright.desktop.state.Complaints;
+import corewright.desktop.state.EditLog;
+import corewright.desktop.state.NewSurvey;
+import corewright.desktop.state.Recent;
+import corewright.desktop.state.Step;
+import corewright.desktop.state.SurveyOpener;
+import corewright.desktop.state.Units;
+import corewright.desktop.state.Workbench;
 import corewright.desktop.walk.GridWalk;
 import corewright.desktop.walk.WalkStart;
 import corewright.desktop.walk.WalkView;
-import corewright.drawing.ScreenLook;
+import corewright.drawing.screen.ScreenLook;
 import corewright.intake.CsvImport;
 import corewright.survey.Survey;
 import java.io.IOException;
@@ -23,12 +39,11 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import javafx.scene.Node;
 import javafx.scene.Scene;
-import javafx.scene.control.Button;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Envelope;
 
 /** One window's parts put together, and the deeds it offers. */
-final class Desk implements MainView.Tasks {
+final class Desk implements Tasks {
     /** Deck kept round readings that came without a plan. */
     private static final double MARGIN_MM = 100;
 
@@ -212,7 +227,8 @@ final class Desk implements MainView.Tasks {
     }
 
     /** Walks the grid of the face shown. */
-    void walk() {
+    @Override
+    public void walk() {
         bench.survey().ifPresent(survey -> {
             bench.hold(true);
             WalkStart choice = new WalkStart(survey, bench.face(), bench.sight().units(), this::walk, this::backToPlan);
@@ -229,7 +245,8 @@ final class Desk implements MainView.Tasks {
     }
 
     /** Shows what the map of the face shown rests on; worked out aside, for it takes as long as several fits. */
-    void understand() {
+    @Override
+    public void showInsight() {
         Assessment found = bench.found().orElse(null);
         if (found == null) {
             return;
@@ -238,17 +255,17 @@ final class Desk implements MainView.Tasks {
         Parameters fitted = bench.parameters();
         ScreenLook look = bench.sight().appearance().look();
         Units units = bench.sight().units();
-        boolean old = bench.behind().volumes();
+        boolean old = bench.ages().oldVolumes();
         double sharpness = view.sharpness();
         bench.say("Foretelling every reading from the others.");
         bench.jobs()
                 .run(
-                        () -> Understanding.of(Insight.of(face, fitted), face.voidMm3(), units, old).stream()
-                                .map(p -> UnderstandView.painted(p, look, sharpness))
+                        () -> InsightPanels.of(InsightWork.of(face, fitted), face.voidMm3(), units, old).stream()
+                                .map(p -> InsightView.painted(p, look, sharpness))
                                 .toList(),
                         shown -> {
                             bench.say("");
-                            view.task(new UnderstandView(face.face().name(), shown, this::backToPlan));
+                            view.task(new InsightView(face.face().name(), shown, this::backToPlan));
                         },
                         e -> bench.say("Not shown: " + Complaints.sentence(e)));
     }
@@ -259,8 +276,9 @@ final class Desk implements MainView.Tasks {
         bench.hold(false);
     }
 
-    /** Meters and lay-ups of the survey that is open. */
-    void setUp() {
+    /** Meters and laminates of the survey that is open. */
+    @Override
+    public void setUp() {
         bench.survey().ifPresent(opened -> {
             bench.hold(true);
             SetupModel model = new SetupModel(
@@ -297,30 +315,22 @@ final class Desk implements MainView.Tasks {
                 hand != null
                         ? new Node[] {hand.tools()}
                         : new Node[] {
-                            key("draw", "Draw the plan", this::draw), key("setup", "Meters and lay-ups", this::setUp)
+                            SlipView.key("draw", "Draw the plan", this::draw),
+                            SlipView.key("setup", "Meters and laminates", this::setUp)
                         };
             case READINGS ->
                 new Node[] {
-                    key("walk", "Walk the grid", this::walk),
-                    key("import", "Bring in a CSV", this::importCsv),
-                    key("photo", "Pin a photograph", this::photograph),
-                    key("setup", "Meters and lay-ups", this::setUp)
+                    SlipView.key("walk", "Walk the grid", this::walk),
+                    SlipView.key("import", "Bring in a CSV", this::importCsv),
+                    SlipView.key("photo", "Pin a photograph", this::photograph),
+                    SlipView.key("setup", "Meters and laminates", this::setUp)
                 };
             case DAMAGE ->
                 bench.found().isEmpty() || bench.region().isPresent()
                         ? new Node[0]
-                        : new Node[] {key("understand", "How good this map is", this::understand)};
+                        : new Node[] {SlipView.key("insight", "How good this map is", this::showInsight)};
             default -> new Node[0];
         };
-    }
-
-    static Button key(String id, String words, Runnable deed) {
-        Button key = new Button(words);
-        key.setId(id);
-        key.getStyleClass().add("key");
-        key.setMaxWidth(Double.MAX_VALUE);
-        key.setOnAction(e -> deed.run());
-        return key;
     }
 
     void stop() {

@@ -44,7 +44,7 @@ public final class Desktop {
     }
 
     /** What to install, from what the toolkit says of itself; empty where the failure is ours. */
-    static String missing(Throwable failure) {
+    public static String missing(Throwable failure) {
         for (Throwable t = failure; t != null; t = t.getCause()) {
             String text = String.valueOf(t.getMessage());
             if (text.contains("Unable to open DISPLAY")) {

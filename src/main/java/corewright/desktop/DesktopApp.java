@@ -1,6 +1,8 @@
 package corewright.desktop;
 
 import corewright.assessment.Assessor;
+import corewright.desktop.state.Recent;
+import corewright.desktop.state.Workbench;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.List;

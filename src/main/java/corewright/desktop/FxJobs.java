@@ -1,5 +1,6 @@
 package corewright.desktop;
 
+import corewright.desktop.state.Jobs;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;

@@ -1,5 +1,7 @@
 package corewright.desktop;
 
+import corewright.desktop.state.Step;
+import corewright.desktop.state.Workbench;
 import javafx.scene.Scene;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
@@ -11,10 +13,10 @@ final class Keys {
 
     private final Workbench bench;
     private final MainView view;
-    private final Desk desk;
+    private final Tasks desk;
     private boolean layerNext;
 
-    Keys(Workbench bench, MainView view, Desk desk) {
+    Keys(Workbench bench, MainView view, Tasks desk) {
         this.bench = bench;
         this.view = view;
         this.desk = desk;
@@ -108,7 +110,7 @@ final class Keys {
         switch (c) {
             case 'w' -> desk.walk();
             case 'i' -> desk.importCsv();
-            case 'u' -> desk.understand();
+            case 'u' -> desk.showInsight();
             case 'm' -> desk.setUp();
             case 'f' -> view.plan().fit();
             case '+', '=' -> view.plan().zoomMiddle(1.25);

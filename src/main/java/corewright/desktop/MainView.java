@@ -1,14 +1,28 @@
 package corewright.desktop;
 
 import corewright.assessment.Assessment;
-import corewright.drawing.Figures;
-import corewright.drawing.Lettering;
-import corewright.drawing.PlaceNames;
-import corewright.drawing.ScreenLook;
+import corewright.desktop.photos.PhotoDesk;
+import corewright.desktop.plan.LegendBar;
+import corewright.desktop.plan.PlanPainter;
+import corewright.desktop.plan.PlanPane;
+import corewright.desktop.plan.Readout;
+import corewright.desktop.slip.FindingLines;
+import corewright.desktop.slip.Help;
+import corewright.desktop.slip.Slip;
+import corewright.desktop.slip.SlipView;
+import corewright.desktop.slip.StepSlips;
+import corewright.desktop.state.EditLog;
+import corewright.desktop.state.Sight;
+import corewright.desktop.state.Steps;
+import corewright.desktop.state.Units;
+import corewright.desktop.state.Workbench;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.PlaceNames;
+import corewright.drawing.placing.Lettering;
+import corewright.drawing.screen.ScreenLook;
 import corewright.survey.Heading;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -197,12 +211,7 @@ final class MainView extends StackPane {
         steps.show(
                 h.vessel().isEmpty() ? h.name() : h.vessel().split(",", -1)[0],
                 bench.face() + ", survey of " + Figures.date(h.surveyed()),
-                Steps.of(
-                        survey,
-                        bench.found().orElse(null),
-                        bench.freshness() == Freshness.WORKING,
-                        bench.behind(),
-                        sight.units()),
+                Steps.of(survey, bench.found().orElse(null), bench.working(), bench.ages(), sight.units()),
                 sight.step());
         ScreenLook look = look();
         plan.show(
@@ -211,8 +220,7 @@ final class MainView extends StackPane {
                 new PlanPainter.Showing(
                         sight.layers(),
                         look,
-                        Lettering.onScreen(
-                                sight.units().measure(), bench.behind().volumes()),
+                        Lettering.onScreen(sight.units().measure(), bench.ages().oldVolumes()),
                         bench.region().map(r -> r.id()).orElse("")));
         legend.show(
                 sight.layers(), look, sight.units().measure(), !survey.photos().isEmpty());
@@ -287,7 +295,7 @@ final class MainView extends StackPane {
         pointedX = xMm;
         pointedY = yMm;
         readout.setText(bench.shown()
-                .map(a -> Readout.at(a, bench.face(), xMm, yMm, bench.sight().units(), bench.behind()))
+                .map(a -> Readout.at(a, bench.face(), xMm, yMm, bench.sight().units(), bench.ages()))
                 .orElse(""));
     }
 
@@ -304,9 +312,10 @@ final class MainView extends StackPane {
     /** Goes to the next finding that can hurt or spoil. */
     void nextFinding() {
         bench.findings().stream()
-                .filter(f -> f.spot() != null)
+                .map(f -> f.about().spot())
+                .filter(Objects::nonNull)
                 .findFirst()
-                .ifPresent(f -> bench.goTo(Objects.requireNonNull(f.spot())));
+                .ifPresent(bench::goTo);
     }
 
     private void findPlace() {
@@ -379,24 +388,5 @@ final class MainView extends StackPane {
             e.setDropCompleted(board.hasFiles());
             e.consume();
         });
-    }
-
-    /** The deeds a window offers beyond looking; in the program they open dialogs, in tests they do not. */
-    interface Tasks {
-        void open();
-
-        void openFolder();
-
-        void open(Path path);
-
-        void startNew();
-
-        void importCsv();
-
-        void sample();
-
-        List<Path> recent();
-
-        Node[] actions(Step step);
     }
 }

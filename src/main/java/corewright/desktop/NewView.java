@@ -1,5 +1,7 @@
 package corewright.desktop;
 
+import corewright.desktop.slip.SlipView;
+import corewright.desktop.state.Units;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;

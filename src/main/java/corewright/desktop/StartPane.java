@@ -1,5 +1,6 @@
 package corewright.desktop;
 
+import corewright.desktop.slip.SlipView;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.control.Button;
@@ -10,9 +11,9 @@ import javafx.scene.layout.VBox;
 /** The empty window: the three ways to begin, what was open lately, and the sample. */
 final class StartPane extends VBox {
     private final VBox lately = new VBox();
-    private final MainView.Tasks tasks;
+    private final Tasks tasks;
 
-    StartPane(MainView.Tasks tasks) {
+    StartPane(Tasks tasks) {
         this.tasks = tasks;
         getStyleClass().add("start");
         Label title = new Label("Which deck is it?");

@@ -1,5 +1,7 @@
 package corewright.desktop;
 
+import corewright.desktop.state.Sight;
+import corewright.desktop.state.Step;
 import java.util.EnumMap;
 import java.util.Map;
 import javafx.geometry.Pos;

@@ -1,6 +1,6 @@
 package corewright.desktop;
 
-import corewright.drawing.FontFiles;
+import corewright.drawing.kit.FontFiles;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

@@ -1,9 +1,19 @@
 package corewright.desktop;
 
+import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
-import corewright.drawing.Lettering;
-import corewright.drawing.Measure;
-import corewright.drawing.ScreenLook;
+import corewright.assessment.Partial;
+import corewright.desktop.plan.PlanCamera;
+import corewright.desktop.plan.PlanPainter;
+import corewright.desktop.slip.SlipWords;
+import corewright.desktop.state.EditLog;
+import corewright.desktop.state.Sight;
+import corewright.desktop.state.Steps;
+import corewright.desktop.state.SurveyOpener;
+import corewright.desktop.state.Units;
+import corewright.drawing.kit.Measure;
+import corewright.drawing.placing.Lettering;
+import corewright.drawing.screen.ScreenLook;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
@@ -59,16 +69,16 @@ final class WarmUp {
             EditLog log = read.get();
             String face = log.survey().faces().get(0).name();
             PlanCamera camera = PlanCamera.fitting(log.survey().face(face), PX, PX);
-            Assessment bare = Bare.of(log.survey(), List.of());
+            Assessment bare = Partial.bare(log.survey(), List.of());
             PlanPainter.Showing showing = new PlanPainter.Showing(
                     new Sight(() -> {}).layers(), ScreenLook.DAY, Lettering.onScreen(Measure.METRIC, false), "");
             BufferedImage painted = PlanPainter.painted(new PlanPainter.Wish(bare, face, camera, showing, 1));
-            int words = Steps.of(log.survey(), null, true, Behind.NOTHING, Units.METRIC)
-                            .size()
-                    + SlipWords.of(bare, Units.METRIC, Behind.NOTHING)
-                            .face(face)
-                            .facts()
-                            .size();
+            int words =
+                    Steps.of(log.survey(), null, true, Ages.FRESH, Units.METRIC).size()
+                            + SlipWords.of(bare, Units.METRIC, Ages.FRESH)
+                                    .face(face)
+                                    .facts()
+                                    .size();
             assert painted.getWidth() + words > 0;
         } catch (InterruptedException | ExecutionException | RuntimeException e) {
             // whatever is wrong shows, with its reason, when it is wanted

@@ -4,8 +4,8 @@
  * <p><b>In:</b> a survey folder or survey file, and a person's hand. <b>Out:</b> {@link corewright.survey.Edit}s in a survey
  * file, and pictures on a screen.
  *
- * <p><b>Steps.</b> (1) {@link corewright.desktop.SurveyOpener} reads a survey and gives an {@link
- * corewright.desktop.EditLog}; (2) {@link corewright.desktop.Workbench} holds what is open and takes edits, {@code
+ * <p><b>Steps.</b> (1) {@link corewright.desktop.state.SurveyOpener} reads a survey and gives an {@link
+ * corewright.desktop.state.EditLog}; (2) {@link corewright.desktop.state.Workbench} holds what is open and takes edits, {@code
  * Conclusions} has the chain calculated off the window's thread and says which figures are behind; (3) words for the
  * screen are made of records alone ({@code Steps}, {@code SlipWords}, {@code Readout}); (4) views show them ({@code
  * MainView}, {@code PlanPane}) and hand back what was touched.

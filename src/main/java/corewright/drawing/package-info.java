@@ -11,15 +11,16 @@
  * readings, fittings, probes, holes, tags, leaders, words; (4) the sheet round it: title, how to read the map, areas, title
  * strip, caution, print check.
  *
- * <p><b>The fill check</b> shows the part of a face round what was felt or tapped ({@link corewright.drawing.MapSpec#part}):
+ * <p><b>The fill check</b> shows the part of a face round what was felt or tapped ({@link corewright.drawing.placing.MapSpec#part}):
  * the same steps on a face that is cut down, with filled spaces and places still hollow instead of regions.
  *
- * <p><b>The plan of a work card</b> ({@link corewright.drawing.CardPlan}) is one region at the largest scale: (1) discs as
+ * <p><b>The plan of a work card</b> ({@link corewright.drawing.cards.CardPlan}) is one region at the largest scale: (1) discs as
  * large as the holes' distances allow, arrows, depth stops where there is room; (2) names and the minutes of arrival clear
  * of them; (3) paint.
  *
- * <p><b>Units.</b> Paper millimetres with y down; {@link corewright.drawing.PlanView} turns survey millimetres (x aft, y to
- * starboard) into them with the bow to the left and starboard at the top. Type sizes are points (1/72 inch).
+ * <p><b>Units.</b> Paper millimetres with y down; {@link corewright.drawing.kit.PlanView} turns survey millimetres (x aft, y to
+ * starboard) into them as the person sees
+ * the face who works there: bow to the left; starboard at the top from above, port at the top from below. Type sizes are points (1/72 inch).
  *
  * <p><b>Rules.</b> Everything is told apart in black on white. Nothing depends on the machine: the six typefaces are
  * bundled, widths come from their own tables, figures are formatted without a locale. Shapes of marks are ours: holes are

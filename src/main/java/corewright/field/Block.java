@@ -19,7 +19,7 @@ record Block(
     static Block of(int own, Places places, List<Site> observed, ExpectationPropagation run, boolean settled) {
         int[] first = IntStream.range(0, own).toArray();
         Sites sites = new Sites(own);
-        sites.take(run, first);
+        run.noteIn(sites, first);
         return new Block(
                 own,
                 places,

@@ -1,202 +1,162 @@
 package corewright.field;
 
+import corewright.linear.Dense;
 import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
 
 /**
- * Dense Cholesky factor {@code A = L L'} of a symmetric matrix, blocked so that the inner loops run over contiguous rows.
- * Source: Golub and Van Loan (2013), Matrix Computations, 4th ed., section 4.2.
+ * Dense Cholesky factor {@code A = L L'} of a symmetric matrix. Source: Golub and Van Loan (2013), Matrix Computations,
+ * 4th ed., section 4.2. Matrices are arrays of rows.
  */
 final class Cholesky {
-    /** Rows eliminated at a time: 32 rows of 600 doubles (150 kB) stay in a second-level cache. Not tuned further. */
+    /** Rows applied together: 32 rows of 1000 doubles (256 kB) stay in a second-level cache. Not tuned further. */
     private static final int PANEL = 32;
-
-    /** Right-hand sides worked at a time: 64 columns of 300 rows (150 kB) stay in a second-level cache. Not tuned further. */
-    private static final int STRIPE = 64;
 
     /** A pivot below this part of its diagonal is rounding: some hundred units of 1e-16 summed up. Judgement. */
     private static final double TINY = 1e-13;
 
-    private final int n;
-    /** Row-major; L in the lower triangle and its mirror image in the upper one. */
-    private final double[] a;
+    /** L in the lower triangle and its mirror image in the upper one. */
+    private final double[][] l;
 
-    private Cholesky(int n, double[] a) {
-        this.n = n;
-        this.a = a;
+    private Cholesky(double[][] l) {
+        this.l = l;
     }
 
     /**
      * Factors a positive definite matrix. Where rounding makes it indefinite (a smooth variogram without nugget over close
      * samples) the diagonal is raised by 1e-12 of itself, then ten times that and so on: the least that factors.
      *
-     * @param a row-major n x n, upper triangle read; kept as it is
+     * @param a upper triangle read; kept as it is
      */
-    static Cholesky of(int n, double[] a) {
+    static Cholesky of(double[][] a) {
         double raise = 0;
         while (true) {
-            double[] work = a.clone();
-            for (int i = 0; i < n; i++) {
-                work[i * n + i] *= 1 + raise;
-            }
-            if (factor(n, work, a, false)) {
-                return new Cholesky(n, work);
-            }
-            raise = raise == 0 ? 1e-12 : 10 * raise;
-            if (!(raise <= 1e-3)) {
-                throw new ArithmeticException("covariance of " + n + " samples is not positive definite");
+            try {
+                return factor(a, raise, pivot -> {
+                    throw new ArithmeticException("vanishing pivot " + pivot);
+                });
+            } catch (ArithmeticException e) {
+                raise = raise == 0 ? 1e-12 : 10 * raise;
+                if (!(raise <= 1e-3)) {
+                    throw new ArithmeticException("covariance of " + a.length + " samples is not positive definite");
+                }
             }
         }
     }
 
     /** Factors a positive semi-definite matrix: a pivot that vanishes gives a zero column (that node is certain). */
-    static Cholesky ofSemiDefinite(int n, double[] a) {
-        double[] work = a.clone();
-        factor(n, work, a, true);
-        return new Cholesky(n, work);
+    static Cholesky ofSemiDefinite(double[][] a) {
+        return factor(a, 0, pivot -> 0);
     }
 
-    /** Works on the upper triangle (rows of L'), then mirrors it; false at a vanishing pivot unless they may vanish. */
-    private static boolean factor(int n, double[] u, double[] original, boolean mayVanish) {
-        for (int k0 = 0; k0 < n; k0 += PANEL) {
-            int k1 = Math.min(k0 + PANEL, n);
-            for (int k = k0; k < k1; k++) {
-                subtract(u, n, k, k0, k, k);
-                double pivot = u[k * n + k];
-                boolean vanishes = !(pivot > TINY * original[k * n + k]);
-                if (vanishes && !mayVanish) {
-                    return false;
-                }
-                double scale = vanishes ? 0 : 1 / Math.sqrt(pivot);
-                for (int j = k; j < n; j++) {
-                    u[k * n + j] *= scale;
-                }
-            }
-            for (int i = k1; i < n; i++) {
-                subtract(u, n, i, k0, k1, i);
-            }
+    private static Cholesky factor(double[][] a, double raise, DoubleUnaryOperator vanished) {
+        int n = a.length;
+        double[][] u = new double[n][];
+        for (int i = 0; i < n; i++) {
+            u[i] = a[i].clone();
+            u[i][i] *= 1 + raise;
         }
+        Dense.eliminate(u, (k, pivot) -> pivot > TINY * a[k][k] ? 1 / Math.sqrt(pivot) : vanished.applyAsDouble(pivot));
         for (int i = 0; i < n; i++) {
             for (int j = i + 1; j < n; j++) {
-                u[j * n + i] = u[i * n + j];
+                u[j][i] = u[i][j];
             }
         }
-        return true;
+        return new Cholesky(u);
     }
 
-    /** Row i, from column {@code from}: minus the sum over rows k in [k0, k1) of u[k][i] times row k. */
-    private static void subtract(double[] u, int n, int i, int k0, int k1, int from) {
-        double[] factors = new double[k1 - k0];
-        for (int k = k0; k < k1; k++) {
-            factors[k - k0] = u[k * n + i];
-        }
-        minus(u, i * n + from, u, k0 * n + from, n, n - from, factors);
-    }
-
-    /** Solves {@code L y = b} for {@code columns} right-hand sides at once; b is row-major n x columns, overwritten. */
-    void forward(double[] b, int columns) {
-        for (int c0 = 0; c0 < columns; c0 += STRIPE) {
-            int width = Math.min(STRIPE, columns - c0);
-            for (int i = 0; i < n; i++) {
-                int at = i * columns + c0;
-                minus(b, at, b, c0, columns, width, Arrays.copyOfRange(a, i * n, i * n + i));
-                double scale = 1 / a[i * n + i];
-                for (int c = at; c < at + width; c++) {
-                    b[c] *= scale;
+    /** Solves {@code L y = b} for many right-hand sides at once, the columns of b; overwritten. */
+    void forward(double[][] b) {
+        for (int k0 = 0; k0 < l.length; k0 += PANEL) {
+            int k1 = Math.min(k0 + PANEL, l.length);
+            for (int i = k0; i < l.length; i++) {
+                double[] factors = Arrays.copyOfRange(l[i], k0, Math.min(i, k1));
+                Dense.subtractRounded(b[i], b, factors, k0, 0, b[i].length);
+                if (i < k1) {
+                    scale(b[i], b[i].length, 1 / l[i][i]);
                 }
             }
         }
+    }
+
+    private static void scale(double[] row, int count, double factor) {
+        for (int j = 0; j < count; j++) {
+            row[j] *= factor;
+        }
+    }
+
+    /** Solves {@code L y = b} in place, one right-hand side. */
+    void forward(double[] b) {
+        double[][] column = Arrays.stream(b).mapToObj(e -> new double[] {e}).toArray(double[][]::new);
+        forward(column);
+        Arrays.setAll(b, i -> column[i][0]);
     }
 
     /** Solves {@code A x = b} in place, one right-hand side. */
     void solve(double[] b) {
-        forward(b, 1);
-        for (int i = n - 1; i >= 0; i--) {
+        forward(b);
+        for (int i = b.length - 1; i >= 0; i--) {
             double sum = b[i];
-            for (int j = i + 1; j < n; j++) {
-                sum -= a[i * n + j] * b[j];
+            for (int j = i + 1; j < b.length; j++) {
+                sum -= l[i][j] * b[j];
             }
-            b[i] = sum / a[i * n + i];
+            b[i] = sum / l[i][i];
         }
     }
 
     /** Logarithm of the product of L's diagonal: half that of the determinant. */
     double logDiagonal() {
         double sum = 0;
-        for (int i = 0; i < n; i++) {
-            sum += Math.log(a[i * n + i]);
+        for (int i = 0; i < l.length; i++) {
+            sum += Math.log(l[i][i]);
         }
         return sum;
     }
 
-    /** Diagonal of the inverse of A: column norms of the inverse of L, which is triangular too. */
+    /** Diagonal of the inverse of A: column norms of the inverse of L. */
     double[] inverseDiagonal() {
-        double[] inverse = new double[n * n];
-        double[] diagonal = new double[n];
-        for (int i = 0; i < n; i++) {
-            // row k of the inverse ends at column k, so a bundle of rows ends at its last one's
-            for (int k0 = 0; k0 < i; k0 += PANEL) {
-                int k1 = Math.min(k0 + PANEL, i);
-                minus(inverse, i * n, inverse, k0 * n, n, k1, Arrays.copyOfRange(a, i * n + k0, i * n + k1));
-            }
-            inverse[i * n + i] = 1;
-            double scale = 1 / a[i * n + i];
+        double[] diagonal = new double[l.length];
+        double[][] inverse = inverse();
+        for (int i = 0; i < l.length; i++) {
             for (int j = 0; j <= i; j++) {
-                double e = inverse[i * n + j] * scale;
-                inverse[i * n + j] = e;
-                diagonal[j] += e * e;
+                diagonal[j] += inverse[i][j] * inverse[i][j];
             }
         }
         return diagonal;
     }
 
-    /** {@code L e}, into a fresh array. */
-    double[] times(double[] e) {
-        double[] product = new double[n];
+    /** The inverse of L, lower triangle. */
+    double[][] inverse() {
+        int n = l.length;
+        double[][] inverse = new double[n][n];
         for (int i = 0; i < n; i++) {
-            double sum = 0;
-            for (int j = 0; j <= i; j++) {
-                sum += a[i * n + j] * e[j];
+            // row k of the inverse ends at column k, so a bundle of rows ends at its last one's
+            for (int k0 = 0; k0 < i; k0 += PANEL) {
+                int k1 = Math.min(k0 + PANEL, i);
+                Dense.subtractRounded(inverse[i], inverse, Arrays.copyOfRange(l[i], k0, k1), k0, 0, k1);
             }
-            product[i] = sum;
+            inverse[i][i] = 1;
+            scale(inverse[i], i + 1, 1 / l[i][i]);
         }
-        return product;
+        return inverse;
     }
 
-    /** {@code t - L e} for {@code columns} right-hand sides at once, into t; both row-major n x columns. */
-    void subtractProduct(double[] t, double[] e, int columns) {
-        for (int c0 = 0; c0 < columns; c0 += STRIPE) {
-            int width = Math.min(STRIPE, columns - c0);
-            for (int i = 0; i < n; i++) {
-                double[] factors = Arrays.copyOfRange(a, i * n, i * n + i + 1);
-                minus(t, i * columns + c0, e, c0, columns, width, factors);
+    /** {@code t - L e} for many right-hand sides at once, the columns of e, into t. */
+    void subtractProduct(double[][] t, double[][] e) {
+        for (int k0 = 0; k0 < l.length; k0 += PANEL) {
+            for (int i = k0; i < l.length; i++) {
+                double[] factors = Arrays.copyOfRange(l[i], k0, Math.min(i + 1, k0 + PANEL));
+                Dense.subtractRounded(t[i], e, factors, k0, 0, t[i].length);
             }
         }
     }
 
-    /**
-     * {@code t[at ..] -= sum over k of f[k] s[from + k stride ..]}, four rows a pass: the loop the compiler vectorises.
-     */
-    static void minus(double[] t, int at, double[] s, int from, int stride, int count, double[] f) {
-        int k = 0;
-        for (; k + 3 < f.length; k += 4) {
-            double f0 = f[k];
-            double f1 = f[k + 1];
-            double f2 = f[k + 2];
-            double f3 = f[k + 3];
-            int r0 = from + k * stride;
-            int r1 = r0 + stride;
-            int r2 = r1 + stride;
-            int r3 = r2 + stride;
-            for (int j = 0; j < count; j++) {
-                t[at + j] -= f0 * s[r0 + j] + f1 * s[r1 + j] + f2 * s[r2 + j] + f3 * s[r3 + j];
-            }
+    /** Sum of products, as plain sums make it. */
+    static double dot(double[] a, double[] b) {
+        double sum = 0;
+        for (int i = 0; i < a.length; i++) {
+            sum += a[i] * b[i];
         }
-        for (; k < f.length; k++) {
-            double f0 = f[k];
-            int r0 = from + k * stride;
-            for (int j = 0; j < count; j++) {
-                t[at + j] -= f0 * s[r0 + j];
-            }
-        }
+        return sum;
     }
 }

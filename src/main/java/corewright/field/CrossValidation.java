@@ -25,53 +25,44 @@ public record CrossValidation(
         if (n < 2) {
             return new CrossValidation(0, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
         }
-        KrigingSystem system = new KrigingSystem(merged, variogram, Mean.unknown(), Target.VALUE);
+        OrdinaryKriging kriging = new OrdinaryKriging(merged, variogram);
         double[] error = new double[n];
         double[] variance = new double[n];
         if (neighbours == 0 || neighbours >= n - 1) {
-            byFormula(system, error, variance);
+            byFormula(kriging, error, variance);
         } else {
-            byNeighbours(system, neighbours, error, variance);
+            byNeighbours(kriging, neighbours, error, variance);
         }
         return score(error, variance);
     }
 
-    private static void byFormula(KrigingSystem system, double[] error, double[] variance) {
-        KrigingSystem.Local all = system.all();
-        int n = error.length;
-        int block = 48; // as in kriging: the block stays in cache
-        for (int from = 0; from < n; from += block) {
-            int count = Math.min(block, n - from);
-            double[] unit = new double[n * count];
-            for (int c = 0; c < count; c++) {
-                unit[(from + c) * count + c] = 1;
+    private static void byFormula(OrdinaryKriging kriging, double[] error, double[] variance) {
+        OrdinaryKriging.Local all = kriging.all();
+        double[][] inverse = all.factor.inverse();
+        for (int c = 0; c < error.length; c++) {
+            double square = 0;
+            double one = 0;
+            double z = 0;
+            for (int i = c; i < error.length; i++) { // L^-1 e_c is 0 above row c
+                double v = inverse[i][c];
+                square += v * v;
+                one += v * all.ones[i];
+                z += v * all.residual[i];
             }
-            all.factor.forward(unit, count);
-            for (int c = 0; c < count; c++) {
-                double inverse = 0;
-                double one = 0;
-                double z = 0;
-                for (int i = from; i < n; i++) { // L^-1 e_i is 0 above row i
-                    double v = unit[i * count + c];
-                    inverse += v * v;
-                    one += v * all.ones[i];
-                    z += v * all.residual[i];
-                }
-                double p = inverse - one * one / all.precision;
-                error[from + c] = z / p;
-                variance[from + c] = system.scaled(1 / p);
-            }
+            double p = square - one * one / all.precision;
+            error[c] = z / p;
+            variance[c] = kriging.scaled(1 / p);
         }
     }
 
-    private static void byNeighbours(KrigingSystem system, int neighbours, double[] error, double[] variance) {
-        Samples s = system.samples;
+    private static void byNeighbours(OrdinaryKriging kriging, int neighbours, double[] error, double[] variance) {
+        Samples s = kriging.samples;
         double[] estimate = new double[1];
         double[] spread = new double[1];
         for (int i = 0; i < error.length; i++) {
-            KrigingSystem.Local local = system.of(system.nearestOthers(i, neighbours));
-            double[] k = local.toNodes(new double[] {s.x(i)}, new double[] {s.y(i)}, 0, 1);
-            local.estimate(k, 1, 0, estimate, spread);
+            OrdinaryKriging.Local local = kriging.around(i, neighbours);
+            double[][] k = local.toNodes(new double[] {s.x(i)}, new double[] {s.y(i)}, 0, 1);
+            local.estimate(k, 0, estimate, spread);
             error[i] = s.value(i) - estimate[0];
             variance[i] = spread[0] + s.errorVariance(i);
         }

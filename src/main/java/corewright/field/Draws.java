@@ -39,21 +39,7 @@ public final class Draws {
         return new Draws(nodes, moved);
     }
 
-    /** How many draws. */
-    public int count() {
-        return values.length;
-    }
-
-    public int nodes() {
-        return nodes;
-    }
-
     public double at(int draw, int node) {
         return values[draw][node];
-    }
-
-    /** One draw in node order; a copy. */
-    public double[] draw(int draw) {
-        return values[draw].clone();
     }
 }

@@ -1,6 +1,5 @@
 package corewright.field;
 
-import java.util.Arrays;
 import java.util.stream.IntStream;
 
 /**
@@ -15,7 +14,7 @@ final class Drift {
     /** Coefficients that are not known beforehand. */
     private final int[] free;
 
-    private final double[] precision;
+    private final double[][] precision;
     private final double[] weighted;
     private final double[] priorPrecision;
 
@@ -25,13 +24,14 @@ final class Drift {
                 .filter(k -> prior.driftCovariance(k, k) > 0)
                 .toArray();
         int f = free.length;
-        priorPrecision = new double[f * f];
+        priorPrecision = new double[f];
+        precision = new double[f][f];
         weighted = new double[f];
         for (int a = 0; a < f; a++) {
-            priorPrecision[a * f + a] = 1 / prior.driftCovariance(free[a], free[a]);
-            weighted[a] = prior.drift(free[a]) * priorPrecision[a * f + a];
+            priorPrecision[a] = 1 / prior.driftCovariance(free[a], free[a]);
+            precision[a][a] = priorPrecision[a];
+            weighted[a] = prior.drift(free[a]) * priorPrecision[a];
         }
-        precision = priorPrecision.clone();
     }
 
     /** Hears one more block. */
@@ -41,31 +41,31 @@ final class Drift {
         if (f == 0 || n == 0) {
             return;
         }
-        double[] x = new double[n * f];
+        double[][] x = new double[n][f];
         double[] mean = new double[f];
         for (int a = 0; a < f; a++) {
             mean[a] = prior.drift(free[a]);
             for (int i = 0; i < n; i++) {
-                x[i * f + a] = prior.withCoefficient(places, i, free[a]);
-                mean[a] += x[i * f + a] * sites.alpha(i);
+                x[i][a] = prior.withCoefficient(places, i, free[a]);
+                mean[a] += x[i][a] * sites.alpha(i);
             }
         }
-        sites.reduce(x, f);
-        double[] covariance = new double[f * f];
+        sites.reduce(x);
+        double[][] covariance = new double[f][f];
         for (int a = 0; a < f; a++) {
             for (int b = 0; b < f; b++) {
-                covariance[a * f + b] = a == b ? prior.driftCovariance(free[a], free[a]) : 0;
+                covariance[a][b] = a == b ? prior.driftCovariance(free[a], free[a]) : 0;
                 for (int i = 0; i < n; i++) {
-                    covariance[a * f + b] -= x[i * f + a] * x[i * f + b];
+                    covariance[a][b] -= x[i][a] * x[i][b];
                 }
             }
         }
-        double[] own = inverse(f, covariance);
+        double[][] own = inverse(covariance);
         for (int a = 0; a < f; a++) {
-            weighted[a] -= priorPrecision[a * f + a] * prior.drift(free[a]);
+            weighted[a] -= priorPrecision[a] * prior.drift(free[a]);
             for (int b = 0; b < f; b++) {
-                precision[a * f + b] += own[a * f + b] - priorPrecision[a * f + b];
-                weighted[a] += own[a * f + b] * mean[b];
+                precision[a][b] += own[a][b] - (a == b ? priorPrecision[a] : 0);
+                weighted[a] += own[a][b] * mean[b];
             }
         }
     }
@@ -76,27 +76,26 @@ final class Drift {
         int k = prior.terms();
         double[] mean = IntStream.range(0, k).mapToDouble(prior::drift).toArray();
         double[] full = new double[k * k];
-        double[] covariance = inverse(f, precision);
+        double[][] covariance = inverse(precision);
         for (int a = 0; a < f; a++) {
             mean[free[a]] = 0;
             for (int b = 0; b < f; b++) {
-                full[free[a] * k + free[b]] = covariance[a * f + b];
-                mean[free[a]] += covariance[a * f + b] * weighted[b];
+                full[free[a] * k + free[b]] = covariance[a][b];
+                mean[free[a]] += covariance[a][b] * weighted[b];
             }
         }
         return prior.with(mean, full);
     }
 
-    private static double[] inverse(int f, double[] symmetric) {
-        double[] inverse = new double[f * f];
-        Cholesky factor = Cholesky.of(f, symmetric);
-        for (int a = 0; a < f; a++) {
-            double[] unit = new double[f];
-            Arrays.fill(unit, 0);
+    private static double[][] inverse(double[][] symmetric) {
+        double[][] inverse = new double[symmetric.length][symmetric.length];
+        Cholesky factor = Cholesky.of(symmetric);
+        for (int a = 0; a < inverse.length; a++) {
+            double[] unit = new double[inverse.length];
             unit[a] = 1;
             factor.solve(unit);
-            for (int b = 0; b < f; b++) {
-                inverse[b * f + a] = unit[b];
+            for (int b = 0; b < unit.length; b++) {
+                inverse[b][a] = unit[b];
             }
         }
         return inverse;

@@ -23,17 +23,17 @@ final class ExpectationPropagation {
 
     private final List<Site> sites;
     private final double[] mean;
-    private final double[] covariance;
+    private final double[][] covariance;
     private final int n;
     private final double[] precision;
     private final double[] shift;
     private final double[] marginalMean;
     private final double[] marginalVariance;
     private double[] weights = {};
-    private Cholesky factor = Cholesky.of(0, new double[0]);
+    private Cholesky factor = Cholesky.of(new double[0][0]);
 
-    /** @param covariance prior, row-major n x n, symmetric; not written to */
-    ExpectationPropagation(List<Site> sites, double[] mean, double[] covariance) {
+    /** @param covariance prior, symmetric; not written to */
+    ExpectationPropagation(List<Site> sites, double[] mean, double[][] covariance) {
         this.sites = sites;
         this.mean = mean;
         this.covariance = covariance;
@@ -67,6 +67,13 @@ final class ExpectationPropagation {
         }
     }
 
+    /** Notes the first sites under these numbers of others. */
+    void noteIn(Sites others, int[] members) {
+        for (int i = 0; i < members.length; i++) {
+            others.note(members[i], precision(i), shift(i));
+        }
+    }
+
     /** Rounds until settled; true when the sites stopped moving. */
     boolean run(int rounds, double tolerance) {
         update();
@@ -84,23 +91,19 @@ final class ExpectationPropagation {
         for (int i = 0; i < n; i++) {
             root[i] = Math.sqrt(precision[i]);
         }
-        double[] b = new double[n * n];
+        double[][] b = new double[n][n];
         for (int i = 0; i < n; i++) {
             for (int j = i; j < n; j++) {
-                b[i * n + j] = root[i] * covariance[i * n + j] * root[j];
+                b[i][j] = root[i] * covariance[i][j] * root[j];
             }
-            b[i * n + i] += 1;
+            b[i][i] += 1;
         }
-        factor = Cholesky.of(n, b);
+        factor = Cholesky.of(b);
         double[] inverse = factor.inverseDiagonal();
         weights = weights();
         for (int i = 0; i < n; i++) {
             marginalVariance[i] = (1 - inverse[i]) / precision[i];
-            double sum = 0;
-            for (int j = 0; j < n; j++) {
-                sum += covariance[i * n + j] * weights[j];
-            }
-            marginalMean[i] = sum;
+            marginalMean[i] = Cholesky.dot(covariance[i], weights);
         }
     }
 
@@ -108,11 +111,7 @@ final class ExpectationPropagation {
     private double[] weights() {
         double[] scaled = new double[n];
         for (int i = 0; i < n; i++) {
-            double sum = 0;
-            for (int j = 0; j < n; j++) {
-                sum += covariance[i * n + j] * shift[j];
-            }
-            scaled[i] = Math.sqrt(precision[i]) * sum;
+            scaled[i] = Math.sqrt(precision[i]) * Cholesky.dot(covariance[i], shift);
         }
         factor.solve(scaled);
         for (int i = 0; i < n; i++) {
@@ -205,15 +204,15 @@ final class ExpectationPropagation {
         return weights[i];
     }
 
-    /** Turns prior covariances with other places, sites by {@code columns}, into L⁻¹ T½ times them. */
-    void reduce(double[] cross, int columns) {
+    /** Turns prior covariances with other places, sites by places, into L⁻¹ T½ times them. */
+    void reduce(double[][] cross) {
         for (int i = 0; i < n; i++) {
             double root = Math.sqrt(precision[i]);
-            for (int j = 0; j < columns; j++) {
-                cross[i * columns + j] *= root;
+            for (int j = 0; j < cross[i].length; j++) {
+                cross[i][j] *= root;
             }
         }
-        factor.forward(cross, columns);
+        factor.forward(cross);
     }
 
     private record Cavity(double mean, double variance) {}

@@ -290,20 +290,18 @@ public final class LatentField {
         Places targets = plane.stretch.of(asked);
         int m = targets.size();
         double[] mean = at(asked).mean;
-        double[] covariance = heard(nearestToAny(targets)).covariance(targets);
-        double[] e = new double[m * count];
-        for (int k = 0; k < e.length; k++) {
-            e[k] = -widen * random.nextGaussian();
-        }
-        double[] values = new double[m * count];
+        double[][] covariance = heard(nearestToAny(targets)).covariance(targets);
+        double[][] e = new double[m][count];
+        double[][] values = new double[m][count];
         for (int i = 0; i < m; i++) {
-            Arrays.fill(values, i * count, (i + 1) * count, mean[i]);
+            Arrays.setAll(e[i], d -> -widen * random.nextGaussian());
+            Arrays.fill(values[i], mean[i]);
         }
-        Cholesky.ofSemiDefinite(m, covariance).subtractProduct(values, e, count);
+        Cholesky.ofSemiDefinite(covariance).subtractProduct(values, e);
         double[][] draws = new double[count][m];
         for (int i = 0; i < m; i++) {
             for (int d = 0; d < count; d++) {
-                draws[d][i] = values[i * count + d];
+                draws[d][i] = values[i][d];
             }
         }
         return new Draws(m, draws);

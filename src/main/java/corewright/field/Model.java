@@ -98,28 +98,27 @@ final class Model {
         return drawn;
     }
 
-    /** Row-major, places by those of the targets that are asked for. */
-    double[] cross(Places places, Places targets, int[] which) {
-        int width = which.length;
-        double[] cross = new double[places.size() * width];
-        for (int j = 0; j < width; j++) {
+    /** Places by those of the targets that are asked for. */
+    double[][] cross(Places places, Places targets, int[] which) {
+        double[][] cross = new double[places.size()][which.length];
+        for (int j = 0; j < which.length; j++) {
             double[] drawn = drawn(targets, which[j]);
             for (int i = 0; i < places.size(); i++) {
-                cross[i * width + j] = covariance(places, i, targets, which[j], drawn);
+                cross[i][j] = covariance(places, i, targets, which[j], drawn);
             }
         }
         return cross;
     }
 
-    /** Row-major n x n. */
-    double[] covariance(Places p) {
+    /** Of places among each other. */
+    double[][] covariance(Places p) {
         int n = p.size();
-        double[] c = new double[n * n];
+        double[][] c = new double[n][n];
         for (int i = 0; i < n; i++) {
             double[] drawn = drawn(p, i);
             for (int j = i; j < n; j++) {
-                c[i * n + j] = covariance(p, j, p, i, drawn);
-                c[j * n + i] = c[i * n + j];
+                c[i][j] = covariance(p, j, p, i, drawn);
+                c[j][i] = c[i][j];
             }
         }
         return c;

@@ -1,5 +1,7 @@
 package corewright.field;
 
+import corewright.linear.Dense;
+
 /**
  * The field anywhere, given normal sites: precision t and, relative to zero, shift v at each place. Exact kriging with
  * pseudo-values v/t of error variance 1/t.
@@ -17,10 +19,10 @@ final class Posterior {
         this.model = model;
         this.places = places;
         int n = places.size();
-        double[] k = model.covariance(places);
+        double[][] k = model.covariance(places);
         root = new double[n];
         weights = new double[n];
-        double[] b = new double[n * n];
+        double[][] b = new double[n][n];
         for (int i = 0; i < n; i++) {
             root[i] = Math.sqrt(sites.precision(i));
             weights[i] = sites.shift(i) - sites.precision(i) * model.mean(places, i);
@@ -29,13 +31,13 @@ final class Posterior {
         for (int i = 0; i < n; i++) {
             double sum = 0;
             for (int j = 0; j < n; j++) {
-                b[i * n + j] = root[i] * k[i * n + j] * root[j];
-                sum += k[i * n + j] * weights[j];
+                b[i][j] = root[i] * k[i][j] * root[j];
+                sum += k[i][j] * weights[j];
             }
-            b[i * n + i] += 1;
+            b[i][i] += 1;
             scaled[i] = root[i] * sum;
         }
-        factor = Cholesky.of(n, b);
+        factor = Cholesky.of(b);
         factor.solve(scaled);
         for (int i = 0; i < n; i++) {
             weights[i] -= root[i] * scaled[i];
@@ -45,20 +47,20 @@ final class Posterior {
     /** Mean and standard deviation of the field at some of the targets, into the slots of the same index. */
     void estimate(Places targets, int[] which, double[] mean, double[] sd) {
         int width = which.length;
-        double[] cross = model.cross(places, targets, which);
+        double[][] cross = model.cross(places, targets, which);
         for (int j = 0; j < width; j++) {
             mean[which[j]] = model.mean(targets, which[j]);
             sd[which[j]] = model.covariance(targets, which[j], targets, which[j]);
         }
         for (int i = 0; i < root.length; i++) {
             for (int j = 0; j < width; j++) {
-                mean[which[j]] += weights[i] * cross[i * width + j];
+                mean[which[j]] += weights[i] * cross[i][j];
             }
         }
-        reduce(cross, width);
+        reduce(cross);
         for (int i = 0; i < root.length; i++) {
             for (int j = 0; j < width; j++) {
-                double e = cross[i * width + j];
+                double e = cross[i][j];
                 sd[which[j]] -= e * e;
             }
         }
@@ -67,33 +69,33 @@ final class Posterior {
         }
     }
 
-    /** Covariance of all targets with each other, row-major; upper triangle filled. */
-    double[] covariance(Places targets) {
+    /** Covariance of all targets with each other; upper triangle filled. */
+    double[][] covariance(Places targets) {
         int m = targets.size();
         int[] all = java.util.stream.IntStream.range(0, m).toArray();
-        double[] cross = model.cross(places, targets, all);
-        reduce(cross, m);
-        double[] covariance = new double[m * m];
+        double[][] cross = model.cross(places, targets, all);
+        reduce(cross);
+        double[][] covariance = new double[m][m];
         for (int i = 0; i < m; i++) {
             for (int j = i; j < m; j++) {
-                covariance[i * m + j] = model.covariance(targets, i, targets, j);
+                covariance[i][j] = model.covariance(targets, i, targets, j);
             }
             double[] factors = new double[root.length];
             for (int k = 0; k < factors.length; k++) {
-                factors[k] = cross[k * m + i];
+                factors[k] = cross[k][i];
             }
-            Cholesky.minus(covariance, i * m + i, cross, i, m, m - i, factors);
+            Dense.subtractRounded(covariance[i], cross, factors, 0, i, m);
         }
         return covariance;
     }
 
-    /** Turns prior covariances, sites by {@code width}, into L⁻¹ T½ times them. */
-    private void reduce(double[] cross, int width) {
+    /** Turns prior covariances, sites by targets, into L⁻¹ T½ times them. */
+    private void reduce(double[][] cross) {
         for (int i = 0; i < root.length; i++) {
-            for (int j = 0; j < width; j++) {
-                cross[i * width + j] *= root[i];
+            for (int j = 0; j < cross[i].length; j++) {
+                cross[i][j] *= root[i];
             }
         }
-        factor.forward(cross, width);
+        factor.forward(cross);
     }
 }

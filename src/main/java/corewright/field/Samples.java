@@ -3,7 +3,6 @@ package corewright.field;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.function.DoubleUnaryOperator;
 
 /** Values at places, each with the variance of its error. Immutable. */
 public final class Samples {
@@ -68,13 +67,6 @@ public final class Samples {
 
     public double errorVariance(int i) {
         return errorVariance[i];
-    }
-
-    /** The same samples with values {@code f} of these and without error; a convenience for indicators. */
-    public Samples map(DoubleUnaryOperator f) {
-        double[] mapped = new double[size()];
-        Arrays.setAll(mapped, i -> f.applyAsDouble(value[i]));
-        return of(x, y, mapped);
     }
 
     /**

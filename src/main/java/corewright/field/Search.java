@@ -69,7 +69,7 @@ final class Search {
     Model best(Sites start) {
         Trial best = climb();
         for (int i = 0; i < parts.size(); i++) {
-            start.take(best.sites.get(i), asked.get(i));
+            best.sites.get(i).noteIn(start, asked.get(i));
         }
         return informed(best);
     }

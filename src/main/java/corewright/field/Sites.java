@@ -17,10 +17,6 @@ final class Sites {
         this(new double[n], new double[n]);
     }
 
-    int size() {
-        return precision.length;
-    }
-
     double precision(int i) {
         return precision[i];
     }
@@ -33,12 +29,10 @@ final class Sites {
         return precision[i] == other.precision[j] && shift[i] == other.shift[j];
     }
 
-    /** Notes the first of another run's sites under these numbers. */
-    void take(ExpectationPropagation run, int[] members) {
-        for (int i = 0; i < members.length; i++) {
-            precision[members[i]] = run.precision(i);
-            shift[members[i]] = run.shift(i);
-        }
+    /** Notes one site. */
+    void note(int i, double sitePrecision, double siteShift) {
+        precision[i] = sitePrecision;
+        shift[i] = siteShift;
     }
 
     /**

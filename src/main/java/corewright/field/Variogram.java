@@ -24,16 +24,6 @@ public record Variogram(Shape shape, double nugget, double partialSill, double r
         return new Variogram(shape, nugget, partialSill, range, 0, 1);
     }
 
-    /** Semivariance of two values this far apart; 0 at 0, where the nugget has not yet jumped. */
-    public double at(double dx, double dy) {
-        return dx == 0 && dy == 0 ? 0 : nugget + partialSill * (1 - correlation(dx, dy));
-    }
-
-    /** Correlation of the structure (the nugget apart) between two places this far apart. */
-    public double correlation(double dx, double dy) {
-        return new Correlation(this).at(dx, dy);
-    }
-
     /** Variance of a single value: nugget and partial sill together. */
     public double sill() {
         return nugget + partialSill;

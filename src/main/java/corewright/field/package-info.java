@@ -10,9 +10,8 @@
  * corewright.field.ExperimentalVariogram}: mean squared half-differences by distance; (3) {@link
  * corewright.field.VariogramFit}: one shape through them; (4) {@link corewright.field.CrossValidation}: how well each
  * shape foretells a sample from the others; (5) {@link corewright.field.ModelChoice}: the best of them; (6) {@link
- * corewright.field.OrdinaryKriging} or {@link corewright.field.SimpleKriging} at the nodes; (7) {@link
- * corewright.field.ConditionalSimulation}: whole fields that honour the samples. Apart from these {@link
- * corewright.field.LatentField}: a field seen through values and bounds.
+ * corewright.field.OrdinaryKriging} at the nodes. Apart from these {@link corewright.field.LatentField}: a field seen
+ * through values and bounds, its estimates and its draws.
  *
  * <p><b>Sources.</b> Cressie (1985), Math. Geology 17:563-586; Dubrule (1983), Math. Geology 15:687-699; Isaaks and
  * Srivastava (1989), An Introduction to Applied Geostatistics; Chiles and Delfiner (2012), Geostatistics, 2nd ed.;

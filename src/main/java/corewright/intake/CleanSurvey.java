@@ -1,6 +1,10 @@
 package corewright.intake;
 
+import corewright.intake.text.Clean;
+import corewright.intake.text.Notes;
+import corewright.intake.yaml.Overrides;
 import corewright.survey.Origin;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
@@ -52,7 +56,7 @@ final class CleanSurvey {
         if (clean.cleaned > 0) {
             notes.doubt(
                     new Origin("survey", 0),
-                    "characters",
+                    Subject.CONTROL_CHARACTERS,
                     "Texts hold control characters or marks that turn the writing direction, the first in "
                             + clean.first + " (" + clean.cleaned + " in all).",
                     "Each such character is shown as \uFFFD.");

@@ -1,6 +1,14 @@
 package corewright.intake;
 
-import corewright.intake.Sheet.Line;
+import corewright.intake.text.Kind;
+import corewright.intake.text.LengthUnit;
+import corewright.intake.text.Lengths;
+import corewright.intake.text.Notes;
+import corewright.intake.text.Numerals;
+import corewright.intake.text.Row;
+import corewright.intake.text.Sheet;
+import corewright.intake.text.SheetLine;
+import corewright.intake.text.Table;
 import corewright.survey.Origin;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +29,7 @@ final class CrossTab {
 
     /** The same readings as a table, a row for each cell that holds one; its id is file:line:column. */
     static Table unfold(Sheet sheet, Kind kind, Notes notes) {
-        Line header = sheet.lines().get(0);
+        SheetLine header = sheet.lines().get(0);
         Origin top = new Origin(sheet.file(), header.number());
         boolean[] usable = new boolean[header.cells().size()];
         for (int column = 1; column < usable.length; column++) {
@@ -31,7 +39,7 @@ final class CrossTab {
             }
         }
         List<Row> rows = new ArrayList<>();
-        for (Line line : sheet.lines().subList(1, sheet.lines().size())) {
+        for (SheetLine line : sheet.lines().subList(1, sheet.lines().size())) {
             Origin origin = new Origin(sheet.file(), line.number());
             if (!isLength(line.cell(0), sheet)) {
                 notes.expected(origin, "y", line.cell(0), "the y of this row, a length");
@@ -54,13 +62,13 @@ final class CrossTab {
         return new Table(kind, rows);
     }
 
-    private static Row row(Sheet sheet, Kind kind, Line line, int column, Notes notes) {
+    private static Row row(Sheet sheet, Kind kind, SheetLine line, int column, Notes notes) {
         Origin origin = new Origin(sheet.file(), line.number());
         String reading = line.cell(column);
         boolean timed = kind.taps() && Numerals.parse(reading, sheet.decimal()) != null;
         String value = kind == Kind.MOISTURE ? "value" : timed ? "contact_us" : "sound";
         String x = sheet.lines().get(0).cell(column);
-        Line cells = new Line(line.number(), List.of(origin + ":" + (column + 1), x, line.cell(0), reading));
+        SheetLine cells = new SheetLine(line.number(), List.of(origin + ":" + (column + 1), x, line.cell(0), reading));
         return new Row(cells, origin, Map.of("id", 0, "x", 1, "y", 2, value, 3), sheet.decimal(), notes);
     }
 

@@ -1,9 +1,10 @@
 package corewright.intake;
 
 import corewright.intake.CsvImport.Choice;
-import corewright.intake.CsvImport.Line;
-import corewright.intake.CsvImport.Unit;
 import corewright.intake.CsvImport.What;
+import corewright.intake.text.LengthUnit;
+import corewright.intake.text.SheetLine;
+import corewright.intake.text.Table;
 import corewright.survey.Survey;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -50,7 +51,7 @@ final class CsvGuess {
 
     /** Our column under somebody's header, or null. */
     static @Nullable String column(String header) {
-        String folded = CsvImport.fold(header);
+        String folded = Table.fold(header);
         for (Map.Entry<Pattern, String> name : NAMES.entrySet()) {
             if (!folded.isEmpty() && name.getKey().matcher(folded).matches()) {
                 return name.getValue();
@@ -59,7 +60,7 @@ final class CsvGuess {
         return null;
     }
 
-    static Choice of(String file, List<Line> lines, char separator, Survey survey) {
+    static Choice of(String file, List<SheetLine> lines, char separator, Survey survey) {
         boolean comma = CsvImport.decimalComma(lines, separator);
         boolean header =
                 !lines.isEmpty() && lines.get(0).cells().stream().noneMatch(c -> CsvImport.number(c, comma) != null);
@@ -73,7 +74,7 @@ final class CsvGuess {
         return new Choice(what, header, comma, unit(lines, header, comma, columns), columns, face, meter);
     }
 
-    private static Map<String, Integer> byHeader(Line header) {
+    private static Map<String, Integer> byHeader(SheetLine header) {
         Map<String, Integer> columns = new HashMap<>();
         for (int i = 0; i < header.cells().size(); i++) {
             String ours = column(header.cell(i));
@@ -84,13 +85,13 @@ final class CsvGuess {
         return columns;
     }
 
-    private static What what(String file, Map<String, Integer> columns, List<Line> lines) {
+    private static What what(String file, Map<String, Integer> columns, List<SheetLine> lines) {
         boolean words = lines.stream()
                 .limit(LOOKED_AT)
                 .flatMap(l -> l.cells().stream())
-                .map(CsvImport::fold)
+                .map(Table::fold)
                 .anyMatch(c -> c.equals("hollow") || c.equals("dull"));
-        String name = CsvImport.fold(file);
+        String name = Table.fold(file);
         if (columns.containsKey("value") && !words) {
             return What.MOISTURE;
         }
@@ -102,8 +103,8 @@ final class CsvGuess {
 
     /** Columns nobody named: what is needed, in its usual order, over the columns that hold figures. */
     private static void byPosition(
-            What what, List<Line> lines, boolean header, boolean comma, Map<String, Integer> columns) {
-        Line first = lines.size() > (header ? 1 : 0) ? lines.get(header ? 1 : 0) : new Line(0, List.of());
+            What what, List<SheetLine> lines, boolean header, boolean comma, Map<String, Integer> columns) {
+        SheetLine first = lines.size() > (header ? 1 : 0) ? lines.get(header ? 1 : 0) : new SheetLine(0, List.of());
         int at = 0;
         for (String wanted : what.required()) {
             while (at < first.cells().size()
@@ -118,27 +119,27 @@ final class CsvGuess {
     }
 
     /** As the header says, else by the largest place: decks are metres long. */
-    private static Unit unit(List<Line> lines, boolean header, boolean comma, Map<String, Integer> columns) {
+    private static LengthUnit unit(List<SheetLine> lines, boolean header, boolean comma, Map<String, Integer> columns) {
         Integer x = columns.get("x");
         if (x == null) {
-            return Unit.MM;
+            return LengthUnit.MM;
         }
         if (header) {
-            Matcher named = UNIT.matcher(CsvImport.fold(lines.get(0).cell(x)));
+            Matcher named = UNIT.matcher(Table.fold(lines.get(0).cell(x)));
             if (named.matches()) {
                 return switch (named.group(1).charAt(0)) {
-                    case 'c' -> Unit.CM;
-                    case 'i' -> Unit.IN;
-                    case 'f' -> Unit.FT;
-                    default -> named.group(1).equals("m") ? Unit.M : Unit.MM;
+                    case 'c' -> LengthUnit.CM;
+                    case 'i' -> LengthUnit.IN;
+                    case 'f' -> LengthUnit.FT;
+                    default -> named.group(1).equals("m") ? LengthUnit.M : LengthUnit.MM;
                 };
             }
         }
         double most = 0;
-        for (Line line : lines) {
+        for (SheetLine line : lines) {
             Double value = CsvImport.number(line.cell(x), comma);
             most = value == null ? most : Math.max(most, Math.abs(value));
         }
-        return most > 0 && most <= LONGEST_M ? Unit.M : Unit.MM;
+        return most > 0 && most <= LONGEST_M ? LengthUnit.M : LengthUnit.MM;
     }
 }

@@ -1,7 +1,21 @@
 package corewright.intake;
 
 import corewright.intake.Declared.DeclaredFace;
-import corewright.intake.Numerals.Decimal;
+import corewright.intake.text.Complaint;
+import corewright.intake.text.Dialect;
+import corewright.intake.text.Kind;
+import corewright.intake.text.LengthUnit;
+import corewright.intake.text.Notes;
+import corewright.intake.text.Numerals;
+import corewright.intake.text.Numerals.Decimal;
+import corewright.intake.text.RefusedException;
+import corewright.intake.text.Row;
+import corewright.intake.text.Sheet;
+import corewright.intake.text.SheetLine;
+import corewright.intake.text.Table;
+import corewright.intake.text.Text;
+import corewright.intake.text.Units;
+import corewright.intake.yaml.YamlValue;
 import corewright.survey.Moisture;
 import corewright.survey.Origin;
 import corewright.survey.Probe;
@@ -15,7 +29,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
@@ -51,47 +64,6 @@ public final class CsvImport {
         }
     }
 
-    /** A unit a column of lengths may be in. */
-    public enum Unit {
-        MM(LengthUnit.MM),
-        CM(LengthUnit.CM),
-        M(LengthUnit.M),
-        IN(LengthUnit.IN),
-        FT(LengthUnit.FT);
-
-        private final LengthUnit unit;
-
-        Unit(LengthUnit unit) {
-            this.unit = unit;
-        }
-    }
-
-    /**
-     * A line of the file.
-     *
-     * @param number in the file, the first is 1
-     */
-    public record Line(long number, List<String> cells) {
-        public Line {
-            cells = List.copyOf(cells);
-        }
-
-        /** Empty beyond the line's end. */
-        public String cell(int column) {
-            return column < cells.size() ? cells.get(column) : "";
-        }
-
-        /** The line with one cell mended. */
-        public Line with(int column, String text) {
-            List<String> changed = new ArrayList<>(cells);
-            while (changed.size() <= column) {
-                changed.add("");
-            }
-            changed.set(column, text.strip());
-            return new Line(number, changed);
-        }
-    }
-
     /**
      * How to read it.
      *
@@ -104,7 +76,7 @@ public final class CsvImport {
             What what,
             boolean header,
             boolean decimalComma,
-            Unit length,
+            LengthUnit length,
             Map<String, Integer> columns,
             String face,
             String meter) {
@@ -113,11 +85,8 @@ public final class CsvImport {
         }
     }
 
-    /** What is wrong with a line. */
-    public record Problem(long line, String column, String problem) {}
-
     /** What came of it. */
-    public record Result(Readings readings, List<Problem> problems) {
+    public record Result(Readings readings, List<Complaint> problems) {
         public Result {
             problems = List.copyOf(problems);
         }
@@ -138,13 +107,13 @@ public final class CsvImport {
     }
 
     /** The file's lines, blank ones left out. */
-    public static List<Line> lines(String file, String text, char separator) throws IOException {
+    public static List<SheetLine> lines(String file, String text, char separator) throws IOException {
         Notes notes = new Notes(file);
         // a first line "sep=" is how a sheet is told its separator; it is one line more than the file has
         Sheet sheet = Sheet.parse(file, "sep=" + separator + "\n" + text, CsvImport::known, notes);
         notes.refuseIfAnyComplaint();
         return Objects.requireNonNull(sheet).lines().stream()
-                .map(l -> new Line(l.number() - 1, l.cells()))
+                .map(l -> new SheetLine(l.number() - 1, l.cells()))
                 .toList();
     }
 
@@ -153,12 +122,12 @@ public final class CsvImport {
     }
 
     /** What the lines seem to be. */
-    public static Choice guess(String file, List<Line> lines, char separator, Survey survey) {
+    public static Choice guess(String file, List<SheetLine> lines, char separator, Survey survey) {
         return CsvGuess.of(file, lines, separator, survey);
     }
 
     /** Reads the lines as chosen. */
-    public static Result read(String file, List<Line> lines, Choice choice, Survey survey) {
+    public static Result read(String file, List<SheetLine> lines, Choice choice, Survey survey) {
         Notes notes = new Notes(file);
         Kind kind = choice.what().kind;
         Decimal decimal = choice.decimalComma() ? Decimal.COMMA : Decimal.DOT;
@@ -166,15 +135,14 @@ public final class CsvImport {
         columns.keySet().retainAll(kind.columns);
         List<Row> rows = lines.stream()
                 .skip(choice.header() ? 1 : 0)
-                .map(l -> new Row(
-                        new Sheet.Line(l.number(), l.cells()), new Origin(file, l.number()), columns, decimal, notes))
+                .map(l -> new Row(l, new Origin(file, l.number()), columns, decimal, notes))
                 .toList();
         Readings readings = taken(new Table(kind, rows), choice, survey, notes);
         return new Result(readings, problems(notes));
     }
 
     private static Readings taken(Table table, Choice choice, Survey survey, Notes notes) {
-        Declared declared = declared(survey, choice.length().unit);
+        Declared declared = declared(survey, choice.length());
         FileEntry entry = new FileEntry(
                 table.kind(),
                 YamlValue.missing(new Origin("import", 0), ""),
@@ -213,14 +181,12 @@ public final class CsvImport {
                 survey.judgements());
     }
 
-    private static List<Problem> problems(Notes notes) {
+    private static List<Complaint> problems(Notes notes) {
         try {
             notes.refuseIfAnyComplaint();
             return List.of();
         } catch (RefusedException e) {
-            return e.complaints().stream()
-                    .map(c -> new Problem(c.origin().line(), c.column(), c.problem()))
-                    .toList();
+            return e.complaints();
         }
     }
 
@@ -234,13 +200,7 @@ public final class CsvImport {
         return Numerals.parse(cell, decimalComma ? Decimal.COMMA : Decimal.DOT);
     }
 
-    static boolean decimalComma(List<Line> lines, char separator) {
-        List<Sheet.Line> own =
-                lines.stream().map(l -> new Sheet.Line(l.number(), l.cells())).toList();
-        return new Dialect(separator, 0).decimal(own) == Decimal.COMMA;
-    }
-
-    static String fold(String header) {
-        return header.strip().toLowerCase(Locale.ROOT);
+    static boolean decimalComma(List<SheetLine> lines, char separator) {
+        return new Dialect(separator, 0).decimal(lines) == Decimal.COMMA;
     }
 }

@@ -1,5 +1,8 @@
 package corewright.intake;
 
+import corewright.intake.text.Kind;
+import corewright.intake.text.Units;
+import corewright.intake.yaml.YamlValue;
 import corewright.survey.Heading;
 import corewright.survey.Judgements;
 import corewright.survey.Laminate;

@@ -1,6 +1,12 @@
 package corewright.intake;
 
-import corewright.intake.YamlValue.Shape;
+import corewright.intake.text.LengthUnit;
+import corewright.intake.text.Notes;
+import corewright.intake.text.Numerals;
+import corewright.intake.text.Words;
+import corewright.intake.yaml.YamlBlock;
+import corewright.intake.yaml.YamlValue;
+import corewright.intake.yaml.YamlValue.Shape;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -80,8 +86,8 @@ record DrawingEntry(
             String kind = columns.getOrDefault("kind", "");
             if (kind.equals("none")) {
                 columns.put("kind", "");
-            } else if (Words.pick(PlanReader.Drawn.class, kind) == null) {
-                notes.expected(value.origin(), value.path(), kind, Words.choices(PlanReader.Drawn.class) + ", or none");
+            } else if (Words.pick(DrawnKind.class, kind) == null) {
+                notes.expected(value.origin(), value.path(), kind, Words.choices(DrawnKind.class) + ", or none");
             }
             layers.put(fold(layer), columns);
         });
@@ -96,7 +102,7 @@ record DrawingEntry(
             return given;
         }
         String word = layer.strip().replaceFirst("[-_ ]?[0-9]{1,4}$", ""); // ids of an SVG file must differ
-        return Words.pick(PlanReader.Drawn.class, word) == null ? layers.get(fold(word)) : Map.of("kind", word);
+        return Words.pick(DrawnKind.class, word) == null ? layers.get(fold(word)) : Map.of("kind", word);
     }
 
     private static String fold(String layer) {

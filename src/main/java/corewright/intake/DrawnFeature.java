@@ -1,5 +1,6 @@
 package corewright.intake;
 
+import corewright.intake.text.Row;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -8,4 +9,4 @@ import org.locationtech.jts.geom.Geometry;
  * @param row what else is said of it, as a plan's row would
  * @param geometry survey millimetres, valid
  */
-record DrawnFeature(Row row, PlanReader.Drawn kind, Geometry geometry) {}
+record DrawnFeature(Row row, DrawnKind kind, Geometry geometry) {}

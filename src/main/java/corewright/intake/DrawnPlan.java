@@ -1,11 +1,23 @@
 package corewright.intake;
 
-import corewright.intake.Drawing.Place;
-import corewright.intake.Drawing.Stroke;
-import corewright.intake.Drawing.Unread;
-import corewright.intake.Numerals.Decimal;
-import corewright.intake.PlanReader.Drawn;
+import corewright.intake.drawn.Drawing;
+import corewright.intake.drawn.Drawing.Place;
+import corewright.intake.drawn.Drawing.Stroke;
+import corewright.intake.drawn.Drawing.Unread;
+import corewright.intake.drawn.Dxf;
+import corewright.intake.drawn.Joined;
+import corewright.intake.drawn.Svg;
+import corewright.intake.text.LengthUnit;
+import corewright.intake.text.Lengths;
+import corewright.intake.text.Notes;
+import corewright.intake.text.Numerals;
+import corewright.intake.text.Numerals.Decimal;
+import corewright.intake.text.Row;
+import corewright.intake.text.SheetLine;
+import corewright.intake.text.Wkt;
+import corewright.intake.text.Words;
 import corewright.survey.Origin;
+import corewright.survey.Subject;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -75,14 +87,14 @@ final class DrawnPlan {
         }
         if (own != null && own != asked) {
             String message = entry.file() + " says that it is drawn in " + own + ", survey.yaml in " + asked + ".";
-            notes.doubt(new Origin(entry.file(), 0), "plan", message, asked + " is taken.");
+            notes.doubt(new Origin(entry.file(), 0), Subject.PLAN, message, asked + " is taken.");
         }
         return asked;
     }
 
     private void layer(String layer, List<Stroke> strokes, LengthUnit unit, List<DrawnFeature> features) {
         Map<String, String> columns = how.columns(layer);
-        Drawn kind = columns == null ? null : Words.pick(Drawn.class, columns.getOrDefault("kind", ""));
+        DrawnKind kind = columns == null ? null : Words.pick(DrawnKind.class, columns.getOrDefault("kind", ""));
         if (columns == null) {
             Place first = strokes.get(0).place();
             note(first, strokes.size() + " lines or points of " + first + " on, are of no known kind");
@@ -120,9 +132,12 @@ final class DrawnPlan {
     }
 
     /** The geometry of a kind; null after a finding. */
-    private @Nullable Geometry geometry(Stroke stroke, Drawn kind) {
-        boolean area = kind == Drawn.OUTLINE || kind == Drawn.OPENING || kind == Drawn.SOLID || kind == Drawn.LAMINATE;
-        boolean line = kind == Drawn.DIVIDER || kind == Drawn.SUPPORT;
+    private @Nullable Geometry geometry(Stroke stroke, DrawnKind kind) {
+        boolean area = kind == DrawnKind.OUTLINE
+                || kind == DrawnKind.OPENING
+                || kind == DrawnKind.SOLID
+                || kind == DrawnKind.LAMINATE;
+        boolean line = kind == DrawnKind.DIVIDER || kind == DrawnKind.SUPPORT;
         List<Coordinate> points = new ArrayList<>(stroke.points());
         if (stroke.closed() && !points.isEmpty() && !points.get(0).equals2D(points.get(points.size() - 1))) {
             points.add(points.get(0));
@@ -166,7 +181,7 @@ final class DrawnPlan {
 
     private void note(Place place, String what) {
         String message = entry.file() + ": " + what + ".";
-        notes.doubt(new Origin(entry.file(), place.line()), "drawing", message, "It is left out of the plan.");
+        notes.doubt(new Origin(entry.file(), place.line()), Subject.DRAWING, message, "It is left out of the plan.");
     }
 
     private Row row(Stroke stroke, Map<String, String> columns) {
@@ -178,20 +193,20 @@ final class DrawnPlan {
             cells.set(5, how.laminate());
         }
         Place place = stroke.place();
-        return new DrawnRow(new Sheet.Line(place.line(), cells), place);
+        return new DrawnRow(new SheetLine(place.line(), cells), place);
     }
 
     /** A row whose complaints name layer and entity, as there are no columns. */
     private final class DrawnRow extends Row {
         private final Place place;
 
-        DrawnRow(Sheet.Line line, Place place) {
+        DrawnRow(SheetLine line, Place place) {
             super(line, new Origin(entry.file(), place.line()), COLUMNS, Decimal.DOT, notes);
             this.place = place;
         }
 
         @Override
-        String shown(String column) {
+        protected String shown(String column) {
             return place + (COLUMNS.containsKey(column) ? ", " + column : "");
         }
     }

@@ -1,5 +1,7 @@
 package corewright.intake;
 
+import corewright.intake.text.Kind;
+import corewright.intake.yaml.YamlValue;
 import corewright.survey.Side;
 import org.jspecify.annotations.Nullable;
 

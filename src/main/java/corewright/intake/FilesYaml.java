@@ -1,6 +1,11 @@
 package corewright.intake;
 
-import corewright.intake.YamlValue.Shape;
+import corewright.intake.text.Kind;
+import corewright.intake.text.Notes;
+import corewright.intake.text.Words;
+import corewright.intake.yaml.YamlBlock;
+import corewright.intake.yaml.YamlValue;
+import corewright.intake.yaml.YamlValue.Shape;
 import corewright.survey.Meter;
 import corewright.survey.Side;
 import java.util.ArrayList;

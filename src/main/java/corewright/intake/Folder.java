@@ -1,5 +1,8 @@
 package corewright.intake;
 
+import corewright.intake.text.Clean;
+import corewright.intake.text.Notes;
+import corewright.intake.yaml.YamlValue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;

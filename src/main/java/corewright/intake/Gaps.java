@@ -1,11 +1,16 @@
 package corewright.intake;
 
+import corewright.intake.text.Notes;
+import corewright.intake.text.Numerals;
+import corewright.survey.About;
 import corewright.survey.Face;
+import corewright.survey.Finding;
 import corewright.survey.Finding.Severity;
 import corewright.survey.Moisture;
 import corewright.survey.Origin;
 import corewright.survey.Reading;
 import corewright.survey.Readings;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import corewright.survey.Tap;
 import java.util.ArrayList;
@@ -34,46 +39,54 @@ final class Gaps {
 
     private void face(Face face) {
         Readings r = survey.readings().on(face.name());
-        String on = " on " + face.name();
+        String on = on(face);
         if (r.moisture().isEmpty() && r.taps().isEmpty() && r.probes().isEmpty()) {
             String message = "No moisture reading, tap or probe was taken" + on + ".";
-            note(Severity.HAZARD, "no reading", message, "Nothing can be said of this face, good or bad.");
+            note(Severity.HAZARD, face, Subject.NO_READING, message, "Nothing can be said of this face, good or bad.");
             return;
         }
-        missing(r, on);
-        few(r.moisture(), "moisture reading", on);
-        few(r.taps(), "tap", on);
-        alike(r, on);
+        missing(face, r);
+        few(face, r.moisture(), "moisture reading");
+        few(face, r.taps(), "tap");
+        alike(face, r);
     }
 
-    private void missing(Readings r, String on) {
+    private void missing(Face face, Readings r) {
+        String on = on(face);
         if (r.moisture().isEmpty()) {
             String message = "No moisture reading was taken" + on + ".";
             String effect = "Where the core is wet cannot be known away from the probes and plugs.";
-            note(Severity.DOUBT, "no moisture", message, effect);
+            note(Severity.DOUBT, face, Subject.NO_MOISTURE, message, effect);
         }
         if (r.taps().isEmpty()) {
             String effect =
                     "Where the skin is loose cannot be known away from the probes; wet core may hide a loose skin.";
-            note(Severity.DOUBT, "no taps", "No tap was made" + on + ".", effect);
+            note(Severity.DOUBT, face, Subject.NO_TAPS, "No tap was made" + on + ".", effect);
         }
         if (r.probes().isEmpty()) {
             String effect = "Void depth and volume cannot be known, nor whether the core is dry: no repair by injection"
                     + " before pilot holes have shown it.";
-            note(Severity.DOUBT, "no probes", "No pilot hole was drilled" + on + ".", effect);
+            note(Severity.DOUBT, face, Subject.NO_PROBES, "No pilot hole was drilled" + on + ".", effect);
         }
     }
 
-    private void few(List<? extends Reading> readings, String kind, String on) {
+    private void few(Face face, List<? extends Reading> readings, String kind) {
         int n = readings.size();
         if (n > 0 && n < survey.settings().numerics().fewReadings()) {
             String message = String.format(
-                    Locale.ROOT, "Only %d %s%s %s taken%s.", n, kind, n == 1 ? "" : "s", n == 1 ? "was" : "were", on);
-            note(Severity.DOUBT, "few readings", message, NO_EXTENT);
+                    Locale.ROOT,
+                    "Only %d %s%s %s taken%s.",
+                    n,
+                    kind,
+                    n == 1 ? "" : "s",
+                    n == 1 ? "was" : "were",
+                    on(face));
+            note(Severity.DOUBT, face, Subject.FEW_READINGS, message, NO_EXTENT);
         }
     }
 
-    private void alike(Readings r, String on) {
+    private void alike(Face face, Readings r) {
+        String on = on(face);
         Map<String, List<Moisture>> byMeter = new LinkedHashMap<>();
         r.moisture().forEach(m -> byMeter.computeIfAbsent(m.meter(), k -> new ArrayList<>())
                 .add(m));
@@ -84,7 +97,7 @@ final class Gaps {
                         + Numerals.plain(value) + ".";
                 String effect = "An even deck reads so, and so does a meter that is stuck or off: nothing here shows"
                         + " where wet begins.";
-                note(Severity.DOUBT, "all equal", message, effect);
+                note(Severity.DOUBT, face, Subject.ALL_EQUAL, message, effect);
             }
         });
         List<Tap> taps = r.taps();
@@ -94,8 +107,12 @@ final class Gaps {
                     ? "sound \"" + tap.sound().name().toLowerCase(Locale.ROOT) + "\""
                     : "have the same contact time";
             String message = "All " + taps.size() + " taps" + on + " " + what + ".";
-            note(Severity.HINT, "all equal", message, "They show no edge between bonded and loose skin.");
+            note(Severity.HINT, face, Subject.ALL_EQUAL, message, "They show no edge between bonded and loose skin.");
         }
+    }
+
+    private static String on(Face face) {
+        return " on " + face.name();
     }
 
     private static boolean alike(List<Tap> taps) {
@@ -104,7 +121,8 @@ final class Gaps {
                 .allMatch(t -> t.sound() == first.sound() && Objects.equals(t.contactUs(), first.contactUs()));
     }
 
-    private void note(Severity severity, String subject, String message, String effect) {
-        notes.finding(severity, new Origin(SurveyYaml.NAME, 0), "", null, subject, message, effect);
+    private void note(Severity severity, Face face, Subject subject, String message, String effect) {
+        Origin origin = new Origin(SurveyYaml.NAME, 0);
+        notes.finding(new Finding(severity, origin, new About.OfFace(face.name()), subject, message, effect));
     }
 }

@@ -1,10 +1,15 @@
 package corewright.intake;
 
+import corewright.intake.text.Lengths;
+import corewright.intake.text.Notes;
+import corewright.intake.text.Words;
+import corewright.intake.yaml.YamlBlock;
+import corewright.intake.yaml.YamlValue;
 import corewright.survey.Judgements;
 import corewright.survey.MethodOverride;
 import corewright.survey.MovedHole;
+import corewright.survey.Reading.Kind;
 import corewright.survey.ReadingOverride;
-import corewright.survey.ReadingOverride.Kind;
 import corewright.survey.ReadingOverride.Trust;
 import corewright.survey.Spot;
 import java.util.ArrayList;

@@ -1,9 +1,17 @@
 package corewright.intake;
 
-import corewright.intake.YamlValue.Shape;
+import corewright.intake.text.Complaint;
+import corewright.intake.text.LengthUnit;
+import corewright.intake.text.Notes;
+import corewright.intake.text.Wkt;
+import corewright.intake.text.Words;
+import corewright.intake.yaml.YamlBlock;
+import corewright.intake.yaml.YamlValue;
+import corewright.intake.yaml.YamlValue.Shape;
 import corewright.survey.DeckLoad;
 import corewright.survey.Face;
 import corewright.survey.Feature;
+import corewright.survey.Subject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -50,7 +58,7 @@ final class LoadsYaml {
             DeckLoad load = yaml.load(YamlBlock.of(item, own), names, loads.size() + 1);
             own.listed().stream()
                     .findFirst()
-                    .ifPresent(c -> notes.doubt(c.origin(), "load", sentence(c), "That load is left out."));
+                    .ifPresent(c -> notes.doubt(c.origin(), Subject.LOAD, sentence(c), "That load is left out."));
             if (load != null && !own.anyComplaint()) {
                 loads.add(load);
             }

@@ -1,9 +1,16 @@
 package corewright.intake;
 
-import corewright.intake.YamlValue.Shape;
+import corewright.intake.text.Notes;
+import corewright.intake.text.Numerals;
+import corewright.intake.text.Words;
+import corewright.intake.yaml.Overrides;
+import corewright.intake.yaml.YamlBlock;
+import corewright.intake.yaml.YamlValue;
+import corewright.intake.yaml.YamlValue.Shape;
 import corewright.survey.Materials;
 import corewright.survey.Materials.Core;
 import corewright.survey.Materials.Skin;
+import corewright.survey.Subject;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -101,7 +108,7 @@ final class MaterialsYaml {
                     .notes()
                     .doubt(
                             named.block().origin(),
-                            "material",
+                            Subject.MATERIAL,
                             "Material " + named.name() + " does not give " + Words.and(assumed) + ".",
                             "The values of " + like + " are taken.");
         }

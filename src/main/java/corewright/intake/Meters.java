@@ -1,7 +1,12 @@
 package corewright.intake;
 
+import corewright.intake.text.Notes;
+import corewright.intake.text.Numerals;
+import corewright.intake.yaml.YamlBlock;
+import corewright.intake.yaml.YamlValue;
 import corewright.survey.Meter;
 import corewright.survey.Origin;
+import corewright.survey.Subject;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -42,7 +47,7 @@ final class Meters {
         if (wetOrDoubled != null && wetOrDoubled > fullScale) {
             notes.doubt(
                     block.origin(),
-                    "meter",
+                    Subject.METER,
                     say(
                             "Meter %s counts as wet from %s, beyond the end of its scale at %s.",
                             name, wetOrDoubled, fullScale),
@@ -55,7 +60,7 @@ final class Meters {
         if (!block.has("full_scale")) {
             notes.doubt(
                     block.origin(),
-                    "meter",
+                    Subject.METER,
                     "Meter " + name + " has no full_scale.",
                     "100 is taken; a reading of 100 or more counts as off the scale.");
         }
@@ -68,7 +73,7 @@ final class Meters {
         if (dry == null) {
             notes.doubt(
                     origin,
-                    "meter",
+                    Subject.METER,
                     "Meter " + name + " has no reading over known dry core (dry).",
                     "Its dry reading is estimated from the survey's own readings, which is less certain.");
         }
@@ -79,7 +84,11 @@ final class Meters {
         String effect = doubled == null
                 ? "Where wet begins is estimated from the survey's own readings, which is less certain."
                 : say("Twice the dry reading, %s, is taken (common practice).", doubled);
-        notes.doubt(origin, "meter", "Meter " + name + " has no reading from which core counts as wet (wet).", effect);
+        notes.doubt(
+                origin,
+                Subject.METER,
+                "Meter " + name + " has no reading from which core counts as wet (wet).",
+                effect);
         return doubled;
     }
 

@@ -1,11 +1,20 @@
 package corewright.intake;
 
-import corewright.survey.Finding.Severity;
+import corewright.intake.text.Notes;
+import corewright.intake.text.Numerals;
+import corewright.intake.text.Row;
+import corewright.intake.text.Table;
+import corewright.survey.About;
+import corewright.survey.Finding;
 import corewright.survey.Meter;
 import corewright.survey.Moisture;
+import corewright.survey.Origin;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import java.time.DateTimeException;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +34,7 @@ final class MoistureReader {
 
     private final Declared declared;
     private final Notes notes;
+    private final List<Beyond> beyondEnd = new ArrayList<>();
     private final List<String> faces;
     private final List<String> meterNames;
     private final Map<String, Meter> meters = new HashMap<>();
@@ -37,13 +47,43 @@ final class MoistureReader {
         declared.meters().forEach(m -> meters.put(m.name(), m));
     }
 
+    /** A reading beyond the end of its meter's scale, as written. */
+    private record Beyond(Row row, Moisture reading, Meter meter, String text, double value) {}
+
     void read(Table table, FileEntry entry, List<Moisture> into) {
+        int before = into.size();
+        beyondEnd.clear();
         for (Row row : table.rows()) {
             Moisture reading = reading(row, entry);
             if (reading != null) {
                 into.add(reading);
             }
         }
+        noteBeyondEnd(entry.file(), into.size() - before);
+    }
+
+    /** Readings beyond the end of their scale: one by one, or, where they are many, as what that most likely means. */
+    private void noteBeyondEnd(String file, int readings) {
+        if (beyondEnd.size() <= Oddities.ONE_BY_ONE) {
+            for (Beyond b : beyondEnd) {
+                String message = "Reading " + b.reading.id() + " of meter " + b.meter.name() + " is " + b.text
+                        + ", beyond the end of its scale at " + Numerals.plain(b.meter.fullScale()) + ".";
+                String effect = "It counts as off the scale: that wet or wetter.";
+                notes.doubt(b.row.origin(), About.of(b.reading), Subject.OFF_SCALE, message, effect);
+            }
+            return;
+        }
+        Beyond most =
+                beyondEnd.stream().max(Comparator.comparingDouble(b -> b.value)).orElseThrow();
+        String message =
+                beyondEnd.size() + " of " + readings + " readings of " + file + " lie beyond the end of their scale, "
+                        + most.reading.id() + " at " + Numerals.plain(most.value) + " of "
+                        + Numerals.plain(most.meter.fullScale())
+                        + ": were they taken with another meter, or is full_scale wrong?";
+        String effect = "They count as fully wet. Mend meters in " + SurveyYaml.NAME + " or the file.";
+        Origin all = new Origin(file, 0);
+        notes.finding(new Finding(
+                Finding.Severity.HAZARD, all, new About.OfFile(all), Subject.PLAUSIBILITY, message, effect));
     }
 
     private @Nullable Moisture reading(Row row, FileEntry entry) {
@@ -63,13 +103,7 @@ final class MoistureReader {
         Meter meter = Objects.requireNonNull(meters.get(meterName));
         boolean beyond = value > meter.fullScale();
         String id = Places.id(row);
-        if (beyond) {
-            String message = "Reading " + id + " of meter " + meterName + " is " + text
-                    + ", beyond the end of its scale at " + Numerals.plain(meter.fullScale()) + ".";
-            String effect = "It counts as off the scale: that wet or wetter.";
-            notes.finding(Severity.DOUBT, row.origin(), id, spot, "off scale", message, effect);
-        }
-        return new Moisture(
+        Moisture reading = new Moisture(
                 row.origin(),
                 id,
                 spot,
@@ -81,6 +115,10 @@ final class MoistureReader {
                 reference,
                 Places.side(row, entry),
                 row.text("note"));
+        if (beyond) {
+            beyondEnd.add(new Beyond(row, reading, meter, text, value));
+        }
+        return reading;
     }
 
     private static @Nullable Double value(Row row, String text) {

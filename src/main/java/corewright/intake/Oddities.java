@@ -1,22 +1,27 @@
 package corewright.intake;
 
+import corewright.intake.text.Notes;
+import corewright.intake.text.Numerals;
+import corewright.survey.About;
 import corewright.survey.Face;
 import corewright.survey.Feature.LaminateArea;
 import corewright.survey.Feature.Opening;
 import corewright.survey.Feeler;
-import corewright.survey.Finding.Severity;
 import corewright.survey.Moisture;
 import corewright.survey.Origin;
 import corewright.survey.Probe;
 import corewright.survey.Reading;
 import corewright.survey.Readings;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Location;
@@ -26,9 +31,14 @@ final class Oddities {
     /** A probe read this much beyond the core is a reading error no larger than a ruler's. */
     private static final double DEPTH_SLACK_MM = 1;
 
+    /** More of a kind than this are counted, not listed. */
+    static final int ONE_BY_ONE = 10;
+
     private final Survey survey;
     private final Notes notes;
-    private final Map<String, Areas<LaminateArea>> layUps = new HashMap<>();
+    private final Map<String, Areas<LaminateArea>> laminates = new HashMap<>();
+
+    private Set<Reading> told = Set.of();
 
     private Oddities(Survey survey, Notes notes) {
         this.survey = survey;
@@ -44,11 +54,12 @@ final class Oddities {
         Readings r = survey.readings();
         List<List<? extends Reading>> kinds =
                 List.of(r.moisture(), r.taps(), r.probes(), r.feelers(), r.plugs(), r.temperatures(), r.curedTaps());
-        kinds.forEach(this::noteRepeatedIds);
         Map<String, List<Reading>> byFace = new HashMap<>();
         kinds.forEach(kind ->
                 kind.forEach(reading -> byFace.computeIfAbsent(reading.spot().face(), f -> new ArrayList<>())
                         .add(reading)));
+        told = Gate.check(survey, byFace, notes);
+        kinds.forEach(this::noteRepeatedIds);
         survey.faces().forEach(face -> notePlaces(face, byFace.getOrDefault(face.name(), List.of())));
         Readings clipped = new Readings(
                 r.moisture(),
@@ -65,12 +76,25 @@ final class Oddities {
 
     private void noteRepeatedIds(List<? extends Reading> readings) {
         Map<String, Origin> first = new HashMap<>();
+        Map<Reading, Origin> again = new LinkedHashMap<>();
         for (Reading reading : readings) {
             Origin before = first.putIfAbsent(reading.id(), reading.origin());
             if (before != null) {
-                String message = "Id " + reading.id() + " was used before, at " + before + ".";
-                note(reading, reading.spot(), "repeated id", message, "Both readings are used.");
+                again.put(reading, before);
             }
+        }
+        for (Map.Entry<Reading, Origin> twice : again.entrySet()) {
+            Reading reading = twice.getKey();
+            if (again.size() > ONE_BY_ONE) {
+                String file = reading.origin().file();
+                String message = again.size() + " ids of " + file + " were used before, the first " + reading.id()
+                        + ", at " + twice.getValue() + ".";
+                Origin all = new Origin(file, 0);
+                notes.doubt(all, new About.OfFile(all), Subject.REPEATED_ID, message, "All readings are used.");
+                return;
+            }
+            String message = "Id " + reading.id() + " was used before, at " + twice.getValue() + ".";
+            note(reading, reading.spot(), Subject.REPEATED_ID, message, "Both readings are used.");
         }
     }
 
@@ -78,6 +102,9 @@ final class Oddities {
         IndexedPointInAreaLocator deck = new IndexedPointInAreaLocator(face.outline());
         Areas<Opening> openings = new Areas<>(face.all(Opening.class));
         for (Reading reading : readings) {
+            if (told.contains(reading)) {
+                continue;
+            }
             notePlace(reading, reading.spot(), deck, openings);
             if (reading instanceof Feeler feeler) {
                 notePlace(feeler, feeler.tip(), deck, openings);
@@ -89,14 +116,14 @@ final class Oddities {
         String effect = "It is kept in the survey but says nothing of the deck.";
         if (deck.locate(spot.coordinate()) == Location.EXTERIOR) {
             String message = label(reading) + " at " + at(spot) + " lies outside the outline of " + spot.face() + ".";
-            note(reading, spot, "outside", message, effect);
+            note(reading, spot, Subject.OUTSIDE, message, effect);
             return;
         }
         Opening opening = openings.lastAt(spot.coordinate(), false);
         if (opening != null) {
             String name = opening.name().isEmpty() ? "an opening" : "the opening \"" + opening.name() + "\"";
             String message = label(reading) + " at " + at(spot) + " lies in " + name + ".";
-            note(reading, spot, "in an opening", message, effect);
+            note(reading, spot, Subject.IN_AN_OPENING, message, effect);
         }
     }
 
@@ -131,22 +158,23 @@ final class Oddities {
         note(
                 reading,
                 reading.spot(),
-                "void depth",
+                Subject.VOID_DEPTH,
                 message,
-                "The core's thickness is taken; the lay-up in survey.yaml or the depth may be wrong.");
+                "The core's thickness is taken; the laminate in survey.yaml or the depth may be wrong.");
         return coreMm;
     }
 
     /** As {@link Survey#laminateAt}, for many places. */
     private double coreMm(Spot spot) {
         Face face = survey.face(spot.face());
-        LaminateArea area = layUps.computeIfAbsent(face.name(), f -> new Areas<>(face.all(LaminateArea.class)))
+        LaminateArea area = laminates
+                .computeIfAbsent(face.name(), f -> new Areas<>(face.all(LaminateArea.class)))
                 .lastAt(spot.coordinate(), true);
         return survey.laminate(area == null ? face.laminate() : area.laminate()).coreMm();
     }
 
-    private void note(Reading reading, Spot spot, String subject, String message, String effect) {
-        notes.finding(Severity.DOUBT, reading.origin(), reading.id(), spot, subject, message, effect);
+    private void note(Reading reading, Spot spot, Subject subject, String message, String effect) {
+        notes.doubt(reading.origin(), new About.OfReading(reading.key(), spot), subject, message, effect);
     }
 
     private static String label(Reading reading) {

@@ -1,5 +1,9 @@
 package corewright.intake;
 
+import corewright.intake.text.LengthUnit;
+import corewright.intake.text.Row;
+import corewright.intake.text.Table;
+import corewright.survey.About;
 import corewright.survey.CoreMoisture;
 import corewright.survey.CoreState;
 import corewright.survey.Feeler;
@@ -9,6 +13,7 @@ import corewright.survey.Plug;
 import corewright.survey.Probe;
 import corewright.survey.Sound;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.SurfaceTemperature;
 import corewright.survey.Tap;
 import corewright.survey.WorkEntry;
@@ -124,7 +129,11 @@ final class OtherReaders {
             } else if (spot != null) {
                 String unseen = folder.unseen(file);
                 if (!unseen.isEmpty()) {
-                    row.doubt(spot, "picture", "Picture " + file + " " + unseen + ".", "It is not shown.");
+                    row.doubt(
+                            new About.OfPlace(spot),
+                            Subject.PICTURE,
+                            "Picture " + file + " " + unseen + ".",
+                            "It is not shown.");
                 }
                 into.add(new Photo(row.origin(), file, spot, row.text("caption")));
             }

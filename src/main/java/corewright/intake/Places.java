@@ -1,5 +1,8 @@
 package corewright.intake;
 
+import corewright.intake.text.LengthUnit;
+import corewright.intake.text.Row;
+import corewright.intake.text.Words;
 import corewright.survey.Side;
 import corewright.survey.Spot;
 import java.util.List;

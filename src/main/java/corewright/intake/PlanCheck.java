@@ -1,9 +1,14 @@
 package corewright.intake;
 
+import corewright.intake.text.Notes;
+import corewright.intake.text.Numerals;
+import corewright.overlay.Overlay;
+import corewright.survey.About;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Feature.Opening;
 import corewright.survey.Origin;
+import corewright.survey.Subject;
 import java.util.List;
 import java.util.Locale;
 import org.locationtech.jts.geom.Envelope;
@@ -11,18 +16,11 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Checks a face's features against its outline, and the outline against good sense. */
 final class PlanCheck {
     /** About 2500 m² at the usual 25 mm cell: no boat has a larger face, and the rasters still fit in memory. */
     private static final double MOST_CELLS = 4e6;
-
-    /** A face this small or this long was most likely drawn in another unit. */
-    private static final double SMALL_MM = 200;
-
-    private static final double LONG_MM = 60_000;
 
     /** Plans are drawn no finer than this, so what lies this near the outline was meant to touch it. */
     private static final double ROUNDING_MM = 5;
@@ -53,7 +51,12 @@ final class PlanCheck {
                         feature.origin(), "wkt", "found an opening that does not touch face \"" + face.name() + "\"");
             } else {
                 String message = label(feature) + " lies outside the outline of " + face.name() + ".";
-                notes.doubt(feature.origin(), "plan", message, "It has no effect on the face.");
+                notes.doubt(
+                        feature.origin(),
+                        About.of(face, feature),
+                        Subject.PLAN,
+                        message,
+                        "It has no effect on the face.");
             }
         }
         if (deckLeftMm2() < 1) {
@@ -72,13 +75,6 @@ final class PlanCheck {
                     "wkt",
                     "the face measures " + size + ", which is too large at a cell of " + Numerals.plain(cellMm)
                             + " mm: check units.length, or set numerics.cell_mm");
-        } else if (Math.max(box.getWidth(), box.getHeight()) < SMALL_MM
-                || Math.max(box.getWidth(), box.getHeight()) > LONG_MM) {
-            notes.doubt(
-                    outline,
-                    "plan",
-                    "Face " + face.name() + " measures " + size + ".",
-                    "If that is not so, units.length in survey.yaml is wrong and so is every area and volume.");
         }
     }
 
@@ -88,9 +84,8 @@ final class PlanCheck {
         if (openings.isEmpty()) {
             return face.outline().getArea();
         }
-        Geometry open = OverlayNGRobust.union(openings);
-        return OverlayNGRobust.overlay(face.outline(), open, OverlayNG.DIFFERENCE)
-                .getArea();
+        Geometry open = Overlay.union(openings);
+        return Overlay.difference(face.outline(), open).getArea();
     }
 
     private static String label(Feature feature) {

@@ -1,6 +1,11 @@
 package corewright.intake;
 
 import corewright.intake.Declared.DeclaredFace;
+import corewright.intake.text.Notes;
+import corewright.intake.text.Row;
+import corewright.intake.text.Table;
+import corewright.intake.text.Wkt;
+import corewright.intake.text.Words;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
 import corewright.survey.Feature;
@@ -31,19 +36,6 @@ import org.locationtech.jts.geom.Polygon;
 
 /** Reads the rows of the plan into faces with their features. */
 final class PlanReader {
-    /** Of the first column {@code kind}. */
-    enum Drawn {
-        OUTLINE,
-        OPENING,
-        DIVIDER,
-        SUPPORT,
-        FITTING,
-        SOLID,
-        LAMINATE,
-        DISTURBANCE,
-        ACCESS
-    }
-
     /** A face's outline as drawn, with the row it stands in. */
     private record Outline(Row row, Polygon polygon, EdgeSupport edge, String laminate) {}
 
@@ -80,7 +72,7 @@ final class PlanReader {
             return;
         }
         for (Row row : plan.rows()) {
-            Drawn drawn = row.word("kind", Drawn.class);
+            DrawnKind drawn = row.word("kind", DrawnKind.class);
             String face = Places.face(row, entry.face(), declared.faceNames());
             Wkt wkt = Wkt.parse(row.text("wkt"), declared.units().length());
             if (!wkt.problem().isEmpty()) {
@@ -93,7 +85,7 @@ final class PlanReader {
                 attempted.add("");
                 return;
             }
-            if (drawn == Drawn.OUTLINE || drawn == null) {
+            if (drawn == DrawnKind.OUTLINE || drawn == null) {
                 attempted.add(face == null ? "" : face);
             }
             if (drawn != null && face != null && geometry != null) {
@@ -116,7 +108,7 @@ final class PlanReader {
         }
         for (DrawnFeature feature : drawing) {
             String face = Places.face(feature.row(), entry.face(), declared.faceNames());
-            if (feature.kind() == Drawn.OUTLINE) {
+            if (feature.kind() == DrawnKind.OUTLINE) {
                 attempted.add(face == null ? "" : face);
             }
             if (face != null) {
@@ -125,8 +117,8 @@ final class PlanReader {
         }
     }
 
-    private void take(Row row, Drawn drawn, String face, Geometry geometry) {
-        if (drawn == Drawn.OUTLINE) {
+    private void take(Row row, DrawnKind drawn, String face, Geometry geometry) {
+        if (drawn == DrawnKind.OUTLINE) {
             outline(row, face, geometry);
         } else {
             featuresByFace.computeIfAbsent(face, f -> new ArrayList<>()).addAll(features(row, drawn, geometry));
@@ -185,7 +177,7 @@ final class PlanReader {
         }
     }
 
-    private List<? extends Feature> features(Row row, Drawn drawn, Geometry geometry) {
+    private List<? extends Feature> features(Row row, DrawnKind drawn, Geometry geometry) {
         Origin origin = row.origin();
         String name = row.name("name");
         return switch (drawn) {

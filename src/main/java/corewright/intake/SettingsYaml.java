@@ -1,9 +1,14 @@
 package corewright.intake;
 
 import corewright.intake.MaterialsYaml.Named;
+import corewright.intake.text.Notes;
+import corewright.intake.text.Words;
+import corewright.intake.yaml.Overrides;
+import corewright.intake.yaml.YamlBlock;
 import corewright.survey.Costs;
 import corewright.survey.Resin;
 import corewright.survey.Settings;
+import corewright.survey.Subject;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -69,7 +74,7 @@ final class SettingsYaml {
         if (!assumed.isEmpty()) {
             notes.doubt(
                     named.block().origin(),
-                    "resin",
+                    Subject.RESIN,
                     "Resin " + named.name() + " does not give " + Words.and(assumed) + ".",
                     "The values of " + like + " are taken; the figures of the product in hand must be checked.");
         }

@@ -1,5 +1,10 @@
 package corewright.intake;
 
+import corewright.intake.text.Lengths;
+import corewright.intake.text.Notes;
+import corewright.intake.text.RefusedException;
+import corewright.intake.text.Wkt;
+import corewright.survey.About;
 import corewright.survey.DeckLoad;
 import corewright.survey.Face;
 import corewright.survey.Feature;
@@ -50,18 +55,16 @@ public final class SurveyCheck {
 
     /** Of a survey just read from a folder, the findings that {@link #check} cannot make again from the survey alone. */
     public static List<Finding> importNotes(Intake intake) throws RefusedException {
-        Set<String> again = check(intake.survey(), List.of()).findings().stream()
-                .map(Finding::message)
+        Set<Finding.Fact> again = check(intake.survey(), List.of()).findings().stream()
+                .map(Finding::fact)
                 .collect(Collectors.toSet());
-        return intake.findings().stream()
-                .filter(f -> !again.contains(f.message()))
-                .toList();
+        return intake.findings().stream().filter(f -> !again.contains(f.fact())).toList();
     }
 
     private List<Finding> stillTrue(List<Finding> importNotes) {
-        Set<String> ids = all(survey.readings()).map(Reading::id).collect(Collectors.toSet());
+        Set<Reading.Key> readings = all(survey.readings()).map(Reading::key).collect(Collectors.toSet());
         return importNotes.stream()
-                .filter(f -> f.id().isEmpty() || ids.contains(f.id()))
+                .filter(f -> !(f.about() instanceof About.OfReading of) || readings.contains(of.reading()))
                 .toList();
     }
 

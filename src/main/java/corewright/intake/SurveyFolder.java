@@ -1,6 +1,16 @@
 package corewright.intake;
 
-import corewright.intake.YamlValue.Shape;
+import corewright.intake.text.Kind;
+import corewright.intake.text.Notes;
+import corewright.intake.text.RefusedException;
+import corewright.intake.text.Sheet;
+import corewright.intake.text.Table;
+import corewright.intake.text.Text;
+import corewright.intake.text.Words;
+import corewright.intake.yaml.YamlBlock;
+import corewright.intake.yaml.YamlTree;
+import corewright.intake.yaml.YamlValue;
+import corewright.intake.yaml.YamlValue.Shape;
 import corewright.survey.DeckLoad;
 import corewright.survey.Face;
 import corewright.survey.Feeler;
@@ -10,6 +20,7 @@ import corewright.survey.Photo;
 import corewright.survey.Plug;
 import corewright.survey.Probe;
 import corewright.survey.Readings;
+import corewright.survey.Subject;
 import corewright.survey.SurfaceTemperature;
 import corewright.survey.Survey;
 import corewright.survey.Tap;
@@ -138,7 +149,7 @@ public final class SurveyFolder {
                 folder.tables().stream().filter(name -> !named.contains(name)).toList();
         if (!others.isEmpty()) {
             String message = SurveyYaml.NAME + " does not name " + Words.listed(others) + " under files.";
-            notes.hint(new Origin(SurveyYaml.NAME, 0), "unread file", message, "What is in them is not used.");
+            notes.hint(new Origin(SurveyYaml.NAME, 0), Subject.UNREAD_FILE, message, "What is in them is not used.");
         }
     }
 

@@ -1,5 +1,12 @@
 package corewright.intake;
 
+import corewright.intake.text.Lengths;
+import corewright.intake.text.Notes;
+import corewright.intake.text.Numerals;
+import corewright.intake.text.Sheet;
+import corewright.intake.text.Wkt;
+import corewright.intake.text.Words;
+import corewright.intake.yaml.Overrides;
 import corewright.survey.DeckLoad;
 import corewright.survey.Face;
 import corewright.survey.Feature;

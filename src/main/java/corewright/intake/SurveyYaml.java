@@ -1,10 +1,20 @@
 package corewright.intake;
 
 import corewright.intake.Declared.DeclaredFace;
+import corewright.intake.text.Kind;
+import corewright.intake.text.LengthUnit;
+import corewright.intake.text.Notes;
+import corewright.intake.text.Units;
+import corewright.intake.text.Words;
+import corewright.intake.yaml.Overrides;
+import corewright.intake.yaml.YamlBlock;
+import corewright.intake.yaml.YamlValue;
+import corewright.survey.About;
 import corewright.survey.Heading;
 import corewright.survey.Laminate;
 import corewright.survey.Materials;
 import corewright.survey.Meter;
+import corewright.survey.Subject;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -93,7 +103,7 @@ final class SurveyYaml {
             if (!KNOWN.contains(key)) {
                 String message = NAME + " has a key \"" + key + "\" that is not understood; the known ones are "
                         + Words.and(KNOWN) + ".";
-                notes.hint(value.origin(), "unknown key", message, "It is ignored.");
+                notes.hint(value.origin(), Subject.UNKNOWN_KEY, message, "It is ignored.");
             }
         });
     }
@@ -101,7 +111,7 @@ final class SurveyYaml {
     private Heading heading(String folder) {
         String name = top.text("name");
         if (name.isEmpty()) {
-            notes.hint(top.origin(), "name", NAME + " gives the survey no name.", "The folder's name is used.");
+            notes.hint(top.origin(), Subject.NAME, NAME + " gives the survey no name.", "The folder's name is used.");
             name = folder;
         }
         Double daysAshore = top.number("days_ashore", 0, 100_000);
@@ -169,7 +179,8 @@ final class SurveyYaml {
             if (tilt > 5 && tilt < 175 && !face.has("uphill_deg")) {
                 notes.doubt(
                         item.origin(),
-                        "uphill",
+                        new About.OfFace(name),
+                        Subject.UPHILL,
                         "Face " + name + " is tilted and " + NAME + " does not say which side is high (uphill_deg).",
                         "The +x side is taken as the high one; vents may be planned at the wrong side.");
             }
@@ -188,7 +199,7 @@ final class SurveyYaml {
         if (top.list("laminates").isEmpty()) {
             top.expected(
                     "laminates",
-                    "a list of lay-ups, each with name, outer_skin_mm, core_mm, inner_skin_mm, skin" + " and core");
+                    "a list of laminates, each with name, outer_skin_mm, core_mm, inner_skin_mm, skin" + " and core");
         }
         for (YamlValue item : top.list("laminates")) {
             YamlBlock block = YamlBlock.of(item, notes);

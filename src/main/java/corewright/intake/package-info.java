@@ -1,9 +1,9 @@
 /**
- * Reads a survey folder, and the open formats of the expert commands, into records.
+ * Reads a survey folder into records; the expert commands' files are read in {@code cli} with the same parts.
  *
- * <p><b>In:</b> CSV in any dialect a spreadsheet writes, YAML, ESRI ASCII grids. <b>Out:</b> a {@link
+ * <p><b>In:</b> CSV in any dialect a spreadsheet writes, YAML, drawings. <b>Out:</b> a {@link
  * corewright.survey.Survey} in millimetres and degrees Celsius together with findings, or a {@link
- * corewright.intake.RefusedException} that lists every complaint of every file.
+ * corewright.intake.text.RefusedException} that lists every complaint of every file.
  *
  * <p><b>Steps.</b> (1) survey.yaml to values with places ({@code YamlTree}), then section by section ({@code SurveyYaml}
  * and its neighbours); (2) each file found inside the folder and decoded ({@code Folder}, {@code Text}), split into cells

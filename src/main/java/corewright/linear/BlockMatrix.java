@@ -1,6 +1,8 @@
 package corewright.linear;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * A sparse symmetric matrix made of dense blocks, one for each pair of adjacent nodes; blocks (a, b) with a ≥ b are kept.
@@ -123,6 +125,38 @@ public final class BlockMatrix {
                 }
             }
         }
+    }
+
+    /**
+     * The entries between some nodes, with room for entries between all of a part of them.
+     *
+     * @param nodes ascending; numbered from 0 in this order
+     * @param coupled the part, a subset
+     */
+    BlockMatrix among(int[] nodes, int[] coupled) {
+        List<int[]> cliques = new ArrayList<>();
+        cliques.add(
+                Arrays.stream(coupled).map(v -> Arrays.binarySearch(nodes, v)).toArray());
+        for (int a = 0; a < nodes.length; a++) {
+            for (int b : neighbours(nodes[a])) {
+                int at = Arrays.binarySearch(nodes, b);
+                if (at >= 0 && at <= a) {
+                    cliques.add(new int[] {a, at});
+                }
+            }
+        }
+        BlockMatrix part =
+                new BlockMatrix(Arrays.stream(nodes).map(this::size).toArray(), cliques.toArray(int[][]::new));
+        for (int a = 0; a < nodes.length; a++) {
+            for (int b : neighbours(nodes[a])) {
+                int at = Arrays.binarySearch(nodes, b);
+                if (at >= 0 && at <= a) {
+                    int from = blockAt(nodes[a], b);
+                    part.add(a, at, Arrays.copyOfRange(value, from, from + size(nodes[a]) * size(b)));
+                }
+            }
+        }
+        return part;
     }
 
     /** The nodes adjacent to a node, itself among them, ascending. */

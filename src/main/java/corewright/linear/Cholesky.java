@@ -39,18 +39,67 @@ public final class Cholesky {
      * @throws NotPositiveDefiniteException if it is not
      */
     public static Cholesky factor(BlockMatrix a, double[] x, double[] y) {
-        return factor(a, new Fronts(a, new Dissection(a, x, y)));
+        return factor(a, x, y, new int[0]);
     }
 
-    private static Cholesky factor(BlockMatrix a, Fronts fronts) {
+    /**
+     * The same with some nodes eliminated last.
+     *
+     * @param last nodes, ascending: those that are all coupled with each other, as in {@link #condensed}
+     */
+    public static Cholesky factor(BlockMatrix a, double[] x, double[] y, int[] last) {
+        Fronts fronts = new Fronts(a, new Dissection(a, x, y, last));
         Cholesky factor = new Cholesky(fronts);
         factor.new Elimination(a, fronts.root).invoke();
         return factor;
     }
 
-    /** Factors another matrix with the same blocks, in the same order of elimination. */
-    public Cholesky sameOrder(BlockMatrix a) {
-        return factor(a, fronts);
+    /**
+     * The Schur complement on some nodes: the matrix that is left when all others are eliminated, {@code K_kk - K_kr K_rr⁻¹
+     * K_rk}. Nodes that have eliminated neighbours are all coupled in it.
+     *
+     * @param keep nodes, ascending; the result numbers them from 0 in this order
+     * @throws NotPositiveDefiniteException if the eliminated part is not positive definite
+     */
+    public static BlockMatrix condensed(BlockMatrix a, double[] x, double[] y, int[] keep) {
+        if (keep.length == 0) {
+            return new BlockMatrix(new int[0], new int[0][]);
+        }
+        Fronts fronts = new Fronts(a, new Dissection(a, x, y, keep));
+        int[] rest = fronts.children[fronts.root];
+        int[] rim = rest.length == 0 ? new int[0] : fronts.boundaryNodes(rest[0]);
+        BlockMatrix condensed = a.among(keep, rim);
+        if (rest.length > 0) {
+            Cholesky factor = new Cholesky(fronts);
+            double[][] left = factor.new Elimination(a, rest[0]).invoke();
+            int row = 0;
+            for (int v : rim) {
+                int column = 0;
+                for (int b : rim) {
+                    if (b <= v) {
+                        condensed.add(
+                                Arrays.binarySearch(keep, v),
+                                Arrays.binarySearch(keep, b),
+                                block(left, a, v, row, b, column));
+                    }
+                    column += a.size(b);
+                }
+                row += a.size(v);
+            }
+        }
+        return condensed;
+    }
+
+    /** A block of a symmetric matrix of which the upper triangle is held. */
+    private static double[] block(double[][] upper, BlockMatrix a, int v, int row, int b, int column) {
+        double[] block = new double[a.size(v) * a.size(b)];
+        for (int i = 0; i < a.size(v); i++) {
+            for (int j = 0; j < a.size(b); j++) {
+                int r = Math.min(row + i, column + j);
+                block[i * a.size(b) + j] = upper[r][Math.max(row + i, column + j)];
+            }
+        }
+        return block;
     }
 
     /** Number of entries of U, zeros inside fronts among them. */
@@ -217,6 +266,17 @@ public final class Cholesky {
         double[] result = new double[f.size()];
         eliminate(both, fronts.root, result);
         return result;
+    }
+
+    /**
+     * The products {@code v_i' K⁻¹ v_j} of the first few of a list of sparse vectors with all of them, by rows: the compliance
+     * between the places the vectors touch. Takes forward substitution alone, with the vectors that meet at a front side by
+     * side.
+     *
+     * @param first how many rows
+     */
+    public double[][] compliance(List<SparseVector> vectors, int first) {
+        return new Compliance(this, fronts, vectors, first).rows();
     }
 
     /**

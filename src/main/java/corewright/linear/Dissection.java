@@ -3,6 +3,7 @@ package corewright.linear;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A nested dissection: the nodes in elimination order, cut into fronts that form a tree. Children come before parents,
@@ -28,13 +29,25 @@ final class Dissection {
      * @param y place of each node
      */
     Dissection(BlockMatrix graph, double[] x, double[] y) {
+        this(graph, x, y, new int[0]);
+    }
+
+    /** @param last nodes that make the root's front, ascending; none for a root of its own choice */
+    Dissection(BlockMatrix graph, double[] x, double[] y, int[] last) {
         this.graph = graph;
         this.x = x;
         this.y = y;
         label = new int[graph.nodes()];
-        int[] all = new int[graph.nodes()];
-        Arrays.setAll(all, i -> i);
-        cut(all);
+        int[] rest = IntStream.range(0, graph.nodes())
+                .filter(v -> Arrays.binarySearch(last, v) < 0)
+                .toArray();
+        if (last.length == 0) {
+            cut(rest);
+        } else if (rest.length == 0) {
+            close(last);
+        } else {
+            close(last, cut(rest));
+        }
     }
 
     /** Adds the fronts of these nodes; returns the last one, their root. */

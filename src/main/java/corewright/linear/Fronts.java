@@ -111,6 +111,11 @@ final class Fronts {
         }
     }
 
+    /** The nodes on a front's boundary, by elimination position. */
+    int[] boundaryNodes(int f) {
+        return nodes[f];
+    }
+
     /** The nodes a front eliminates, in their order. */
     int[] ownNodes(int f) {
         return own[f];

@@ -32,4 +32,20 @@ public final class SparseVector {
     public double value(int k) {
         return value[k];
     }
+
+    /** Adds it to a full vector. */
+    public void addTo(double[] full) {
+        for (int k = 0; k < index.length; k++) {
+            full[index[k]] += value[k];
+        }
+    }
+
+    /** The product with a full vector. */
+    public double dot(double[] full) {
+        double sum = 0;
+        for (int k = 0; k < index.length; k++) {
+            sum += value[k] * full[index[k]];
+        }
+        return sum;
+    }
 }

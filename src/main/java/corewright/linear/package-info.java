@@ -3,7 +3,8 @@
  *
  * <p><b>In:</b> a {@link corewright.linear.BlockMatrix}, which is a graph of nodes with a few unknowns each, and a place
  * (x, y) for every node. <b>Out:</b> a {@link corewright.linear.Cholesky} that solves, and that gives {@code g' K⁻¹ f} for
- * sparse f and g at the price of a short forward substitution.
+ * sparse f and g at the price of a short forward substitution, all of them of a list at once, or the Schur complement that
+ * is left on some nodes.
  *
  * <p><b>Steps.</b> (1) {@link corewright.linear.Dissection} halves the nodes along their longer extent until few are
  * left; those that separate two halves come last, which makes a tree of dense fronts; (2) each front takes its own

@@ -1,14 +1,34 @@
 package corewright.repair;
 
-import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
+import corewright.repair.fill.FillPlanning;
+import corewright.repair.mix.Batches;
+import corewright.repair.mix.Mix;
+import corewright.repair.mix.ReachLaw;
+import corewright.repair.mix.ResinChoice;
+import corewright.repair.pattern.Cavity;
+import corewright.repair.pattern.HolePlacing;
+import corewright.repair.pattern.PlacedHoles;
+import corewright.repair.pattern.Slope;
+import corewright.repair.pattern.Vents;
+import corewright.repair.pattern.WorkingOrder;
+import corewright.repair.plan.Amounts;
+import corewright.repair.plan.Batch;
+import corewright.repair.plan.Cautions;
+import corewright.repair.plan.DepthStop;
+import corewright.repair.plan.EmptySpace;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.Naming;
+import corewright.repair.plan.Reach;
+import corewright.repair.plan.Restraint;
+import corewright.repair.plan.SpaceTask;
 import corewright.survey.Drilling;
 import corewright.survey.Laminate;
 import corewright.survey.Resin;
 import corewright.survey.Settings;
 import corewright.survey.Spot;
-import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -24,16 +44,14 @@ import org.locationtech.jts.geom.Polygon;
 
 /** Plans the injection of one empty space. */
 final class InjectionPlanner {
-    private final Survey survey;
-    private final FaceDamage damage;
+    private final SpaceTask task;
     private final EmptySpace space;
     private final Settings settings;
 
-    private InjectionPlanner(Survey survey, FaceDamage damage, EmptySpace space) {
-        this.survey = survey;
-        this.damage = damage;
-        this.space = space;
-        settings = survey.settings();
+    private InjectionPlanner(SpaceTask task) {
+        this.task = task;
+        space = task.space();
+        settings = task.settings();
     }
 
     /** A plan, or the sentence that says why there is none. */
@@ -41,10 +59,15 @@ final class InjectionPlanner {
         static Outcome refused(String why) {
             return new Outcome(null, why);
         }
+
+        /** With the regions' names. */
+        Outcome named(List<String> names) {
+            return plan == null ? this : new Outcome(Naming.of(plan, names), refusal);
+        }
     }
 
-    static Outcome plan(Survey survey, FaceDamage damage, EmptySpace space) {
-        return new InjectionPlanner(survey, damage, space).plan();
+    static Outcome plan(SpaceTask task) {
+        return new InjectionPlanner(task).plan();
     }
 
     private Outcome plan() {
@@ -69,14 +92,14 @@ final class InjectionPlanner {
     }
 
     private Outcome pattern(ReachLaw law, Reach reach) {
-        PlacedHoles pattern = new HolePlacing(survey, damage, space, law).holes(reach);
+        PlacedHoles pattern = new HolePlacing(task, law).holes(reach);
         if (pattern.cells.length == 0) {
             return Outcome.refused("No hole may be drilled here: fittings, supports or edges lie too near everywhere.");
         }
         for (int c : pattern.drilled()) {
-            Laminate laminate = survey.laminateAt(spot(pattern.cavity.centre(c)));
+            Laminate laminate = task.laminateAt(spot(pattern.cavity.centre(c)));
             if (!DepthStop.possible(laminate, settings.drilling().depthMarginMm())) {
-                return Outcome.refused("The core is only " + Words.plain(laminate.coreMm())
+                return Outcome.refused("The core is only " + Amounts.plain(laminate.coreMm())
                         + " mm thick: a drill cannot open it and stay clear of the inner skin.");
             }
         }
@@ -88,14 +111,14 @@ final class InjectionPlanner {
         String id = space.lead().id();
         List<Integer> cells = Arrays.stream(pattern.cells).boxed().toList();
         List<Integer> firstVents =
-                Vents.cells(pattern.cavity, pattern.places, cells, pattern.field, Slope.of(damage.face()), reach.mm());
+                Vents.cells(pattern.cavity, pattern.places, cells, pattern.field, Slope.of(task.face()), reach.mm());
         List<Hole> injections = injections(pattern, firstVents, reach, cavityMm3.p50());
         Drilling drilling = settings.drilling();
         Mix mix = Mix.of(cavityMm3.p50(), resin, drilling.wasteFraction());
         List<Batch> batches = Batches.of(id, injections, mix, resin, settings);
         double area = space.area().getArea();
         FillPlanning.Outcome filled = new FillPlanning(
-                        damage.face(),
+                        task.face(),
                         cavity(space.area(), FillPlanning.cellMm(area)),
                         pattern.cavity,
                         pattern.places,
@@ -160,14 +183,14 @@ final class InjectionPlanner {
                 (int) Arrays.stream(pattern.drilled())
                         .filter(c -> pattern.places.narrow[c])
                         .count(),
-                holes.stream().anyMatch(h -> !survey.laminateAt(h.spot()).measured()),
+                holes.stream().anyMatch(h -> !task.laminateAt(h.spot()).measured()),
                 new Cautions.Lift(
                         Restraint.range(
                                 resin, settings.climate().temperatureC(), reach.mm(), HolePlacing.middleGapMm(cavity)),
                         MaximumInscribedCircle.getRadiusLine(space.area(), cavity.cell)
                                 .getLength()));
         Laminate thinnest = holes.stream()
-                .map(h -> survey.laminateAt(h.spot()))
+                .map(h -> task.laminateAt(h.spot()))
                 .min((a, b) -> Double.compare(a.outerSkinMm() + a.coreMm(), b.outerSkinMm() + b.coreMm()))
                 .orElseThrow();
         List<String> all = new ArrayList<>(pattern.locked.refused());
@@ -197,7 +220,7 @@ final class InjectionPlanner {
                     served[i]));
         }
         int number = 1;
-        for (int i : WorkingOrder.of(centres, Slope.of(damage.face()), mainVent, reach.mm())) {
+        for (int i : WorkingOrder.of(centres, Slope.of(task.face()), mainVent, reach.mm())) {
             if (!pattern.nozzles.containsKey(pattern.cells[i])) {
                 double reachMm = pattern.holeReachMm[pattern.cells[i]];
                 Drilled what = new Drilled(Hole.Kind.INJECTION, "-" + number++, null);
@@ -222,9 +245,9 @@ final class InjectionPlanner {
     private Hole hole(Drilled what, int order, Coordinate at, double reachMm, double servedMm3) {
         Drilling drilling = settings.drilling();
         Spot spot = new Spot(space.face(), Math.rint(at.x), Math.rint(at.y)); // a person measures whole millimetres
-        double depthMm = Cavity.depthAt(damage.surfaces().voidDepthMm(), spot.xMm(), spot.yMm());
+        double depthMm = Cavity.depthAt(task.voidDepthMm(), spot.xMm(), spot.yMm());
         double stopMm =
-                what.nozzle != null ? 0 : DepthStop.mm(survey.laminateAt(spot), depthMm, drilling.depthMarginMm());
+                what.nozzle != null ? 0 : DepthStop.mm(task.laminateAt(spot), depthMm, drilling.depthMarginMm());
         String region = space.at(spot.coordinate()).id();
         return new Hole(
                 region + what.suffix,
@@ -240,7 +263,7 @@ final class InjectionPlanner {
     }
 
     private Cavity cavity(Polygon area, double cellMm) {
-        return Cavity.of(area, damage, cellMm, settings.thresholds().looseGapMm());
+        return Cavity.of(task, area, cellMm);
     }
 
     private Spot spot(Coordinate at) {

@@ -2,6 +2,10 @@ package corewright.repair;
 
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
+import corewright.overlay.Overlay;
+import corewright.repair.plan.Cautions;
+import corewright.repair.plan.RecorePlan;
+import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Laminate;
 import corewright.survey.Spot;
@@ -14,8 +18,6 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.Polygonal;
 import org.locationtech.jts.geom.util.PolygonExtracter;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** The cut through the outer skin around a region, and what a new core takes. */
 final class RecorePlanner {
@@ -38,34 +40,49 @@ final class RecorePlanner {
 
     private RecorePlanner() {}
 
-    static RecorePlan plan(Survey survey, FaceDamage damage, Region region) {
-        Geometry cut = cut(damage, region, survey.settings().thresholds().recoreMarginMm());
-        Spot middle =
-                new Spot(region.face(), region.label().getX(), region.label().getY());
-        Laminate laminate = survey.laminateAt(middle);
-        double epoxy = epoxyG(cut, laminate.coreMm())
-                / (1 - survey.settings().drilling().wasteFraction());
-        return new RecorePlan(
-                region.id(), cut, laminate.coreMm(), laminate.core(), epoxy, cautions(damage, cut, laminate));
+    /**
+     * Everything a cut depends on.
+     *
+     * @param bay the continuous core round the region
+     */
+    record Task(Polygon likely, Geometry bay, Face face, Laminate laminate, double marginMm, double wasteFraction) {
+        static Task of(Survey survey, FaceDamage damage, Region region) {
+            Geometry bay = damage.bays().stream()
+                    .filter(b -> b.name().equals(region.bay()))
+                    .map(b -> (Geometry) b.area())
+                    .findFirst()
+                    .orElse(damage.face().outline());
+            Spot middle = new Spot(
+                    region.face(), region.label().getX(), region.label().getY());
+            return new Task(
+                    region.likely(),
+                    bay,
+                    damage.face(),
+                    survey.laminateAt(middle),
+                    survey.settings().thresholds().recoreMarginMm(),
+                    survey.settings().drilling().wasteFraction());
+        }
+    }
+
+    /** The cut of a region that has no name yet. */
+    static RecorePlan plan(Task task) {
+        Geometry cut = cut(task);
+        Laminate laminate = task.laminate;
+        double epoxy = epoxyG(cut, laminate.coreMm()) / (1 - task.wasteFraction);
+        return new RecorePlan("", cut, laminate.coreMm(), laminate.core(), epoxy, cautions(task.face, cut, laminate));
     }
 
     /** Likely extent and margin, within the bay, corners rounded inside and out. */
-    private static Geometry cut(FaceDamage damage, Region region, double marginMm) {
-        Polygon likely = region.likely();
-        Geometry wide = likely.buffer(marginMm + CORNER_MM, ARC).buffer(-CORNER_MM, ARC);
-        Geometry bay = damage.bays().stream()
-                .filter(b -> b.name().equals(region.bay()))
-                .map(b -> (Geometry) b.area())
-                .findFirst()
-                .orElse(damage.face().outline());
-        Geometry clipped = polygons(both(wide, bay));
+    private static Geometry cut(Task task) {
+        Geometry wide = task.likely.buffer(task.marginMm + CORNER_MM, ARC).buffer(-CORNER_MM, ARC);
+        Geometry clipped = polygons(both(wide, task.bay));
         Geometry rounded = polygons(both(clipped.buffer(-CORNER_MM, ARC).buffer(CORNER_MM, ARC), clipped));
         // a sliver narrower than two corner radii has no rounded form
         return rounded.getArea() >= 0.9 * clipped.getArea() ? rounded : clipped;
     }
 
     private static Geometry both(Geometry a, Geometry b) {
-        return OverlayNGRobust.overlay(a, b, OverlayNG.INTERSECTION);
+        return Overlay.intersection(a, b);
     }
 
     private static Geometry polygons(Geometry any) {
@@ -87,7 +104,7 @@ final class RecorePlanner {
         return area * WETTING_G_PER_MM2 + (area * BED_MM + kerfMm3) * EPOXY_G_PER_MM3;
     }
 
-    private static List<String> cautions(FaceDamage damage, Geometry cut, Laminate laminate) {
+    private static List<String> cautions(Face face, Geometry cut, Laminate laminate) {
         List<String> cautions = new ArrayList<>();
         cautions.add(String.format(
                 Locale.ROOT,
@@ -99,7 +116,7 @@ final class RecorePlanner {
         cautions.add("Look from below before cutting: wires, tanks, pipes and steel.");
         cautions.add(
                 "Prop the deck before a cut runs from support to support: an opened panel has lost its stiffness.");
-        for (Feature.Fitting fitting : damage.face().all(Feature.Fitting.class)) {
+        for (Feature.Fitting fitting : face.all(Feature.Fitting.class)) {
             if (fitting.geometry().intersects(cut)) {
                 cautions.add("Take off " + fitting.name() + " first"
                         + (fitting.loadBearing() ? " and keep it out of use until the repair is signed off" : "")

@@ -3,56 +3,140 @@ package corewright.repair;
 import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
+import corewright.repair.mix.ReachLaw;
+import corewright.repair.plan.EmptySpace;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.RecorePlan;
+import corewright.repair.plan.RepairOptions;
+import corewright.repair.plan.SpaceTask;
+import corewright.reuse.Memory;
+import corewright.survey.About;
+import corewright.survey.Defect;
 import corewright.survey.Settings;
+import corewright.survey.Spot;
 import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Predicate;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Plans what a repair of each region would take. */
 public final class RepairPlanner {
     private RepairPlanner() {}
 
-    /** An injection for each loose region and a cut for each region. */
-    public static RepairOptions plan(Survey survey, DamageMap damage) {
-        List<InjectionPlan> injections = new ArrayList<>();
-        List<RecorePlan> recores = new ArrayList<>();
+    /**
+     * An injection for each loose region and a cut for each region. A defect costs its own plan.
+     *
+     * @param memory gives the plans of what is as it was
+     */
+    public static RepairOptions plan(Survey survey, DamageMap damage, Memory memory) {
+        List<Alone> alone = damage.faces().stream()
+                .flatMap(f -> f.regions().stream().map(r -> new Alone(survey, f, r, memory)))
+                .toList();
+        alone.parallelStream().forEach(Alone::plan); // each writes its own fields only
         Map<String, String> refused = new LinkedHashMap<>();
-        for (FaceDamage face : damage.faces()) {
-            for (Region region : face.regions()) {
+        alone.forEach(a -> a.refusal().ifPresent(why -> refused.put(a.region.id(), why)));
+        return new RepairOptions(
+                alone.stream().flatMap(a -> Stream.ofNullable(a.injection)).toList(),
+                alone.stream().flatMap(a -> Stream.ofNullable(a.recore)).toList(),
+                refused,
+                alone.stream().flatMap(a -> a.defects.stream()).toList());
+    }
+
+    /** What one region alone would take. */
+    private static final class Alone {
+        private final Survey survey;
+        private final FaceDamage face;
+        private final Region region;
+        private final Memory memory;
+        private final List<Defect> defects = new ArrayList<>();
+        private @Nullable InjectionPlan injection;
+        private @Nullable RecorePlan recore;
+        private String refused = "";
+
+        Alone(Survey survey, FaceDamage face, Region region, Memory memory) {
+            this.survey = survey;
+            this.face = face;
+            this.region = region;
+            this.memory = memory;
+        }
+
+        void plan() {
+            try {
                 if (region.condition().loose()) {
-                    InjectionPlanner.Outcome outcome = InjectionPlanner.plan(survey, face, EmptySpace.of(region));
-                    if (outcome.plan() != null) {
-                        injections.add(outcome.plan());
-                    } else {
-                        refused.put(region.id(), outcome.refusal());
-                    }
+                    InjectionPlanner.Outcome outcome =
+                            RepairPlanner.injection(survey, face, EmptySpace.of(region), memory);
+                    injection = outcome.plan();
+                    refused = outcome.refusal();
                 }
-                recores.add(RecorePlanner.plan(survey, face, region));
+            } catch (RuntimeException e) {
+                defects.add(Defect.of(RepairOptions.INJECTION, new About.OfRegion(region.id(), middle(region)), e));
+            }
+            try {
+                RecorePlanner.Task task = RecorePlanner.Task.of(survey, face, region);
+                recore = memory.of(task, RecorePlanner::plan).named(region.id());
+            } catch (RuntimeException e) {
+                defects.add(Defect.of("the cut", new About.OfRegion(region.id(), middle(region)), e));
             }
         }
-        return new RepairOptions(injections, recores, refused);
+
+        Optional<String> refusal() {
+            return refused.isEmpty() ? Optional.empty() : Optional.of(refused);
+        }
+    }
+
+    private static InjectionPlanner.Outcome injection(Survey survey, FaceDamage face, EmptySpace space, Memory memory) {
+        List<String> names = space.regions().stream().map(Region::id).toList();
+        return memory.of(SpaceTask.of(survey, face, space), InjectionPlanner::plan)
+                .named(names);
+    }
+
+    private static Spot middle(Region region) {
+        return new Spot(region.face(), region.label().getX(), region.label().getY());
     }
 
     /**
      * The same with one plan for each void and the rims that are filled from it, in place of a plan for each, where that
      * takes no more holes.
      *
-     * @param injected whether a region is to be injected at all
+     * @param injected the regions that are to be injected at all
+     * @param memory gives the plans of what is as it was
      */
     public static RepairOptions together(
-            Survey survey, DamageMap damage, RepairOptions options, Predicate<Region> injected) {
+            Survey survey, DamageMap damage, RepairOptions options, Set<String> injected, Memory memory) {
         RepairOptions all = options;
         for (FaceDamage face : damage.faces()) {
-            List<Region> regions = face.regions().stream().filter(injected).toList();
-            for (EmptySpace space : EmptySpace.joined(regions, r -> rimReachMm(survey.settings(), options, r))) {
-                InjectionPlan plan = InjectionPlanner.plan(survey, face, space).plan();
-                all = plan == null || holes(plan) > holes(space, options) ? all : all.with(plan);
+            List<Region> regions = face.regions().stream()
+                    .filter(r -> injected.contains(r.id()))
+                    .toList();
+            List<EmptySpace> spaces = EmptySpace.joined(regions, r -> rimReachMm(survey.settings(), options, r));
+            List<UnaryOperator<RepairOptions>> found = spaces.parallelStream()
+                    .map(s -> joined(survey, face, s, options, memory))
+                    .toList();
+            for (UnaryOperator<RepairOptions> with : found) {
+                all = with.apply(all);
             }
         }
         return all;
+    }
+
+    /** What a space that is filled as one makes of the options. */
+    private static UnaryOperator<RepairOptions> joined(
+            Survey survey, FaceDamage face, EmptySpace space, RepairOptions options, Memory memory) {
+        try {
+            InjectionPlan plan = injection(survey, face, space, memory).plan();
+            return plan == null || holes(plan) > holes(space, options) ? all -> all : all -> all.with(plan);
+        } catch (RuntimeException e) {
+            Region lead = space.lead();
+            Defect defect = Defect.of("the plan that fills the rims", new About.OfRegion(lead.id(), middle(lead)), e);
+            return all -> all.with(defect);
+        }
     }
 
     private static int holes(InjectionPlan plan) {

@@ -3,14 +3,14 @@
  * core. It chooses nothing; {@code decision} does.
  *
  * <p><b>In:</b> the survey and its {@link corewright.damage.FaceDamage}. <b>Out:</b> a {@link
- * corewright.repair.RepairOptions}.
+ * corewright.repair.plan.RepairOptions}.
  *
  * <p><b>Steps</b> for each loose region: (1) gap, mix and reach; (2) hole pattern, clear of fittings, supports and edges;
  * (3) coverage on a fine raster, measured inside the cavity; (4) vents, working order, depth stops; (5) litres to grams;
  * (6) batches within the work time. For every region: (7) the cut and its materials.
  *
- * <p>While the work goes on: {@link corewright.repair.WorkProgress} by the log and the skin's warmth, {@link
- * corewright.repair.CuredFill} by taps after cure, with second shots.
+ * <p>While the work goes on: {@link corewright.repair.work.WorkProgress} by the log and the skin's warmth, {@link
+ * corewright.repair.work.CuredFill} by taps after cure, with second shots.
  *
  * <p><b>Units.</b> Millimetre, gram, second, degree Celsius.
  *

@@ -4,6 +4,24 @@ import corewright.assessment.Assessment;
 import corewright.assessment.Progress;
 import corewright.damage.FaceDamage;
 import corewright.damage.Surfaces;
+import corewright.report.cards.WorkCards;
+import corewright.report.data.AsciiGrid;
+import corewright.report.data.BatchesCsv;
+import corewright.report.data.BuyingListCsv;
+import corewright.report.data.CupsCsv;
+import corewright.report.data.Exchange;
+import corewright.report.data.FindingsCsv;
+import corewright.report.data.FootLoadCsv;
+import corewright.report.data.HolesCsv;
+import corewright.report.data.NextReadingsCsv;
+import corewright.report.data.RegionsGeoJson;
+import corewright.report.data.ScheduleCsv;
+import corewright.report.data.SecondShotsCsv;
+import corewright.report.data.SummaryJson;
+import corewright.report.data.WorkCsv;
+import corewright.report.owner.OwnerReport;
+import corewright.report.page.FileNames;
+import corewright.report.page.PlateFiles;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -63,7 +81,7 @@ public final class Outputs {
         FindingsCsv.of(assessment).write(work.resolve("findings.csv"));
         FootLoadCsv.of(assessment).write(work.resolve("foot-load.csv"));
         NextReadingsCsv.of(assessment).write(work.resolve("next-readings.csv"));
-        if (!assessment.work().isEmpty()) {
+        if (!assessment.work().progress().isEmpty()) {
             WorkCsv.done(assessment).write(work.resolve("work-done.csv"));
             WorkCsv.left(assessment).write(work.resolve("work-left.csv"));
             WorkCsv.warmth(assessment).write(work.resolve("fill-check.csv"));

@@ -1,5 +1,9 @@
 package corewright.sandwich;
 
+import corewright.sandwich.spec.CoreMaterial;
+import corewright.sandwich.spec.Elastic;
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.Skin;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 

@@ -1,5 +1,7 @@
 package corewright.sandwich;
 
+import corewright.sandwich.spec.CoreMaterial;
+
 /**
  * Stresses at the centre of a cell.
  *

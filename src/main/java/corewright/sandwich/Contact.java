@@ -2,190 +2,132 @@ package corewright.sandwich;
 
 import corewright.linear.BlockMatrix;
 import corewright.linear.Cholesky;
+import corewright.linear.SparseVector;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
-import java.util.Objects;
-import java.util.Optional;
+import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.IntStream;
 
 /**
- * A loose skin comes to rest on what is below it. At each node inside a loose area the skins may near each other by the gap
- * and no more; beyond it a stiff bed of springs pushes them apart.
+ * Loose skins come to rest on what is below them, the rest linear. With d the approach of the skins at each node inside a
+ * loose area without contact, C the approach at one node by a unit push at another, and λ the pushes,
  *
- * <p>With d the approach without contact, C the approach at one node by a unit push at another, and λ the pushes of the
- * nodes in touch, {@code (C + 1/k) λ = d - gap}. Which nodes touch is found by trial: those that pull are let go, those
- * that overlap are taken in. C is made from the panel's one factorisation, a column the first time a node touches.
+ * <pre>
+ *   λ ≥ 0,   s = (C + 1/k) λ - d + gap ≥ 0,   λ's = 0
+ * </pre>
+ *
+ * <p>a linear complementarity problem with one solution, as C is positive semidefinite and 1/k > 0. Which nodes touch is
+ * found by block pivoting: all that pull are let go, all that overlap taken in; where their number does not fall, one at a time,
+ * which ends (J. J. Júdice and F. M. Pires, A block principal pivoting algorithm for large-scale strictly monotone linear
+ * complementarity problems, Computers and Operations Research 21, 1994).
  */
 final class Contact {
-    /** MPa per mm of a bed under a bare skin; 30 to 3000 give the same deflections within 0.1 %. */
-    private static final double BED = 300;
+    /** Blocks that may fail to do better before single pivots set in; the source's choice. */
+    private static final int CHANCES = 10;
 
-    /** Trials seen were 4 to 15. */
-    private static final int TRIALS = 60;
+    private final LooseAreas loose;
 
-    private final PanelModel model;
-    private final double[] free;
-    private final double[] gap;
+    /** C + 1/k by rows. */
+    private final double[][] compliance;
 
-    /** Springs under each node, N/mm. */
-    final double[] stiffness;
-
-    private final TreeMap<Integer, double[]> columns = new TreeMap<>();
-
-    Contact(PanelModel model, double[] free) {
-        this.model = model;
-        this.free = free;
-        int n = model.mesh.nodes();
-        gap = new double[n];
-        stiffness = new double[n];
-        Arrays.fill(gap, Double.POSITIVE_INFINITY);
-        findLooseNodes();
-    }
-
-    /** The solution with contact, from the one without. */
-    static double[] settle(PanelModel model, double[] free) {
-        return new Contact(model, free).settle();
-    }
-
-    /** Gap and springs of nodes all of whose cells are loose. */
-    private void findLooseNodes() {
-        boolean[] bonded = new boolean[gap.length];
-        for (int c = 0; c < model.mesh.cells.length; c++) {
-            Zone zone = model.zones.get(model.mesh.zone[c]);
-            double remaining = model.panel.core().thicknessMm() - zone.depthMm();
-            double bed = remaining > 0 ? Math.min(BED, zone.material().ezMPa() / remaining) : BED;
-            int[] corners = model.mesh.cells[c];
-            for (int v : corners) {
-                bonded[v] |= zone.bonded();
-                gap[v] = Math.min(gap[v], zone.depthMm());
-                stiffness[v] += bed * model.mesh.shape(c).area() / corners.length;
-            }
-        }
-        for (int v = 0; v < gap.length; v++) {
-            if (bonded[v]) {
-                gap[v] = Double.POSITIVE_INFINITY;
-            }
+    /** @param compliance C of the loose areas' nodes, whole rows; taken over */
+    Contact(LooseAreas loose, double[][] compliance) {
+        this.loose = loose;
+        this.compliance = compliance;
+        for (int k = 0; k < compliance.length; k++) {
+            compliance[k][k] += 1 / loose.spring[k];
         }
     }
 
-    private double[] settle() {
-        boolean[] touching = new boolean[gap.length];
-        double[] x = free;
-        for (int trial = 0; trial < TRIALS; trial++) {
-            boolean changed = takeInOverlaps(x, touching);
-            int[] nodes =
-                    IntStream.range(0, gap.length).filter(v -> touching[v]).toArray();
-            double[] push = pushes(nodes);
-            for (int k = 0; k < nodes.length; k++) {
-                if (push[k] < 0) { // it pulls
-                    touching[nodes[k]] = false;
-                    changed = true;
+    /** Unit pushes that drive the skins towards each other at the nodes of the loose areas. */
+    static List<SparseVector> pushes(PanelModel model) {
+        List<SparseVector> pushes = new ArrayList<>();
+        for (int v : model.loose.nodes) {
+            Map<Integer, Double> push = new TreeMap<>();
+            double[] outer = model.nodes.row(v, 2);
+            double[] inner = model.nodes.row(v, CellRows.PER_SURFACE + 2);
+            for (int c = 0; c < outer.length; c++) {
+                if (outer[c] != inner[c]) {
+                    push.put(model.matrix.first(v) + c, outer[c] - inner[c]);
                 }
             }
-            if (!changed) {
-                return x;
-            }
-            x = pushed(nodes, push);
+            pushes.add(SparseVector.of(push));
         }
-        return x;
+        return pushes;
     }
 
-    /** Adds nodes that overlap by more than rounding; says whether there were any. */
-    private boolean takeInOverlaps(double[] x, boolean[] touching) {
-        boolean any = false;
-        for (int v = 0; v < gap.length; v++) {
-            if (!touching[v] && gap[v] < Double.POSITIVE_INFINITY && approach(v, x) - gap[v] > 1e-9) {
-                touching[v] = true;
-                any = true;
+    /**
+     * Pushes of the nodes, N.
+     *
+     * @param approach d
+     * @param touching where to begin; then the nodes that touch
+     */
+    double[] settle(double[] approach, BitSet touching) {
+        int n = approach.length;
+        double[] over = new double[n];
+        Arrays.setAll(over, k -> approach[k] - loose.gap[k]);
+        double small = 1e-12 * Arrays.stream(over).map(Math::abs).max().orElse(0);
+        int best = n + 1;
+        int chances = CHANCES;
+        while (true) {
+            double[] push = pushes(over, touching);
+            BitSet wrong = wrong(over, push, touching, small);
+            if (wrong.isEmpty()) {
+                return push;
+            }
+            if (wrong.cardinality() < best) {
+                best = wrong.cardinality();
+                chances = CHANCES;
+                touching.xor(wrong);
+            } else if (chances > 0) {
+                chances--;
+                touching.xor(wrong);
+            } else {
+                touching.flip(wrong.length() - 1);
             }
         }
-        return any;
     }
 
-    /** By how much a loose skin passes its gap at a node; not above 0 where it does not, or where nothing is loose. */
-    double overlap(int v, double[] x) {
-        return gap[v] < Double.POSITIVE_INFINITY ? approach(v, x) - gap[v] : Double.NEGATIVE_INFINITY;
+    /** Nodes that touch and pull, and nodes that do not touch and overlap. */
+    private BitSet wrong(double[] over, double[] push, BitSet touching, double small) {
+        BitSet wrong = new BitSet();
+        for (int k = 0; k < over.length; k++) {
+            if (touching.get(k)) {
+                wrong.set(k, push[k] < 0);
+            } else {
+                double rest = over[k];
+                for (int j = touching.nextSetBit(0); j >= 0; j = touching.nextSetBit(j + 1)) {
+                    rest -= compliance[k][j] * push[j];
+                }
+                wrong.set(k, rest > small);
+            }
+        }
+        return wrong;
     }
 
-    /** Forces of a node that drive the outer skin inward and the inner one outward. */
-    static double[] pair(double forceN) {
-        double[] forces = new double[Nodes.PER_NODE];
-        forces[2] = forceN;
-        forces[CellRows.PER_SURFACE + 2] = -forceN;
-        return forces;
-    }
-
-    private double approach(int v, double[] x) {
-        double[] q = model.nodes.displacements(v, x, model.matrix.first(v));
-        return q[2] - q[CellRows.PER_SURFACE + 2];
-    }
-
-    private double[] pushes(int[] nodes) {
+    private double[] pushes(double[] over, BitSet touching) {
+        double[] push = new double[over.length];
+        int[] nodes = touching.stream().toArray();
         int n = nodes.length;
         if (n == 0) {
-            return new double[0];
-        }
-        List<Integer> missing = new ArrayList<>();
-        for (int v : nodes) {
-            if (!columns.containsKey(v)) {
-                missing.add(v);
-            }
-        }
-        double[][] solved = missing.stream().parallel().map(this::column).toArray(double[][]::new);
-        for (int k = 0; k < solved.length; k++) {
-            columns.put(missing.get(k), solved[k]);
+            return push;
         }
         double[] c = new double[n * n];
         double[] b = new double[n];
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
-                c[i * n + j] = approach(nodes[i], column(nodes, j)) + (i == j ? 1 / stiffness[nodes[i]] : 0);
+                c[i * n + j] = compliance[nodes[i]][nodes[j]];
             }
-            b[i] = approach(nodes[i], free) - gap[nodes[i]];
+            b[i] = over[nodes[i]];
         }
         BlockMatrix dense = new BlockMatrix(new int[] {n}, new int[][] {{0}});
         dense.add(0, 0, c);
-        return Cholesky.factor(dense, new double[1], new double[1]).solve(b);
-    }
-
-    private double[] column(int[] nodes, int k) {
-        return Objects.requireNonNull(columns.get(nodes[k]));
-    }
-
-    /** Solution for a unit push that drives the skins towards each other at a node. */
-    private double[] column(int v) {
-        double[] b = new double[model.matrix.size()];
-        model.nodes.addForces(v, pair(1), b, model.matrix.first(v));
-        return model.factor.solve(b);
-    }
-
-    private double[] pushed(int[] nodes, double[] push) {
-        double[] x = free.clone();
-        for (int k = 0; k < nodes.length; k++) {
-            double[] column = column(nodes, k);
-            for (int i = 0; i < x.length; i++) {
-                x[i] -= push[k] * column[i];
-            }
+        double[] some = Cholesky.factor(dense, new double[1], new double[1]).solve(b);
+        for (int i = 0; i < n; i++) {
+            push[nodes[i]] = some[i];
         }
-        return x;
-    }
-
-    /** Where a loose skin nears what is below most: node, approach, gap. */
-    record Nearest(int node, double approachMm, double gapMm) {}
-
-    static Optional<Nearest> nearest(PanelModel model, double[] x) {
-        Contact contact = new Contact(model, x);
-        Nearest best = null;
-        for (int v = 0; v < contact.gap.length; v++) {
-            if (contact.gap[v] < Double.POSITIVE_INFINITY) {
-                double approach = contact.approach(v, x);
-                if (best == null || approach > best.approachMm) {
-                    best = new Nearest(v, approach, contact.gap[v]);
-                }
-            }
-        }
-        return Optional.ofNullable(best);
+        return push;
     }
 }

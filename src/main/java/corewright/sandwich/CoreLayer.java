@@ -1,5 +1,6 @@
 package corewright.sandwich;
 
+import corewright.sandwich.spec.PanelSpec;
 import java.util.List;
 
 /**

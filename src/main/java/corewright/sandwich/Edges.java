@@ -1,5 +1,7 @@
 package corewright.sandwich;
 
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.Support;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.algorithm.Distance;
@@ -70,17 +72,30 @@ final class Edges {
 
     /** The support of the nearest side; the outline's own sides before those of openings. */
     private static Support support(PanelSpec panel, Mesh mesh, int[] edge) {
-        Coordinate middle =
-                new Coordinate((mesh.x[edge[0]] + mesh.x[edge[1]]) / 2, (mesh.y[edge[0]] + mesh.y[edge[1]]) / 2);
+        Side side = nearest(panel.outline().getExteriorRing(), middle(mesh, edge));
+        return side.distance() < toOpening(panel, mesh, edge)
+                ? panel.edge(side.number())
+                : panel.openings().support();
+    }
+
+    /** Whether a boundary edge lies along an opening. */
+    static boolean atOpening(PanelSpec panel, Mesh mesh, int[] edge) {
+        return toOpening(panel, mesh, edge)
+                <= nearest(panel.outline().getExteriorRing(), middle(mesh, edge))
+                        .distance();
+    }
+
+    private static double toOpening(PanelSpec panel, Mesh mesh, int[] edge) {
         double best = Double.POSITIVE_INFINITY;
-        Support support = panel.openings();
         for (int hole = 0; hole < panel.outline().getNumInteriorRing(); hole++) {
-            best = Math.min(
-                    best,
-                    nearest(panel.outline().getInteriorRingN(hole), middle).distance());
+            LinearRing ring = panel.outline().getInteriorRingN(hole);
+            best = Math.min(best, nearest(ring, middle(mesh, edge)).distance());
         }
-        Side side = nearest(panel.outline().getExteriorRing(), middle);
-        return side.distance() < best ? panel.edge(side.number()) : support;
+        return best;
+    }
+
+    private static Coordinate middle(Mesh mesh, int[] edge) {
+        return new Coordinate((mesh.x[edge[0]] + mesh.x[edge[1]]) / 2, (mesh.y[edge[0]] + mesh.y[edge[1]]) / 2);
     }
 
     private record Side(int number, double distance) {}

@@ -1,5 +1,8 @@
 package corewright.sandwich;
 
+import corewright.overlay.Overlay;
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.Patch;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -28,7 +31,7 @@ final class GridLines {
         fixed.add(range[1]);
         fixSides(panel.outline(), range);
         for (Patch patch : panel.patches()) {
-            Geometry inside = patch.area().intersection(panel.outline());
+            Geometry inside = Overlay.intersection(patch.area(), panel.outline());
             if (!inside.isEmpty()) {
                 if (patch instanceof Patch.Loose) {
                     fine.add(range(inside.getEnvelopeInternal(), panel.core().thicknessMm()));

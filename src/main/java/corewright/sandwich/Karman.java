@@ -1,5 +1,7 @@
 package corewright.sandwich;
 
+import corewright.sandwich.spec.Elastic;
+import corewright.sandwich.spec.PanelSpec;
 import java.util.Arrays;
 
 /**
@@ -13,24 +15,33 @@ import java.util.Arrays;
  * membrane stiffness and N = D t (e + q), the energy grows by {@code A (e'Dt q + q'Dt q/2)}; forces and tangent are its
  * derivatives. Source: T. von Karman (1910), as in S. Timoshenko and S. Woinowsky-Krieger, Theory of Plates and Shells
  * (1959), ch. 13.
+ *
+ * <p>Displacements of a cell are those of {@link CellStiffness} with the given number of surfaces.
  */
 final class Karman {
-    private final PanelModel model;
-    private final int cell;
-    private final CellRows rows;
-    private final double[] centre;
+    private final int corners;
+    private final int surfaces;
     private final double area;
-    private final double[] q;
+    private final Elastic[] stretch;
 
-    /** @param x solution of the model */
-    Karman(PanelModel model, int cell, double[] x) {
-        this.model = model;
-        this.cell = cell;
-        CellShape shape = model.mesh.shape(cell);
-        rows = new CellRows(shape);
-        centre = shape.centre();
+    /** Derivatives of N to x and y at the centre. */
+    private final double[] nx;
+
+    private final double[] ny;
+
+    Karman(PanelSpec panel, CellShape shape, int surfaces) {
+        this.surfaces = surfaces;
+        corners = shape.n;
         area = shape.area();
-        q = model.cellDisplacements(cell, x);
+        double[] centre = shape.centre();
+        double[][] slopes = shape.cornerSlopes(centre[0], centre[1]);
+        CellShape.toPlane(shape.jacobian(centre[0], centre[1]), slopes[0], slopes[1]);
+        nx = slopes[0];
+        ny = slopes[1];
+        stretch = new Elastic[] {
+            panel.outer().elastic().times(panel.outer().thicknessMm()),
+            panel.inner().elastic().times(panel.inner().thicknessMm())
+        };
     }
 
     /** Extra strain of a skin. */
@@ -38,15 +49,38 @@ final class Karman {
         return new double[] {wx * wx / 2, wy * wy / 2, wx * wy};
     }
 
+    private int at(int corner, int surface) {
+        return (corner * surfaces + surface) * CellRows.PER_SURFACE;
+    }
+
+    /** Energy beyond the linear one, N mm. */
+    double energy(double[] q) {
+        double sum = 0;
+        for (int s = 0; s < 2; s++) {
+            Skins skin = new Skins(s, q);
+            double[] extra = strain(skin.wx, skin.wy);
+            double[] linear = stretch[s].stress(skin.e);
+            double[] more = stretch[s].stress(extra);
+            for (int k = 0; k < 3; k++) {
+                sum += area * extra[k] * (linear[k] + more[k] / 2);
+            }
+        }
+        return sum;
+    }
+
     /** Forces on the cell's displacements beyond the linear ones. */
-    double[] forces() {
+    double[] forces(double[] q) {
         double[] f = new double[q.length];
         for (int s = 0; s < 2; s++) {
-            Part part = new Part(s);
-            double[] pull = part.stretch.stress(strain(part.wx, part.wy));
-            for (int k = 0; k < 3; k++) {
-                add(f, part.e[k], area * pull[k]);
-                add(f, part.h[k], area * part.n[k]);
+            Skins skin = new Skins(s, q);
+            double[] pull = stretch[s].stress(strain(skin.wx, skin.wy));
+            double[] n = skin.n();
+            for (int a = 0; a < corners; a++) {
+                int i = at(a, s);
+                f[i] += area * (nx[a] * pull[0] + ny[a] * pull[2]);
+                f[i + 1] += area * (ny[a] * pull[1] + nx[a] * pull[2]);
+                f[i + 2] +=
+                        area * (nx[a] * (skin.wx * n[0] + skin.wy * n[2]) + ny[a] * (skin.wy * n[1] + skin.wx * n[2]));
             }
         }
         return f;
@@ -57,35 +91,34 @@ final class Karman {
      *
      * @param stiffeningOnly whether to leave out what compression in a skin takes from it
      */
-    double[] tangent(boolean stiffeningOnly) {
+    double[] tangent(double[] q, boolean stiffeningOnly) {
         int size = q.length;
         double[] k = new double[size * size];
         for (int s = 0; s < 2; s++) {
-            Part part = new Part(s);
-            Elastic d = part.stretch.times(area);
-            for (int i = 0; i < size; i++) {
-                double[] he = d.stress(new double[] {part.h[0][i], part.h[1][i], part.h[2][i]});
-                double[] all = d.stress(new double[] {
-                    part.e[0][i] + part.h[0][i], part.e[1][i] + part.h[1][i], part.e[2][i] + part.h[2][i]
-                });
-                double[] n = stiffeningOnly ? pullOnly(part.n) : part.n;
-                double gx = area * (n[0] * part.g[0][i] + n[2] * part.g[1][i]);
-                double gy = area * (n[2] * part.g[0][i] + n[1] * part.g[1][i]);
-                for (int j = 0; j < size; j++) {
-                    double sum = gx * part.g[0][j] + gy * part.g[1][j];
-                    for (int c = 0; c < 3; c++) {
-                        sum += he[c] * part.e[c][j] + all[c] * part.h[c][j];
-                    }
-                    k[i * size + j] += sum;
-                }
-            }
+            addTangent(k, size, s, new Skins(s, q), stiffeningOnly);
         }
         return k;
     }
 
-    private static void add(double[] to, double[] row, double factor) {
-        for (int i = 0; i < to.length; i++) {
-            to[i] += factor * row[i];
+    /** With h the growth of q by w, {@code h'Dt e + e'Dt h + h'Dt h + g'N g}. */
+    private void addTangent(double[] k, int size, int s, Skins skin, boolean stiffeningOnly) {
+        double[] n = stiffeningOnly ? pullOnly(skin.n()) : skin.n();
+        for (int a = 0; a < corners; a++) {
+            int i = at(a, s);
+            double[] turn = {nx[a] * skin.wx, ny[a] * skin.wy, ny[a] * skin.wx + nx[a] * skin.wy};
+            double[] stress = stretch[s].times(area).stress(turn);
+            double gx = area * (n[0] * nx[a] + n[2] * ny[a]);
+            double gy = area * (n[2] * nx[a] + n[1] * ny[a]);
+            for (int b = 0; b < corners; b++) {
+                int j = at(b, s);
+                double u = stress[0] * nx[b] + stress[2] * ny[b];
+                double v = stress[1] * ny[b] + stress[2] * nx[b];
+                k[(i + 2) * size + j] += u;
+                k[(i + 2) * size + j + 1] += v;
+                k[j * size + i + 2] += u;
+                k[(j + 1) * size + i + 2] += v;
+                k[(i + 2) * size + j + 2] += skin.wx * u + skin.wy * v + gx * nx[b] + gy * ny[b];
+            }
         }
     }
 
@@ -101,44 +134,33 @@ final class Karman {
         return new double[] {high * c * c + low * s * s, high * s * s + low * c * c, (high - low) * c * s};
     }
 
-    /** One skin: rows of linear strain e and slope g, their mix h (how q grows), and N. */
-    private final class Part {
-        final Elastic stretch;
-        final double[][] e;
-        final double[][] g;
-        final double[][] h = new double[3][];
+    /** One skin's linear strain and slopes. */
+    private final class Skins {
+        final double[] e = new double[3];
         final double wx;
         final double wy;
-        final double[] n;
+        private final int surface;
 
-        Part(int surface) {
-            Skin skin = surface == CellStiffness.OUTER ? model.panel.outer() : model.panel.inner();
-            stretch = skin.elastic().times(skin.thicknessMm());
-            e = spread(rows.membrane(centre[0], centre[1]), surface);
-            g = spread(rows.slope(centre[0], centre[1]), surface);
-            wx = dot(g[0]);
-            wy = dot(g[1]);
-            h[0] = CellStiffness.sum(g[0], wx, g[1], 0);
-            h[1] = CellStiffness.sum(g[0], 0, g[1], wy);
-            h[2] = CellStiffness.sum(g[0], wy, g[1], wx);
-            double[] total = strain(wx, wy);
-            Arrays.setAll(total, k -> total[k] + dot(e[k]));
-            n = stretch.stress(total);
-        }
-
-        private double[][] spread(double[][] list, int surface) {
-            int surfaces = model.surfaces(cell);
-            return Arrays.stream(list)
-                    .map(row -> CellStiffness.spread(row, surface, surfaces))
-                    .toArray(double[][]::new);
-        }
-
-        private double dot(double[] row) {
-            double sum = 0;
-            for (int i = 0; i < row.length; i++) {
-                sum += row[i] * q[i];
+        Skins(int surface, double[] q) {
+            this.surface = surface;
+            double sx = 0;
+            double sy = 0;
+            for (int a = 0; a < corners; a++) {
+                int i = at(a, surface);
+                e[0] += nx[a] * q[i];
+                e[1] += ny[a] * q[i + 1];
+                e[2] += ny[a] * q[i] + nx[a] * q[i + 1];
+                sx += nx[a] * q[i + 2];
+                sy += ny[a] * q[i + 2];
             }
-            return sum;
+            wx = sx;
+            wy = sy;
+        }
+
+        double[] n() {
+            double[] total = strain(wx, wy);
+            Arrays.setAll(total, k -> total[k] + e[k]);
+            return stretch[surface].stress(total);
         }
     }
 }

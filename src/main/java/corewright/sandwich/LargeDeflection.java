@@ -8,124 +8,284 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * Equilibrium with von Karman's strain in the skins ({@link Karman}) and with loose skins resting on what is below, by
- * Newton's method in steps of the load. Where compression in a skin makes the tangent indefinite, the step leaves out what
- * compression takes; the equilibrium found is the same.
+ * Equilibrium with von Karman's strain ({@link Karman}) in the skins of some cells and with loose skins resting on what is
+ * below ({@link LooseAreas}). All unknowns outside these cells are eliminated once. With S the stiffness that is left at the
+ * cells' nodes, x0 the linear solution there and d what is added to it, Newton's method looks for the least energy
+ *
+ * <pre>
+ *   d'Sd/2 + Σ cells Karman(x0 + d) + Σ nodes k max(0, approach - gap)²/2
+ * </pre>
+ *
+ * <p>A step that does not lower the energy is halved. Where compression in a skin makes the tangent indefinite, the step
+ * leaves out what compression takes; the equilibrium found is the same. Any number of threads may settle loads at once.
  */
 final class LargeDeflection {
-    /** Load steps tried first; a step that does not settle is halved. */
-    private static final double FIRST_STEP = 1;
+    /** Iterations seen were 3 to 19. */
+    private static final int ITERATIONS = 100;
 
-    private static final double LEAST_STEP = 1 / 64.0;
+    /** Forces out of balance that are left, as part of those that bend the cells: far below a printed digit. */
+    private static final double BALANCE = 1e-6;
 
-    /** Iterations seen were 4 to 9 a step. */
-    private static final int ITERATIONS = 20;
+    /** Part of the promised fall in energy that a step must keep (L. Armijo, Pacific J. Math. 16, 1966). */
+    private static final double KEPT = 1e-4;
 
-    /** Forces out of balance that are left, as part of the load: far below a printed digit. */
-    private static final double BALANCE = 1e-7;
+    private static final int HALVINGS = 30;
 
     private final PanelModel model;
-    private final double[] load;
-    private final Contact contact;
+    private final int[] cells;
+    private final int[] nodes;
+    private final Karman[] karman;
 
-    private LargeDeflection(PanelModel model, double[] load) {
+    /** Each cell's corners, by their number among the nodes. */
+    private final int[][] corners;
+
+    /** Nodes at which skins may meet, by their number among the nodes; gap and spring of each. */
+    private final int[] meeting;
+
+    private final double[] gap;
+    private final double[] spring;
+
+    private final BlockMatrix stiffness;
+    final double[] x;
+    final double[] y;
+
+    /** Nodes that other cells share, by their number: all coupled by what is eliminated. */
+    final int[] rim;
+
+    /** @param cells those with von Karman's strain, ascending */
+    LargeDeflection(PanelModel model, int[] cells) {
         this.model = model;
-        this.load = load;
-        this.contact = new Contact(model, new double[load.length]);
+        this.cells = cells;
+        nodes = Arrays.stream(cells)
+                .flatMap(c -> Arrays.stream(model.mesh.cells[c]))
+                .sorted()
+                .distinct()
+                .toArray();
+        karman = Arrays.stream(cells)
+                .mapToObj(c -> new Karman(model.panel, model.mesh.shape(c), model.surfaces(c)))
+                .toArray(Karman[]::new);
+        corners = Arrays.stream(cells)
+                .mapToObj(c ->
+                        Arrays.stream(model.mesh.cells[c]).map(this::number).toArray())
+                .toArray(int[][]::new);
+        LooseAreas loose = model.loose;
+        int[] inside = IntStream.range(0, loose.nodes.length)
+                .filter(k -> number(loose.nodes[k]) >= 0)
+                .toArray();
+        meeting = Arrays.stream(inside).map(k -> number(loose.nodes[k])).toArray();
+        gap = Arrays.stream(inside).mapToDouble(k -> loose.gap[k]).toArray();
+        spring = Arrays.stream(inside).mapToDouble(k -> loose.spring[k]).toArray();
+        stiffness = Cholesky.condensed(model.matrix, model.mesh.gridX, model.mesh.gridY, nodes);
+        rim = rim();
+        x = Arrays.stream(nodes).mapToDouble(v -> model.mesh.gridX[v]).toArray();
+        y = Arrays.stream(nodes).mapToDouble(v -> model.mesh.gridY[v]).toArray();
     }
 
-    /** The solution, or nothing if no equilibrium is found. */
-    static Optional<double[]> solve(PanelModel model, double[] load) {
-        return new LargeDeflection(model, load).inSteps();
-    }
-
-    private Optional<double[]> inSteps() {
-        double[] x = new double[load.length];
-        double reached = 0;
-        double step = FIRST_STEP;
-        while (reached < 1) {
-            double next = Math.min(1, reached + step);
-            Optional<double[]> found = settle(x, next);
-            if (found.isPresent()) {
-                x = found.get();
-                reached = next;
-            } else if (step / 2 < LEAST_STEP) {
-                return Optional.empty();
-            } else {
-                step /= 2;
+    private int[] rim() {
+        boolean[] shared = new boolean[nodes.length];
+        for (int c = 0; c < model.mesh.cells.length; c++) {
+            if (Arrays.binarySearch(cells, c) < 0) {
+                for (int v : model.mesh.cells[c]) {
+                    if (number(v) >= 0) {
+                        shared[number(v)] = true;
+                    }
+                }
             }
         }
-        return Optional.of(x);
+        return IntStream.range(0, nodes.length).filter(k -> shared[k]).toArray();
     }
 
-    private Optional<double[]> settle(double[] start, double part) {
-        double[] x = start.clone();
-        double limit = BALANCE * norm(load) * part;
+    private int number(int node) {
+        return Arrays.binarySearch(nodes, node);
+    }
+
+    /**
+     * What the skins' pull and contact add to the linear solution.
+     *
+     * @param added at the nodes of the cells: d
+     * @param iterations it took
+     */
+    @SuppressWarnings("ArrayRecordComponent") // handed on, never compared
+    record Settled(double[] added, int iterations) {}
+
+    /**
+     * Settles a load; nothing if no equilibrium is found.
+     *
+     * @param linear the linear solution of the whole panel
+     * @param start d to begin with: what a load nearby took, or zero
+     */
+    Optional<Settled> settle(double[] linear, double[] start) {
+        double[] x0 = local(linear);
+        double[] d = start.clone();
+        double limit = Math.max(BALANCE * norm(stiffness.times(x0)), 1e-9);
         for (int pass = 0; pass < ITERATIONS; pass++) {
-            double[] rest = outOfBalance(x, part);
+            double[] rest = outOfBalance(x0, d);
             if (norm(rest) <= limit) {
-                return Optional.of(x);
+                return Optional.of(new Settled(d, pass));
             }
-            double[] change = tangent(x).solve(rest);
-            for (int i = 0; i < x.length; i++) {
-                x[i] += change[i];
-            }
+            d = stepped(x0, d, rest);
         }
         return Optional.empty();
     }
 
-    private double[] outOfBalance(double[] x, double part) {
-        double[] rest = model.matrix.times(x);
-        double[][] forces = IntStream.range(0, model.mesh.cells.length)
-                .parallel()
-                .mapToObj(c -> new Karman(model, c, x).forces())
-                .toArray(double[][]::new);
-        for (int c = 0; c < forces.length; c++) {
-            model.addCellForces(c, forces[c], rest);
+    double[] local(double[] whole) {
+        double[] local = new double[stiffness.size()];
+        for (int k = 0; k < nodes.length; k++) {
+            System.arraycopy(whole, model.matrix.first(nodes[k]), local, stiffness.first(k), stiffness.size(k));
         }
-        for (int v = 0; v < model.mesh.nodes(); v++) {
-            double overlap = contact.overlap(v, x);
+        return local;
+    }
+
+    /** d = 0 of the right length. */
+    double[] nothing() {
+        return new double[stiffness.size()];
+    }
+
+    /** The forces that make the panel's linear calculation give the settled solution, to be added to the load. */
+    double[] forces(Settled settled) {
+        double[] local = stiffness.times(settled.added);
+        double[] forces = new double[model.matrix.size()];
+        for (int k = 0; k < nodes.length; k++) {
+            System.arraycopy(local, stiffness.first(k), forces, model.matrix.first(nodes[k]), stiffness.size(k));
+        }
+        return forces;
+    }
+
+    private double[] stepped(double[] x0, double[] d, double[] rest) {
+        double[] change = tangent(x0, d).solve(rest);
+        double promised = dot(rest, change);
+        double before = energy(x0, d);
+        double step = 1;
+        double[] next = sum(d, change, step);
+        for (int k = 0; k < HALVINGS; k++) {
+            double fall = before - energy(x0, next);
+            // a fall that rounding hides is as good as kept
+            if (fall >= KEPT * step * promised || step * promised < 1e-11 * Math.abs(before)) {
+                break;
+            }
+            step /= 2;
+            next = sum(d, change, step);
+        }
+        return next;
+    }
+
+    private double energy(double[] x0, double[] d) {
+        double sum = dot(d, stiffness.times(d)) / 2;
+        double[] all = sum(x0, d, 1);
+        for (int c = 0; c < cells.length; c++) {
+            sum += karman[c].energy(displacements(c, all));
+        }
+        for (int k = 0; k < meeting.length; k++) {
+            double overlap = Math.max(0, approach(k, all) - gap[k]);
+            sum += spring[k] * overlap * overlap / 2;
+        }
+        return sum;
+    }
+
+    private double[] outOfBalance(double[] x0, double[] d) {
+        double[] forces = stiffness.times(d);
+        double[] all = sum(x0, d, 1);
+        for (int c = 0; c < cells.length; c++) {
+            addForces(c, karman[c].forces(displacements(c, all)), forces);
+        }
+        for (int k = 0; k < meeting.length; k++) {
+            double overlap = approach(k, all) - gap[k];
             if (overlap > 0) {
-                double push = contact.stiffness[v] * overlap;
-                model.nodes.addForces(v, Contact.pair(push), rest, model.matrix.first(v));
+                int node = meeting[k];
+                model.nodes.addForces(nodes[node], PanelModel.pair(spring[k] * overlap), forces, stiffness.first(node));
             }
         }
-        for (int i = 0; i < rest.length; i++) {
-            rest[i] = part * load[i] - rest[i];
-        }
-        return rest;
+        Arrays.setAll(forces, i -> -forces[i]);
+        return forces;
     }
 
-    private Cholesky tangent(double[] x) {
+    private Cholesky tangent(double[] x0, double[] d) {
+        double[] all = sum(x0, d, 1);
         try {
-            return model.factor.sameOrder(tangentMatrix(x, false));
+            return Cholesky.factor(tangentMatrix(all, false), x, y, rim);
         } catch (NotPositiveDefiniteException compressed) {
-            return model.factor.sameOrder(tangentMatrix(x, true));
+            return Cholesky.factor(tangentMatrix(all, true), x, y, rim);
         }
     }
 
-    private BlockMatrix tangentMatrix(double[] x, boolean stiffeningOnly) {
-        BlockMatrix k = model.matrix.copy();
-        model.addCells(k, c -> new Karman(model, c, x).tangent(stiffeningOnly));
-        for (int v = 0; v < model.mesh.nodes(); v++) {
-            if (contact.overlap(v, x) > 0) {
-                addSpring(k, v);
+    BlockMatrix tangentMatrix(double[] all, boolean stiffeningOnly) {
+        BlockMatrix k = stiffness.copy();
+        for (int c = 0; c < cells.length; c++) {
+            addCell(k, c, karman[c].tangent(displacements(c, all), stiffeningOnly));
+        }
+        for (int m = 0; m < meeting.length; m++) {
+            if (approach(m, all) > gap[m]) {
+                addSpring(k, meeting[m], spring[m]);
             }
         }
         return k;
     }
 
-    private void addSpring(BlockMatrix k, int v) {
-        double[] outer = model.nodes.row(v, 2);
-        double[] inner = model.nodes.row(v, CellRows.PER_SURFACE + 2);
-        for (int i = 0; i < outer.length; i++) {
-            for (int j = 0; j <= i; j++) {
-                k.addToDiagonalBlock(v, i, j, contact.stiffness[v] * (outer[i] - inner[i]) * (outer[j] - inner[j]));
+    private void addCell(BlockMatrix k, int c, double[] tangent) {
+        int[] at = model.mesh.cells[cells[c]];
+        int stride = CellRows.PER_SURFACE * model.surfaces(cells[c]);
+        int n = at.length * stride;
+        for (int a = 0; a < at.length; a++) {
+            for (int b = 0; b < at.length; b++) {
+                if (at[a] >= at[b]) {
+                    k.add(corners[c][a], corners[c][b], model.nodes.project(tangent, n, a, at[a], b, at[b], stride));
+                }
             }
         }
     }
 
+    private void addSpring(BlockMatrix k, int node, double size) {
+        double[] outer = model.nodes.row(nodes[node], 2);
+        double[] inner = model.nodes.row(nodes[node], CellRows.PER_SURFACE + 2);
+        for (int i = 0; i < outer.length; i++) {
+            for (int j = 0; j <= i; j++) {
+                k.addToDiagonalBlock(node, i, j, size * (outer[i] - inner[i]) * (outer[j] - inner[j]));
+            }
+        }
+    }
+
+    private double[] displacements(int c, double[] all) {
+        int stride = CellRows.PER_SURFACE * model.surfaces(cells[c]);
+        double[] q = new double[corners[c].length * stride];
+        for (int a = 0; a < corners[c].length; a++) {
+            int node = corners[c][a];
+            double[] own = model.nodes.displacements(nodes[node], all, stiffness.first(node));
+            System.arraycopy(own, 0, q, a * stride, stride);
+        }
+        return q;
+    }
+
+    private void addForces(int c, double[] forces, double[] to) {
+        int stride = CellRows.PER_SURFACE * model.surfaces(cells[c]);
+        for (int a = 0; a < corners[c].length; a++) {
+            double[] own = new double[Nodes.PER_NODE];
+            System.arraycopy(forces, a * stride, own, 0, stride);
+            model.nodes.addForces(nodes[corners[c][a]], own, to, stiffness.first(corners[c][a]));
+        }
+    }
+
+    private double approach(int k, double[] all) {
+        double[] q = model.nodes.displacements(nodes[meeting[k]], all, stiffness.first(meeting[k]));
+        return q[2] - q[CellRows.PER_SURFACE + 2];
+    }
+
+    private static double[] sum(double[] a, double[] b, double factor) {
+        double[] sum = new double[a.length];
+        for (int i = 0; i < a.length; i++) {
+            sum[i] = a[i] + factor * b[i];
+        }
+        return sum;
+    }
+
+    private static double dot(double[] a, double[] b) {
+        double sum = 0;
+        for (int i = 0; i < a.length; i++) {
+            sum += a[i] * b[i];
+        }
+        return sum;
+    }
+
     private static double norm(double[] v) {
-        return Math.sqrt(Arrays.stream(v).map(a -> a * a).sum());
+        return Math.sqrt(dot(v, v));
     }
 }

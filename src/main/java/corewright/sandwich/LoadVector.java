@@ -1,5 +1,8 @@
 package corewright.sandwich;
 
+import corewright.overlay.Overlay;
+import corewright.sandwich.spec.Load;
+import corewright.sandwich.spec.UnsupportedPanelException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -143,7 +146,7 @@ final class LoadVector {
                 addConvex(c, RectangleClip.clip(polygon(c), loaded.getEnvelopeInternal()), spots);
                 continue;
             }
-            Geometry part = polygon(c).intersection(loaded);
+            Geometry part = Overlay.intersection(polygon(c), loaded);
             for (int k = 0; k < part.getNumGeometries(); k++) {
                 if (part.getGeometryN(k) instanceof Polygon p && p.getArea() > 0) {
                     Geometry triangles = PolygonTriangulator.triangulate(p);
@@ -204,7 +207,7 @@ final class LoadVector {
     private List<Spot> spotsAlong(Geometry line) {
         List<Spot> spots = new ArrayList<>();
         for (int c : cellsNear(line.getEnvelopeInternal())) {
-            Geometry part = polygon(c).intersection(line);
+            Geometry part = Overlay.intersection(polygon(c), line);
             for (int k = 0; k < part.getNumGeometries(); k++) {
                 Coordinate[] p = part.getGeometryN(k).getCoordinates();
                 for (int i = 1; i < p.length; i++) {

@@ -1,5 +1,9 @@
 package corewright.sandwich;
 
+import corewright.sandwich.spec.CoreMaterial;
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.Skin;
+import corewright.sandwich.spec.Strengths;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;

@@ -1,5 +1,7 @@
 package corewright.sandwich;
 
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.Require;
 import org.locationtech.jts.geom.Envelope;
 
 /**

@@ -3,6 +3,7 @@ package corewright.sandwich;
 import static corewright.sandwich.Partition.ON_BOUNDARY;
 import static corewright.sandwich.Partition.OUTSIDE;
 
+import corewright.sandwich.spec.PanelSpec;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;

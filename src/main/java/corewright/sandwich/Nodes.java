@@ -1,5 +1,7 @@
 package corewright.sandwich;
 
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.UnsupportedPanelException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -2,7 +2,14 @@ package corewright.sandwich;
 
 import corewright.linear.BlockMatrix;
 import corewright.linear.Cholesky;
+import corewright.linear.NotPositiveDefiniteException;
+import corewright.linear.SparseVector;
+import corewright.sandwich.spec.Load;
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.UnsupportedPanelException;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -19,6 +26,7 @@ public final class PanelModel {
     final RimLayers layers;
     final Nodes nodes;
     final LoadVector loads;
+    final LooseAreas loose;
     final BlockMatrix matrix;
     final Cholesky factor;
     private final Map<Upright, double[]> uprights = new ConcurrentHashMap<>();
@@ -34,11 +42,20 @@ public final class PanelModel {
         layers = new RimLayers(panel, mesh, zones);
         nodes = Nodes.of(panel, mesh, zones, layers);
         loads = new LoadVector(mesh);
+        loose = new LooseAreas(panel, mesh, zones);
         matrix = assemble();
-        factor = Cholesky.factor(matrix, mesh.gridX, mesh.gridY);
+        try {
+            factor = Cholesky.factor(matrix, mesh.gridX, mesh.gridY);
+        } catch (NotPositiveDefiniteException e) {
+            throw new UnsupportedPanelException("a part of its skins is held by nothing that the mesh can see");
+        }
     }
 
-    /** Meshes and factors a panel. */
+    /**
+     * Meshes and factors a panel.
+     *
+     * @throws UnsupportedPanelException where nothing holds it, or a loose part of it
+     */
     public static PanelModel of(PanelSpec panel, MeshSize size) {
         return new PanelModel(panel, size);
     }
@@ -99,10 +116,79 @@ public final class PanelModel {
         return b;
     }
 
+    /** Forces of a node that drive the outer skin inward and the inner one outward. */
+    static double[] pair(double forceN) {
+        double[] forces = new double[Nodes.PER_NODE];
+        forces[2] = forceN;
+        forces[CellRows.PER_SURFACE + 2] = -forceN;
+        return forces;
+    }
+
+    /** By how much the skins have neared each other at a node. */
+    double approach(int v, double[] x) {
+        double[] q = nodes.displacements(v, x, matrix.first(v));
+        return q[2] - q[CellRows.PER_SURFACE + 2];
+    }
+
+    /** The solution with loose skins resting on what is below, the rest linear. */
+    double[] withContact(List<Load> together) {
+        double[] load = rightHandSide(together);
+        double[] x = factor.solve(load);
+        double[] approach =
+                Arrays.stream(loose.nodes).mapToDouble(v -> approach(v, x)).toArray();
+        List<SparseVector> pushes = Contact.pushes(this);
+        Contact contact = new Contact(loose, factor.compliance(pushes, pushes.size()));
+        addPushes(contact.settle(approach, new BitSet()), load);
+        return factor.solveRefined(matrix, load);
+    }
+
+    /** Takes the pushes of loose skins on each other from a right-hand side. */
+    void addPushes(double[] push, double[] rightHandSide) {
+        for (int k = 0; k < push.length; k++) {
+            nodes.addForces(loose.nodes[k], pair(-push[k]), rightHandSide, matrix.first(loose.nodes[k]));
+        }
+    }
+
     private BlockMatrix assemble() {
         BlockMatrix k = new BlockMatrix(nodes.size, mesh.cells);
         addCells(k, this::cellMatrix);
+        addRims(k);
+        panel.openings().coaming().ifPresent(coaming -> addCoaming(k, coaming));
         return k;
+    }
+
+    /** Adds what the core under loose skins does at their rims. */
+    private void addRims(BlockMatrix k) {
+        RimShear shear = new RimShear(panel, mesh);
+        for (int[] rim : mesh.rims) {
+            Zone loose = zones.get(rim[2]);
+            if (!shear.acts(loose)) {
+                continue;
+            }
+            addEdge(k, rim[0], rim[1], shear.of(rim[0], rim[1], loose));
+        }
+    }
+
+    private void addCoaming(BlockMatrix k, PanelSpec.Coaming coaming) {
+        CoamingBeam beam = new CoamingBeam(panel, coaming);
+        for (int[] edge : mesh.boundary) {
+            if (Edges.atOpening(panel, mesh, edge)) {
+                double dx = mesh.x[edge[1]] - mesh.x[edge[0]];
+                double dy = mesh.y[edge[1]] - mesh.y[edge[0]];
+                addEdge(k, edge[0], edge[1], beam.of(dx, dy));
+            }
+        }
+    }
+
+    /** Adds stiffness on the displacements of both skins at two neighbouring nodes. */
+    private void addEdge(BlockMatrix k, int from, int to, double[] edge) {
+        int stride = 2 * CellRows.PER_SURFACE;
+        int[] ends = {from, to};
+        for (int a = 0; a < 2; a++) {
+            for (int b = 0; b < 2; b++) {
+                k.add(ends[a], ends[b], nodes.project(edge, 2 * stride, a, ends[a], b, ends[b], stride));
+            }
+        }
     }
 
     /** Adds what every cell has. */

@@ -1,5 +1,8 @@
 package corewright.sandwich;
 
+import corewright.overlay.Overlay;
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.Patch;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
@@ -56,9 +59,9 @@ final class Partition {
         double[] areas = new double[n + 1];
         Geometry rest = panel.outline();
         for (int k = n - 1; k >= 0; k--) {
-            Geometry taken = rest.intersection(panel.patches().get(k).area());
+            Geometry taken = Overlay.intersection(rest, panel.patches().get(k).area());
             areas[k + 1] = taken.getArea();
-            rest = rest.difference(panel.patches().get(k).area());
+            rest = Overlay.difference(rest, panel.patches().get(k).area());
         }
         areas[0] = rest.getArea();
         return areas;

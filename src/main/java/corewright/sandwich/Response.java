@@ -1,5 +1,7 @@
 package corewright.sandwich;
 
+import corewright.sandwich.spec.Load;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -60,7 +62,7 @@ public final class Response {
 
     /** The same loads with loose skins resting on what is below them instead of passing through it. */
     public Response withContact() {
-        return new Response(model, loads, Contact.settle(model, x), false);
+        return new Response(model, loads, model.withContact(loads), false);
     }
 
     /**
@@ -68,17 +70,32 @@ public final class Response {
      * below them; empty where no equilibrium is found.
      */
     public Optional<Response> largeDeflection() {
-        return LargeDeflection.solve(model, model.rightHandSide(loads)).map(y -> new Response(model, loads, y, true));
+        double[] load = model.rightHandSide(loads);
+        LargeDeflection large = new LargeDeflection(model, model.loose.cells);
+        return large.settle(model.factor.solve(load), large.nothing()).map(settled -> {
+            double[] more = large.forces(settled);
+            double[] all = new double[load.length];
+            Arrays.setAll(all, i -> load[i] + more[i]);
+            return new Response(model, loads, model.factor.solveRefined(model.matrix, all), true);
+        });
     }
 
     /** Where a loose skin nears what is below it most; empty where nothing is loose. */
     public Optional<LooseSkin> looseSkin() {
-        return Contact.nearest(model, x)
-                .map(n -> LooseSkin.of(
-                        model.mesh.x[n.node()],
-                        model.mesh.y[n.node()],
-                        n.approachMm(),
-                        n.gapMm(),
+        int[] nodes = model.loose.nodes;
+        int best = -1;
+        for (int k = 0; k < nodes.length; k++) {
+            if (best < 0 || model.approach(nodes[k], x) > model.approach(nodes[best], x)) {
+                best = k;
+            }
+        }
+        return best < 0
+                ? Optional.empty()
+                : Optional.of(LooseSkin.of(
+                        model.mesh.x[nodes[best]],
+                        model.mesh.y[nodes[best]],
+                        model.approach(nodes[best], x),
+                        model.loose.gap[best],
                         model.panel.outer().thicknessMm()));
     }
 
@@ -128,7 +145,8 @@ public final class Response {
         double[] k = model.cellMatrix(c);
         double[] q = model.cellDisplacements(c, x);
         int surfaces = model.surfaces(c);
-        double[] extra = large ? new Karman(model, c, x).forces() : new double[q.length];
+        boolean more = large && !model.zones.get(model.mesh.zone[c]).bonded();
+        double[] extra = more ? new Karman(model.panel, model.mesh.shape(c), surfaces).forces(q) : new double[q.length];
         double sum = 0;
         for (int a = 0; a < corners.length; a++) {
             for (int s = 0; held[corners[a]] && s < surfaces; s++) {

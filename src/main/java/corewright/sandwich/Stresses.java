@@ -1,5 +1,7 @@
 package corewright.sandwich;
 
+import corewright.sandwich.spec.Elastic;
+import corewright.sandwich.spec.Skin;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -72,11 +74,12 @@ final class Stresses {
                 zone.material().gxzMPa() * slipX,
                 zone.material().gyzMPa() * slipY,
                 zone.material().ezMPa() * squeeze,
-                skin(rows, centre, model.panel.outer(), 0, surfaces, q),
-                skin(rows, centre, model.panel.inner(), 1, surfaces, q));
+                skin(rows, centre, model.panel.outer(), 0, surfaces, q, large && !zone.bonded()),
+                skin(rows, centre, model.panel.inner(), 1, surfaces, q, large && !zone.bonded()));
     }
 
-    private CellStress.SkinStress skin(CellRows rows, double[] at, Skin skin, int surface, int surfaces, double[] q) {
+    private CellStress.SkinStress skin(
+            CellRows rows, double[] at, Skin skin, int surface, int surfaces, double[] q, boolean karman) {
         double[][] e = rows.membrane(at[0], at[1]);
         double[][] k = rows.curvature(at[0], at[1]);
         double[] strain = new double[3];
@@ -85,7 +88,7 @@ final class Stresses {
             strain[i] = dot(e[i], surface, surfaces, q);
             bending[i] = skin.thicknessMm() / 2 * dot(k[i], surface, surfaces, q);
         }
-        if (large) {
+        if (karman) {
             double[][] slope = rows.slope(at[0], at[1]);
             double[] more = Karman.strain(dot(slope[0], surface, surfaces, q), dot(slope[1], surface, surfaces, q));
             for (int i = 0; i < 3; i++) {

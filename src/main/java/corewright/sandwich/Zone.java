@@ -1,5 +1,8 @@
 package corewright.sandwich;
 
+import corewright.sandwich.spec.CoreMaterial;
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.Patch;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,6 +1,7 @@
 package corewright.stiffness;
 
-import corewright.sandwich.Load;
+import corewright.overlay.Overlay;
+import corewright.sandwich.spec.Load;
 import corewright.survey.DeckLoad;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,8 +11,6 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Lineal;
 import org.locationtech.jts.geom.util.LineStringExtracter;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * The loads of a face shared out among its panels. A force is spread over what of its area or line lies on panels, and
@@ -78,7 +77,7 @@ final class CaseLoads {
     }
 
     private static Geometry part(DeckLoad load, DeckPanel panel) {
-        return OverlayNGRobust.overlay(load.area(), panel.area(), OverlayNG.INTERSECTION);
+        return Overlay.intersection(load.area(), panel.area());
     }
 
     /** Area in mm², or the length of a line in mm. */

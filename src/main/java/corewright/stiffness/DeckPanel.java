@@ -12,7 +12,7 @@ import org.locationtech.jts.geom.Polygon;
  * @param area its holes are openings that lie wholly inside
  * @param edges how each side of the outer ring is held, in the ring's order
  * @param openings how the edges of openings inside are held
- * @param laminate the lay-up of most of it
+ * @param laminate the laminate of most of it
  */
 public record DeckPanel(
         String name, String face, Polygon area, List<EdgeSupport> edges, EdgeSupport openings, Laminate laminate) {

@@ -1,5 +1,7 @@
 package corewright.stiffness;
 
+import corewright.overlay.Overlay;
+import corewright.survey.About;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
 import corewright.survey.Feature;
@@ -7,6 +9,7 @@ import corewright.survey.Finding;
 import corewright.survey.Laminate;
 import corewright.survey.Origin;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -22,15 +25,13 @@ import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.PolygonExtracter;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /**
  * A face cut into panels.
  *
  * @param panels by x, then y of the centroid
- * @param findings supports that bound no panel, and lay-ups that a panel's model leaves out
+ * @param findings supports that bound no panel, and laminates that a panel's model leaves out
  */
 public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
     /** Supports drawn a little short of the edge still reach it: the width of a flange, our choice. */
@@ -66,7 +67,7 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
         DeckPanels panels() {
             Geometry deck = face.outline();
             for (Feature.Opening opening : face.all(Feature.Opening.class)) {
-                deck = OverlayNGRobust.overlay(deck, opening.geometry(), OverlayNG.DIFFERENCE);
+                deck = Overlay.difference(deck, opening.geometry());
             }
             List<Polygon> pieces = cut(deck);
             pieces.sort(
@@ -83,7 +84,7 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
         private List<Polygon> cut(Geometry deck) {
             Geometry lines = deck.getBoundary();
             for (Feature.Support support : face.all(Feature.Support.class)) {
-                lines = OverlayNGRobust.overlay(lines, lengthened(support.geometry()), OverlayNG.UNION);
+                lines = Overlay.union(lines, lengthened(support.geometry()));
             }
             Polygonizer polygonizer = new Polygonizer();
             polygonizer.add(lines);
@@ -113,7 +114,7 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
             if (openings.stream().anyMatch(o -> o != held)) {
                 note(
                         area,
-                        "openings of " + name,
+                        name,
                         "Openings in the panel " + name + " are held in different ways.",
                         "All are calculated as free.");
                 return new DeckPanel(name, face.name(), area, edges, EdgeSupport.FREE, laminate(name, area));
@@ -139,15 +140,15 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
                     .orElse(face.edge());
         }
 
-        /** The lay-up that covers most; a finding where another takes a twentieth or more. */
+        /** The laminate that covers most; a finding where another takes a twentieth or more. */
         private Laminate laminate(String name, Polygon area) {
             Map<String, Double> shares = new HashMap<>();
             Geometry rest = area;
             List<Feature.LaminateArea> areas = face.all(Feature.LaminateArea.class);
             for (int i = areas.size() - 1; i >= 0; i--) { // later ones win
-                Geometry mine = OverlayNGRobust.overlay(rest, areas.get(i).geometry(), OverlayNG.INTERSECTION);
+                Geometry mine = Overlay.intersection(rest, areas.get(i).geometry());
                 shares.merge(areas.get(i).laminate(), mine.getArea() / area.getArea(), Double::sum);
-                rest = OverlayNGRobust.overlay(rest, areas.get(i).geometry(), OverlayNG.DIFFERENCE);
+                rest = Overlay.difference(rest, areas.get(i).geometry());
             }
             shares.merge(face.laminate(), rest.getArea() / area.getArea(), Double::sum);
             Map.Entry<String, Double> largest = shares.entrySet().stream()
@@ -157,10 +158,10 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
             if (largest.getValue() < 0.95) {
                 note(
                         area,
-                        most,
+                        name,
                         String.format(
                                 Locale.ROOT,
-                                "The panel %s has the lay-up %s on %.0f %% of it and another on the rest.",
+                                "The panel %s has the laminate %s on %.0f %% of it and another on the rest.",
                                 name,
                                 most,
                                 100 * largest.getValue()),
@@ -171,34 +172,29 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
 
         private void noteIdle(Feature.Support support, List<DeckPanel> panels) {
             double used = panels.stream()
-                    .mapToDouble(p -> p.area()
-                            .getBoundary()
-                            .buffer(0.01)
-                            .intersection(support.geometry())
-                            .getLength())
+                    .map(p -> p.area().getBoundary().buffer(0.01))
+                    .mapToDouble(edge ->
+                            Overlay.intersection(edge, support.geometry()).getLength())
                     .max()
                     .orElse(0);
             if (used < 0.5 * support.geometry().getLength()) {
-                Coordinate c = support.geometry().getCoordinateN(0);
                 findings.add(new Finding(
                         Finding.Severity.DOUBT,
                         support.origin(),
-                        support.name(),
-                        new Spot(face.name(), c.x, c.y),
-                        "support",
+                        About.of(face, support),
+                        Subject.SUPPORT,
                         "The support " + support.name() + " does not reach from edge to edge.",
                         "It bounds no panel and is left out of the stiffness: the deck is shown softer than it is."));
             }
         }
 
-        private void note(Polygon area, String id, String message, String effect) {
+        private void note(Polygon area, String panel, String message, String effect) {
             Coordinate c = area.getInteriorPoint().getCoordinate();
             findings.add(new Finding(
                     Finding.Severity.DOUBT,
                     new Origin("survey.yaml", 0),
-                    id,
-                    new Spot(face.name(), c.x, c.y),
-                    "panel",
+                    new About.OfPanel(panel, new Spot(face.name(), c.x, c.y)),
+                    Subject.PANEL,
                     message,
                     effect));
         }

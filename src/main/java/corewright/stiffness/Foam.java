@@ -1,6 +1,6 @@
 package corewright.stiffness;
 
-import corewright.sandwich.CoreMaterial;
+import corewright.sandwich.spec.CoreMaterial;
 import corewright.survey.Resin;
 
 /** How stiff a cured mix is. */

@@ -3,6 +3,7 @@ package corewright.stiffness;
 import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
+import corewright.overlay.Overlay;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -46,7 +47,9 @@ record Outlook(Kind kind, double areaFactor, double foamDerating) {
         double move =
                 (areaFactor - 1) * region.likely().getArea() / region.likely().getLength();
         Geometry moved = region.likely().buffer(move, 2);
-        return move > 0 ? moved.intersection(region.possible()).union(region.likely()) : moved;
+        return move > 0
+                ? Overlay.union(Patches.areal(Overlay.intersection(moved, region.possible())), region.likely())
+                : moved;
     }
 
     /** Mean empty height of a region, millimetres, by the quantiles of its volume; at most the core. */

@@ -1,22 +1,17 @@
 package corewright.stiffness;
 
-import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
 import corewright.sandwich.FootLoadMap;
 import corewright.sandwich.FootLoadMap.Place;
-import corewright.sandwich.Load;
 import corewright.sandwich.LooseSkin;
 import corewright.sandwich.Margin;
 import corewright.sandwich.Margins;
 import corewright.sandwich.MeshSize;
 import corewright.sandwich.PanelModel;
-import corewright.sandwich.PanelSpec;
 import corewright.sandwich.Response;
-import corewright.sandwich.Strengths;
-import corewright.survey.Laminate;
-import corewright.survey.Materials;
+import corewright.sandwich.spec.Load;
+import corewright.sandwich.spec.PanelSpec;
 import corewright.survey.Spot;
-import corewright.survey.Survey;
 import java.lang.ref.SoftReference;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -27,7 +22,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -45,10 +40,10 @@ final class PanelStudy {
      */
     private static final double RIM = 1.5;
 
-    private final Survey survey;
-    private final FaceDamage face;
+    private static final Quantiles WHOLE = new Quantiles(1, 1, 1);
+
+    private final PanelInput input;
     private final DeckPanel panel;
-    private final Patches patches;
     private final Map<PanelSpec, FootLoadMap> maps = new HashMap<>();
     /** A factored model of a large panel takes hundreds of megabytes: kept as long as there is room, else made again. */
     private final Map<PanelSpec, SoftReference<PanelModel>> models = new HashMap<>();
@@ -56,78 +51,67 @@ final class PanelStudy {
     private final Map<PanelSpec, Map<String, LoadCase.Answer>> answers = new HashMap<>();
     private final Map<PanelSpec, Double> stiffnesses = new HashMap<>();
 
-    PanelStudy(Survey survey, FaceDamage face, DeckPanel panel) {
-        this.survey = survey;
-        this.face = face;
-        this.panel = panel;
-        patches = new Patches(survey, panel, face.regions());
+    private PanelStudy(PanelInput input) {
+        this.input = input;
+        panel = input.panel();
     }
 
-    /**
-     * The four states.
-     *
-     * @param cases the loads on this panel by load case
-     */
-    PanelStiffness study(Map<String, List<Load>> cases) {
-        Treatments standard = new Treatments(survey, face, panel);
-        PanelSpec found = patches.with(Outlook.MIDDLE, List.of());
+    /** The four states. */
+    static PanelStiffness of(PanelInput input) {
+        return new PanelStudy(input).study();
+    }
+
+    private PanelStiffness study() {
+        PanelSpec found = input.found();
         PanelModel model = model(found);
         FootLoadMap feet = FootLoadMap.of(model, step());
         maps.put(found, feet);
         Coordinate softest = refined(model, feet);
         Response response = model.solve(foot(softest));
         Optional<LooseSkin> loose = response.looseSkin();
-        List<Margin> margins = Margins.of(found, response, strengths());
+        List<Margin> margins = Margins.of(found, response, input.strengths());
         List<String> notes = new ArrayList<>();
         if (!model.notes().isEmpty()) {
             notes.add(
                     "Some damage is too small or too thin for the elements: the figures follow its edge only roughly.");
         }
-        Map<State, List<Treatment>> treatments = new EnumMap<>(State.class);
-        treatments.put(State.AS_FOUND, List.of());
-        treatments.put(State.AFTER_INJECTION, standard.injection());
-        treatments.put(State.AFTER_RECORE, standard.recore());
-        double built = stiffness(patches.asBuilt(), softest);
+        double built = stiffness(input.built(), softest);
         Map<State, StateStiffness> states = new EnumMap<>(State.class);
         Map<State, Map<String, LoadCase.Answer>> byState = new EnumMap<>(State.class);
-        states.put(State.AS_BUILT, state(patches.asBuilt(), softest, new Quantiles(1, 1, 1)));
-        byState.put(State.AS_BUILT, answers(patches.asBuilt(), cases));
-        treatments.forEach((state, how) -> {
-            PanelSpec spec = patches.with(Outlook.MIDDLE, how);
-            states.put(state, state(spec, softest, ratios(how, softest, built)));
-            byState.put(state, answers(spec, cases));
-        });
+        states.put(State.AS_BUILT, state(input.built(), softest, WHOLE));
+        byState.put(State.AS_BUILT, answers(input.built()));
+        for (State state : List.of(State.AS_FOUND, State.AFTER_INJECTION, State.AFTER_RECORE)) {
+            PanelSpec spec = input.in(state).middle();
+            Quantiles ratios = input.damaged() ? ratios(input.in(state), softest, built) : WHOLE;
+            states.put(state, state(spec, softest, ratios));
+            byState.put(state, answers(spec));
+        }
         Spot spot = new Spot(panel.face(), softest.x, softest.y);
         return new PanelStiffness(
-                panel,
-                spot,
-                patches.damaged(),
-                states,
-                margins,
-                loose,
-                OptionalDouble.empty(),
-                byCase(cases.keySet(), byState),
-                notes);
+                panel, spot, input.damaged(), states, margins, loose, OptionalDouble.empty(), byCase(byState), notes);
     }
 
-    private Map<String, LoadCase.Answer> answers(PanelSpec spec, Map<String, List<Load>> cases) {
+    private Map<String, LoadCase.Answer> answers(PanelSpec spec) {
         Map<String, LoadCase.Answer> known = answers.get(spec);
         if (known != null) {
             return known;
         }
         Map<String, LoadCase.Answer> found = new HashMap<>();
-        cases.forEach((name, loads) -> {
-            Response response = model(spec).solve(loads);
+        input.cases().forEach(loadCase -> {
+            Response response = model(spec).solve(loadCase.loads());
             Response.Deflection most = response.largest();
             Spot at = new Spot(panel.face(), most.x(), most.y());
-            found.put(name, new LoadCase.Answer(most.outerMm(), at, Margins.of(spec, response, strengths())));
+            found.put(
+                    loadCase.name(),
+                    new LoadCase.Answer(most.outerMm(), at, Margins.of(spec, response, input.strengths())));
         });
         answers.put(spec, found);
         return found;
     }
 
-    private static List<LoadCase> byCase(Set<String> names, Map<State, Map<String, LoadCase.Answer>> answers) {
-        return names.stream()
+    private List<LoadCase> byCase(Map<State, Map<String, LoadCase.Answer>> answers) {
+        return input.cases().stream()
+                .map(PanelInput.Case::name)
                 .map(name -> {
                     Map<State, LoadCase.Answer> states = new EnumMap<>(State.class);
                     answers.forEach((state, byName) -> states.put(state, Objects.requireNonNull(byName.get(name))));
@@ -141,20 +125,28 @@ final class PanelStudy {
     }
 
     /**
+     * What the sinking under a foot as found depends on.
+     *
+     * @param known the panel's linear figures
+     */
+    record Resting(PanelSpec found, PanelStiffness known) {}
+
+    /**
      * The panel with what the foot truly sinks as found, where a loose skin under it meets what is below or gives half its
      * thickness. Each iteration factors anew, so only the damage the foot stands on is kept, and elements at its rim are no
      * smaller than elsewhere: some 3 % on the skin over a void.
      */
-    PanelStiffness withResting(PanelStiffness known) {
+    static PanelStiffness resting(Resting input) {
+        PanelStiffness known = input.known;
         Optional<LooseSkin> loose = known.looseSkin().filter(l -> l.overstated() || l.linearMm() > l.gapMm());
         if (loose.isEmpty()) {
             return known;
         }
         Coordinate place = known.softest().coordinate();
-        Geometry near = panel.area().getFactory().createPoint(place).buffer(FootLoadMap.SIDE_MM);
-        PanelSpec found = patches.with(Outlook.MIDDLE, List.of());
-        PanelSpec under = found.with(
-                found.patches().stream().filter(p -> p.area().intersects(near)).toList());
+        Geometry near = known.panel().area().getFactory().createPoint(place).buffer(FootLoadMap.SIDE_MM);
+        PanelSpec under = input.found.with(input.found.patches().stream()
+                .filter(p -> p.area().intersects(near))
+                .toList());
         return PanelModel.of(under, MeshSize.uniform(MeshSize.automatic(under).generalMm()))
                 .solve(foot(place))
                 .largeDeflection()
@@ -164,13 +156,29 @@ final class PanelStudy {
                 .orElse(known);
     }
 
-    /** Stiffness over the one as built at a place, with areas treated. */
-    Quantiles ratios(List<Treatment> treatments, Coordinate place, double builtNPerMm) {
-        if (!patches.damaged()) {
-            return new Quantiles(1, 1, 1);
-        }
-        double[] ratio = Stream.of(Outlook.worse(face), Outlook.MIDDLE, Outlook.better(face))
-                .mapToDouble(outlook -> stiffness(patches.with(outlook, treatments), place) / builtNPerMm)
+    /**
+     * What a panel's stiffness over the one as built depends on, in one state.
+     *
+     * @param place where it is compared
+     */
+    record Gain(Prospects state, Coordinate place, double builtNPerMm) {}
+
+    /** Stiffness over the one as built at a place; p10 in the worse tenth of cases, p90 in the better one. */
+    static Quantiles gain(Gain input) {
+        Map<PanelSpec, Double> known = new HashMap<>();
+        return ratios(
+                input.state,
+                input.builtNPerMm,
+                spec -> known.computeIfAbsent(spec, s -> stiffness(meshed(s), input.place)));
+    }
+
+    private Quantiles ratios(Prospects state, Coordinate place, double builtNPerMm) {
+        return ratios(state, builtNPerMm, spec -> stiffness(spec, place));
+    }
+
+    private static Quantiles ratios(Prospects state, double builtNPerMm, ToDoubleFunction<PanelSpec> stiffness) {
+        double[] ratio = Stream.of(state.worse(), state.middle(), state.better())
+                .mapToDouble(spec -> stiffness.applyAsDouble(spec) / builtNPerMm)
                 .sorted() // where the place lies at a rim, more damage elsewhere can make it stiffer
                 .toArray();
         return new Quantiles(ratio[0], ratio[1], ratio[2]);
@@ -199,9 +207,11 @@ final class PanelStudy {
     }
 
     private double stiffness(PanelSpec spec, Coordinate place) {
-        return stiffnesses.computeIfAbsent(
-                spec,
-                s -> FootLoadMap.FORCE_N / deflection(model(s), List.of(place)).deflectionMm());
+        return stiffnesses.computeIfAbsent(spec, s -> stiffness(model(s), place));
+    }
+
+    private static double stiffness(PanelModel model, Coordinate place) {
+        return FootLoadMap.FORCE_N / deflection(model, List.of(place)).deflectionMm();
     }
 
     private static Place deflection(PanelModel model, List<Coordinate> places) {
@@ -225,17 +235,6 @@ final class PanelStudy {
 
     private double step() {
         return Math.max(STEP_MM, Math.sqrt(panel.area().getArea() / FEET));
-    }
-
-    private Strengths strengths() {
-        Laminate laminate = panel.laminate();
-        Materials.Skin skin = survey.materials().skin(laminate.skin());
-        Materials.Core core = survey.materials().core(laminate.core());
-        return new Strengths(
-                OptionalDouble.of(skin.strengthMPa()),
-                OptionalDouble.of(skin.strengthMPa()),
-                OptionalDouble.of(core.shearStrengthMPa()),
-                OptionalDouble.of(core.crushMPa()));
     }
 
     private static String restingWords(double linearMm, double restingMm) {

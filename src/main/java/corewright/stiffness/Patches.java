@@ -1,12 +1,14 @@
 package corewright.stiffness;
 
 import corewright.damage.Condition;
+import corewright.damage.FaceDamage;
 import corewright.damage.Region;
-import corewright.sandwich.CoreMaterial;
-import corewright.sandwich.PanelSpec;
-import corewright.sandwich.Patch;
-import corewright.sandwich.Skin;
-import corewright.sandwich.Support;
+import corewright.overlay.Overlay;
+import corewright.sandwich.spec.CoreMaterial;
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.Patch;
+import corewright.sandwich.spec.Skin;
+import corewright.sandwich.spec.Support;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Laminate;
 import corewright.survey.Materials;
@@ -21,8 +23,6 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.PolygonExtracter;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** A deck panel in the terms of the finite-element model. */
 final class Patches {
@@ -32,16 +32,17 @@ final class Patches {
     private static final double NEARLY_ALL = 0.9;
 
     private final Survey survey;
+    private final FaceDamage face;
     private final DeckPanel panel;
     private final List<Region> regions;
     private final CoreMaterial built;
     private final double coreMm;
 
-    /** @param regions those of the panel's face */
-    Patches(Survey survey, DeckPanel panel, List<Region> regions) {
+    Patches(Survey survey, FaceDamage face, DeckPanel panel) {
         this.survey = survey;
+        this.face = face;
         this.panel = panel;
-        this.regions = regions.stream()
+        regions = face.regions().stream()
                 .filter(r -> r.possible().intersects(panel.area()))
                 .toList();
         built = core(panel.laminate().core());
@@ -66,8 +67,15 @@ final class Patches {
                 List.of());
     }
 
-    /** As found, with areas treated; later treatments win. */
-    PanelSpec with(Outlook outlook, List<Treatment> treatments) {
+    /** With areas treated; later treatments win. None treated is as found. */
+    Prospects with(List<Treatment> treatments) {
+        return new Prospects(
+                with(Outlook.worse(face), treatments),
+                with(Outlook.MIDDLE, treatments),
+                with(Outlook.better(face), treatments));
+    }
+
+    private PanelSpec with(Outlook outlook, List<Treatment> treatments) {
         return asBuilt().with(patches(outlook, treatments));
     }
 
@@ -77,6 +85,9 @@ final class Patches {
             add(patches, outlook.extent(region), area -> found(region, area, outlook));
         }
         for (Treatment treatment : treatments) {
+            if (!treatment.face().equals(panel.face())) {
+                continue;
+            }
             for (Region region : regions) {
                 after(treatment, region, outlook)
                         .ifPresent(core ->
@@ -105,14 +116,15 @@ final class Patches {
 
     /** What is treated of a region. Who treats nearly all of it follows the damage as far as it truly goes. */
     private static Geometry treated(Treatment treatment, Region region, Outlook outlook) {
-        Geometry likely = OverlayNGRobust.overlay(region.likely(), treatment.area(), OverlayNG.INTERSECTION);
+        Geometry likely = Overlay.intersection(region.likely(), treatment.area());
         return likely.getArea() > NEARLY_ALL * region.likely().getArea()
                 ? outlook.extent(region)
-                : OverlayNGRobust.overlay(outlook.extent(region), treatment.area(), OverlayNG.INTERSECTION);
+                : Overlay.intersection(outlook.extent(region), treatment.area());
     }
 
     /** Without the lines at which two areas merely touch: an overlay of both kinds is refused. */
-    private static Geometry areal(Geometry area) {
+    /** Without lines and points that touching areas leave. */
+    static Geometry areal(Geometry area) {
         return area.getNumGeometries() == 1
                 ? area
                 : area.getFactory()
@@ -121,7 +133,7 @@ final class Patches {
 
     /** Adds a patch; one that is as built takes its area from those before it instead. */
     private void add(List<Patch> patches, Geometry area, Function<Geometry, Patch> patch) {
-        Geometry on = large(OverlayNGRobust.overlay(areal(area), panel.area(), OverlayNG.INTERSECTION));
+        Geometry on = large(Overlay.intersection(areal(area), panel.area()));
         if (on.isEmpty()) {
             return;
         }
@@ -133,7 +145,7 @@ final class Patches {
         List<Patch> before = List.copyOf(patches);
         patches.clear();
         for (Patch p : before) {
-            Geometry left = large(OverlayNGRobust.overlay(p.area(), on, OverlayNG.DIFFERENCE));
+            Geometry left = large(Overlay.difference(p.area(), on));
             if (!left.isEmpty()) {
                 patches.add(
                         p instanceof Patch.Loose loose

@@ -1,6 +1,6 @@
 package corewright.stiffness;
 
-import corewright.sandwich.CoreMaterial;
+import corewright.sandwich.spec.CoreMaterial;
 import corewright.survey.CoreState;
 import corewright.survey.Probe;
 import java.util.List;

@@ -2,12 +2,16 @@ package corewright.stiffness;
 
 import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
-import corewright.damage.Quantiles;
-import corewright.sandwich.UnsupportedPanelException;
+import corewright.reuse.Memory;
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.UnsupportedPanelException;
+import corewright.survey.About;
 import corewright.survey.DeckLoad;
+import corewright.survey.Defect;
 import corewright.survey.Finding;
 import corewright.survey.Origin;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,10 +21,15 @@ import org.locationtech.jts.geom.Coordinate;
 public final class Stiffness {
     private Stiffness() {}
 
-    /** Every panel of every face in all states. */
-    public static StiffnessMap of(Survey survey, DamageMap damage) {
+    /**
+     * Every panel of every face in all states. A defect costs its own panel.
+     *
+     * @param memory gives the panels that are as they were
+     */
+    public static StiffnessMap of(Survey survey, DamageMap damage, Memory memory) {
         List<PanelStiffness> panels = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
+        List<Defect> defects = new ArrayList<>();
         for (FaceDamage face : damage.faces()) {
             DeckPanels cut = DeckPanels.of(survey, face.face());
             findings.addAll(cut.findings());
@@ -28,28 +37,48 @@ public final class Stiffness {
             loads.off().forEach(load -> findings.add(off(load)));
             for (DeckPanel panel : cut.panels()) {
                 try {
-                    panels.add(new PanelStudy(survey, face, panel).study(loads.on(panel)));
+                    panels.add(memory.of(PanelInput.of(survey, face, panel, loads), PanelStudy::of));
                 } catch (UnsupportedPanelException e) {
                     findings.add(cannot(panel, String.valueOf(e.getMessage())));
+                } catch (RuntimeException e) {
+                    defects.add(Defect.of("the stiffness", new About.OfPanel(panel.name(), middle(panel)), e));
                 }
             }
         }
-        new StiffnessMap(panels, findings).worst().ifPresent(worst -> {
-            FaceDamage face = damage.face(worst.panel().face());
-            panels.set(panels.indexOf(worst), new PanelStudy(survey, face, worst.panel()).withResting(worst));
+        new StiffnessMap(panels, findings, defects).worst().ifPresent(worst -> {
+            try {
+                PanelSpec found = new Patches(survey, damage.face(worst.panel().face()), worst.panel())
+                        .with(List.of())
+                        .middle();
+                panels.set(panels.indexOf(worst), memory.of(new PanelStudy.Resting(found, worst), PanelStudy::resting));
+            } catch (RuntimeException e) {
+                defects.add(Defect.of(
+                        "the sinking under a foot",
+                        new About.OfPanel(worst.panel().name(), worst.softest()),
+                        e));
+            }
         });
-        return new StiffnessMap(panels, findings);
+        return new StiffnessMap(panels, findings, defects);
     }
 
     /**
-     * Stiffness of a panel at its softest place over the one as built, were areas treated so.
+     * What is left of the worst panel's stiffness, by what is done.
      *
-     * @return p10 in the worse tenth of cases, p90 in the better one
+     * @param dried all that drying does
+     * @param advised all that the advised methods do
+     * @param memory gives what was asked before
      */
-    public static Quantiles treated(Survey survey, DamageMap damage, PanelStiffness panel, List<Treatment> treatments) {
-        Coordinate place = panel.softest().coordinate();
-        return new PanelStudy(survey, damage.face(panel.panel().face()), panel.panel())
-                .ratios(treatments, place, panel.in(State.AS_BUILT).stiffnessNPerMm());
+    public static Gains gains(
+            Survey survey,
+            DamageMap damage,
+            StiffnessMap stiffness,
+            List<Treatment> dried,
+            List<Treatment> advised,
+            Memory memory) {
+        return stiffness
+                .worst()
+                .map(worst -> new WorstGain(survey, damage, worst, memory).gains(dried, advised))
+                .orElse(Gains.NONE);
     }
 
     private static Finding off(DeckLoad load) {
@@ -57,21 +86,23 @@ public final class Stiffness {
         return new Finding(
                 Finding.Severity.DOUBT,
                 new Origin("survey.yaml", 0),
-                load.loadCase(),
-                new Spot(load.face(), c.x, c.y),
-                "load",
+                new About.OfLoad(load.loadCase(), new Spot(load.face(), c.x, c.y)),
+                Subject.LOAD,
                 "A load of the case \"" + load.loadCase() + "\" lies on no panel of " + load.face() + ".",
                 "The case is calculated without it.");
     }
 
-    private static Finding cannot(DeckPanel panel, String why) {
+    private static Spot middle(DeckPanel panel) {
         Coordinate c = panel.area().getInteriorPoint().getCoordinate();
+        return new Spot(panel.face(), c.x, c.y);
+    }
+
+    private static Finding cannot(DeckPanel panel, String why) {
         return new Finding(
                 Finding.Severity.DOUBT,
                 new Origin("survey.yaml", 0),
-                panel.name(),
-                new Spot(panel.face(), c.x, c.y),
-                "panel",
+                new About.OfPanel(panel.name(), middle(panel)),
+                Subject.PANEL,
                 "The stiffness of the panel " + panel.name() + " cannot be calculated: " + why + ".",
                 "Nothing is said of how far it gives.");
     }

@@ -1,5 +1,6 @@
 package corewright.stiffness;
 
+import corewright.survey.Defect;
 import corewright.survey.Finding;
 import java.util.Comparator;
 import java.util.List;
@@ -8,15 +9,16 @@ import java.util.Optional;
 /**
  * All panels of a survey, faces in its order.
  *
- * @param panels without those that cannot be calculated; a finding names each of these
+ * @param panels without those that cannot be calculated; a finding or a defect names each of these
  */
-public record StiffnessMap(List<PanelStiffness> panels, List<Finding> findings) {
+public record StiffnessMap(List<PanelStiffness> panels, List<Finding> findings, List<Defect> defects) {
     /** Nothing calculated. */
-    public static final StiffnessMap NONE = new StiffnessMap(List.of(), List.of());
+    public static final StiffnessMap NONE = new StiffnessMap(List.of(), List.of(), List.of());
 
     public StiffnessMap {
         panels = List.copyOf(panels);
         findings = List.copyOf(findings);
+        defects = List.copyOf(defects);
     }
 
     /** The panels of a face. */

@@ -2,7 +2,6 @@ package corewright.stiffness;
 
 import corewright.damage.Condition;
 import corewright.damage.FaceDamage;
-import corewright.damage.Region;
 import corewright.survey.Resin;
 import corewright.survey.Survey;
 import java.util.List;
@@ -30,16 +29,15 @@ final class Treatments {
                 .or(() -> structural.stream().findFirst());
         return resin.map(mix -> face.regions().stream()
                         .filter(r -> r.condition() == Condition.DELAMINATED || r.condition() == Condition.VOID)
-                        .<Treatment>map(r -> new Treatment.Fill(r.likely(), mix))
+                        .<Treatment>map(r -> new Treatment.Fill(r.face(), r.likely(), mix))
                         .toList())
                 .orElse(List.of());
     }
 
     List<Treatment> recore() {
         return face.regions().stream()
-                .map(Region::likely)
-                .<Treatment>map(
-                        area -> new Treatment.Renew(area, panel.laminate().core()))
+                .<Treatment>map(r -> new Treatment.Renew(
+                        r.face(), r.likely(), panel.laminate().core()))
                 .toList();
     }
 }

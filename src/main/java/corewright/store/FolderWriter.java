@@ -17,10 +17,13 @@ import corewright.survey.WorkEntry;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.PrecisionModel;
@@ -42,7 +45,8 @@ public final class FolderWriter {
     };
 
     private final Survey survey;
-    private final Map<String, Csv> files = new LinkedHashMap<>();
+    /** CsvFile as text, the names of the columns first. */
+    private final Map<String, List<String>> files = new LinkedHashMap<>();
 
     private FolderWriter(Survey survey) {
         this.survey = survey;
@@ -59,11 +63,10 @@ public final class FolderWriter {
         readings(survey.readings());
         log();
         photos();
-        files.values().removeIf(Csv::isEmpty);
+        files.values().removeIf(rows -> rows.size() == 1);
         Files.writeString(folder.resolve("survey.yaml"), SurveyYamlText.of(survey, files.keySet()));
-        for (Map.Entry<String, Csv> file : files.entrySet()) {
-            Files.writeString(
-                    folder.resolve(file.getKey() + ".csv"), file.getValue().text());
+        for (Map.Entry<String, List<String>> file : files.entrySet()) {
+            Files.writeString(folder.resolve(file.getKey() + ".csv"), String.join("\n", file.getValue()) + "\n");
         }
         for (Photo photo : survey.photos()) {
             byte[] content = pictures.content(photo.file());
@@ -75,14 +78,41 @@ public final class FolderWriter {
         }
     }
 
-    private Csv file(String name, String... columns) {
-        Csv csv = new Csv(columns);
-        files.put(name, csv);
-        return csv;
+    private CsvFile file(String name, Object... columns) {
+        List<String> rows = new ArrayList<>();
+        files.put(name, rows);
+        CsvFile file = cells -> rows.add(CSVFormat.RFC4180.format(
+                Stream.of(cells).map(FolderWriter::cell).toArray()));
+        file.row(columns);
+        return file;
+    }
+
+    /** A file being written. */
+    @FunctionalInterface
+    private interface CsvFile {
+        /** Numbers with all their digits, yes and no, choices as their words; nothing for null. */
+        void row(@Nullable Object... cells);
+    }
+
+    private static Object cell(@Nullable Object value) {
+        if (value instanceof Double number) {
+            return number(number);
+        }
+        if (value instanceof Boolean yes) {
+            return yes ? "yes" : "";
+        }
+        return value == null ? "" : value instanceof Enum<?> choice ? Scalar.word(choice) : value;
+    }
+
+    /** The shortest text that is this number again when read. */
+    private static String number(double value) {
+        String text = Double.toString(value);
+        return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
     }
 
     private void plan() {
-        Csv plan = file("plan", "face", "kind", "name", "wkt", "metal", "load_bearing", "keepout", "edge", "laminate");
+        CsvFile plan =
+                file("plan", "face", "kind", "name", "wkt", "metal", "load_bearing", "keepout", "edge", "laminate");
         for (Face face : survey.faces()) {
             plan.row(face.name(), "outline", "", wkt(face.outline()), "", "", "", word(face.edge()), face.laminate());
             for (Feature feature : face.features()) {
@@ -122,7 +152,7 @@ public final class FolderWriter {
     }
 
     private void readings(Readings readings) {
-        Csv moisture = file(
+        CsvFile moisture = file(
                 "moisture",
                 "id",
                 "face",
@@ -136,7 +166,7 @@ public final class FolderWriter {
                 "side",
                 "note");
         for (Moisture m : readings.moisture()) {
-            String value = (m.offScale() ? ">" : "") + Csv.number(m.value());
+            String value = (m.offScale() ? ">" : "") + number(m.value());
             Spot at = m.spot();
             moisture.row(
                     m.id(),
@@ -152,22 +182,22 @@ public final class FolderWriter {
                     m.note());
         }
         taps("taps", readings.taps());
-        Csv probes = file("probes", "id", "face", "x", "y", "void_depth", "core_state", "core_moisture");
+        CsvFile probes = file("probes", "id", "face", "x", "y", "void_depth", "core_state", "core_moisture");
         for (Probe p : readings.probes()) {
             Spot at = p.spot();
             probes.row(p.id(), at.face(), at.xMm(), at.yMm(), p.voidDepthMm(), p.coreState(), p.coreMoisture());
         }
-        Csv feelers = file("feelers", "id", "face", "x1", "y1", "x2", "y2", "end", "void_depth");
+        CsvFile feelers = file("feelers", "id", "face", "x1", "y1", "x2", "y2", "end", "void_depth");
         for (Feeler f : readings.feelers()) {
             Spot a = f.spot();
             feelers.row(
                     f.id(), a.face(), a.xMm(), a.yMm(), f.tip().xMm(), f.tip().yMm(), f.end(), f.voidDepthMm());
         }
-        Csv plugs = file("plugs", "id", "face", "x", "y", "mc_percent");
+        CsvFile plugs = file("plugs", "id", "face", "x", "y", "mc_percent");
         for (Plug p : readings.plugs()) {
             plugs.row(p.id(), p.spot().face(), p.spot().xMm(), p.spot().yMm(), p.moisturePercent());
         }
-        Csv temperatures = file("temperatures", "id", "face", "x", "y", "minutes", "value");
+        CsvFile temperatures = file("temperatures", "id", "face", "x", "y", "minutes", "value");
         for (SurfaceTemperature t : readings.temperatures()) {
             Spot at = t.spot();
             temperatures.row(t.id(), at.face(), at.xMm(), at.yMm(), minutes(t.afterS()), warmth(t));
@@ -176,7 +206,7 @@ public final class FolderWriter {
     }
 
     private void taps(String name, List<Tap> taps) {
-        Csv file = file(name, "id", "face", "x", "y", "sound", "contact_us", "side");
+        CsvFile file = file(name, "id", "face", "x", "y", "sound", "contact_us", "side");
         for (Tap t : taps) {
             Spot at = t.spot();
             file.row(t.id(), at.face(), at.xMm(), at.yMm(), t.sound(), t.contactUs(), t.side());
@@ -188,14 +218,14 @@ public final class FolderWriter {
     }
 
     private void log() {
-        Csv log = file("log", "hole", "minutes", "grams", "ooze_at");
+        CsvFile log = file("log", "hole", "minutes", "grams", "ooze_at");
         for (WorkEntry e : survey.log()) {
             log.row(e.hole(), minutes(e.afterS()), e.grams(), e.oozeAt());
         }
     }
 
     private void photos() {
-        Csv photos = file("photos", "file", "face", "x", "y", "caption");
+        CsvFile photos = file("photos", "file", "face", "x", "y", "caption");
         for (Photo p : survey.photos()) {
             photos.row(p.file(), p.spot().face(), p.spot().xMm(), p.spot().yMm(), p.caption());
         }

@@ -38,11 +38,6 @@ final class Json {
         }
     }
 
-    /** A text in double quotes, with escapes where needed. */
-    static String quoted(String text) {
-        return MAPPER.getNodeFactory().textNode(text).toString();
-    }
-
     /** The tree of a record of plain values. */
     static ObjectNode tree(Record record) {
         return MAPPER.valueToTree(record);

@@ -1,7 +1,9 @@
 package corewright.store;
 
+import corewright.survey.About;
 import corewright.survey.Finding;
 import corewright.survey.Origin;
+import corewright.survey.Subject;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -177,10 +179,14 @@ final class Strangers {
                 throw new StoreException(file, place + ": is of another program and must be filled, so it is not safe");
             }
             Origin origin = new Origin("table " + table, 0);
-            String message = "Column " + other.getKey() + " of table " + table
-                    + " is not known to this program.";
+            String message = "Column " + other.getKey() + " of table " + table + " is not known to this program.";
             notes.add(new Finding(
-                    Finding.Severity.HINT, origin, "", null, "unread column", message, "What is in it is not used."));
+                    Finding.Severity.HINT,
+                    origin,
+                    new About.OfFile(origin),
+                    Subject.UNREAD_COLUMN,
+                    message,
+                    "What is in it is not used."));
         }
     }
 

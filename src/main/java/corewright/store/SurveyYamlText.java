@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.survey.DeckLoad;
 import corewright.survey.Face;
 import corewright.survey.Heading;
-import corewright.survey.Laminate;
 import corewright.survey.Materials;
 import corewright.survey.Meter;
 import corewright.survey.MethodOverride;
@@ -15,68 +14,72 @@ import corewright.survey.Resin;
 import corewright.survey.Settings;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Lineal;
 import org.locationtech.jts.geom.Polygonal;
+import org.yaml.snakeyaml.DumperOptions;
+import org.yaml.snakeyaml.Yaml;
 
-/** survey.yaml of a survey. Texts stand in double quotes, which JSON and YAML write alike. */
+/** survey.yaml of a survey: sections one below the other, each entry of a list on a line of its own. */
 final class SurveyYamlText {
-    private final StringBuilder text = new StringBuilder();
+    private final Map<String, Object> yaml = new LinkedHashMap<>();
 
     private SurveyYamlText() {}
 
     /** @param files names without their ending */
     static String of(Survey survey, Collection<String> files) {
-        SurveyYamlText yaml = new SurveyYamlText();
-        yaml.heading(survey.heading());
-        yaml.text.append("units: { length: mm, depth: mm, temperature: C }\n");
-        yaml.list("faces", survey.faces(), SurveyYamlText::face);
-        yaml.text
-                .append("files: { ")
-                .append(files.stream().map(f -> f + ": " + f + ".csv").collect(Collectors.joining(", ")))
-                .append(" }\n");
-        yaml.list("meters", survey.meters(), SurveyYamlText::meter);
-        yaml.list("laminates", survey.laminates(), SurveyYamlText::laminate);
-        yaml.materials(survey.materials());
-        yaml.settings(survey.settings());
-        yaml.judgements(survey);
-        return yaml.text.toString();
+        SurveyYamlText text = new SurveyYamlText();
+        text.heading(survey.heading());
+        text.yaml.put("units", fields("length", "mm", "depth", "mm", "temperature", "C"));
+        text.list("faces", survey.faces(), SurveyYamlText::face);
+        Map<String, String> named = new LinkedHashMap<>();
+        files.forEach(f -> named.put(f, f + ".csv"));
+        text.yaml.put("files", named);
+        text.list("meters", survey.meters(), SurveyYamlText::meter);
+        text.list("laminates", survey.laminates(), SurveyYamlText::tree);
+        text.materials(survey.materials());
+        text.settings(survey.settings());
+        text.judgements(survey);
+        DumperOptions options = new DumperOptions();
+        options.setDefaultFlowStyle(DumperOptions.FlowStyle.AUTO); // a collection of plain values stands on one line
+        options.setSplitLines(false);
+        options.setWidth(Integer.MAX_VALUE);
+        return new Yaml(options).dump(text.yaml);
     }
 
     private void heading(Heading heading) {
-        text.append("format: 1\n");
-        Map<String, @Nullable Object> lines = new LinkedHashMap<>();
-        lines.put("name", heading.name());
-        lines.put("surveyed", heading.surveyed());
-        lines.put("vessel", heading.vessel());
-        lines.put("client", heading.client());
-        lines.put("surveyor", heading.surveyor());
-        lines.put("weather", heading.weather());
-        lines.put("days_ashore", heading.daysAshore());
-        lines.put("notes", heading.notes());
-        lines.forEach((key, value) -> {
-            if (value != null && !value.equals("")) {
-                text.append(key).append(": ").append(value(value)).append('\n');
-            }
-        });
+        yaml.put("format", 1);
+        yaml.putAll(fields(
+                "name",
+                heading.name(),
+                "surveyed",
+                heading.surveyed(),
+                "vessel",
+                heading.vessel(),
+                "client",
+                heading.client(),
+                "surveyor",
+                heading.surveyor(),
+                "weather",
+                heading.weather(),
+                "days_ashore",
+                heading.daysAshore(),
+                "notes",
+                heading.notes()));
     }
 
-    private static Map<String, @Nullable Object> face(Face face) {
+    private static Map<String, Object> face(Face face) {
         return fields("name", face.name(), "tilt_deg", face.tiltDeg(), "uphill_deg", face.uphillDeg());
     }
 
-    private static Map<String, @Nullable Object> meter(Meter m) {
+    private static Map<String, Object> meter(Meter m) {
         return fields("name", m.name(), "kind", m.kind(), "full_scale", m.fullScale(), "dry", m.dry(), "wet", m.wet());
-    }
-
-    private static Map<String, @Nullable Object> laminate(Laminate laminate) {
-        return tree(laminate);
     }
 
     private void materials(Materials materials) {
@@ -98,14 +101,14 @@ final class SurveyYamlText {
         list("resins", resins.equals(Resin.builtIn()) ? List.of() : resins, SurveyYamlText::tree);
         ObjectNode defaults = Json.tree(Settings.defaults());
         Json.tree(settings).fields().forEachRemaining(section -> {
-            Map<String, @Nullable Object> changed = new LinkedHashMap<>();
+            Map<String, Object> changed = new LinkedHashMap<>();
             section.getValue().fields().forEachRemaining(each -> {
                 if (!each.getValue().equals(defaults.get(section.getKey()).get(each.getKey()))) {
                     changed.put(Form.snake(each.getKey()), plain(each.getValue()));
                 }
             });
             if (!changed.isEmpty()) {
-                text.append(section.getKey()).append(": ").append(flow(changed)).append('\n');
+                yaml.put(section.getKey(), changed);
             }
         });
     }
@@ -117,8 +120,8 @@ final class SurveyYamlText {
         list("loads", survey.loads(), SurveyYamlText::load);
     }
 
-    private static Map<String, @Nullable Object> load(DeckLoad load) {
-        Map<String, @Nullable Object> fields = fields(
+    private static Map<String, Object> load(DeckLoad load) {
+        Map<String, Object> fields = fields(
                 "name",
                 load.loadCase(),
                 "face",
@@ -139,49 +142,57 @@ final class SurveyYamlText {
         return fields;
     }
 
-    private static Map<String, @Nullable Object> method(MethodOverride m) {
+    private static Map<String, Object> method(MethodOverride m) {
         Spot at = m.spot();
         return fields(
                 "face", at.face(), "x_mm", at.xMm(), "y_mm", at.yMm(), "method", m.method(), "reason", m.reason());
     }
 
-    private static Map<String, @Nullable Object> doubt(ReadingOverride r) {
-        Map<String, @Nullable Object> fields = fields("kind", r.kind(), "id", r.id());
-        fields.putAll(fields(
+    private static Map<String, Object> doubt(ReadingOverride r) {
+        Spot at = r.spot();
+        return fields(
+                "kind",
+                r.kind(),
+                "id",
+                r.id(),
                 "face",
-                r.spot().face(),
+                at.face(),
                 "x_mm",
-                r.spot().xMm(),
+                at.xMm(),
                 "y_mm",
-                r.spot().yMm()));
-        fields.putAll(fields("trust", r.trust(), "reason", r.reason()));
-        return fields;
+                at.yMm(),
+                "trust",
+                r.trust(),
+                "reason",
+                r.reason());
     }
 
-    private static Map<String, @Nullable Object> hole(MovedHole h) {
-        Map<String, @Nullable Object> fields = fields(
+    private static Map<String, Object> hole(MovedHole h) {
+        Spot was = h.planned();
+        Spot at = h.spot();
+        return fields(
                 "face",
-                h.spot().face(),
+                at.face(),
                 "planned_x_mm",
-                h.planned().xMm(),
+                was.xMm(),
                 "planned_y_mm",
-                h.planned().yMm());
-        fields.putAll(fields("x_mm", h.spot().xMm(), "y_mm", h.spot().yMm()));
-        return fields;
+                was.yMm(),
+                "x_mm",
+                at.xMm(),
+                "y_mm",
+                at.yMm());
     }
 
-    private <T> void list(String key, List<T> items, Function<T, Map<String, @Nullable Object>> fields) {
+    private <T> void list(String key, List<T> items, Function<T, Map<String, Object>> fields) {
         if (items.isEmpty()) {
             return;
         }
-        text.append(key).append(":\n");
-        items.forEach(
-                item -> text.append("  - ").append(flow(fields.apply(item))).append('\n'));
+        yaml.put(key, items.stream().map(fields).toList());
     }
 
     /** A record's components under their names in snake case. */
-    private static Map<String, @Nullable Object> tree(Record record) {
-        Map<String, @Nullable Object> fields = new LinkedHashMap<>();
+    private static Map<String, Object> tree(Record record) {
+        Map<String, Object> fields = new LinkedHashMap<>();
         Json.tree(record).fields().forEachRemaining(e -> fields.put(Form.snake(e.getKey()), plain(e.getValue())));
         return fields;
     }
@@ -196,32 +207,18 @@ final class SurveyYamlText {
     }
 
     /** Keys and values in turn; those without a value are left out. */
-    private static Map<String, @Nullable Object> fields(@Nullable Object... keysAndValues) {
-        Map<String, @Nullable Object> fields = new LinkedHashMap<>();
+    private static Map<String, Object> fields(@Nullable Object... keysAndValues) {
+        Map<String, Object> fields = new LinkedHashMap<>();
         for (int i = 0; i < keysAndValues.length; i += 2) {
-            if (keysAndValues[i + 1] != null) {
-                fields.put((String) keysAndValues[i], keysAndValues[i + 1]);
+            Object value = keysAndValues[i + 1];
+            if (value instanceof Enum<?> choice) {
+                fields.put((String) keysAndValues[i], Scalar.word(choice));
+            } else if (value instanceof LocalDate day) {
+                fields.put((String) keysAndValues[i], day.toString());
+            } else if (value != null && !value.equals("")) {
+                fields.put((String) keysAndValues[i], value);
             }
         }
         return fields;
-    }
-
-    private static String flow(Map<String, @Nullable Object> fields) {
-        return fields.entrySet().stream()
-                .map(e -> e.getKey() + ": " + value(e.getValue()))
-                .collect(Collectors.joining(", ", "{ ", " }"));
-    }
-
-    private static String value(@Nullable Object value) {
-        if (value instanceof Double number) {
-            return Csv.number(number);
-        }
-        if (value instanceof Boolean yes) {
-            return yes ? "yes" : "no";
-        }
-        if (value instanceof Enum<?> choice) {
-            return Scalar.word(choice);
-        }
-        return value instanceof String words ? Json.quoted(words) : String.valueOf(value);
     }
 }

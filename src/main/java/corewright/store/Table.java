@@ -34,14 +34,14 @@ record Table<T>(
     static final Table<Materials.Skin> SKINS = of("skins", Materials.Skin.class);
     static final Table<Materials.Core> CORES = of("cores", Materials.Core.class);
     static final Table<Resin> RESINS = of("resins", Resin.class);
-    static final Table<Finding> IMPORT_NOTES = of("import_notes", Finding.class);
+    static final Table<Finding> IMPORT_NOTES = ImportNote.table(of("import_notes", ImportNote.class));
 
     /** Of every part that is a list of records. */
     private static final Map<String, Table<?>> OF_PARTS = ofParts();
 
     /** The table of a part that is a list of records: all but features, materials and settings. */
     @SuppressWarnings("unchecked") // ofParts pairs each part with the table of its type
-    static <T> Table<T> of(Part<T> part) {
+    public static <T> Table<T> of(Part<T> part) {
         return (Table<T>) Objects.requireNonNull(OF_PARTS.get(part.name()), part.name());
     }
 

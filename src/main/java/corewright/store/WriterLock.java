@@ -154,8 +154,7 @@ final class WriterLock implements AutoCloseable {
      * the name leads to the file it led to before, and that one has the length, random, that we have just given ours.
      * The name alone would not do, as systems use a file's key again; reading the file would take a second handle.
      */
-    private static boolean isStill(Path path, Object before, FileChannel locked)
-            throws IOException, NotFreeException {
+    private static boolean isStill(Path path, Object before, FileChannel locked) throws IOException, NotFreeException {
         String content = MARK + ".".repeat(1 + RANDOM.nextInt(MOST_DOTS));
         locked.truncate(0);
         ByteBuffer bytes = ByteBuffer.wrap(content.getBytes(StandardCharsets.US_ASCII));

@@ -38,7 +38,7 @@ public sealed interface Feature {
     /** Area without core: solid laminate or a plywood pad. */
     record Solid(Origin origin, String name, Polygon geometry) implements Feature {}
 
-    /** Area with a lay-up other than the outline's. */
+    /** Area with a laminate other than the outline's. */
     record LaminateArea(Origin origin, String name, Polygon geometry, String laminate) implements Feature {}
 
     /** Something that upsets meters without being a fitting: tank, cable, wet locker, copper paint. */

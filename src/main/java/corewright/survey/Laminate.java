@@ -1,7 +1,7 @@
 package corewright.survey;
 
 /**
- * A lay-up: two skins and the core between them.
+ * A laminate: two skins and the core between them.
  *
  * @param skin name of a skin material
  * @param core name of a core material

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** The materials a lay-up may name: the built-in ones and the survey's own, which win. */
+/** The materials a laminate may name: the built-in ones and the survey's own, which win. */
 public record Materials(Map<String, Skin> skins, Map<String, Core> cores) {
     /**
      * A skin laminate, taken as isotropic in its plane.

@@ -1,22 +1,11 @@
 package corewright.survey;
 
 /**
- * What a person thinks of one reading, whatever the program thinks of it. Readings are known by kind, id and place
- * together, as an id alone may be used twice.
+ * What a person thinks of one reading, whatever the program thinks of it.
  *
  * @param reason as it will stand in the findings, empty where none was given
  */
-public record ReadingOverride(Kind kind, String id, Spot spot, Trust trust, String reason) {
-    /** The kinds of {@link Reading}. */
-    public enum Kind {
-        MOISTURE,
-        TAP,
-        PROBE,
-        FEELER,
-        PLUG,
-        TEMPERATURE
-    }
-
+public record ReadingOverride(Reading.Kind kind, String id, Spot spot, Trust trust, String reason) {
     /** How far a reading is believed. */
     public enum Trust {
         /** It holds though the program doubts it. */
@@ -27,27 +16,16 @@ public record ReadingOverride(Kind kind, String id, Spot spot, Trust trust, Stri
 
     /** An override of that reading. */
     public static ReadingOverride of(Reading reading, Trust trust, String reason) {
-        return new ReadingOverride(kind(reading), reading.id(), reading.spot(), trust, reason);
+        return new ReadingOverride(reading.key().kind(), reading.id(), reading.spot(), trust, reason);
     }
 
     /** Whether it speaks of that reading. */
     public boolean concerns(Reading reading) {
-        return kind == kind(reading) && id.equals(reading.id()) && spot.equals(reading.spot());
+        return key().equals(reading.key());
     }
 
-    private static Kind kind(Reading reading) {
-        if (reading instanceof Moisture) {
-            return Kind.MOISTURE;
-        }
-        if (reading instanceof Tap) {
-            return Kind.TAP;
-        }
-        if (reading instanceof Probe) {
-            return Kind.PROBE;
-        }
-        if (reading instanceof Feeler) {
-            return Kind.FEELER;
-        }
-        return reading instanceof Plug ? Kind.PLUG : Kind.TEMPERATURE;
+    /** Of the reading it speaks of. */
+    public Reading.Key key() {
+        return new Reading.Key(kind, id, spot);
     }
 }

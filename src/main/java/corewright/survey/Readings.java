@@ -37,6 +37,11 @@ public record Readings(
         this(moisture, taps, probes, feelers, plugs, temperatures, List.of());
     }
 
+    /** Whether anyone looked under the skin: without that no empty space was measured, only heard. */
+    public boolean coreSeen() {
+        return !probes.isEmpty() || !feelers.isEmpty() || !plugs.isEmpty();
+    }
+
     /** The readings taken on one face. */
     public Readings on(String face) {
         return new Readings(

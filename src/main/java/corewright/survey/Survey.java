@@ -46,19 +46,13 @@ public record Survey(
         return meters.stream().filter(m -> m.name().equals(name)).findFirst().orElseThrow();
     }
 
-    /** The lay-up of that name. */
+    /** The laminate of that name. */
     public Laminate laminate(String name) {
         return laminates.stream().filter(l -> l.name().equals(name)).findFirst().orElseThrow();
     }
 
-    /** The lay-up at a place: the laminate area that holds it, else the face's own. */
+    /** The laminate at a place: the laminate area that holds it, else the face's own. */
     public Laminate laminateAt(Spot spot) {
-        Face face = face(spot.face());
-        var point = face.outline().getFactory().createPoint(spot.coordinate());
-        return face.all(Feature.LaminateArea.class).stream()
-                .filter(a -> a.geometry().covers(point))
-                .reduce((first, last) -> last)
-                .map(a -> laminate(a.laminate()))
-                .orElseGet(() -> laminate(face.laminate()));
+        return laminate(face(spot.face()).laminateAt(spot));
     }
 }

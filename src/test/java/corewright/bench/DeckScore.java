@@ -5,6 +5,7 @@ import corewright.damage.Damage;
 import corewright.damage.DamageMap;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
+import corewright.reuse.Memory;
 import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,15 +22,25 @@ import org.locationtech.jts.geom.Location;
  * @param overlap how well the cells of each kind of damage agree
  * @param litres the volume's quantiles
  * @param trueLitres the volume's truth
+ * @param damagedM2 the damaged area's quantiles
+ * @param trueM2 its truth
  */
-record DeckScore(String deck, Overlap overlap, Quantiles litres, double trueLitres, int regions, double millis) {
+record DeckScore(
+        String deck,
+        Overlap overlap,
+        Quantiles litres,
+        double trueLitres,
+        Quantiles damagedM2,
+        double trueM2,
+        int regions,
+        double millis) {
     /** Intersection over union of the cells of each kind of damage; NaN where neither truth nor map has any. */
     record Overlap(double wet, double delaminated, double empty) {}
 
     /** Maps the survey, timed, and scores the map. */
     static DeckScore of(String name, Survey survey, Truth truth) {
         long start = System.nanoTime();
-        DamageMap map = Damage.map(survey);
+        DamageMap map = Damage.fit(survey, new Memory()).map();
         return of(name, map, truth, (System.nanoTime() - start) / 1e6);
     }
 
@@ -43,6 +54,8 @@ record DeckScore(String deck, Overlap overlap, Quantiles litres, double trueLitr
                 overlap,
                 map.voidMm3().times(1e-6),
                 truth.litres(),
+                map.damagedMm2().times(1e-6),
+                truth.damagedM2(),
                 map.regions().size(),
                 millis);
     }
@@ -96,14 +109,18 @@ record DeckScore(String deck, Overlap overlap, Quantiles litres, double trueLitr
         return litres.p10() <= trueLitres && trueLitres <= litres.p90();
     }
 
+    boolean areaCovered() {
+        return damagedM2.p10() <= trueM2 && trueM2 <= damagedM2.p90();
+    }
+
     static String head() {
-        return "deck      wet   delam  void   true l    p10    p50    p90  error  in  regions   ms";
+        return "deck      wet   delam  void   true l    p10    p50    p90  error  in  true m2   p10   p50   p90  in  regions   ms";
     }
 
     String line() {
         return String.format(
                 Locale.ROOT,
-                "%-8s %.3f  %.3f  %.3f  %6.3f  %6.3f %6.3f %6.3f  %5.3f  %-3s  %4d  %5.0f",
+                "%-8s %.3f  %.3f  %.3f  %6.3f  %6.3f %6.3f %6.3f  %5.3f  %-3s  %6.3f %6.3f %6.3f %6.3f  %-3s  %4d  %5.0f",
                 deck,
                 overlap.wet,
                 overlap.delaminated,
@@ -114,6 +131,11 @@ record DeckScore(String deck, Overlap overlap, Quantiles litres, double trueLitr
                 litres.p90(),
                 volumeError(),
                 covered() ? "yes" : "no",
+                trueM2,
+                damagedM2.p10(),
+                damagedM2.p50(),
+                damagedM2.p90(),
+                areaCovered() ? "yes" : "no",
                 regions,
                 millis);
     }

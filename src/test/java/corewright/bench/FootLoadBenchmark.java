@@ -1,17 +1,21 @@
 package corewright.bench;
 
 import com.sun.management.OperatingSystemMXBean;
-import corewright.sandwich.CoreMaterial;
 import corewright.sandwich.FootLoadMap;
 import corewright.sandwich.MeshSize;
 import corewright.sandwich.PanelModel;
-import corewright.sandwich.PanelSpec;
-import corewright.sandwich.Patch;
-import corewright.sandwich.Skin;
-import corewright.sandwich.Support;
+import corewright.sandwich.Response;
+import corewright.sandwich.Theory;
+import corewright.sandwich.spec.CoreMaterial;
+import corewright.sandwich.spec.Load;
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.Patch;
+import corewright.sandwich.spec.Skin;
+import corewright.sandwich.spec.Support;
 import java.lang.management.ManagementFactory;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -19,11 +23,13 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.util.GeometricShapeFactory;
 
 /**
- * Times the foot-load map: a panel of 0.9 x 0.6 m at 25 mm and a deck of 10 x 3.5 m at 50 mm. Run: {@code mvn -o -q
+ * Times feet: maps of a panel of 0.9 x 0.6 m at 25 mm and of a deck of 10 x 3.5 m at 50 mm, linear and with contact, and one
+ * foot on a loose skin by the whole theory. Run: {@code mvn -o -q
  * test-compile exec:java -Dexec.classpathScope=test -Dexec.mainClass=corewright.bench.FootLoadBenchmark}.
  */
 public final class FootLoadBenchmark {
-    private static final CoreMaterial BALSA = new CoreMaterial(157, 157, 3900);
+    private static final CoreMaterial BALSA =
+            new CoreMaterial(157, 157, 3900, Optional.of(new CoreMaterial.InPlane(60, 60, 0.05, 25)));
 
     private static final OperatingSystemMXBean PROCESS =
             (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
@@ -41,6 +47,27 @@ public final class FootLoadBenchmark {
             }
             report("panel 0.9 x 0.6 m, 25 mm, four states, a foot every 25 mm", start);
         }
+        for (int run = 0; run < 6; run++) {
+            for (double depth : new double[] {0, 6.25, 12.5}) {
+                PanelSpec loose = panel.with(List.of(new Patch.Loose(rectangle(250, 175, 650, 425), depth)));
+                long start = start();
+                PanelModel model = PanelModel.of(loose, MeshSize.uniform(25));
+                Response.Deflection d = model.solve(List.of(Load.foot(new Coordinate(450, 300), 100, 1000)))
+                        .largeDeflection()
+                        .flatMap(r -> r.at(450, 300))
+                        .orElseThrow();
+                report(
+                        String.format(
+                                Locale.ROOT,
+                                "one foot with contact and large displacements, void %.2f mm: %.3f mm",
+                                depth,
+                                d.outerMm()),
+                        start);
+                start = start();
+                FootLoadMap.of(model, 100, Theory.LARGE);
+                report("  a foot every 100 mm of it, the same theory", start);
+            }
+        }
         PanelSpec deck = panel(10_000, 3_500);
         for (int run = 0; run < 2; run++) {
             long start = start();
@@ -51,6 +78,11 @@ public final class FootLoadBenchmark {
                 map(state, 50, 100);
             }
             report("deck 10 x 3.5 m, 50 mm, four states, a foot every 100 mm", start);
+            start = start();
+            for (PanelSpec state : states(deck, circle(5000, 1700, 400))) {
+                FootLoadMap.of(PanelModel.of(state, MeshSize.uniform(50)), 100, Theory.CONTACT);
+            }
+            report("the same with contact", start);
         }
     }
 
@@ -73,6 +105,10 @@ public final class FootLoadBenchmark {
         Skin skin = Skin.isotropic(3, 11000, 0.3);
         Polygon outline = (Polygon) new GeometryFactory().toGeometry(new Envelope(0, length, 0, width));
         return new PanelSpec(outline, List.of(Support.SIMPLE), skin, skin, new PanelSpec.Core(12.5, BALSA), List.of());
+    }
+
+    private static Polygon rectangle(double x0, double y0, double x1, double y1) {
+        return (Polygon) new GeometryFactory().toGeometry(new Envelope(x0, x1, y0, y1));
     }
 
     private static Polygon circle(double x, double y, double radius) {

@@ -4,6 +4,7 @@ import corewright.bench.InventedTruth.Kind;
 import corewright.damage.Damage;
 import corewright.damage.DamageMap;
 import corewright.damage.NextReading;
+import corewright.reuse.Memory;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -62,7 +63,7 @@ public final class InventedDecks {
     static void add(Tally tally, Kind kind, long seed, boolean gains) {
         InventedDeck deck = new InventedDeck(kind, seed);
         Truth truth = deck.grids();
-        DamageMap map = Damage.map(deck.survey());
+        DamageMap map = Damage.fit(deck.survey(), new Memory()).map();
         DeckScore score = DeckScore.of(kind + "-" + seed, map, truth, 0);
         tally.scores.add(score);
         var surfaces = map.faces().get(0).surfaces();
@@ -93,7 +94,7 @@ public final class InventedDecks {
     private static double after(Kind kind, long seed, List<NextReading> next, Truth truth) {
         InventedDeck deck = new InventedDeck(kind, seed);
         next.forEach(n -> deck.take(n.kind(), n.spot().xMm(), n.spot().yMm()));
-        return DeckScore.wrongM2(Damage.map(deck.survey()), truth);
+        return DeckScore.wrongM2(Damage.fit(deck.survey(), new Memory()).map(), truth);
     }
 
     /** As many readings of the same kinds in the middle of equal strips of the deck, row after row: the yardstick. */
@@ -104,7 +105,7 @@ public final class InventedDecks {
             double y = deck.widthMm() * ((i * 0.618034 + 0.3) % 1);
             deck.take(next.get(i).kind(), x, y);
         }
-        return DeckScore.wrongM2(Damage.map(deck.survey()), deck.grids());
+        return DeckScore.wrongM2(Damage.fit(deck.survey(), new Memory()).map(), deck.grids());
     }
 
     private static String line(String name, Tally t) {

@@ -3,7 +3,8 @@ package corewright.bench;
 import com.sun.management.OperatingSystemMXBean;
 import corewright.damage.Damage;
 import corewright.damage.DamageMap;
-import corewright.desktop.NewSurvey;
+import corewright.desktop.state.NewSurvey;
+import corewright.reuse.Memory;
 import corewright.survey.Meter;
 import corewright.survey.Moisture;
 import corewright.survey.Origin;
@@ -37,7 +38,7 @@ public final class ManyReadingsBenchmark {
         var machine = ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
         long busy = machine.getProcessCpuTime();
         long from = System.nanoTime();
-        DamageMap map = Damage.map(survey);
+        DamageMap map = Damage.fit(survey, new Memory()).map();
         double seconds = (System.nanoTime() - from) / 1e9;
         double heap = ManagementFactory.getMemoryPoolMXBeans().stream()
                 .filter(p -> p.getType() == MemoryType.HEAP)

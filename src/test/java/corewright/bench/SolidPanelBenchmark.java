@@ -1,14 +1,14 @@
 package corewright.bench;
 
-import corewright.sandwich.CoreMaterial;
-import corewright.sandwich.Load;
 import corewright.sandwich.MeshSize;
 import corewright.sandwich.PanelModel;
-import corewright.sandwich.PanelSpec;
-import corewright.sandwich.Patch;
 import corewright.sandwich.Response;
-import corewright.sandwich.Skin;
-import corewright.sandwich.Support;
+import corewright.sandwich.spec.CoreMaterial;
+import corewright.sandwich.spec.Load;
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.Patch;
+import corewright.sandwich.spec.Skin;
+import corewright.sandwich.spec.Support;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -1,12 +1,12 @@
 package corewright.bench;
 
-import corewright.sandwich.Load;
 import corewright.sandwich.MeshSize;
 import corewright.sandwich.PanelModel;
-import corewright.sandwich.PanelSpec;
 import corewright.sandwich.Panels;
 import corewright.sandwich.Response;
-import corewright.sandwich.Support;
+import corewright.sandwich.spec.Load;
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.Support;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -3,6 +3,7 @@ package corewright.bench;
 import corewright.damage.Damage;
 import corewright.damage.DamageMap;
 import corewright.intake.SurveyFolder;
+import corewright.reuse.Memory;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -35,7 +36,8 @@ public final class TrialDecks {
         Calibration loose = new Calibration();
         for (Path deck : decks(Path.of(arguments[0]))) {
             long start = System.nanoTime();
-            DamageMap map = Damage.map(SurveyFolder.read(deck).survey());
+            DamageMap map =
+                    Damage.fit(SurveyFolder.read(deck).survey(), new Memory()).map();
             double millis = (System.nanoTime() - start) / 1e6;
             Truth truth = Truth.read(deck);
             DeckScore score = DeckScore.of(String.valueOf(deck.getFileName()), map, truth, millis);
@@ -71,14 +73,22 @@ public final class TrialDecks {
     static String medians(String name, List<DeckScore> scores) {
         return String.format(
                 Locale.ROOT,
-                "%-8s %.3f  %.3f  %.3f  volume error %.3f, truth within P10..P90 %.2f, above P90 %.2f",
+                "%-8s %.3f  %.3f  %.3f  volume error %.3f, truth within P10..P90 %.2f, above P90 %.2f; damaged"
+                        + " area error %.3f, truth within P10..P90 %.2f, above P90 %.2f, (P90-P10)/P50 %.3f",
                 name,
                 median(scores, s -> s.overlap().wet()),
                 median(scores, s -> s.overlap().delaminated()),
                 median(scores, s -> s.overlap().empty()),
                 median(scores, DeckScore::volumeError),
                 share(scores, s -> s.covered() ? 1 : 0),
-                share(scores, s -> s.trueLitres() > s.litres().p90() ? 1 : 0));
+                share(scores, s -> s.trueLitres() > s.litres().p90() ? 1 : 0),
+                median(scores, s -> Math.abs(s.damagedM2().p50() - s.trueM2()) / s.trueM2()),
+                share(scores, s -> s.areaCovered() ? 1 : 0),
+                share(scores, s -> s.trueM2() > s.damagedM2().p90() ? 1 : 0),
+                median(
+                        scores,
+                        s -> (s.damagedM2().p90() - s.damagedM2().p10())
+                                / s.damagedM2().p50()));
     }
 
     static double share(List<DeckScore> scores, ToDoubleFunction<DeckScore> of) {

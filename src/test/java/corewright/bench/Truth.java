@@ -24,6 +24,15 @@ record Truth(TruthGrid wet, TruthGrid loose, TruthGrid depth) {
         return depth.at(i) > 0.5;
     }
 
+    /** Square metres wet or loose. */
+    double damagedM2() {
+        double sum = 0;
+        for (int i = 0; i < wet.size(); i++) {
+            sum += wet.onDeck(i) && (wetAt(i) || looseAt(i)) ? wet.cell * wet.cell / 1e6 : 0;
+        }
+        return sum;
+    }
+
     double litres() {
         double sum = 0;
         for (int i = 0; i < depth.size(); i++) {

@@ -39,8 +39,7 @@ class CheckAcceptsTest {
                 SurveyFolders.minimal(dir)
                         .replacing("survey.yaml", ONLY_MOISTURE, "files: { plan: plan.csv, moisture: moisture.csv }")
                         .with("moisture.csv", "x,y,value\n100,100,12\n"),
-                "+ survey.yaml: survey.yaml does not name probes.csv, taps.csv under files.",
-                "    What is in them is not used.",
+                "No verdict is given. Too little of the foredeck was read to say anything of it.",
                 "? survey.yaml: No tap was made on foredeck.",
                 "    Where the skin is loose cannot be known away from the probes; wet core may hide a loose skin.",
                 "? survey.yaml: No pilot hole was drilled on foredeck.",
@@ -48,6 +47,8 @@ class CheckAcceptsTest {
                         + " pilot holes have shown it.",
                 "? survey.yaml: Only 1 moisture reading was taken on foredeck.",
                 GUESSED,
+                "+ survey.yaml: survey.yaml does not name probes.csv, taps.csv under files.",
+                "    What is in them is not used.",
                 "Test deck: faces 1; readings: moisture 1; findings 4.");
     }
 
@@ -87,6 +88,7 @@ class CheckAcceptsTest {
     void noTaps(@TempDir Path dir) {
         prints(
                 SurveyFolders.minimal(dir).with("taps.csv", "id,x,y,sound\n"),
+                "The foredeck was not tapped.",
                 "? survey.yaml: No tap was made on foredeck.",
                 "    Where the skin is loose cannot be known away from the probes; wet core may hide a loose skin.",
                 "Test deck: faces 1; readings: moisture 24, probes 3; findings 1.");
@@ -96,11 +98,11 @@ class CheckAcceptsTest {
     void noProbes(@TempDir Path dir) {
         prints(
                 SurveyFolders.minimal(dir).replacing("survey.yaml", ", probes: probes.csv", ""),
-                "+ survey.yaml: survey.yaml does not name probes.csv under files.",
-                "    What is in them is not used.",
                 "? survey.yaml: No pilot hole was drilled on foredeck.",
                 "    Void depth and volume cannot be known, nor whether the core is dry: no repair by injection before"
                         + " pilot holes have shown it.",
+                "+ survey.yaml: survey.yaml does not name probes.csv under files.",
+                "    What is in them is not used.",
                 "Test deck: faces 1; readings: moisture 24, taps 24; findings 2.");
     }
 
@@ -115,6 +117,8 @@ class CheckAcceptsTest {
 
         prints(
                 folder,
+                "No verdict is given. Too little of the sole was read to say anything of it. Too little of the foredeck was"
+                        + " read to say anything of it.",
                 "! survey.yaml: No moisture reading, tap or probe was taken on sole.",
                 "    Nothing can be said of this face, good or bad.",
                 "Test deck: faces 2; readings: moisture 20, taps 20, probes 1; findings 1.");
@@ -130,6 +134,7 @@ class CheckAcceptsTest {
                 .containsExactly(
                         "{",
                         "\"survey\" : \"Test deck\",",
+                        "\"verdict\" : \"\",",
                         "\"faces\" : 1,",
                         "\"readings\" : {",
                         "\"moisture\" : 25,",

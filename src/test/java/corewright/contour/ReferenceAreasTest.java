@@ -5,7 +5,7 @@ import static java.util.stream.Collectors.toList;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import corewright.intake.AsciiGrid;
+import corewright.cli.GridReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -123,8 +123,7 @@ class ReferenceAreasTest {
 
     private static Raster read(String name) {
         try {
-            AsciiGrid.Grid g = AsciiGrid.read(path(name));
-            return new Raster(g.x0(), g.y0(), g.cell(), g.rows(), g.columns(), g.values());
+            return GridReader.read(path(name));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -8,6 +8,7 @@ import corewright.survey.CoreState;
 import corewright.survey.FeelerEnd;
 import corewright.survey.Finding;
 import corewright.survey.Sound;
+import corewright.survey.Subject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -187,12 +188,12 @@ class DamageTest {
         FaceDamage onlyTaps = Deck.plain().tapGrid(125, 500, 500, 220).map();
 
         assertThat(onlyMoisture.regions()).extracting(Region::condition).containsOnly(Condition.WET);
-        assertThat(onlyMoisture.findings()).extracting(Finding::subject).contains("no taps", "no probes");
+        assertThat(onlyMoisture.findings()).extracting(Finding::subject).contains(Subject.NO_TAPS, Subject.NO_PROBES);
         assertThat(onlyMoisture.undecided())
                 .extracting(Undecided::why)
                 .contains("loose or bonded: nothing was read in this bay");
         assertThat(onlyTaps.regions()).extracting(Region::condition).containsOnly(Condition.DELAMINATED);
-        assertThat(onlyTaps.findings()).extracting(Finding::subject).contains("no moisture", "no probes");
+        assertThat(onlyTaps.findings()).extracting(Finding::subject).contains(Subject.NO_MOISTURE, Subject.NO_PROBES);
         assertThat(onlyTaps.voidMm3().p90()).isGreaterThan(onlyTaps.voidMm3().p10());
     }
 
@@ -203,7 +204,7 @@ class DamageTest {
         FaceDamage allWet = Deck.plain().moistureGrid(200, 1000, 500, 5000, 100).map();
 
         assertThat(one.surfaces().pWet().cellAt(500, 500)).isGreaterThan(0.5);
-        assertThat(one.findings()).extracting(Finding::subject).contains("few readings");
+        assertThat(one.findings()).extracting(Finding::subject).contains(Subject.FEW_READINGS);
         assertThat(equal.regions()).isEmpty();
         assertThat(allWet.areaMm2(Condition.WET)).isGreaterThan(0.95 * 2e6);
     }
@@ -217,7 +218,7 @@ class DamageTest {
                 .map();
 
         assertThat(map.findings())
-                .filteredOn(f -> f.subject().equals("off the core"))
+                .filteredOn(f -> f.subject() == Subject.OUTSIDE || f.subject() == Subject.IN_AN_OPENING)
                 .extracting(Finding::message)
                 .contains("the reading lies in the opening hatch", "the reading lies outside the outline");
         assertThat(map.surfaces().pWet().cellAt(950, 450)).isNaN();

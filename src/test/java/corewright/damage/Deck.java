@@ -1,5 +1,6 @@
 package corewright.damage;
 
+import corewright.reuse.Memory;
 import corewright.survey.CoreMoisture;
 import corewright.survey.CoreState;
 import corewright.survey.EdgeSupport;
@@ -186,7 +187,7 @@ final class Deck {
     }
 
     FaceDamage map() {
-        return Damage.map(survey()).faces().get(0);
+        return Damage.fit(survey(), new Memory()).map().faces().get(0);
     }
 
     static Spot spot(double x, double y) {

@@ -10,6 +10,7 @@ import corewright.survey.FeelerEnd;
 import corewright.survey.Finding;
 import corewright.survey.Meter;
 import corewright.survey.Sound;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import corewright.survey.Tap;
 import java.util.ArrayList;
@@ -87,7 +88,7 @@ class EvidenceTest {
         assertThat(beside.error()).isGreaterThan(3 * clear.error());
         assertThat(findings).singleElement().satisfies(f -> {
             assertThat(f.message()).isEqualTo("raised reading 40 beside cleat, 40 mm away: it may be falsely high");
-            assertThat(f.id()).isEqualTo("M1");
+            assertThat(f.about().id()).isEqualTo("M1");
         });
     }
 
@@ -123,7 +124,7 @@ class EvidenceTest {
 
         assertThat(scale.dry()).isEqualTo(12);
         assertThat(scale.wet()).isEqualTo(24);
-        assertThat(scale.findings()).hasSize(2).extracting(Finding::subject).containsOnly("meter scale");
+        assertThat(scale.findings()).hasSize(2).extracting(Finding::subject).containsOnly(Subject.METER_SCALE);
     }
 
     /** Stiffness goes with one over time squared: 1.2 times is 0.69, 1.5 times 0.44, 2 times a quarter. */

@@ -3,6 +3,7 @@ package corewright.damage;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import corewright.reuse.Memory;
 import corewright.survey.Sound;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -24,8 +25,8 @@ class InsightTest {
     }
 
     private static Insight insight(Deck deck) {
-        Fitted fitted = Damage.fit(deck.survey(), Parameters.NONE);
-        return Insight.of(fitted.map().faces().get(0), fitted.parameters());
+        Fitted fitted = Damage.fit(deck.survey(), new Memory());
+        return InsightWork.of(fitted.map().faces().get(0), fitted.parameters());
     }
 
     private static double brier(Insight.Quantity q) {
@@ -68,9 +69,9 @@ class InsightTest {
     @Test
     void drawsOfTheVolumeAreThoseOfTheMap() {
         Deck deck = leak();
-        Fitted fitted = Damage.fit(deck.survey(), Parameters.NONE);
+        Fitted fitted = Damage.fit(deck.survey(), new Memory());
         FaceDamage face = fitted.map().faces().get(0);
-        double[] draws = Insight.of(face, fitted.parameters()).voidMm3().stream()
+        double[] draws = InsightWork.of(face, fitted.parameters()).voidMm3().stream()
                 .mapToDouble(v -> v)
                 .toArray();
 

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.survey.Finding;
 import corewright.survey.Judgements;
+import corewright.survey.Reading;
 import corewright.survey.ReadingOverride;
 import corewright.survey.ReadingOverride.Trust;
 import corewright.survey.Sound;
+import corewright.survey.Subject;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -44,7 +46,7 @@ class JudgedTest {
         assertThat(after.surfaces().pLoose().cellAt(812, 512))
                 .isGreaterThan(before.surfaces().pLoose().cellAt(812, 512) + 0.1);
         assertThat(after.findings())
-                .filteredOn(f -> f.subject().equals("judgement"))
+                .filteredOn(f -> f.subject().word().equals("judgement"))
                 .extracting(Finding::message)
                 .containsExactly("trusted by the surveyor: heard it twice");
     }
@@ -54,8 +56,8 @@ class JudgedTest {
         FaceDamage before = map(contested());
         FaceDamage after = map(contested(), raised(Trust.TRUSTED));
 
-        assertThat(before.findings()).extracting(Finding::subject).contains("metal");
-        assertThat(after.findings()).extracting(Finding::subject).doesNotContain("metal");
+        assertThat(before.findings()).extracting(Finding::subject).contains(Subject.METAL);
+        assertThat(after.findings()).extracting(Finding::subject).doesNotContain(Subject.METAL);
         assertThat(after.surfaces().pWet().cellAt(1510, 530))
                 .isGreaterThan(before.surfaces().pWet().cellAt(1510, 530));
     }
@@ -68,7 +70,7 @@ class JudgedTest {
 
         assertThat(map.surfaces()).isEqualTo(never.map().surfaces());
         assertThat(map.findings())
-                .filteredOn(f -> f.subject().equals("judgement"))
+                .filteredOn(f -> f.subject().word().equals("judgement"))
                 .extracting(Finding::message)
                 .containsExactly(
                         "set aside by the surveyor: no reason given", "set aside by the surveyor: heard it twice");
@@ -84,14 +86,13 @@ class JudgedTest {
 
     @Test
     void aJudgementOfNoReadingIsKeptAndNamed() {
-        ReadingOverride stray =
-                new ReadingOverride(ReadingOverride.Kind.TAP, "T999", Deck.spot(1, 1), Trust.SET_ASIDE, "");
+        ReadingOverride stray = new ReadingOverride(Reading.Kind.TAP, "T999", Deck.spot(1, 1), Trust.SET_ASIDE, "");
 
         FaceDamage map = map(contested(), stray);
 
         assertThat(map.surfaces()).isEqualTo(map(contested()).surfaces());
         assertThat(map.findings())
-                .filteredOn(f -> f.subject().equals("judgement"))
+                .filteredOn(f -> f.subject().word().equals("judgement"))
                 .extracting(Finding::message)
                 .containsExactly("no reading of that kind, id and place: the judgement T999 speaks of nothing");
     }

@@ -47,7 +47,8 @@ class PlanTest {
         assertThat(plan.solids()).singleElement().satisfies(p -> assertThat(p.getArea())
                 .isCloseTo(100_000, within(1e-3)));
         assertThat(plan.bayAt(Deck.spot(950, 500))).isNull();
-        assertThat(plan.offCore(Deck.spot(950, 500))).isEqualTo("lies over solid laminate, where there is no core");
-        assertThat(plan.offCore(Deck.spot(-50, 500))).isEqualTo("lies outside the outline");
+        assertThat(plan.offCore(Deck.spot(950, 500)).words())
+                .isEqualTo("lies over solid laminate, where there is no core");
+        assertThat(plan.offCore(Deck.spot(-50, 500)).words()).isEqualTo("lies outside the outline");
     }
 }

@@ -6,21 +6,23 @@ import static corewright.DamageFixtures.rectangle;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import corewright.Assessments;
 import corewright.DamageFixtures.Deck;
 import corewright.damage.Condition;
 import corewright.damage.DamageMap;
-import corewright.repair.Batch;
-import corewright.repair.Hole;
-import corewright.repair.InjectionPlan;
-import corewright.repair.RepairOptions;
 import corewright.repair.RepairPlanner;
-import corewright.stiffness.StiffnessMap;
+import corewright.repair.plan.Batch;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.RepairOptions;
+import corewright.reuse.Memory;
 import corewright.survey.CoreMoisture;
 import corewright.survey.CoreState;
 import corewright.survey.Finding;
 import corewright.survey.Laminate;
 import corewright.survey.Resin;
 import corewright.survey.Settings;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -98,8 +100,8 @@ class DeciderTest {
                 .filteredOn(f -> f.severity() == Finding.Severity.HAZARD)
                 .singleElement()
                 .satisfies(f -> {
-                    assertThat(f.subject()).isEqualTo("load");
-                    assertThat(f.id()).isEqualTo("R1");
+                    assertThat(f.subject()).isEqualTo(Subject.LOAD);
+                    assertThat(f.about().id()).isEqualTo("R1");
                     assertThat(f.effect()).startsWith("Injection is not offered under a load.");
                 });
         assertThat(decide(deck).injections()).isEmpty();
@@ -173,7 +175,8 @@ class DeciderTest {
                         "The core is not proven dry: no pilot hole or core sample inside says so, and a moisture meter "
                                 + "proves nothing.");
         assertThat(decide(deck).injections()).isEmpty();
-        assertThat(decide(deck).findings()).anyMatch(f -> f.subject().equals("dry core") && f.id().equals("R1"));
+        assertThat(decide(deck).findings())
+                .anyMatch(f -> f.subject() == Subject.DRY_CORE && f.about().id().equals("R1"));
     }
 
     @Test
@@ -329,8 +332,8 @@ class DeciderTest {
                 .with(new Laminate("deck", 3, 12.5, 2.5, "e-glass-polyester", "balsa-150", false))
                 .region(Condition.VOID, PATCH, 4, 0.1);
         assertThat(decide(deck).findings()).anySatisfy(f -> assertThat(f.message())
-                .isEqualTo("The thicknesses of lay-up deck were not measured on this boat."));
-        RepairOptions options = RepairPlanner.plan(deck.survey(), deck.damage());
+                .isEqualTo("The thicknesses of laminate deck were not measured on this boat."));
+        RepairOptions options = RepairPlanner.plan(deck.survey(), deck.damage(), new Memory());
         assertThat(options.injections().get(0).cautions().get(0)).startsWith("Drill a pilot hole by hand first");
     }
 
@@ -390,6 +393,6 @@ class DeciderTest {
     private static Decision decide(Deck deck) {
         Survey survey = deck.survey();
         DamageMap damage = deck.damage();
-        return Decider.decide(survey, damage, StiffnessMap.NONE, RepairPlanner.plan(survey, damage));
+        return Assessments.decide(survey, damage);
     }
 }

@@ -5,14 +5,15 @@ import static corewright.DamageFixtures.rectangle;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import corewright.Assessments;
 import corewright.DamageFixtures.Deck;
 import corewright.damage.Condition;
 import corewright.damage.Region;
-import corewright.repair.Hole;
-import corewright.repair.InjectionPlan;
-import corewright.repair.RepairOptions;
 import corewright.repair.RepairPlanner;
-import corewright.stiffness.StiffnessMap;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.RepairOptions;
+import corewright.reuse.Memory;
 import corewright.survey.CoreMoisture;
 import corewright.survey.CoreState;
 import java.util.List;
@@ -28,7 +29,7 @@ class FilledTogetherTest {
     @Test
     void aRimIsFilledFromItsVoidWithFewerHolesThanEachAlone() {
         Deck deck = rim(25).probe(1200, 300, 4, CoreState.DRY);
-        RepairOptions alone = RepairPlanner.plan(deck.survey(), deck.damage());
+        RepairOptions alone = RepairPlanner.plan(deck.survey(), deck.damage(), new Memory());
         Decision d = decide(deck);
         assertThat(d.injections()).hasSize(1);
         InjectionPlan plan = d.injections().get(0);
@@ -116,7 +117,6 @@ class FilledTogetherTest {
     }
 
     private static Decision decide(Deck deck) {
-        return Decider.decide(
-                deck.survey(), deck.damage(), StiffnessMap.NONE, RepairPlanner.plan(deck.survey(), deck.damage()));
+        return Assessments.decide(deck.survey(), deck.damage());
     }
 }

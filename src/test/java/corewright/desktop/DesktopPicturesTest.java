@@ -3,6 +3,7 @@ package corewright.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.assessment.Assessor;
+import corewright.desktop.state.Appearance;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -36,10 +37,10 @@ class DesktopPicturesTest {
             OpenWindow.doFx(() -> window.desk.bench().select("R1"));
             window.waitUntilCalculated();
             window.write(TO.resolve("desktop-damage.png"));
-            OpenWindow.doFx(window.desk::understand);
+            OpenWindow.doFx(window.desk::showInsight);
             window.waitFor(
                     "the pictures of the readings", () -> window.desk.view().inTask());
-            window.write(TO.resolve("desktop-understand.png"));
+            window.write(TO.resolve("desktop-insight.png"));
             OpenWindow.doFx(() -> window.desk.view().task(null));
             OpenWindow.doFx(window.desk::setUp);
             window.shown("#setup-notes", javafx.scene.control.TextArea.class, a -> true);

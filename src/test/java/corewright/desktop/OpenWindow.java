@@ -1,5 +1,8 @@
 package corewright.desktop;
 
+import corewright.desktop.state.Chain;
+import corewright.desktop.state.Recent;
+import corewright.desktop.state.Workbench;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -122,7 +125,7 @@ final class OpenWindow implements AutoCloseable {
 
     /** Until everything is calculated and the plan is painted. */
     void waitUntilCalculated() {
-        waitFor("the calculation", () -> desk.bench().freshness() == Freshness.FRESH);
+        waitFor("the calculation", () -> desk.bench().fresh());
         waitFor(
                 "the plan and its legend",
                 () -> desk.view().plan().settled() && desk.view().legend().settled());

@@ -33,7 +33,7 @@ class PicturesAreCurrentTest {
             }
 
             assertThat(controls).isEqualTo(Files.readString(LIST));
-            for (String name : List.of("start", "damage", "damage-night", "understand", "setup", "walk")) {
+            for (String name : List.of("start", "damage", "damage-night", "insight", "setup", "walk")) {
                 assertThat(Path.of("docs/pictures/desktop-" + name + ".png")).isNotEmptyFile();
             }
         }

@@ -4,7 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import corewright.SurveyFolders;
-import corewright.intake.RefusedException;
+import corewright.desktop.state.EditLog;
+import corewright.intake.text.RefusedException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

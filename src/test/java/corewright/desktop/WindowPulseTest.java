@@ -2,6 +2,8 @@ package corewright.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import corewright.desktop.state.Appearance;
+import corewright.desktop.state.Step;
 import corewright.survey.Edit;
 import corewright.survey.Moisture;
 import corewright.survey.Part;
@@ -103,7 +105,7 @@ class WindowPulseTest {
         for (int i = 0; i < 6; i++) {
             deed(when + "another region", 200, () -> desk.bench().selectNext(1));
         }
-        deed(when + "how good the map is", 0, desk::understand);
+        deed(when + "how good the map is", 0, desk::showInsight);
         window.waitFor("the pictures", () -> desk.view().inTask());
         deed(when + "how good the map is", 500, () -> desk.view().task(null));
         deed(when + "walk", 600, desk::walk);

@@ -2,11 +2,21 @@ package corewright.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import corewright.Assessments;
 import corewright.SurveyFolders;
+import corewright.assessment.Ages;
+import corewright.assessment.Assessed;
+import corewright.assessment.Partial;
+import corewright.desktop.plan.PlanPane;
+import corewright.desktop.sketch.Sketch;
+import corewright.desktop.state.Chain;
 import corewright.survey.Edit;
 import corewright.survey.Moisture;
+import corewright.survey.Origin;
 import corewright.survey.Part;
+import corewright.survey.Photo;
 import corewright.survey.Readings;
+import corewright.survey.Spot;
 import corewright.survey.Survey;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -14,6 +24,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import javafx.geometry.Point2D;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -32,7 +43,11 @@ class WindowTest {
 
     /** Nothing is calculated: for what a window does without it, in no time. */
     private static OpenWindow bare(Path folder) {
-        return on(folder, Optional.empty(), (survey, findings, progress) -> Bare.of(survey, findings));
+        return on(
+                folder,
+                Optional.empty(),
+                (survey, findings, earlier, progress) ->
+                        new Assessed(Assessments.fresh(Partial.bare(survey, findings)), earlier));
     }
 
     private static OpenWindow on(Path folder, Optional<Path> chosen, Chain chain) {
@@ -183,8 +198,8 @@ class WindowTest {
                 Moisture first = s.readings().moisture().get(0);
                 return Edit.remove(s, Part.MOISTURE, first);
             }));
-            window.shown("#slip-before", Label.class, l -> l.getText().contains(Behind.WORDS));
-            window.shown("#readout", Label.class, l -> l.getText().contains(Behind.WORDS));
+            window.shown("#slip-before", Label.class, l -> l.getText().contains(Ages.WORDS));
+            window.shown("#readout", Label.class, l -> l.getText().contains(Ages.WORDS));
 
             OpenWindow.doFx(() -> window.desk.bench().hold(false));
             window.waitUntilCalculated();
@@ -225,6 +240,28 @@ class WindowTest {
                     .map(Object::toString)
                     .toList();
             assertThat(nameless).isEmpty();
+        }
+    }
+
+    /** The slip is shown anew whenever a calculation tells how far it is. */
+    @Test
+    void wordsTypedForAPhotographStayWhileTheWindowCalculates(@TempDir Path folder) {
+        Photo photo = new Photo(new Origin("window", 0), "photos/x.png", new Spot("foredeck", 300, 200), "");
+        try (OpenWindow window = bare(folder)) {
+            OpenWindow.doFx(() -> window.desk.bench().edit("photograph", s -> Edit.add(s, Part.PHOTOS, photo)));
+            window.waitUntilCalculated();
+            PlanPane plan = window.desk.view().plan();
+            Point2D mark = OpenWindow.onFx(() ->
+                    plan.localToScreen(plan.camera().px(300), plan.camera().py(200)));
+            window.hand.clickOn(mark);
+            window.click("#photo-caption");
+            window.hand.write("cra");
+            OpenWindow.doFx(() -> window.desk.bench().say("half through"));
+            window.hand.write("ck");
+
+            assertThat(window.shown("#photo-caption", TextField.class, f -> true)
+                            .getText())
+                    .isEqualTo("crack");
         }
     }
 }

@@ -1,5 +1,6 @@
 package corewright.drawing;
 
+import corewright.Assessments;
 import corewright.assessment.Assessment;
 import corewright.contour.Raster;
 import corewright.damage.Bay;
@@ -14,12 +15,13 @@ import corewright.damage.Undecided;
 import corewright.decision.Decision;
 import corewright.decision.Method;
 import corewright.decision.RegionDecision;
-import corewright.repair.Fill;
-import corewright.repair.Hole;
-import corewright.repair.InjectionPlan;
-import corewright.repair.RecorePlan;
-import corewright.repair.RepairOptions;
+import corewright.repair.plan.Fill;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.RecorePlan;
+import corewright.repair.plan.RepairOptions;
 import corewright.stiffness.StiffnessMap;
+import corewright.survey.About;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
 import corewright.survey.Feature;
@@ -38,6 +40,7 @@ import corewright.survey.Settings;
 import corewright.survey.Side;
 import corewright.survey.Sound;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import corewright.survey.Tap;
 import java.io.BufferedReader;
@@ -63,8 +66,8 @@ import org.locationtech.jts.io.WKTReader;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /** Assessments made by hand: the invented boat Ronja, and plain faces of any shape with any number of regions. */
-final class DrawingFixture {
-    static final String FACE = "foredeck";
+public final class DrawingFixture {
+    public static final String FACE = "foredeck";
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
     private static final Origin HERE = new Origin("by-hand", 1);
@@ -72,7 +75,7 @@ final class DrawingFixture {
     private DrawingFixture() {}
 
     /** The foredeck of the boat Ronja, 3.6 x 2.76 m, as on our own mock-up plate. */
-    static Assessment foredeck() {
+    public static Assessment foredeck() {
         List<Region> regions = new ArrayList<>();
         List<Geometry> possible = new ArrayList<>();
         Geometry possibleVoid = GEOMETRY.createPolygon();
@@ -107,6 +110,31 @@ final class DrawingFixture {
         }
         Face face = new Face(FACE, 3, 180, outline, EdgeSupport.SIMPLE, "deck", features());
         return assessment(face, grown, undecided, readings);
+    }
+
+    /** The same face with other readings and findings. */
+    public static Assessment with(Assessment a, Readings readings, List<Finding> findings) {
+        FaceDamage d = a.damage().face(FACE);
+        FaceDamage told = new FaceDamage(
+                d.face(),
+                d.bays(),
+                d.surfaces(),
+                d.regions(),
+                d.sound(),
+                d.undecided(),
+                d.damagedMm2(),
+                d.voidMm3(),
+                d.next(),
+                findings,
+                d.notes());
+        return Assessments.of(
+                a.survey().with(readings),
+                new DamageMap(List.of(told), a.damage().voidMm3(), a.damage().damagedMm2()),
+                a.stiffness(),
+                a.options(),
+                a.decision(),
+                findings,
+                a.next());
     }
 
     private static Geometry containing(Geometry all, Region r) {
@@ -149,7 +177,7 @@ final class DrawingFixture {
      *
      * @param count regions of the five conditions in turn, spread evenly over the outline
      */
-    static Assessment plain(String wktOutline, double tiltDeg, double uphillDeg, int count, double sizeMm) {
+    public static Assessment plain(String wktOutline, double tiltDeg, double uphillDeg, int count, double sizeMm) {
         Polygon outline = polygon(wktOutline);
         Envelope box = outline.getEnvelopeInternal();
         Condition[] kinds = {Condition.VOID, Condition.DELAMINATED, Condition.WET_DELAMINATED, Condition.WET};
@@ -232,9 +260,8 @@ final class DrawingFixture {
                 findings.add(new Finding(
                         Finding.Severity.DOUBT,
                         HERE,
-                        id,
-                        spot,
-                        "metal",
+                        About.of(moisture.get(moisture.size() - 1)),
+                        Subject.METAL,
                         "metal within 100 mm",
                         "may read falsely high"));
             }
@@ -280,9 +307,9 @@ final class DrawingFixture {
                 next,
                 findings,
                 List.of());
-        return new Assessment(
+        return Assessments.of(
                 survey,
-                new DamageMap(List.of(damage), damage.voidMm3()),
+                new DamageMap(List.of(damage), damage.voidMm3(), damage.damagedMm2()),
                 StiffnessMap.NONE,
                 new RepairOptions(List.of(), List.of()),
                 decision(regions),

@@ -1,17 +1,18 @@
 package corewright.drawing;
 
 import corewright.assessment.Assessment;
+import corewright.drawing.plates.Plates;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.provider.Arguments;
 
 /** Odd faces for the tests of layout: from no region to fifteen, level and steep, long and small. */
-final class Faces {
-    static final String RECTANGLE = "POLYGON((0 -600,2400 -600,2400 600,0 600,0 -600))";
+public final class Faces {
+    public static final String RECTANGLE = "POLYGON((0 -600,2400 -600,2400 600,0 600,0 -600))";
     static final String LARGE = "POLYGON((0 -1000,3600 -1000,3600 1000,0 1000,0 -1000))";
     static final String NARROW = "POLYGON((500 0,4700 0,4700 380,500 300,500 0))";
     static final String TALL = "POLYGON((-700 -1700,0 -1900,650 -1700,650 1700,0 1900,-700 1700,-700 -1700))";
-    static final String SMALL = "POLYGON((0 0,300 0,300 240,0 240,0 0))";
+    public static final String SMALL = "POLYGON((0 0,300 0,300 240,0 240,0 0))";
 
     private static final List<Arguments> ALL = make();
 

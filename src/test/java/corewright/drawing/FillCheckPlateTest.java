@@ -3,8 +3,17 @@ package corewright.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import corewright.Assessments;
 import corewright.assessment.Assessment;
-import corewright.repair.CuredFill;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Shapes;
+import corewright.drawing.kit.VoiceGrid;
+import corewright.drawing.marks.WarmthMark;
+import corewright.drawing.plates.Plate;
+import corewright.drawing.plates.PlateKind;
+import corewright.drawing.plates.Plates;
+import corewright.repair.work.CuredFill;
 import corewright.survey.Origin;
 import corewright.survey.Part;
 import corewright.survey.Side;
@@ -33,7 +42,7 @@ class FillCheckPlateTest {
     private static final Assessment RONJA = DrawingFixture.foredeck();
 
     private static Assessment with(Survey survey) {
-        return new Assessment(
+        return Assessments.of(
                 survey, RONJA.damage(), RONJA.stiffness(), RONJA.options(), RONJA.decision(), List.of(), List.of());
     }
 
@@ -87,7 +96,7 @@ class FillCheckPlateTest {
 
     private static Plate plate(Assessment assessment) {
         return Plates.of(assessment).stream()
-                .filter(p -> p.kind() == Plate.Kind.FILL_CHECK)
+                .filter(p -> p.kind() == PlateKind.FILL_CHECK)
                 .findFirst()
                 .orElseThrow();
     }
@@ -111,10 +120,10 @@ class FillCheckPlateTest {
         Spot beside = new Spot(DrawingFixture.FACE, 3000, 0);
         Tap outside = new Tap(new Origin("c.csv", 2), "C1", beside, Sound.HOLLOW, null, Side.OUTER);
 
-        assertThat(Plates.of(RONJA)).extracting(Plate::kind).doesNotContain(Plate.Kind.FILL_CHECK);
+        assertThat(Plates.of(RONJA)).extracting(Plate::kind).doesNotContain(PlateKind.FILL_CHECK);
         assertThat(Plates.of(with(Part.CURED_TAPS.with(RONJA.survey(), List.of(outside)))))
                 .extracting(Plate::kind)
-                .doesNotContain(Plate.Kind.FILL_CHECK);
+                .doesNotContain(PlateKind.FILL_CHECK);
         assertThat(plate(tapped(0)).name()).isEqualTo("foredeck-fill-check");
         assertThat(plate(tapped(0)).title()).endsWith(" · foredeck · fill check");
     }
@@ -122,7 +131,7 @@ class FillCheckPlateTest {
     @Test
     void severalSpacesHaveALargerMapEach() {
         List<Plate> checks = Plates.of(tapped(0, 1)).stream()
-                .filter(p -> p.kind() == Plate.Kind.FILL_CHECK)
+                .filter(p -> p.kind() == PlateKind.FILL_CHECK)
                 .toList();
         String first = RONJA.decision().injections().get(0).region();
         String second = RONJA.decision().injections().get(1).region();
@@ -139,7 +148,7 @@ class FillCheckPlateTest {
     @Test
     void saysWhatIsStillHollowAndHowMuchItTakes() {
         Assessment assessment = tapped(0);
-        double mm2 = assessment.cured().get(0).hollowMm2();
+        double mm2 = assessment.work().cured().get(0).hollowMm2();
         List<String> words = words(plate(assessment));
 
         assertThat(words).contains("S1");

@@ -3,6 +3,14 @@ package corewright.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.assessment.Assessment;
+import corewright.drawing.kit.Box;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.placing.Layer;
+import corewright.drawing.placing.MapSpec;
+import corewright.drawing.placing.MapWording;
+import corewright.drawing.plates.MapPainter;
+import corewright.drawing.plates.Plate;
+import corewright.drawing.plates.Plates;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
@@ -11,8 +19,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.EnumSet;
-import java.util.HashSet;
-import java.util.Set;
 import java.util.function.Consumer;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -59,22 +65,8 @@ class PictureTest {
                 new Box(18, 10, 174, 112),
                 MapSpec.LARGEST,
                 EnumSet.of(Layer.NEXT, Layer.REGION_LABELS, Layer.SCALE_AND_UPHILL),
-                MapSpec.Wording.OWNER);
+                MapWording.OWNER);
         picture("owner-map", 210, 130, g -> MapPainter.paint(new Paper(g), spec));
-    }
-
-    @Test
-    void paintsTheForedeckInOneBit() throws IOException {
-        Plate plate = Plates.of(DrawingFixture.foredeck()).get(0);
-        BufferedImage image =
-                picture("ronja-one-bit", plate.widthMm(), plate.heightMm(), g -> plate.paint(Paper.oneBit(g)));
-
-        Set<Integer> colours = new HashSet<>();
-        for (int rgb : image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth())) {
-            colours.add(rgb & 0xFFFFFF);
-        }
-        // ink, paper, and the grey of the field names, which a printer of one bit turns black
-        assertThat(colours).containsExactlyInAnyOrder(0x000000, 0xFFFFFF, 0x4E5955);
     }
 
     private static void plates(String prefix, Assessment assessment) throws IOException {

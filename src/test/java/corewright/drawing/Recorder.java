@@ -1,5 +1,7 @@
 package corewright.drawing;
 
+import corewright.drawing.kit.Type;
+import corewright.drawing.kit.Typeface;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
@@ -30,13 +32,24 @@ public final class Recorder extends AbstractGraphics2D {
     /** Half the halo of a reading: words may be as near as that and still stand apart. */
     private static final double TOUCH = 0.05;
 
-    public final List<Words> words = new ArrayList<>();
-    public final List<String> calls = new ArrayList<>();
-    public final List<Rectangle2D> ink = new ArrayList<>();
+    public final List<Words> words;
+    public final List<String> calls;
+    public final List<Rectangle2D> ink;
 
-    Recorder() {
+    public Recorder() {
         super(false);
         gc = new GraphicContext(new AffineTransform());
+        words = new ArrayList<>();
+        calls = new ArrayList<>();
+        ink = new ArrayList<>();
+    }
+
+    /** Notes in the same lists, with a clip and a transform of its own. */
+    private Recorder(Recorder other) {
+        super(other);
+        words = other.words;
+        calls = other.calls;
+        ink = other.ink;
     }
 
     @Override
@@ -74,8 +87,16 @@ public final class Recorder extends AbstractGraphics2D {
     private void note(Shape shape, double grow) {
         Rectangle2D b = getTransform().createTransformedShape(shape).getBounds2D();
         if (!Color.WHITE.equals(getColor())) {
-            ink.add(new Rectangle2D.Double(
-                    b.getX() - grow, b.getY() - grow, b.getWidth() + 2 * grow, b.getHeight() + 2 * grow));
+            Rectangle2D all = new Rectangle2D.Double(
+                    b.getX() - grow, b.getY() - grow, b.getWidth() + 2 * grow, b.getHeight() + 2 * grow);
+            Shape clip = getClip();
+            Rectangle2D seen = clip == null
+                    ? all
+                    : all.createIntersection(
+                            getTransform().createTransformedShape(clip).getBounds2D());
+            if (clip == null || !seen.isEmpty()) {
+                ink.add(seen);
+            }
         }
     }
 
@@ -138,10 +159,9 @@ public final class Recorder extends AbstractGraphics2D {
         throw new UnsupportedOperationException();
     }
 
-    /** What is set on the copy stays set, which is enough for one picture. */
     @Override
     public Graphics create() {
-        return this;
+        return new Recorder(this);
     }
 
     @Override

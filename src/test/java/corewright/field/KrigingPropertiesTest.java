@@ -126,78 +126,11 @@ class KrigingPropertiesTest {
         }
     }
 
-    @ParameterizedTest
-    @MethodSource("seeds")
-    void allButOneNeighbourSetsAgreeWithAllWhenTheLastIsOutOfRange(long seed) {
-        Case c = new Case(seed);
-        c.x[0] = 1e5; // spherical, so uncorrelated with the rest; its only effect is on the mean
-        Variogram v = Variogram.isotropic(Shape.SPHERICAL, 0.1, 1, 300);
-        Mean known = Mean.known(10);
-        Kriging kriging = new SimpleKriging(c.samples(), v, known, Target.VALUE);
-
-        assertSame(kriging.estimate(c.nodesX, c.nodesY, c.x.length - 1), kriging.estimate(c.nodesX, c.nodesY, 0));
-    }
-
-    @ParameterizedTest
-    @MethodSource("seeds")
-    void signalAndValueDifferByTheNuggetAwayFromSamples(long seed) {
-        Case c = new Case(seed);
-        Estimates value = c.estimates();
-        Estimates signal =
-                new OrdinaryKriging(c.samples(), c.variogram, Target.SIGNAL).estimate(c.nodesX, c.nodesY, c.neighbours);
-
-        for (int i = 0; i < value.size(); i++) {
-            assertThat(signal.estimate(i)).isCloseTo(value.estimate(i), within(ROUNDING));
-            assertThat(value.variance(i) - signal.variance(i)).isCloseTo(c.variogram.nugget(), within(ROUNDING));
-        }
-    }
-
-    @ParameterizedTest
-    @MethodSource("seeds")
-    void aPriorMeanRunsFromKnownToUnknown(long seed) {
-        Case c = new Case(seed);
-        Estimates vague = new SimpleKriging(c.samples(), c.variogram, new Mean(3, 1e9), Target.VALUE)
-                .estimate(c.nodesX, c.nodesY, c.neighbours);
-        Estimates sure = new SimpleKriging(c.samples(), c.variogram, new Mean(3, 1e-12), Target.VALUE)
-                .estimate(c.nodesX, c.nodesY, c.neighbours);
-        Estimates known = new SimpleKriging(c.samples(), c.variogram, Mean.known(3), Target.VALUE)
-                .estimate(c.nodesX, c.nodesY, c.neighbours);
-
-        // a prior variance of 1e9 (1e-12) moves the estimate by about its inverse (itself) times 10
-        assertThat(vague.estimates()).containsExactly(c.estimates().estimates(), within(1e-7));
-        assertThat(sure.estimates()).containsExactly(known.estimates(), within(1e-7));
-    }
-
-    /** The mean's variance added to every covariance, solved as simple kriging by plain elimination. */
     @Test
-    void aPriorMeanEqualsItsVarianceAddedToTheCovariance() {
-        Samples two = Samples.of(new double[] {0, 10}, new double[] {0, 0}, new double[] {5, 8});
-        Variogram v = Variogram.isotropic(Shape.EXPONENTIAL, 0.2, 1, 10);
-        double vm = 0.7;
-
-        Estimates e = new SimpleKriging(two, v, new Mean(4, vm), Target.VALUE)
-                .estimate(new double[] {4}, new double[] {0}, 0);
-
-        double d = 1.2 + vm;
-        double o = Math.exp(-1) + vm;
-        double k1 = Math.exp(-0.4) + vm;
-        double k2 = Math.exp(-0.6) + vm;
-        double w1 = (d * k1 - o * k2) / (d * d - o * o);
-        double w2 = (d * k2 - o * k1) / (d * d - o * o);
-        assertThat(e.estimate(0)).isCloseTo(4 + w1 * (5 - 4) + w2 * (8 - 4), within(1e-12));
-        assertThat(e.variance(0)).isCloseTo(d - w1 * k1 - w2 * k2, within(1e-12));
-    }
-
-    @Test
-    void withoutSamplesTheAnswerIsThePrior() {
+    void withoutSamplesThereIsNoMeanAndNoAnswer() {
         Samples none = Samples.of(new double[0], new double[0], new double[0]);
         Variogram v = Variogram.isotropic(Shape.MATERN32, 0.5, 2, 10);
 
-        Estimates e = new SimpleKriging(none, v, new Mean(-2.5, 4), Target.SIGNAL)
-                .estimate(new double[] {1, 2}, new double[] {3, 4}, 0);
-
-        assertThat(e.estimates()).containsOnly(-2.5);
-        assertThat(e.variances()).containsOnly(6);
         assertThatThrownBy(() -> new OrdinaryKriging(none, v)).hasMessageContaining("at least one sample");
     }
 
@@ -241,7 +174,7 @@ class KrigingPropertiesTest {
         Variogram v = Variogram.isotropic(Shape.SPHERICAL, 0, 1, 30);
 
         Samples uneven = Samples.of(x, y, new double[] {0, 1}, new double[] {0, 5});
-        Estimates e = new OrdinaryKriging(uneven, v, Target.SIGNAL).estimate(new double[] {5}, new double[] {0}, 0);
+        Estimates e = new OrdinaryKriging(uneven, v).estimate(new double[] {5}, new double[] {0}, 0);
 
         // two samples, weights w and 1 - w: w = (C22 - C12 + k1 - k2) / (C11 + C22 - 2 C12), here k1 = k2
         double c12 = Shape.SPHERICAL.correlation(1 / 3.0);
@@ -262,10 +195,10 @@ class KrigingPropertiesTest {
 
     @Test
     void tooManySamplesAtOnceAreRefusedWithAdvice() {
-        int n = Kriging.MOST_SAMPLES_AT_ONCE + 1;
+        int n = OrdinaryKriging.MOST_SAMPLES_AT_ONCE + 1;
         double[] line = new double[n];
         Arrays.setAll(line, i -> i);
-        Kriging kriging =
+        OrdinaryKriging kriging =
                 new OrdinaryKriging(Samples.of(line, line, line), Variogram.isotropic(Shape.SPHERICAL, 0, 1, 5));
 
         assertThatThrownBy(() -> kriging.estimate(line, line, 0))

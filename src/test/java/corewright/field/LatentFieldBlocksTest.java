@@ -40,7 +40,7 @@ class LatentFieldBlocksTest {
         var together = new ExpectationPropagation(calls(), model.mean(GRID), model.covariance(GRID));
         together.run(30, 1e-3);
         Sites all = new Sites(400);
-        all.take(together, IntStream.range(0, 400).toArray());
+        together.noteIn(all, IntStream.range(0, 400).toArray());
         Posterior exact = new Posterior(model, GRID, all);
 
         int m = 2000;
@@ -127,7 +127,7 @@ class LatentFieldBlocksTest {
         var together = new ExpectationPropagation(values, model.mean(places), model.covariance(places));
         together.run(1, 1e-3);
         Sites all = new Sites(x.length);
-        all.take(together, IntStream.range(0, x.length).toArray());
+        together.noteIn(all, IntStream.range(0, x.length).toArray());
         int m = 440;
         Places line = new Places(
                 IntStream.range(0, m).mapToDouble(i -> 10.0 * (i % 220)).toArray(),

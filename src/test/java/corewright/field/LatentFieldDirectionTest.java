@@ -26,9 +26,8 @@ class LatentFieldDirectionTest {
         double[] x = random.doubles(n, 0, 2000).toArray();
         double[] y = random.doubles(n, 0, 1200).toArray();
         Places places = new Places(x, y);
-        double[] covariance = Model.of(PRIOR, 110, 8).covariance(truth.of(places));
-        double[] normal = random.doubles(n).map(u -> random.nextGaussian()).toArray();
-        double[] field = Cholesky.of(n, covariance).times(normal);
+        double[][] covariance = Model.of(PRIOR, 110, 8).covariance(truth.of(places));
+        double[] field = CholeskyTest.drawn(covariance, random);
         List<Site> seen = new ArrayList<>();
         for (double f : field) {
             seen.add(new Site.Value(f + 0.3 * random.nextGaussian(), 0.3));

@@ -13,10 +13,15 @@ class ModelChoiceTest {
         Random random = new Random(seed);
         double[] x = random.doubles(n, 0, 100).toArray();
         double[] y = random.doubles(n, 0, 100).toArray();
-        Samples none = Samples.of(new double[0], new double[0], new double[0]);
-        Draws draws =
-                ConditionalSimulation.draw(new SimpleKriging(none, v, Mean.known(0), Target.VALUE), x, y, 1, seed);
-        return Samples.of(x, y, draws.draw(0));
+        Correlation correlation = new Correlation(v);
+        double[][] covariance = new double[n][n];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                covariance[i][j] = v.partialSill() * correlation.at(x[i] - x[j], y[i] - y[j]);
+            }
+            covariance[i][i] = v.sill();
+        }
+        return Samples.of(x, y, CholeskyTest.drawn(covariance, new Random(seed)));
     }
 
     @Test

@@ -69,7 +69,7 @@ class NeighbourIndexTest {
         double[] y = random.doubles(n, 0, 3000).toArray();
         double[] value = new double[n];
         Arrays.setAll(value, i -> Math.sin(x[i] / 300) + y[i] / 1000);
-        Kriging kriging =
+        OrdinaryKriging kriging =
                 new OrdinaryKriging(Samples.of(x, y, value), Variogram.isotropic(Shape.SPHERICAL, 0.01, 1, 400));
         double[] nodesX = random.doubles(5000, 0, 5000).toArray();
         double[] nodesY = random.doubles(5000, 0, 3000).toArray();

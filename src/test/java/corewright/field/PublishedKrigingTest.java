@@ -41,7 +41,7 @@ class PublishedKrigingTest {
         double[] x = {180000, 179500, 180500, 179000, 181140};
         double[] y = {331000, 331000, 332000, 330500, 333700};
 
-        Kriging kriging = new OrdinaryKriging(meuse, model);
+        OrdinaryKriging kriging = new OrdinaryKriging(meuse, model);
 
         double[] all = {5.05549819, 5.84736514, 5.07808575, 6.11452541, 6.62235553};
         double[] variance = {0.161138226, 0.206434869, 0.155805464, 0.130164711, 0.252020481};
@@ -59,7 +59,7 @@ class PublishedKrigingTest {
     void otherFitsOfTheMeuseDataAreThoseOfGstat() {
         ReferenceTable meuse = ReferenceTable.of("meuse_points.csv");
         Samples log = meuse.samples("logzinc");
-        Samples below = meuse.samples("zinc").map(zinc -> zinc < 500 ? 1 : 0);
+        Samples below = meuse.samples("zinc", zinc -> zinc < 500 ? 1 : 0);
 
         assertFit(log, Shape.EXPONENTIAL, 0, 0.7186526, 449.758); // at the bound: no nugget
         assertFit(below, Shape.SPHERICAL, 0.10116374, 0.15749557, 882.87221);

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.DoubleUnaryOperator;
 
 /** One of the reference files under {@code reference/geostat}; see the README there. */
 final class ReferenceTable {
@@ -51,6 +52,11 @@ final class ReferenceTable {
     }
 
     Samples samples(String value) {
-        return Samples.of(column("x"), column("y"), column(value));
+        return samples(value, v -> v);
+    }
+
+    Samples samples(String value, DoubleUnaryOperator changed) {
+        double[] values = Arrays.stream(column(value)).map(changed).toArray();
+        return Samples.of(column("x"), column("y"), values);
     }
 }

@@ -121,7 +121,7 @@ class DrawnPlanTest {
                 "<path id='opening' d='m100 100 100 0 0 100-100 0z'/>|10000|0",
                 "<path id='opening' d='M200,100 A50,50 0 1 1 100,100 A50,50 0 0 1 200,100 Z'/>|7853.98|160",
                 "<path id='opening' d='M100,100 C100,155.228 144.772,200 200,200 L200,100Z'/>|7853.98|30",
-                "<path id='opening' d='M100 100 Q150 200 200 100 z'/>|3333.33|5",
+                "<path id='opening' d='M100 100 Q150 200 200 100 z'/>|3333.33|30",
                 "<rect id='opening' x='100' y='100' width='100' height='100' rx='20'/>|9656.64|63",
                 "<circle id='opening' cx='200' cy='200' r='50'/>|7853.98|158",
                 "<ellipse id='opening' cx='200' cy='200' rx='50' ry='25'/>|3926.99|120",
@@ -137,6 +137,22 @@ class DrawnPlanTest {
         assertThat(openings)
                 .singleElement()
                 .satisfies(o -> assertThat(o.geometry().getArea()).isCloseTo(areaMm2, within(tolerance + 1e-2)));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "M100,100 h100 X5|found no path of SVG from character 15 on",
+                "M0,0 A5,5 0 2 1 3 3|found no path of SVG from character 13 on",
+                "L10,10 20,20|expected the path to begin with M",
+                "M1e12,0 5,5|expected numbers within 1e9",
+            })
+    void aPathThatIsNoneIsAFindingWithItsPlace(String path, String problem, @TempDir Path dir) {
+        SurveyFolders folder =
+                svg(dir, "", "<rect id='outline' width='900' height='600'/><path id='opening' d='" + path + "'/>");
+
+        assertThat(Reads.findings(folder)).first().asString().contains("entity 3 stands a path, " + problem);
     }
 
     @Test

@@ -187,8 +187,8 @@ class PlanReaderTest {
 
         assertThat(Reads.findings(folder))
                 .contains(
-                        "plan.csv:2: Face foredeck measures 90 x 60 mm. If that is not so, units.length in survey.yaml"
-                                + " is wrong and so is every area and volume.",
+                        "survey.yaml: The outline of foredeck measures 90 x 60 mm: is the plan in centimetres or inches?"
+                                + " Check units in survey.yaml. Every area and volume rests on it.",
                         "plan.csv:3: The fitting \"winch\" lies outside the outline of foredeck. It has no effect on the"
                                 + " face.")
                 .noneMatch(f -> f.startsWith("plan.csv:4"));

@@ -271,7 +271,7 @@ class ReadingsTest {
         assertThat(r.probes().get(4).voidDepthMm()).isEqualTo(13.4);
         assertThat(Reads.findings(folder))
                 .containsExactly("probes.csv:5: Probe P4 found 14 mm of void in a core of 12.5 mm. The core's thickness"
-                        + " is taken; the lay-up in survey.yaml or the depth may be wrong.");
+                        + " is taken; the laminate in survey.yaml or the depth may be wrong.");
     }
 
     @Test

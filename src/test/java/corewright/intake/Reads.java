@@ -3,16 +3,18 @@ package corewright.intake;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import corewright.SurveyFolders;
+import corewright.intake.text.Complaint;
+import corewright.intake.text.RefusedException;
 import corewright.survey.Finding;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 
 /** What tests of this package ask of a folder. */
-final class Reads {
+public final class Reads {
     private Reads() {}
 
-    static Intake read(SurveyFolders folder) {
+    public static Intake read(SurveyFolders folder) {
         try {
             return SurveyFolder.read(folder.path());
         } catch (IOException e) {
@@ -21,7 +23,7 @@ final class Reads {
     }
 
     /** Every complaint, as printed. */
-    static List<String> complaints(SurveyFolders folder) {
+    public static List<String> complaints(SurveyFolders folder) {
         RefusedException refused = catchThrowableOfType(RefusedException.class, () -> SurveyFolder.read(folder.path()));
         return refused == null
                 ? List.of()
@@ -29,7 +31,7 @@ final class Reads {
     }
 
     /** Every finding as place, message and effect. */
-    static List<String> findings(SurveyFolders folder) {
+    public static List<String> findings(SurveyFolders folder) {
         return read(folder).findings().stream()
                 .map((Finding f) -> f.origin() + ": " + f.message() + " " + f.effect())
                 .toList();

@@ -64,6 +64,59 @@ class CholeskyTest {
         }
     }
 
+    @Test
+    void complianceAgreesWithFullSolutions() {
+        RandomGrid grid = RandomGrid.regular(20, 14, 3, 5);
+        Cholesky factor = Cholesky.factor(grid.matrix, grid.x, grid.y);
+        int n = grid.matrix.size();
+        Random random = new Random(6);
+        List<SparseVector> vectors = new ArrayList<>();
+        for (int k = 0; k < 30; k++) {
+            vectors.add(SparseVector.of(Map.of(random.nextInt(n / 2), 1.0, n / 2 + random.nextInt(n / 2), -0.5)));
+        }
+
+        double[][] rows = factor.compliance(vectors, 12);
+
+        assertThat(rows).hasDimensions(12, 30);
+        for (int i = 0; i < 12; i++) {
+            double[] solution = factor.solve(dense(vectors.get(i), n));
+            for (int j = 0; j < 30; j++) {
+                assertThat(rows[i][j]).isCloseTo(vectors.get(j).dot(solution), within(ROUNDING));
+            }
+        }
+    }
+
+    /** What is condensed answers forces on the kept nodes as the whole does, whichever nodes are kept: some, all, one. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 3, 17})
+    void condensedAnswersAsTheWhole(int every) {
+        RandomGrid grid = RandomGrid.withUnequalNodes(9);
+        int[] keep = java.util.stream.IntStream.range(0, grid.matrix.nodes())
+                .filter(v -> v % every == 0)
+                .toArray();
+        double[] b = new double[grid.matrix.size()];
+        BlockMatrix condensed = Cholesky.condensed(grid.matrix, grid.x, grid.y, keep);
+        double[] local = new double[condensed.size()];
+        double[] wanted = grid.vector();
+        for (int k = 0; k < keep.length; k++) {
+            for (int i = 0; i < condensed.size(k); i++) {
+                local[condensed.first(k) + i] = wanted[grid.matrix.first(keep[k]) + i];
+                b[grid.matrix.first(keep[k]) + i] = local[condensed.first(k) + i];
+            }
+        }
+        double[] px = Arrays.stream(keep).mapToDouble(v -> grid.x[v]).toArray();
+        double[] py = Arrays.stream(keep).mapToDouble(v -> grid.y[v]).toArray();
+
+        double[] whole = Cholesky.factor(grid.matrix, grid.x, grid.y).solve(b);
+        double[] part = Cholesky.factor(condensed, px, py).solve(local);
+
+        for (int k = 0; k < keep.length; k++) {
+            for (int i = 0; i < condensed.size(k); i++) {
+                assertThat(part[condensed.first(k) + i]).isCloseTo(whole[grid.matrix.first(keep[k]) + i], within(1e-9));
+            }
+        }
+    }
+
     /** Many pairs take another way than few: through parts of the inverse. Neighbours, far ends, pairs with nothing. */
     @Test
     void manyProductsAgreeWithFullSolutions() {

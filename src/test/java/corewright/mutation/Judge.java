@@ -1,11 +1,11 @@
 package corewright.mutation;
 
-import corewright.intake.AsciiGrid;
+import corewright.cli.GridReader;
+import corewright.cli.NumberTable;
+import corewright.cli.PanelReader;
 import corewright.intake.Intake;
-import corewright.intake.NumberTable;
-import corewright.intake.PanelReader;
-import corewright.intake.RefusedException;
 import corewright.intake.SurveyFolder;
+import corewright.intake.text.RefusedException;
 import corewright.survey.Origin;
 import corewright.survey.Readings;
 import corewright.survey.Survey;
@@ -43,7 +43,7 @@ final class Judge {
                             : new Verdict(Verdict.Outcome.DEFECT, "lost row " + lost);
                 }
                 case PANEL -> PanelReader.read(at.resolve("panel.yaml"));
-                case GRID -> AsciiGrid.read(at.resolve("grid.asc"));
+                case GRID -> GridReader.read(at.resolve("grid.asc"));
                 case POINTS -> NumberTable.read(at.resolve("points.csv"), List.of("x", "y", "value"));
             }
             return new Verdict(Verdict.Outcome.READ, "");

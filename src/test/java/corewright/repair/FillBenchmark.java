@@ -4,6 +4,13 @@ import static corewright.DamageFixtures.deck;
 
 import corewright.DamageFixtures.Deck;
 import corewright.damage.FaceDamage;
+import corewright.repair.fill.FillSimulation;
+import corewright.repair.pattern.Cavity;
+import corewright.repair.pattern.Slope;
+import corewright.repair.plan.Batch;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
+import corewright.reuse.Memory;
 import corewright.survey.Resin;
 import corewright.survey.Settings;
 import java.lang.management.ManagementFactory;
@@ -35,8 +42,9 @@ public final class FillBenchmark {
 
     private static void plan(String name, Deck deck) {
         long start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
-        InjectionPlan plan =
-                RepairPlanner.plan(deck.survey(), deck.damage()).injections().get(0);
+        InjectionPlan plan = RepairPlanner.plan(deck.survey(), deck.damage(), new Memory())
+                .injections()
+                .get(0);
         long ms = (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - start) / 1_000_000;
         System.out.print(String.format(
                 Locale.ROOT,
@@ -55,8 +63,9 @@ public final class FillBenchmark {
         Deck deck = PlanBenchmark.threeDeck();
         FaceDamage damage = deck.damage().faces().get(0);
         Settings settings = deck.survey().settings();
-        InjectionPlan plan =
-                RepairPlanner.plan(deck.survey(), deck.damage()).injections().get(0);
+        InjectionPlan plan = RepairPlanner.plan(deck.survey(), deck.damage(), new Memory())
+                .injections()
+                .get(0);
         Resin resin = settings.resin(plan.resin());
         Cavity cavity = Cavity.of(damage.regions().get(0).likely(), damage, cellMm, 0.3);
         double gaps =

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.DamageFixtures.Deck;
 import corewright.damage.Condition;
+import corewright.repair.pattern.HolePattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -12,6 +12,13 @@ import corewright.DamageFixtures;
 import corewright.DamageFixtures.Deck;
 import corewright.damage.Condition;
 import corewright.damage.Region;
+import corewright.repair.pattern.Cavity;
+import corewright.repair.pattern.Travel;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.RecorePlan;
+import corewright.repair.plan.RepairOptions;
+import corewright.reuse.Memory;
 import corewright.survey.Drilling;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Feature;
@@ -278,7 +285,7 @@ class InjectionPlanTest {
         Deck deck = deck(DECK)
                 .with(fitting("windlass", 1300, 300, false, 300))
                 .region(Condition.VOID, rectangle(1200, 200, 1400, 400), 4, 0.1);
-        RepairOptions options = RepairPlanner.plan(deck.survey(), deck.damage());
+        RepairOptions options = RepairPlanner.plan(deck.survey(), deck.damage(), new Memory());
         assertThat(options.injections()).isEmpty();
         assertThat(options.refused().get("R1"))
                 .isEqualTo("No hole may be drilled here: fittings, supports or edges lie too near everywhere.");
@@ -319,7 +326,9 @@ class InjectionPlanTest {
                         new Settings.Climate(48, 60),
                         s.numerics()))
                 .region(Condition.VOID, rectangle(1000, 0, 1500, 400), 3, 0.1);
-        assertThat(RepairPlanner.plan(deck.survey(), deck.damage()).refused().get("R1"))
+        assertThat(RepairPlanner.plan(deck.survey(), deck.damage(), new Memory())
+                        .refused()
+                        .get("R1"))
                 .isEqualTo("At 48 °C epoxy-foam-240 sets before it can be mixed and poured. Work when it is cooler.");
     }
 
@@ -333,8 +342,9 @@ class InjectionPlanTest {
                         2,
                         0.9);
         Region region = deck.damage().regions().get(0);
-        RecorePlan plan =
-                RepairPlanner.plan(deck.survey(), deck.damage()).recores().get(0);
+        RecorePlan plan = RepairPlanner.plan(deck.survey(), deck.damage(), new Memory())
+                .recores()
+                .get(0);
         assertThat(plan.cut().isValid()).isTrue();
         assertThat(deck.face().outline().buffer(1e-3).covers(plan.cut())).isTrue();
         assertThat(plan.cut().intersection(region.likely()).getArea()
@@ -362,7 +372,7 @@ class InjectionPlanTest {
     void oddShapesGetAPlanOrAReason(String shape) {
         Polygon area = (Polygon) wkt(shape);
         Deck deck = deck(DECK).region(Condition.VOID, area, 4, 0.1);
-        RepairOptions options = RepairPlanner.plan(deck.survey(), deck.damage());
+        RepairOptions options = RepairPlanner.plan(deck.survey(), deck.damage(), new Memory());
         assertThat(options.injections().size() + options.refused().size()).isEqualTo(1);
         for (InjectionPlan plan : options.injections()) {
             assertThat(plan.holes())
@@ -390,7 +400,9 @@ class InjectionPlanTest {
     }
 
     private static InjectionPlan plan(Deck deck) {
-        return RepairPlanner.plan(deck.survey(), deck.damage()).injections().get(0);
+        return RepairPlanner.plan(deck.survey(), deck.damage(), new Memory())
+                .injections()
+                .get(0);
     }
 
     static Settings capped(double reachMm) {

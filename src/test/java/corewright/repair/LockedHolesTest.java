@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.DamageFixtures.Deck;
 import corewright.damage.Condition;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
+import corewright.reuse.Memory;
 import corewright.survey.MovedHole;
 import corewright.survey.Part;
 import corewright.survey.Spot;
@@ -19,7 +22,7 @@ class LockedHolesTest {
     private final InjectionPlan free = plan(List.of());
 
     private InjectionPlan plan(List<MovedHole> moved) {
-        return RepairPlanner.plan(Part.HOLES.with(deck.survey(), moved), deck.damage())
+        return RepairPlanner.plan(Part.HOLES.with(deck.survey(), moved), deck.damage(), new Memory())
                 .injections()
                 .get(0);
     }

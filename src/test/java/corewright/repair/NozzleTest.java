@@ -9,6 +9,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import corewright.DamageFixtures.Deck;
 import corewright.damage.Condition;
+import corewright.repair.mix.Pour;
+import corewright.repair.mix.ReachLaw;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
+import corewright.reuse.Memory;
 import corewright.survey.Drilling;
 import corewright.survey.Feature;
 import corewright.survey.Origin;
@@ -135,6 +140,8 @@ class NozzleTest {
     }
 
     private static InjectionPlan plan(Deck deck) {
-        return RepairPlanner.plan(deck.survey(), deck.damage()).injections().get(0);
+        return RepairPlanner.plan(deck.survey(), deck.damage(), new Memory())
+                .injections()
+                .get(0);
     }
 }

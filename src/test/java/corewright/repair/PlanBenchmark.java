@@ -9,6 +9,11 @@ import corewright.DamageFixtures.Deck;
 import corewright.damage.Condition;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
+import corewright.repair.pattern.Cavity;
+import corewright.repair.pattern.CoverTask;
+import corewright.repair.pattern.DrillPlaces;
+import corewright.repair.pattern.HolePattern;
+import corewright.repair.pattern.Travel;
 import corewright.survey.Settings;
 import java.lang.management.ManagementFactory;
 import java.util.Arrays;
@@ -185,8 +190,8 @@ public final class PlanBenchmark {
             return HolePattern.holes(task(), new int[0]);
         }
 
-        HolePattern.Task task() {
-            return new HolePattern.Task(cavity, places, holeReach, reachMm, travel());
+        CoverTask task() {
+            return new CoverTask(cavity, places, holeReach, reachMm, travel());
         }
 
         double covered(int[] holes) {

@@ -1,12 +1,13 @@
 package corewright.report;
 
+import corewright.Assessments;
 import corewright.assessment.Assessment;
 import corewright.contour.Raster;
 import corewright.decision.Decision;
-import corewright.repair.Batch;
-import corewright.repair.Fill;
-import corewright.repair.Hole;
-import corewright.repair.InjectionPlan;
+import corewright.repair.plan.Batch;
+import corewright.repair.plan.Fill;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -14,7 +15,7 @@ import java.util.Optional;
 import java.util.Random;
 
 /** The sample boat with other injections: few or many holes and cups, with and without a simulated fill. */
-final class CardSamples {
+public final class CardSamples {
     /** What a plan says at its longest. */
     private static final List<String> CAUTIONS = List.of(
             "Drill a pilot hole by hand first and note where the drill drops in: the skin's thickness is not measured on"
@@ -49,7 +50,7 @@ final class CardSamples {
      * A region with this many injection holes, a third as many vents, and these cups; where there are enough holes and the
      * seed is a multiple of three, the first two are filled by nozzle.
      */
-    static Assessment injecting(int holes, int cups, long seed) {
+    public static Assessment injecting(int holes, int cups, long seed) {
         int nozzles = holes > 4 && seed % 3 == 0 ? 2 : 0;
         Assessment sample = SampleAssessment.damaged();
         InjectionPlan plan = sample.decision().injections().get(0);
@@ -135,7 +136,7 @@ final class CardSamples {
 
     private static Assessment with(Assessment a, InjectionPlan plan) {
         Decision d = a.decision();
-        return new Assessment(
+        return Assessments.of(
                 a.survey(),
                 a.damage(),
                 a.stiffness(),

@@ -6,6 +6,16 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import corewright.assessment.Assessment;
+import corewright.report.data.AsciiGrid;
+import corewright.report.data.BatchesCsv;
+import corewright.report.data.BuyingListCsv;
+import corewright.report.data.CsvTable;
+import corewright.report.data.FindingsCsv;
+import corewright.report.data.HolesCsv;
+import corewright.report.data.NextReadingsCsv;
+import corewright.report.data.RegionsGeoJson;
+import corewright.report.data.SummaryJson;
+import corewright.report.page.FileNames;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -90,11 +100,11 @@ class DataFilesTest {
         assertThat(lines(FindingsCsv.of(SampleAssessment.damaged())))
                 .containsExactly(
                         "severity,file,line,id,face,x,y,subject,message,effect",
-                        "doubt,moisture.csv,14,'=M12,foredeck,1400,40,reading near metal,"
+                        "doubt,moisture.csv,14,'=M12,foredeck,1400,40,metal,"
                                 + "\"The inner forestay plate is 40 mm away, and metal raises readings.\","
                                 + "It counts as an upper bound.");
         assertThat(List.of("=1+1", "+cmd", "-x", "@SUM", "\tx", "-12.5", "+3", "plain"))
-                .extracting(Table::harmless)
+                .extracting(CsvTable::harmless)
                 .containsExactly("'=1+1", "'+cmd", "'-x", "'@SUM", "'\tx", "-12.5", "+3", "plain");
     }
 
@@ -156,7 +166,7 @@ class DataFilesTest {
                 .containsExactly("cockpit-sole", "cockpit-sole-2", "x", "Bug-außen", "face");
     }
 
-    private List<String> lines(Table table) throws IOException {
+    private List<String> lines(CsvTable table) throws IOException {
         Path file = folder.resolve("table.csv");
         table.write(file);
         return Files.readAllLines(file);

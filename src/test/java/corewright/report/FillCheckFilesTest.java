@@ -3,8 +3,10 @@ package corewright.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import corewright.Assessments;
 import corewright.assessment.Assessment;
 import corewright.assessment.Progress;
+import corewright.report.data.JsonFile;
 import corewright.survey.Origin;
 import corewright.survey.Part;
 import corewright.survey.Side;
@@ -34,7 +36,7 @@ class FillCheckFilesTest {
             }
         }
         Assessment a = SampleAssessment.damaged();
-        return new Assessment(
+        return Assessments.of(
                 Part.CURED_TAPS.with(a.survey(), taps),
                 a.damage(),
                 a.stiffness(),
@@ -60,7 +62,7 @@ class FillCheckFilesTest {
         assertThat(rows.get(1))
                 .startsWith("S1,foredeck,R1,2290,530,R1-1,0.0025,0.0008,")
                 .contains(",epoxy-thin,1,", ",6.5,C8,\"Drill R1-1 open again, never past 6.5 mm");
-        JsonNode check = Json.MAPPER
+        JsonNode check = JsonFile.MAPPER
                 .readTree(out.resolve("summary.json").toFile())
                 .path("fill_check")
                 .path(0);

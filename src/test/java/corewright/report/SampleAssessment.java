@@ -1,5 +1,6 @@
 package corewright.report;
 
+import corewright.Assessments;
 import corewright.assessment.Assessment;
 import corewright.contour.Raster;
 import corewright.damage.Bay;
@@ -16,12 +17,13 @@ import corewright.decision.Choice;
 import corewright.decision.Decision;
 import corewright.decision.Method;
 import corewright.decision.RegionDecision;
-import corewright.repair.Batch;
-import corewright.repair.Fill;
-import corewright.repair.Hole;
-import corewright.repair.InjectionPlan;
-import corewright.repair.RepairOptions;
+import corewright.repair.plan.Batch;
+import corewright.repair.plan.Fill;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.RepairOptions;
 import corewright.stiffness.StiffnessMap;
+import corewright.survey.About;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
 import corewright.survey.Feature;
@@ -31,12 +33,18 @@ import corewright.survey.Judgements;
 import corewright.survey.Laminate;
 import corewright.survey.Materials;
 import corewright.survey.Meter;
+import corewright.survey.Moisture;
 import corewright.survey.Origin;
 import corewright.survey.Probe;
+import corewright.survey.Reading;
 import corewright.survey.Readings;
 import corewright.survey.Settings;
+import corewright.survey.Side;
+import corewright.survey.Sound;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
+import corewright.survey.Tap;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,13 +56,13 @@ import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKTReader;
 
 /** An invented deck with its conclusions written by hand, so that what is printed can be checked against it. */
-final class SampleAssessment {
+public final class SampleAssessment {
     static final String FACE = "foredeck";
 
     private SampleAssessment() {}
 
     /** One face, a void that is injected, a wet patch that is dried, a loose wet one under a load. */
-    static Assessment damaged() {
+    public static Assessment damaged() {
         List<Region> regions = List.of(
                 region("R1", Condition.VOID, "POLYGON((2200 450,2750 450,2750 760,2200 760,2200 450))", 40, 0.12),
                 region(
@@ -73,12 +81,12 @@ final class SampleAssessment {
     }
 
     /** One face on which nothing is wrong. */
-    static Assessment sound() {
+    public static Assessment sound() {
         return assessment(List.of(), List.of(), List.of());
     }
 
     /** One face with this many small wet patches. */
-    static Assessment crowded(int count) {
+    public static Assessment crowded(int count) {
         List<Region> regions = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             double x = 900 + 330 * (i % 6);
@@ -136,9 +144,9 @@ final class SampleAssessment {
                 .limit(1)
                 .map(SampleAssessment::injection)
                 .toList();
-        return new Assessment(
+        return Assessments.of(
                 survey,
-                new DamageMap(List.of(damage), voids),
+                new DamageMap(List.of(damage), voids, damage.damagedMm2()),
                 StiffnessMap.NONE,
                 new RepairOptions(injections, List.of()),
                 decision(regions, injections),
@@ -146,7 +154,7 @@ final class SampleAssessment {
                 next);
     }
 
-    static Survey survey() {
+    public static Survey survey() {
         Origin plan = new Origin("plan.csv", 2);
         Polygon outline = polygon("POLYGON((0 0,850 -640,1700 -900,2500 -1090,3100 -1210,3100 1210,2500 1090,1700 900,"
                 + "850 640,0 0))");
@@ -181,8 +189,8 @@ final class SampleAssessment {
                 List.of(new Laminate("deck", 3, 12.5, 2.5, "e-glass-polyester", "balsa-150", true)),
                 Materials.builtIn(),
                 new Readings(
-                        List.of(),
-                        List.of(),
+                        moisture(),
+                        taps(),
                         List.of(new Probe(new Origin("probes.csv", 2), "P1", spot(2400, 600), 5, null, null)),
                         List.of(),
                         List.of(),
@@ -340,9 +348,9 @@ final class SampleAssessment {
         return new Finding(
                 Finding.Severity.DOUBT,
                 new Origin("moisture.csv", 14),
-                "=M12",
-                spot(1400, 40.04),
-                "reading near metal",
+                new About.OfReading(
+                        new Reading.Key(Reading.Kind.MOISTURE, "=M12", spot(1400, 40.04)), spot(1400, 40.04)),
+                Subject.METAL,
                 "The inner forestay plate is 40 mm away, and metal raises readings.",
                 "It counts as an upper bound.");
     }
@@ -356,11 +364,36 @@ final class SampleAssessment {
         return new Surfaces(raster, raster, raster, raster, raster, raster, raster);
     }
 
+    /** A dry grid of 300 mm, so that the face counts as read. */
+    private static List<Moisture> moisture() {
+        Origin file = new Origin("moisture.csv", 2);
+        return grid().stream()
+                .map(s -> new Moisture(file, "M", s, 10, false, "A", null, null, false, Side.OUTER, ""))
+                .toList();
+    }
+
+    private static List<Tap> taps() {
+        Origin file = new Origin("taps.csv", 2);
+        return grid().stream()
+                .map(s -> new Tap(file, "T", s, Sound.SOUND, null, Side.OUTER))
+                .toList();
+    }
+
+    private static List<Spot> grid() {
+        List<Spot> spots = new ArrayList<>();
+        for (int i = 0; i < 11; i++) {
+            for (int j = -3; j <= 3; j++) {
+                spots.add(spot(150 + 295 * i, 0.9 * (0.13 + 0.087 * i) * 400 * j));
+            }
+        }
+        return spots;
+    }
+
     static Spot spot(double x, double y) {
         return new Spot(FACE, x, y);
     }
 
-    static Polygon polygon(String wkt) {
+    public static Polygon polygon(String wkt) {
         return (Polygon) geometry(wkt);
     }
 

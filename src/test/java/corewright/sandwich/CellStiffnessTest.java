@@ -3,6 +3,10 @@ package corewright.sandwich;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import corewright.sandwich.spec.Elastic;
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.Skin;
+import corewright.sandwich.spec.Support;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;

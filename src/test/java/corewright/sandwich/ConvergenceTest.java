@@ -2,6 +2,11 @@ package corewright.sandwich;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import corewright.sandwich.spec.CoreMaterial;
+import corewright.sandwich.spec.Load;
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.Skin;
+import corewright.sandwich.spec.Support;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;

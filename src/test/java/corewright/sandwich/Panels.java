@@ -1,5 +1,10 @@
 package corewright.sandwich;
 
+import corewright.sandwich.spec.CoreMaterial;
+import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.Patch;
+import corewright.sandwich.spec.Skin;
+import corewright.sandwich.spec.Support;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
@@ -55,6 +60,11 @@ public final class Panels {
         Skin skin = Skin.isotropic(3, 11000, 0.3);
         return new PanelSpec(
                 rectangle(0, 0, 900, 600), List.of(support), skin, skin, new PanelSpec.Core(12.5, BALSA), patches);
+    }
+
+    /** The panel of solids-nonlinear.csv: a rectangle in its middle is loose. */
+    public static PanelSpec loose(double depthMm) {
+        return solids('a', Support.SIMPLE).with(List.of(new Patch.Loose(rectangle(250, 175, 650, 425), depthMm)));
     }
 
     /** A homogeneous thin plate of the given thickness: two halves on a core of next to no thickness and no give. */

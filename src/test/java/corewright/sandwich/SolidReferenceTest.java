@@ -3,6 +3,8 @@ package corewright.sandwich;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import corewright.sandwich.spec.Load;
+import corewright.sandwich.spec.Support;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

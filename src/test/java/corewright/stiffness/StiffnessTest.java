@@ -7,7 +7,8 @@ import corewright.SurveyFolders;
 import corewright.damage.Damage;
 import corewright.damage.DamageMap;
 import corewright.intake.SurveyFolder;
-import corewright.sandwich.Load;
+import corewright.reuse.Memory;
+import corewright.sandwich.spec.Load;
 import corewright.survey.DeckLoad;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
@@ -89,9 +90,9 @@ class StiffnessTest {
     @Test
     void asBuiltAgreesWithNaviersSeriesWithinTheSoftEdgesAllowance() throws IOException {
         Survey survey = survey(PLAIN, false);
-        DamageMap damage = Damage.map(survey);
+        DamageMap damage = Damage.fit(survey, new Memory()).map();
 
-        StiffnessMap map = Stiffness.of(survey, damage);
+        StiffnessMap map = Stiffness.of(survey, damage, new Memory());
 
         PanelStiffness panel = map.panels().get(0);
         assertThat(panel.softest().xMm()).isCloseTo(450, within(25.0));
@@ -105,7 +106,8 @@ class StiffnessTest {
     @Test
     void aLoadCaseAgreesWithNaviersSeries() throws IOException {
         Survey survey = withLoads(survey(PLAIN), load("a foot", square(450, 300, 100), 1000, 0));
-        LoadCase.Answer answer = Stiffness.of(survey, Damage.map(survey))
+        LoadCase.Answer answer = Stiffness.of(
+                        survey, Damage.fit(survey, new Memory()).map(), new Memory())
                 .panels()
                 .get(0)
                 .cases()
@@ -145,7 +147,8 @@ class StiffnessTest {
                 survey(PLAIN + "foredeck,opening,hatch,\"POLYGON((300 200,500 200,500 400,300 400,300 200))\",\n"),
                 load("mast", square(400, 300, 50), 1000, 0));
 
-        assertThat(Stiffness.of(survey, Damage.map(survey)).findings())
+        assertThat(Stiffness.of(survey, Damage.fit(survey, new Memory()).map(), new Memory())
+                        .findings())
                 .extracting(Finding::message)
                 .containsExactly("A load of the case \"mast\" lies on no panel of foredeck.");
     }
@@ -241,9 +244,10 @@ class StiffnessTest {
     @Test
     void lessIsLeftWhereMoreIsDamagedAndRepairGivesItBack() throws IOException {
         Survey survey = survey(PLAIN, true);
-        DamageMap damage = Damage.map(survey);
+        DamageMap damage = Damage.fit(survey, new Memory()).map();
 
-        PanelStiffness panel = Stiffness.of(survey, damage).panels().get(0);
+        PanelStiffness panel =
+                Stiffness.of(survey, damage, new Memory()).panels().get(0);
 
         assertThat(panel.damaged()).isTrue();
         double built = panel.in(State.AS_BUILT).stiffnessNPerMm();

@@ -63,8 +63,8 @@ class NamesTest {
         Path precious = Files.writeString(dir.resolve("precious"), "mine");
 
         OneWriterTest.pipe(beside);
-        String message = path.toRealPath() + ": has s.gpkg" + ending
-                + " beside it, which is a link or no file; move that away";
+        String message =
+                path.toRealPath() + ": has s.gpkg" + ending + " beside it, which is a link or no file; move that away";
         assertThatThrownBy(() -> SurveyFile.open(path)).hasMessage(message);
         Files.delete(beside);
         Files.createSymbolicLink(beside, precious);

@@ -54,7 +54,9 @@ class OneWriterTest {
             assertThat(other)
                     .contains(path.toRealPath() + ": is open in another window; here it is opened to be read only.");
             first.append(Edit.add(
-                    first.survey(), Part.PLUGS, first.survey().readings().plugs().get(0)));
+                    first.survey(),
+                    Part.PLUGS,
+                    first.survey().readings().plugs().get(0)));
         }
         assertThat(lock).doesNotExist();
         assertThat(EditingProcess.open(path)).contains("may write");
@@ -73,7 +75,9 @@ class OneWriterTest {
         first.close();
         assertThat(lock).doesNotExist();
         assertThatThrownBy(() -> first.append(Edit.remove(
-                        first.survey(), Part.PLUGS, first.survey().readings().plugs().get(0))))
+                        first.survey(),
+                        Part.PLUGS,
+                        first.survey().readings().plugs().get(0))))
                 .isInstanceOf(StoreException.class);
     }
 
@@ -136,7 +140,9 @@ class OneWriterTest {
     }
 
     static void pipe(Path path) throws IOException, InterruptedException {
-        Process made = new ProcessBuilder(List.of("mkfifo", path.toString())).inheritIO().start();
+        Process made = new ProcessBuilder(List.of("mkfifo", path.toString()))
+                .inheritIO()
+                .start();
         assertThat(made.waitFor(10, TimeUnit.SECONDS)).isTrue();
         assertThat(made.exitValue()).as("mkfifo").isZero();
     }

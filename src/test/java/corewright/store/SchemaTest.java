@@ -77,7 +77,7 @@ class SchemaTest {
         }
 
         assertThat(strings(file, "SELECT value FROM survey_file WHERE name = 'schema_version'"))
-                .containsExactly("3");
+                .containsExactly("4");
         assertThat(SurveyFile.read(file).judgements().holes()).hasSize(1);
     }
 

@@ -143,9 +143,10 @@ class StrangersTest {
             Survey survey = open.survey();
             assertThat(survey).isEqualTo(before);
             if (!survey.readings().taps().isEmpty()) {
-                open.append(Edit.remove(survey, Part.TAPS, survey.readings().taps().get(0)));
                 open.append(
-                        Edit.add(open.survey(), Part.TAPS, survey.readings().taps().get(0)));
+                        Edit.remove(survey, Part.TAPS, survey.readings().taps().get(0)));
+                open.append(Edit.add(
+                        open.survey(), Part.TAPS, survey.readings().taps().get(0)));
                 open.undo();
                 open.redo();
             }
@@ -190,8 +191,7 @@ class StrangersTest {
         List<String> names = new ArrayList<>();
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
                 Statement statement = connection.createStatement();
-                ResultSet rows =
-                        statement.executeQuery("SELECT " + column + " FROM sqlite_schema WHERE " + where)) {
+                ResultSet rows = statement.executeQuery("SELECT " + column + " FROM sqlite_schema WHERE " + where)) {
             while (rows.next()) {
                 names.add(rows.getString(1));
             }

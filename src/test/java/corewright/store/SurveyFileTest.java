@@ -6,11 +6,14 @@ import static org.junit.jupiter.api.Assumptions.assumeFalse;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import corewright.GeneratedSurveys;
+import corewright.survey.About;
 import corewright.survey.Edit;
+import corewright.survey.Finding;
 import corewright.survey.Origin;
 import corewright.survey.Part;
 import corewright.survey.Plug;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -216,5 +219,51 @@ class SurveyFileTest {
     private static SurveyFile generated(Path dir) throws IOException {
         SurveyFile.create(dir.resolve("s.gpkg"), new GeneratedSurveys(1).survey(5));
         return SurveyFile.open(dir.resolve("s.gpkg"));
+    }
+
+    private static final List<Finding> NOTES = notes();
+
+    private static List<Finding> notes() {
+        Origin origin = new Origin("plugs.csv", 7);
+        List<Finding> notes = new ArrayList<>();
+        for (About about : List.of(
+                About.of(PLUG),
+                new About.OfFeature("beam", PLUG.spot()),
+                new About.OfFace("foredeck"),
+                new About.OfPlace(PLUG.spot()),
+                new About.OfFile(origin))) {
+            notes.add(new Finding(Finding.Severity.DOUBT, origin, about, Subject.OFF_SCALE, "it is", "so"));
+        }
+        return notes;
+    }
+
+    @Test
+    void notesOfTheImportComeBackWithWhatTheyAreAbout(@TempDir Path dir) throws IOException {
+        Path path = dir.resolve("s.gpkg");
+        SurveyFile.create(path, new GeneratedSurveys(1).survey(5), NOTES, Pictures.NONE);
+
+        try (SurveyFile file = SurveyFile.open(path)) {
+            assertThat(file.importNotes()).isEqualTo(NOTES);
+        }
+    }
+
+    /** A note of version 3 does not say of what kind its reading is: the table that holds the reading does. */
+    @Test
+    void notesOfAnOlderFileFindTheirReadings(@TempDir Path dir) throws Exception {
+        Path path = dir.resolve("s.gpkg");
+        Survey survey = new GeneratedSurveys(1).survey(5);
+        Plug plug = survey.readings().plugs().get(0);
+        Finding note =
+                new Finding(Finding.Severity.DOUBT, plug.origin(), About.of(plug), Subject.VOID_DEPTH, "it is", "so");
+        SurveyFile.create(path, survey, List.of(note), Pictures.NONE);
+        Samples.sql(
+                path,
+                "ALTER TABLE import_notes DROP COLUMN about",
+                "UPDATE import_notes SET subject = 'void depth'",
+                "UPDATE survey_file SET value = 3 WHERE name = 'schema_version'");
+
+        try (SurveyFile file = SurveyFile.open(path)) {
+            assertThat(file.importNotes()).containsExactly(note);
+        }
     }
 }

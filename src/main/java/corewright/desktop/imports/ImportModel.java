@@ -1,14 +1,14 @@
 package corewright.desktop.imports;
 
-import corewright.desktop.Units;
-import corewright.drawing.Figures;
+import corewright.desktop.state.Units;
+import corewright.drawing.kit.Figures;
 import corewright.intake.CsvImport;
 import corewright.intake.CsvImport.Choice;
-import corewright.intake.CsvImport.Line;
-import corewright.intake.CsvImport.Problem;
 import corewright.intake.CsvImport.Result;
-import corewright.intake.CsvImport.Unit;
 import corewright.intake.CsvImport.What;
+import corewright.intake.text.Complaint;
+import corewright.intake.text.LengthUnit;
+import corewright.intake.text.SheetLine;
 import corewright.survey.Edit;
 import corewright.survey.Moisture;
 import corewright.survey.Part;
@@ -30,7 +30,7 @@ public final class ImportModel {
     private final Survey survey;
     private final Units units;
     private char separator;
-    private List<Line> lines;
+    private List<SheetLine> lines;
     private Choice choice;
     private Result result;
 
@@ -39,7 +39,7 @@ public final class ImportModel {
      *
      * @param problem what was found and what was expected; empty where it can be read
      */
-    public record PreviewLine(Line line, boolean header, String problem) {}
+    public record PreviewLine(SheetLine line, boolean header, String problem) {}
 
     private ImportModel(String file, String text, Survey survey, Units units) throws IOException {
         this.file = file;
@@ -82,11 +82,11 @@ public final class ImportModel {
         choose(with(choice.what(), choice.header(), comma, choice.length()));
     }
 
-    public void length(Unit unit) {
+    public void length(LengthUnit unit) {
         choose(with(choice.what(), choice.header(), choice.decimalComma(), unit));
     }
 
-    private Choice with(What what, boolean header, boolean comma, Unit length) {
+    private Choice with(What what, boolean header, boolean comma, LengthUnit length) {
         return new Choice(what, header, comma, length, choice.columns(), choice.face(), choice.meter());
     }
 
@@ -136,8 +136,8 @@ public final class ImportModel {
 
     /** Mends one cell; the file itself stays as it is. */
     public void mend(long lineNumber, int column, String to) {
-        List<Line> mended = new ArrayList<>();
-        for (Line line : lines) {
+        List<SheetLine> mended = new ArrayList<>();
+        for (SheetLine line : lines) {
             mended.add(line.number() == lineNumber ? line.with(column, to) : line);
         }
         lines = List.copyOf(mended);
@@ -177,13 +177,13 @@ public final class ImportModel {
     /** All lines but the header, those with a problem first. */
     public List<PreviewLine> preview() {
         Map<Long, String> problems = new HashMap<>();
-        for (Problem p : result.problems()) {
+        for (Complaint p : result.problems()) {
             String words = (p.column().isEmpty() ? "" : p.column() + ": ") + p.problem();
-            problems.merge(p.line(), words, (a, b) -> a + "; " + b);
+            problems.merge(p.origin().line(), words, (a, b) -> a + "; " + b);
         }
         List<PreviewLine> bad = new ArrayList<>();
         List<PreviewLine> good = new ArrayList<>();
-        for (Line line : lines.subList(choice.header() && !lines.isEmpty() ? 1 : 0, lines.size())) {
+        for (SheetLine line : lines.subList(choice.header() && !lines.isEmpty() ? 1 : 0, lines.size())) {
             String problem = problems.getOrDefault(line.number(), "");
             (problem.isEmpty() ? good : bad).add(new PreviewLine(line, false, problem));
         }
@@ -193,7 +193,10 @@ public final class ImportModel {
 
     /** Lines that cannot be read. */
     public int bad() {
-        return (int) result.problems().stream().map(Problem::line).distinct().count();
+        return (int) result.problems().stream()
+                .map(p -> p.origin().line())
+                .distinct()
+                .count();
     }
 
     /** Lines that can. */

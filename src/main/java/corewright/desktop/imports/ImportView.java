@@ -1,8 +1,8 @@
 package corewright.desktop.imports;
 
 import corewright.desktop.imports.ImportModel.PreviewLine;
-import corewright.intake.CsvImport.Unit;
 import corewright.intake.CsvImport.What;
+import corewright.intake.text.LengthUnit;
 import corewright.survey.Meter;
 import corewright.survey.Survey;
 import java.io.IOException;
@@ -86,9 +86,9 @@ public final class ImportView extends VBox {
                         choice(
                                 "length",
                                 "Places are in",
-                                words(Unit.values()),
+                                words(LengthUnit.values()),
                                 word(model.choice().length()),
-                                w -> model.length(Unit.valueOf(upper(w)))),
+                                w -> model.length(LengthUnit.valueOf(upper(w)))),
                         choice(
                                 "face",
                                 "On face",

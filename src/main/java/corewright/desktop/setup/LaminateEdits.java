@@ -1,6 +1,6 @@
 package corewright.desktop.setup;
 
-import corewright.desktop.Units;
+import corewright.desktop.state.Units;
 import corewright.survey.Edit;
 import corewright.survey.Face;
 import corewright.survey.Feature;
@@ -10,7 +10,7 @@ import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The values of a lay-up: as shown, and as an edit of what is typed. */
+/** The values of a laminate: as shown, and as an edit of what is typed. */
 final class LaminateEdits {
     private static final String MEASURED = "measured here";
     private static final String PAPERS = "from papers";
@@ -28,43 +28,41 @@ final class LaminateEdits {
 
     private LaminateEdits() {}
 
-    static SetupModel.Row row(Survey survey, Laminate l, Units units) {
-        return new SetupModel.Row(
+    static SetupRow row(Survey survey, Laminate l, Units units) {
+        return new SetupRow(
                 l.name(),
                 List.of(
-                        SetupModel.Value.typed(SetupModel.Field.NAME, l.name()),
-                        SetupModel.Value.typed(SetupModel.Field.OUTER, SetupModel.thickness(l.outerSkinMm(), units)),
-                        SetupModel.Value.typed(SetupModel.Field.CORE_MM, SetupModel.thickness(l.coreMm(), units)),
-                        SetupModel.Value.typed(SetupModel.Field.INNER, SetupModel.thickness(l.innerSkinMm(), units)),
-                        new SetupModel.Value(
-                                SetupModel.Field.SKIN,
+                        SetupValue.typed(SetupField.NAME, l.name()),
+                        SetupValue.typed(SetupField.OUTER, SetupText.thickness(l.outerSkinMm(), units)),
+                        SetupValue.typed(SetupField.CORE_MM, SetupText.thickness(l.coreMm(), units)),
+                        SetupValue.typed(SetupField.INNER, SetupText.thickness(l.innerSkinMm(), units)),
+                        new SetupValue(
+                                SetupField.SKIN,
                                 l.skin(),
                                 survey.materials().skins().keySet().stream()
                                         .sorted()
                                         .toList()),
-                        new SetupModel.Value(
-                                SetupModel.Field.CORE,
+                        new SetupValue(
+                                SetupField.CORE,
                                 l.core(),
                                 survey.materials().cores().keySet().stream()
                                         .sorted()
                                         .toList()),
-                        new SetupModel.Value(
-                                SetupModel.Field.MEASURED,
-                                l.measured() ? MEASURED : PAPERS,
-                                List.of(MEASURED, PAPERS))));
+                        new SetupValue(
+                                SetupField.MEASURED, l.measured() ? MEASURED : PAPERS, List.of(MEASURED, PAPERS))));
     }
 
-    /** The lay-up with one value as typed. */
-    static Laminate changed(Survey survey, Laminate l, SetupModel.Field field, String text, Units units) throws Typed {
+    /** The laminate with one value as typed. */
+    static Laminate changed(Survey survey, Laminate l, SetupField field, String text, Units units) throws Typed {
         return switch (field) {
-            case NAME -> named(l, Typed.name("lay-up", text, others(survey, l)));
+            case NAME -> named(l, Typed.name("laminate", text, others(survey, l)));
             case OUTER -> thick(l, mm("The outer skin", text, MOST_SKIN_MM, units), l.coreMm(), l.innerSkinMm());
             case CORE_MM -> thick(l, l.outerSkinMm(), mm("The core", text, MOST_CORE_MM, units), l.innerSkinMm());
             case INNER -> thick(l, l.outerSkinMm(), l.coreMm(), mm("The inner skin", text, MOST_SKIN_MM, units));
             case SKIN -> of(l, text, l.core(), l.measured());
             case CORE -> of(l, l.skin(), text, l.measured());
             case MEASURED -> of(l, l.skin(), l.core(), text.equals(MEASURED));
-            default -> throw new IllegalArgumentException("a lay-up has no " + field);
+            default -> throw new IllegalArgumentException("a laminate has no " + field);
         };
     }
 
@@ -77,8 +75,8 @@ final class LaminateEdits {
 
     private static double mm(String what, String text, double mostMm, Units units) throws Typed {
         double least = units.typed(LEAST_MM);
-        String example = SetupModel.thickness(mostMm > MOST_SKIN_MM ? 12.7 : 3.2, units);
-        String expected = "a thickness above 0 and up to " + SetupModel.thickness(mostMm, units) + " "
+        String example = SetupText.thickness(mostMm > MOST_SKIN_MM ? 12.7 : 3.2, units);
+        String expected = "a thickness above 0 and up to " + SetupText.thickness(mostMm, units) + " "
                 + units.depthUnit() + ", such as " + example;
         double mm = units.mm(Typed.number(what, text, least, units.typed(mostMm) * (1 + 1e-9), expected));
         return Math.rint(mm * MILLIONTHS) / MILLIONTHS;
@@ -96,7 +94,7 @@ final class LaminateEdits {
         return new Laminate(l.name(), l.outerSkinMm(), l.coreMm(), l.innerSkinMm(), skin, core, measured);
     }
 
-    /** Exchanges the lay-up; faces and laminate areas go by its name. */
+    /** Exchanges the laminate; faces and laminate areas go by its name. */
     static Edit edit(Survey survey, Laminate before, Laminate now) {
         List<Edit> edits = new ArrayList<>();
         edits.add(Edit.replace(survey, Part.LAMINATES, before, now));
@@ -126,16 +124,16 @@ final class LaminateEdits {
     static Laminate fresh(Survey survey) {
         List<String> taken = survey.laminates().stream().map(Laminate::name).toList();
         Laminate last = survey.laminates().get(survey.laminates().size() - 1);
-        return of(named(last, SetupModel.freeName("lay-up", taken)), last.skin(), last.core(), false);
+        return of(named(last, SetupText.freeName("laminate", taken)), last.skin(), last.core(), false);
     }
 
-    /** Takes a lay-up away that nothing is made of. */
+    /** Takes a laminate away that nothing is made of. */
     static Edit remove(Survey survey, Laminate l) throws Typed {
         for (Face face : survey.faces()) {
             boolean area = face.all(Feature.LaminateArea.class).stream()
                     .anyMatch(a -> a.laminate().equals(l.name()));
             if (area || face.laminate().equals(l.name())) {
-                throw new Typed("Lay-up " + l.name() + " stays: " + face.name() + " is made of it.");
+                throw new Typed("Laminate " + l.name() + " stays: " + face.name() + " is made of it.");
             }
         }
         return Edit.remove(survey, Part.LAMINATES, l);

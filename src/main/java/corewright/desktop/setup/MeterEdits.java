@@ -1,6 +1,6 @@
 package corewright.desktop.setup;
 
-import corewright.drawing.Figures;
+import corewright.drawing.kit.Figures;
 import corewright.survey.Edit;
 import corewright.survey.Meter;
 import corewright.survey.Moisture;
@@ -22,24 +22,23 @@ final class MeterEdits {
 
     private MeterEdits() {}
 
-    static SetupModel.Row row(Meter m) {
-        return new SetupModel.Row(
+    static SetupRow row(Meter m) {
+        return new SetupRow(
                 m.name(),
                 List.of(
-                        SetupModel.Value.typed(SetupModel.Field.NAME, m.name()),
-                        new SetupModel.Value(
-                                SetupModel.Field.KIND, m.kind().name().toLowerCase(Locale.ROOT), KINDS),
-                        SetupModel.Value.typed(SetupModel.Field.FULL_SCALE, plain(m.fullScale())),
-                        SetupModel.Value.typed(SetupModel.Field.DRY, plain(m.dry())),
-                        SetupModel.Value.typed(SetupModel.Field.WET, plain(m.wet()))));
+                        SetupValue.typed(SetupField.NAME, m.name()),
+                        new SetupValue(SetupField.KIND, m.kind().name().toLowerCase(Locale.ROOT), KINDS),
+                        SetupValue.typed(SetupField.FULL_SCALE, plain(m.fullScale())),
+                        SetupValue.typed(SetupField.DRY, plain(m.dry())),
+                        SetupValue.typed(SetupField.WET, plain(m.wet()))));
     }
 
     private static String plain(@Nullable Double value) {
-        return value == null ? "" : SetupModel.plain(value);
+        return value == null ? "" : SetupText.plain(value);
     }
 
     /** The meter with one value as typed. */
-    static Meter changed(Survey survey, Meter m, SetupModel.Field field, String text) throws Typed {
+    static Meter changed(Survey survey, Meter m, SetupField field, String text) throws Typed {
         return switch (field) {
             case NAME -> renamed(m, Typed.name("meter", text, others(survey, m)));
             case KIND ->
@@ -70,12 +69,12 @@ final class MeterEdits {
                 .max()
                 .orElse(0);
         if (highest > end) {
-            throw new Typed("The scale of meter " + m.name() + " cannot end at " + SetupModel.plain(end) + ": "
-                    + SetupModel.plain(highest) + " was read with it.");
+            throw new Typed("The scale of meter " + m.name() + " cannot end at " + SetupText.plain(end) + ": "
+                    + SetupText.plain(highest) + " was read with it.");
         }
         for (Double limit : new Double[] {m.dry(), m.wet()}) {
             if (limit != null && limit > end) {
-                throw new Typed("The scale of meter " + m.name() + " must reach " + SetupModel.plain(limit)
+                throw new Typed("The scale of meter " + m.name() + " must reach " + SetupText.plain(limit)
                         + ", which is stated as dry or wet.");
             }
         }
@@ -86,7 +85,7 @@ final class MeterEdits {
         Double dry = Typed.numberOrNothing("Dry", text, 0, m.fullScale(), onScale(m));
         Double wet = m.wet();
         if (dry != null && wet != null && dry >= wet) {
-            throw new Typed("Dry is below wet: " + SetupModel.plain(dry) + " is not below " + SetupModel.plain(wet)
+            throw new Typed("Dry is below wet: " + SetupText.plain(dry) + " is not below " + SetupText.plain(wet)
                     + ", from which this meter reads wet.");
         }
         return new Meter(m.name(), m.kind(), m.fullScale(), dry, wet);
@@ -96,7 +95,7 @@ final class MeterEdits {
         Double wet = Typed.numberOrNothing("Wet", text, 0, m.fullScale(), onScale(m));
         Double dry = m.dry();
         if (dry != null && wet != null && wet <= dry) {
-            throw new Typed("Wet is above dry: " + SetupModel.plain(wet) + " is not above " + SetupModel.plain(dry)
+            throw new Typed("Wet is above dry: " + SetupText.plain(wet) + " is not above " + SetupText.plain(dry)
                     + ", which this deck reads dry.");
         }
         return new Meter(m.name(), m.kind(), m.fullScale(), dry, wet);
@@ -144,7 +143,7 @@ final class MeterEdits {
 
     static Meter fresh(Survey survey) {
         List<String> taken = survey.meters().stream().map(Meter::name).toList();
-        return new Meter(SetupModel.freeName("meter", taken), Meter.Kind.RELATIVE, 100, null, null);
+        return new Meter(SetupText.freeName("meter", taken), Meter.Kind.RELATIVE, 100, null, null);
     }
 
     /** Takes a meter away that nothing was read with. */

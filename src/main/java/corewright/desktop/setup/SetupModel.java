@@ -1,7 +1,6 @@
 package corewright.desktop.setup;
 
-import corewright.desktop.Units;
-import corewright.drawing.Figures;
+import corewright.desktop.state.Units;
 import corewright.survey.Edit;
 import corewright.survey.Heading;
 import corewright.survey.Laminate;
@@ -13,64 +12,12 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
-/** Meters, lay-ups and notes of the survey that is open, as words; knows no window. */
+/** Meters, laminates and notes of the survey that is open, as words; knows no window. */
 public final class SetupModel {
     /** Where changes go. */
     public interface Edits {
         /** @param deed as undo will name it */
         void edit(String deed, Function<Survey, @Nullable Edit> change);
-    }
-
-    /** What can be changed of a meter or a lay-up. */
-    public enum Field {
-        NAME("name"),
-        KIND("kind"),
-        FULL_SCALE("end of scale"),
-        DRY("dry reading"),
-        WET("wet reading"),
-        OUTER("outer skin"),
-        CORE_MM("core"),
-        INNER("inner skin"),
-        SKIN("skin material"),
-        CORE("core material"),
-        MEASURED("thicknesses");
-
-        private final String word;
-
-        Field(String word) {
-            this.word = word;
-        }
-
-        /** As the column's head says it. */
-        public String word() {
-            return word;
-        }
-
-        boolean thickness() {
-            return this == OUTER || this == CORE_MM || this == INNER;
-        }
-    }
-
-    /**
-     * One value.
-     *
-     * @param options to choose from; empty where it is typed
-     */
-    public record Value(Field field, String text, List<String> options) {
-        public Value {
-            options = List.copyOf(options);
-        }
-
-        static Value typed(Field field, String text) {
-            return new Value(field, text, List.of());
-        }
-    }
-
-    /** One meter or one lay-up. */
-    public record Row(String name, List<Value> values) {
-        public Row {
-            values = List.copyOf(values);
-        }
     }
 
     private final Supplier<Survey> survey;
@@ -85,11 +32,11 @@ public final class SetupModel {
         this.edits = edits;
     }
 
-    public List<Row> meters() {
+    public List<SetupRow> meters() {
         return survey.get().meters().stream().map(MeterEdits::row).toList();
     }
 
-    public List<Row> laminates() {
+    public List<SetupRow> laminates() {
         Survey now = survey.get();
         return now.laminates().stream()
                 .map(l -> LaminateEdits.row(now, l, units))
@@ -97,7 +44,7 @@ public final class SetupModel {
     }
 
     /** Head of a column, with the unit of thicknesses. */
-    public String head(Field field) {
+    public String head(SetupField field) {
         return field.word() + (field.thickness() ? ", " + units.depthUnit() : "");
     }
 
@@ -107,7 +54,7 @@ public final class SetupModel {
     }
 
     /** Sets one value of the meter of that name; says whether it will do. */
-    public boolean meter(String name, Field field, String text) {
+    public boolean meter(String name, SetupField field, String text) {
         return attempt(field.word() + " of meter " + name, s -> {
             Meter before = meter(s, name);
             if (before == null) {
@@ -133,15 +80,15 @@ public final class SetupModel {
                 .orElse(null);
     }
 
-    /** Sets one value of the lay-up of that name; says whether it will do. */
-    public boolean laminate(String name, Field field, String text) {
-        return attempt(field.word() + " of lay-up " + name, s -> {
+    /** Sets one value of the laminate of that name; says whether it will do. */
+    public boolean laminate(String name, SetupField field, String text) {
+        return attempt(field.word() + " of laminate " + name, s -> {
             Laminate before = laminate(s, name);
             if (before == null) {
                 return null;
             }
             boolean same = field.thickness()
-                    && LaminateEdits.row(s, before, units).values().contains(Value.typed(field, text.strip()));
+                    && LaminateEdits.row(s, before, units).values().contains(SetupValue.typed(field, text.strip()));
             Laminate now = same ? before : LaminateEdits.changed(s, before, field, text, units);
             return now.equals(before) ? null : LaminateEdits.edit(s, before, now);
         });
@@ -152,7 +99,7 @@ public final class SetupModel {
     }
 
     public boolean addLaminate() {
-        return attempt("another lay-up", s -> Edit.add(s, Part.LAMINATES, LaminateEdits.fresh(s)));
+        return attempt("another laminate", s -> Edit.add(s, Part.LAMINATES, LaminateEdits.fresh(s)));
     }
 
     public boolean removeMeter(String name) {
@@ -163,7 +110,7 @@ public final class SetupModel {
     }
 
     public boolean removeLaminate(String name) {
-        return attempt("taking lay-up " + name + " away", s -> {
+        return attempt("taking laminate " + name + " away", s -> {
             Laminate laminate = laminate(s, name);
             return laminate == null ? null : LaminateEdits.remove(s, laminate);
         });
@@ -206,23 +153,5 @@ public final class SetupModel {
         } catch (Typed e) {
             throw new IllegalStateException(e.getMessage(), e);
         }
-    }
-
-    /** At most three decimals, and no separators, so that what is shown can be typed. */
-    static String plain(double value) {
-        return Figures.atMost(value, 3).replaceAll("[^0-9.]", "");
-    }
-
-    /** A thickness as typed: 12.5 mm or 0.492 in. */
-    static String thickness(double mm, Units units) {
-        return plain(units.typed(mm));
-    }
-
-    static String freeName(String kind, List<String> taken) {
-        int n = taken.size() + 1;
-        while (taken.contains(kind + " " + n)) {
-            n++;
-        }
-        return kind + " " + n;
     }
 }

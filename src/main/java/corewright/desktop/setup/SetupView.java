@@ -1,7 +1,5 @@
 package corewright.desktop.setup;
 
-import corewright.desktop.setup.SetupModel.Row;
-import corewright.desktop.setup.SetupModel.Value;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -21,7 +19,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
-/** Meters and lay-ups over the whole window: a row each, a field a value. */
+/** Meters and laminates over the whole window: a row each, a field a value. */
 public final class SetupView extends VBox {
     private static final PseudoClass REFUSED = PseudoClass.getPseudoClass("refused");
     private static final String METERS = "What a meter reads over core known to be dry, and from which reading core"
@@ -31,9 +29,9 @@ public final class SetupView extends VBox {
 
     /** What one kind of row can do. */
     private interface Kind {
-        List<Row> rows();
+        List<SetupRow> rows();
 
-        boolean set(String name, SetupModel.Field field, String text);
+        boolean set(String name, SetupField field, String text);
 
         boolean remove(String name);
     }
@@ -41,8 +39,8 @@ public final class SetupView extends VBox {
     private final SetupModel model;
     private final VBox body = new VBox(10);
     private final Label problem = new Label();
-    private List<Row> shownMeters = List.of();
-    private List<Row> shownLaminates = List.of();
+    private List<SetupRow> shownMeters = List.of();
+    private List<SetupRow> shownLaminates = List.of();
     private String shownNotes = "";
     private boolean building;
 
@@ -50,7 +48,7 @@ public final class SetupView extends VBox {
         this.model = model;
         getStyleClass().add("setup");
         setId("setup-view");
-        Label title = new Label("Meters and lay-ups");
+        Label title = new Label("Meters and laminates");
         title.getStyleClass().add("import-title");
         problem.setId("setup-problem");
         problem.setWrapText(true);
@@ -87,7 +85,7 @@ public final class SetupView extends VBox {
         InHand before = inHand();
         building = true;
         FlowPane more = new FlowPane(12, 8, key("add-meter", "Another meter", model::addMeter));
-        FlowPane moreLaminates = new FlowPane(12, 8, key("add-laminate", "Another lay-up", model::addLaminate));
+        FlowPane moreLaminates = new FlowPane(12, 8, key("add-laminate", "Another laminate", model::addLaminate));
         TextArea notes = new TextArea(shownNotes);
         notes.setId("setup-notes");
         notes.setPrefRowCount(3);
@@ -105,7 +103,7 @@ public final class SetupView extends VBox {
                         words(METERS),
                         table("meter", new Meters()),
                         more,
-                        head("Lay-ups"),
+                        head("Laminates"),
                         words(LAMINATES),
                         table("laminate", new Laminates()),
                         moreLaminates,
@@ -166,11 +164,11 @@ public final class SetupView extends VBox {
     private GridPane table(String kind, Kind of) {
         GridPane grid = new GridPane();
         grid.getStyleClass().add("setup-table");
-        List<Row> rows = of.rows();
+        List<SetupRow> rows = of.rows();
         for (int r = 0; r < rows.size(); r++) {
-            Row row = rows.get(r);
+            SetupRow row = rows.get(r);
             int column = 0;
-            for (Value value : row.values()) {
+            for (SetupValue value : row.values()) {
                 if (r == 0) {
                     Label head = new Label(model.head(value.field()));
                     head.getStyleClass().add("quiet");
@@ -190,7 +188,7 @@ public final class SetupView extends VBox {
         return grid;
     }
 
-    private Control control(Kind of, Row row, Value value) {
+    private Control control(Kind of, SetupRow row, SetupValue value) {
         if (!value.options().isEmpty()) {
             List<String> options = new ArrayList<>(value.options());
             if (!options.contains(value.text())) {
@@ -204,7 +202,7 @@ public final class SetupView extends VBox {
         }
         TextField field = new TextField(value.text());
         field.setUserData(value.text());
-        field.setPrefColumnCount(value.field() == SetupModel.Field.NAME ? 11 : 6);
+        field.setPrefColumnCount(value.field() == SetupField.NAME ? 11 : 6);
         field.setOnAction(e -> after(of.set(row.name(), value.field(), field.getText()), field));
         field.focusedProperty().addListener((o, was, is) -> {
             if (!is && !building && !field.getText().equals(value.text())) {
@@ -222,12 +220,12 @@ public final class SetupView extends VBox {
 
     private final class Meters implements Kind {
         @Override
-        public List<Row> rows() {
+        public List<SetupRow> rows() {
             return shownMeters;
         }
 
         @Override
-        public boolean set(String name, SetupModel.Field field, String text) {
+        public boolean set(String name, SetupField field, String text) {
             return model.meter(name, field, text);
         }
 
@@ -239,12 +237,12 @@ public final class SetupView extends VBox {
 
     private final class Laminates implements Kind {
         @Override
-        public List<Row> rows() {
+        public List<SetupRow> rows() {
             return shownLaminates;
         }
 
         @Override
-        public boolean set(String name, SetupModel.Field field, String text) {
+        public boolean set(String name, SetupField field, String text) {
             return model.laminate(name, field, text);
         }
 

@@ -1,5 +1,5 @@
 /**
- * Meters and lay-ups of a survey, each of their values editable.
+ * Meters and laminates of a survey, each of their values editable.
  *
  * <p><b>In:</b> a survey and what a person types. <b>Out:</b> an edit for every value changed, or a sentence that says what is
  * expected instead.

@@ -1,5 +1,6 @@
 package corewright.desktop.walk;
 
+import corewright.overlay.Overlay;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Spot;
@@ -69,7 +70,7 @@ public final class GridPoints {
                     || feature instanceof Feature.Fitting
                     || feature instanceof Feature.Divider;
             if (away) {
-                core = core.difference(feature.geometry().buffer(EDGE_MM));
+                core = Overlay.difference(core, feature.geometry().buffer(EDGE_MM));
             }
         }
         return core;

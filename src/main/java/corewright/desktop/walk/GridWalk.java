@@ -1,8 +1,8 @@
 package corewright.desktop.walk;
 
-import corewright.desktop.Units;
-import corewright.drawing.Figures;
-import corewright.drawing.PlaceNames;
+import corewright.desktop.state.Units;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.PlaceNames;
 import corewright.survey.Edit;
 import corewright.survey.Face;
 import corewright.survey.Meter;
@@ -23,26 +23,6 @@ public final class GridWalk {
     public interface Edits {
         /** @param deed as undo will name it */
         void edit(String deed, Function<Survey, @Nullable Edit> change);
-    }
-
-    /**
-     * What is known of a point.
-     *
-     * @param value as typed, empty where only tapped
-     * @param skipped why it was left out, empty where it was not
-     */
-    public record Noted(
-            String value, boolean offScale, @Nullable Sound tap, String skipped) {
-        static final Noted NOTHING = new Noted("", false, null, "");
-
-        public boolean open() {
-            return value.isEmpty() && tap == null && skipped.isEmpty();
-        }
-
-        /** As it stands on the map: 68, or >100. */
-        public String shown() {
-            return (offScale ? ">" : "") + value;
-        }
     }
 
     private final Face face;
@@ -289,7 +269,7 @@ public final class GridWalk {
             return entry.value() + " is beyond the meter's scale, 0 to " + Figures.atMost(meter.fullScale(), 0)
                     + ". Type it again, or press Next to keep it as over the scale.";
         }
-        String odd = touched ? Neighbours.question(this, value, meter) : "";
+        String odd = touched ? Neighbours.question(points, noted, at, spacingMm, value, meter) : "";
         return odd.isEmpty() ? message : odd;
     }
 

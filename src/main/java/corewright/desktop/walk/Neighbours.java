@@ -1,6 +1,6 @@
 package corewright.desktop.walk;
 
-import corewright.drawing.Figures;
+import corewright.drawing.kit.Figures;
 import corewright.survey.Meter;
 import corewright.survey.Spot;
 import java.util.ArrayList;
@@ -27,8 +27,13 @@ final class Neighbours {
 
     private Neighbours() {}
 
-    static String question(GridWalk walk, double value, Meter meter) {
-        List<Near> near = near(walk);
+    /**
+     * @param noted at each point of the walk
+     * @param at the point in hand
+     */
+    public static String question(
+            List<Spot> points, List<Noted> noted, int at, double spacingMm, double value, Meter meter) {
+        List<Near> near = near(points, noted, at, spacingMm);
         if (near.size() < 2) {
             return "";
         }
@@ -48,16 +53,14 @@ final class Neighbours {
         return dry == null || wet == null ? FAR_SHARE * meter.fullScale() : FAR_STEPS * (wet - dry);
     }
 
-    private static List<Near> near(GridWalk walk) {
+    private static List<Near> near(List<Spot> points, List<Noted> all, int at, double spacingMm) {
         List<Near> near = new ArrayList<>();
-        Spot here = walk.spot();
-        for (int i = 0; i < walk.points().size(); i++) {
-            Spot there = walk.points().get(i);
+        Spot here = points.get(at);
+        for (int i = 0; i < points.size(); i++) {
+            Spot there = points.get(i);
             double d = Math.hypot(there.xMm() - here.xMm(), there.yMm() - here.yMm());
-            GridWalk.Noted noted = walk.noted(i);
-            if (i != walk.at()
-                    && d <= NEAR_STEPS * walk.spacingMm()
-                    && !noted.value().isEmpty()) {
+            Noted noted = all.get(i);
+            if (i != at && d <= NEAR_STEPS * spacingMm && !noted.value().isEmpty()) {
                 near.add(new Near(d, Double.parseDouble(noted.value()), noted.shown()));
             }
         }

@@ -25,14 +25,14 @@ final class WalkEdits {
     private WalkEdits() {}
 
     /** What a survey knows of a point already. */
-    static GridWalk.Noted noted(Survey survey, Spot spot, String meter) {
+    static Noted noted(Survey survey, Spot spot, String meter) {
         Moisture moisture = last(
                 survey.readings().moisture().stream()
                         .filter(m -> m.meter().equals(meter) && m.side() == Side.OUTER)
                         .toList(),
                 spot);
         Tap tap = last(survey.readings().taps(), spot);
-        return new GridWalk.Noted(
+        return new Noted(
                 moisture == null
                         ? ""
                         : BigDecimal.valueOf(moisture.value())
@@ -54,15 +54,14 @@ final class WalkEdits {
     }
 
     /** @param more one more reading at the place instead of exchanging the one that stands there */
-    static @Nullable Edit keep(Survey survey, Spot spot, String meter, GridWalk.Noted now, boolean more) {
+    static @Nullable Edit keep(Survey survey, Spot spot, String meter, Noted now, boolean more) {
         List<Edit> edits = new ArrayList<>();
         moisture(survey, spot, meter, now, more, edits);
         tap(survey, spot, now, edits);
         return edits.isEmpty() ? null : new Edit.Together(edits);
     }
 
-    private static void moisture(
-            Survey survey, Spot spot, String meter, GridWalk.Noted now, boolean more, List<Edit> edits) {
+    private static void moisture(Survey survey, Spot spot, String meter, Noted now, boolean more, List<Edit> edits) {
         List<Moisture> own = survey.readings().moisture().stream()
                 .filter(m -> m.meter().equals(meter) && m.side() == Side.OUTER)
                 .toList();
@@ -100,7 +99,7 @@ final class WalkEdits {
         }
     }
 
-    private static void tap(Survey survey, Spot spot, GridWalk.Noted now, List<Edit> edits) {
+    private static void tap(Survey survey, Spot spot, Noted now, List<Edit> edits) {
         Tap before = last(survey.readings().taps(), spot);
         if (now.tap() == null) {
             if (before != null && before.contactUs() == null) {

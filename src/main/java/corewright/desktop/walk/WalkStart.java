@@ -1,6 +1,6 @@
 package corewright.desktop.walk;
 
-import corewright.desktop.Units;
+import corewright.desktop.state.Units;
 import corewright.survey.Meter;
 import corewright.survey.Survey;
 import java.util.List;

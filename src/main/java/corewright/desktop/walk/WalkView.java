@@ -1,6 +1,6 @@
 package corewright.desktop.walk;
 
-import corewright.drawing.ScreenLook;
+import corewright.drawing.screen.ScreenLook;
 import corewright.survey.Sound;
 import java.util.ArrayList;
 import java.util.List;

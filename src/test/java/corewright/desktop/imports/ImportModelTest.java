@@ -3,10 +3,10 @@ package corewright.desktop.imports;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.SurveyFolders;
-import corewright.desktop.Units;
-import corewright.intake.CsvImport.Unit;
+import corewright.desktop.state.Units;
 import corewright.intake.CsvImport.What;
 import corewright.intake.SurveyFolder;
+import corewright.intake.text.LengthUnit;
 import corewright.survey.Moisture;
 import corewright.survey.Sound;
 import corewright.survey.Spot;
@@ -31,7 +31,7 @@ class ImportModelTest {
 
         assertThat(model.separator()).isEqualTo(';');
         assertThat(model.choice().decimalComma()).isTrue();
-        assertThat(model.choice().length()).isEqualTo(Unit.M);
+        assertThat(model.choice().length()).isEqualTo(LengthUnit.M);
         assertThat(model.choice().columns())
                 .containsEntry("x", 1)
                 .containsEntry("y", 2)
@@ -69,7 +69,7 @@ class ImportModelTest {
         assertThat(model.readings().moisture().get(0).spot().xMm())
                 .as("guessed metres")
                 .isEqualTo(10_000);
-        model.length(Unit.CM);
+        model.length(LengthUnit.CM);
         assertThat(model.readings().moisture().get(0).spot().xMm()).isEqualTo(100);
         model.column(0, "y");
         model.column(1, "x");

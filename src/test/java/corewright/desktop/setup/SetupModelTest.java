@@ -3,9 +3,8 @@ package corewright.desktop.setup;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.SurveyFolders;
-import corewright.desktop.MemoryEdits;
-import corewright.desktop.Units;
-import corewright.desktop.setup.SetupModel.Field;
+import corewright.desktop.state.MemoryEdits;
+import corewright.desktop.state.Units;
 import corewright.intake.SurveyFolder;
 import corewright.survey.Laminate;
 import corewright.survey.Meter;
@@ -46,7 +45,7 @@ class SetupModelTest {
     void aDryReadingIsChangedAndTakenBack() {
         Meter before = meter();
 
-        assertThat(model.meter(before.name(), Field.DRY, "9,5")).isTrue();
+        assertThat(model.meter(before.name(), SetupField.DRY, "9,5")).isTrue();
         assertThat(meter()).isEqualTo(new Meter(before.name(), before.kind(), before.fullScale(), 9.5, before.wet()));
         assertThat(log.deeds()).containsExactly("dry reading of meter " + before.name());
 
@@ -56,7 +55,7 @@ class SetupModelTest {
 
     @Test
     void whatIsNotKnownIsLeftEmpty() {
-        model.meter(meter().name(), Field.DRY, " ");
+        model.meter(meter().name(), SetupField.DRY, " ");
 
         assertThat(meter().dry()).isNull();
         assertThat(model.meters().get(0).values().get(3).text()).isEmpty();
@@ -72,7 +71,7 @@ class SetupModelTest {
         "FULL_SCALE, 1, 'The scale of meter A cannot end at 1: '",
         "NAME, ' ', 'A meter needs a name of 1 to 60 letters.'"
     })
-    void whatAMeterCannotBeIsSaidAndChangesNothing(Field field, String text, String sentence) {
+    void whatAMeterCannotBeIsSaidAndChangesNothing(SetupField field, String text, String sentence) {
         Survey before = survey();
 
         assertThat(model.meter("A", field, text)).isFalse();
@@ -83,8 +82,8 @@ class SetupModelTest {
 
     @Test
     void theSentenceGoesWithTheNextGoodValue() {
-        model.meter("A", Field.DRY, "x");
-        model.meter("A", Field.DRY, "11");
+        model.meter("A", SetupField.DRY, "x");
+        model.meter("A", SetupField.DRY, "11");
 
         assertThat(model.problem()).isEmpty();
     }
@@ -93,7 +92,7 @@ class SetupModelTest {
     void readingsGoByANewNameOfTheirMeter() {
         int all = survey().readings().moisture().size();
 
-        assertThat(model.meter("A", Field.NAME, "capacitance 2")).isTrue();
+        assertThat(model.meter("A", SetupField.NAME, "capacitance 2")).isTrue();
         assertThat(survey().readings().moisture())
                 .hasSize(all)
                 .extracting(Moisture::meter)
@@ -108,7 +107,7 @@ class SetupModelTest {
 
         assertThat(model.addMeter()).isTrue();
         assertThat(survey().meters()).extracting(Meter::name).containsExactly("A", "meter 2");
-        assertThat(model.meter("meter 2", Field.NAME, "A")).isFalse();
+        assertThat(model.meter("meter 2", SetupField.NAME, "A")).isFalse();
         assertThat(model.problem()).isEqualTo("Another meter is called A; choose a name of its own.");
         assertThat(model.removeMeter("meter 2")).isTrue();
         assertThat(survey().meters()).hasSize(1);
@@ -116,19 +115,19 @@ class SetupModelTest {
 
     @Test
     void theKindOfAMeterIsChosen() {
-        model.meter("A", Field.KIND, "pin");
+        model.meter("A", SetupField.KIND, "pin");
 
         assertThat(meter().kind()).isEqualTo(Meter.Kind.PIN);
     }
 
     @Test
-    void facesGoByANewNameOfTheirLayUp() {
+    void facesGoByANewNameOfTheirLaminate() {
         String before = laminate().name();
 
-        assertThat(model.laminate(before, Field.NAME, "foredeck lay-up")).isTrue();
-        assertThat(survey().faces()).allMatch(f -> f.laminate().equals("foredeck lay-up"));
-        assertThat(model.removeLaminate("foredeck lay-up")).isFalse();
-        assertThat(model.problem()).isEqualTo("Lay-up foredeck lay-up stays: foredeck is made of it.");
+        assertThat(model.laminate(before, SetupField.NAME, "foredeck laminate")).isTrue();
+        assertThat(survey().faces()).allMatch(f -> f.laminate().equals("foredeck laminate"));
+        assertThat(model.removeLaminate("foredeck laminate")).isFalse();
+        assertThat(model.problem()).isEqualTo("Laminate foredeck laminate stays: foredeck is made of it.");
     }
 
     @Test
@@ -136,8 +135,8 @@ class SetupModelTest {
         SetupModel inches = new SetupModel(log::survey, Units.US, log::edit);
         Laminate before = laminate();
 
-        assertThat(inches.head(Field.CORE_MM)).isEqualTo("core, in");
-        assertThat(inches.laminate(before.name(), Field.CORE_MM, "0.75")).isTrue();
+        assertThat(inches.head(SetupField.CORE_MM)).isEqualTo("core, in");
+        assertThat(inches.laminate(before.name(), SetupField.CORE_MM, "0.75")).isTrue();
         assertThat(laminate().coreMm()).isEqualTo(19.05); // 0.75 times 25.4
         assertThat(laminate().outerSkinMm()).isEqualTo(before.outerSkinMm());
     }
@@ -156,16 +155,16 @@ class SetupModelTest {
 
     @Test
     void aThicknessThatCannotBeIsSaid() {
-        assertThat(model.laminate(laminate().name(), Field.CORE_MM, "0")).isFalse();
+        assertThat(model.laminate(laminate().name(), SetupField.CORE_MM, "0")).isFalse();
         assertThat(model.problem())
                 .isEqualTo("The core reads \"0\"; expected is a thickness above 0 and up to 300 mm, such as 12.7.");
     }
 
     @Test
-    void coreAndSourceOfALayUpAreChosen() {
+    void coreAndSourceOfALaminateAreChosen() {
         String name = laminate().name();
-        model.laminate(name, Field.CORE, "pvc-80");
-        model.laminate(name, Field.MEASURED, "measured here");
+        model.laminate(name, SetupField.CORE, "pvc-80");
+        model.laminate(name, SetupField.MEASURED, "measured here");
 
         assertThat(laminate().core()).isEqualTo("pvc-80");
         assertThat(laminate().measured()).isTrue();

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import corewright.SurveyFolders;
-import corewright.desktop.MemoryLog;
-import corewright.desktop.Units;
+import corewright.desktop.state.MemoryLog;
+import corewright.desktop.state.Units;
 import corewright.intake.SurveyFolder;
 import corewright.survey.Edit;
 import corewright.survey.Moisture;
@@ -146,7 +146,7 @@ class GridWalkTest {
         walk.next();
         walk.back();
 
-        assertThat(walk.entry()).isEqualTo(new GridWalk.Noted("12", false, Sound.DULL, ""));
+        assertThat(walk.entry()).isEqualTo(new Noted("12", false, Sound.DULL, ""));
         type(walk, "14");
         walk.next();
 

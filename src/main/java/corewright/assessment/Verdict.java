@@ -1,0 +1,67 @@
+package corewright.assessment;
+
+import corewright.damage.Coverage;
+import corewright.survey.Finding;
+import corewright.survey.Subject;
+import corewright.survey.Survey;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * Whether a verdict on the deck may be given at all, and what must be said where not. Every headline asks here first: the
+ * owner's title, the command's summary and the window's slip.
+ *
+ * @param doubts messages of the gate that must be settled first, the first the gravest
+ * @param coverage of every face
+ */
+public record Verdict(List<String> doubts, List<Coverage> coverage) {
+    public Verdict {
+        doubts = List.copyOf(doubts);
+        coverage = List.copyOf(coverage);
+    }
+
+    /** The verdict on an assessment. */
+    public static Verdict of(Assessment assessment) {
+        return of(assessment.survey(), assessment.findings());
+    }
+
+    /** The verdict on a survey of which nothing is computed yet. */
+    public static Verdict of(Survey survey, List<Finding> findings) {
+        List<String> doubts = findings.stream()
+                .filter(f -> f.severity() == Finding.Severity.HAZARD && f.subject() == Subject.PLAUSIBILITY)
+                .map(Finding::message)
+                .toList();
+        return new Verdict(doubts, Coverage.of(survey));
+    }
+
+    /** Whether the deck may be spoken of as a whole. */
+    public boolean free() {
+        return doubts.isEmpty() && coverage.stream().allMatch(Coverage::whole);
+    }
+
+    /** Something in the survey cannot well be so: nothing may be said of the deck, good or bad. */
+    public boolean withheld() {
+        return !doubts.isEmpty() || coverage.stream().allMatch(Coverage::nothing);
+    }
+
+    /** Whether anything may be said of a face. */
+    public boolean read(String face) {
+        return coverage.stream().noneMatch(c -> c.face().equals(face) && c.nothing());
+    }
+
+    /** What stands before or in place of a verdict; empty where it is free. */
+    public String sentence() {
+        if (doubts.size() > 1) {
+            return "No verdict yet. " + doubts.get(0) + " " + (doubts.size() - 1)
+                    + (doubts.size() == 2 ? " more thing" : " more things") + " cannot well be so either.";
+        }
+        if (!doubts.isEmpty()) {
+            return "No verdict yet. " + doubts.get(0);
+        }
+        String unread = coverage.stream()
+                .map(Coverage::unread)
+                .filter(s -> !s.isEmpty())
+                .collect(Collectors.joining(" "));
+        return unread.isEmpty() ? "" : (withheld() ? "No verdict is given. " : "") + unread;
+    }
+}

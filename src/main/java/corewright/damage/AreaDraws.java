@@ -1,0 +1,158 @@
+package corewright.damage;
+
+import corewright.field.Draws;
+import corewright.field.LatentField;
+import corewright.field.Normal;
+import corewright.field.Places;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+
+/**
+ * Equally likely extents of the damage under one bay: in each draw a cell is damaged where its water or its looseness is
+ * drawn above the threshold, so that the area is that of the union. Departures from the mean are drawn on a coarse
+ * lattice, as for {@link VoidDraws}; each cell keeps its own mean and standard deviation. The part of looseness that moves
+ * as a whole is the very number that moves the loose outline when volumes are drawn.
+ */
+final class AreaDraws {
+    /** More nodes cost the third power in time. */
+    private static final int MOST_NODES = 350;
+
+    /** Cells surer than this, either way, are not drawn. */
+    private static final double SURE = 0.002;
+
+    /**
+     * Share of each field's variance that moves all of a bay at once: means, ranges and scatter are taken as known once
+     * fitted, and where they are wrong, they are wrong all over. Chosen on simulated decks; see docs/damage.md.
+     */
+    private static final double TOGETHER = 0.05;
+
+    private final BayFields fields;
+    private final double cellMm2;
+    private final int count;
+    private final int[] slots;
+    private final int[] nodeOf;
+    private final int nodes;
+    private final double sureMm2;
+
+    private AreaDraws(BayFields fields, Frame frame, int count) {
+        this.fields = fields;
+        this.count = count;
+        cellMm2 = frame.cellMm2();
+        slots = IntStream.range(0, fields.cells.length)
+                .filter(i -> fields.inside[i] && open(fields, i))
+                .toArray();
+        nodeOf = new int[slots.length];
+        nodes = label(frame);
+        sureMm2 = cellMm2
+                * IntStream.range(0, fields.cells.length)
+                        .filter(i -> fields.inside[i] && !open(fields, i) && damaged(fields, i) > 0.5)
+                        .count();
+    }
+
+    /** Area by draw, square millimetres. */
+    static List<Double> of(BayFields fields, Frame frame, VoidDraws voids, long seed) {
+        AreaDraws areas = new AreaDraws(fields, frame, voids.count());
+        return areas.draw(frame, voids, new Random(seed)).boxed().toList();
+    }
+
+    private static double damaged(BayFields fields, int i) {
+        return Math.max(fields.pWet[i], fields.pLoose[i]);
+    }
+
+    private static boolean open(BayFields fields, int i) {
+        double p = damaged(fields, i);
+        return p > SURE && p < 1 - SURE;
+    }
+
+    private DoubleStream draw(Frame frame, VoidDraws voids, Random random) {
+        double[] area = new double[count];
+        Arrays.fill(area, sureMm2);
+        if (nodes > 0) {
+            double[][] sums = nodeMeans(frame);
+            double[][] wet = departures(fields.wet, new Places(sums[0], sums[1]), random);
+            double[][] loose = departures(fields.loose, new Places(sums[0], sums[1], sums[2], sums[3]), random);
+            double own = Math.sqrt(1 - TOGETHER);
+            double common = Math.sqrt(TOGETHER);
+            for (int d = 0; d < count; d++) {
+                double wetStep = common * random.nextGaussian();
+                double looseStep = common * -quantile(voids.uniform(d));
+                for (int k = 0; k < slots.length; k++) {
+                    boolean damaged = fields.waterAt(slots[k], own * wet[d][nodeOf[k]] + wetStep) > 0
+                            || fields.loosenessAt(slots[k], own * loose[d][nodeOf[k]] + looseStep) > 0;
+                    area[d] += damaged ? cellMm2 : 0;
+                }
+            }
+        }
+        return Arrays.stream(area);
+    }
+
+    /** Departures from the mean in standard deviations, draw by node. */
+    private double[][] departures(LatentField field, Places at, Random random) {
+        Draws draws = field.draws(at, count, 1, random);
+        LatentField.Estimate estimate = field.at(at);
+        double[][] z = new double[count][nodes];
+        for (int d = 0; d < count; d++) {
+            for (int node = 0; node < nodes; node++) {
+                double sd = estimate.sd(node);
+                z[d][node] = sd > 0 ? (draws.at(d, node) - estimate.mean(node)) / sd : 0;
+            }
+        }
+        return z;
+    }
+
+    private double[][] nodeMeans(Frame frame) {
+        double[][] sums = new double[4][nodes];
+        int[] members = new int[nodes];
+        for (int k = 0; k < slots.length; k++) {
+            int node = nodeOf[k];
+            members[node]++;
+            sums[0][node] += frame.x(fields.cells[slots[k]]);
+            sums[1][node] += frame.y(fields.cells[slots[k]]);
+            sums[2][node] += fields.looseTerm1(slots[k]);
+            sums[3][node] += fields.looseTerm2(slots[k]);
+        }
+        for (double[] sum : sums) {
+            for (int node = 0; node < nodes; node++) {
+                sum[node] /= members[node];
+            }
+        }
+        return sums;
+    }
+
+    /** Gathers cells in squares of a growing side until there are few enough; returns how many squares hold a cell. */
+    private int label(Frame frame) {
+        int columns = frame.empty().columns();
+        int least = (int) Math.max(1, Math.sqrt((double) slots.length / MOST_NODES));
+        for (int side = least; ; side++) {
+            Map<Integer, Integer> squares = new LinkedHashMap<>();
+            for (int k = 0; k < slots.length; k++) {
+                int cell = fields.cells[slots[k]];
+                int square = (cell / columns / side) * columns + cell % columns / side;
+                nodeOf[k] = squares.computeIfAbsent(square, s -> squares.size());
+            }
+            if (squares.size() <= MOST_NODES) {
+                return squares.size();
+            }
+        }
+    }
+
+    /** The standard normal quantile, by halving: to 1e-9, more than a draw can use. */
+    private static double quantile(double p) {
+        double low = -8;
+        double high = 8;
+        while (high - low > 1e-9) {
+            double middle = (low + high) / 2;
+            if (Normal.below(middle) < p) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return (low + high) / 2;
+    }
+}

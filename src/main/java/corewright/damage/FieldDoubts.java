@@ -1,0 +1,150 @@
+package corewright.damage;
+
+import corewright.field.LatentField;
+import corewright.survey.About;
+import corewright.survey.Face;
+import corewright.survey.Finding;
+import corewright.survey.Finding.Severity;
+import corewright.survey.Moisture;
+import corewright.survey.Origin;
+import corewright.survey.Probe;
+import corewright.survey.Reading;
+import corewright.survey.Settings;
+import corewright.survey.Subject;
+import corewright.survey.Tap;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Findings that only the fitted fields can tell: readings against their neighbours, and what was never read. */
+final class FieldDoubts {
+    /** A reading this many standard deviations from what its neighbours say is named; two in a thousand by chance. */
+    private static final double SURPRISE = 3.1;
+
+    private final Face face;
+    private final int few;
+    private final Judged judged;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private FieldDoubts(Face face, Settings settings, Judged judged) {
+        this.judged = judged;
+        this.face = face;
+        few = settings.numerics().fewReadings();
+    }
+
+    static List<Finding> of(Face face, Settings settings, List<BayFields> bays, Judged judged) {
+        FieldDoubts doubts = new FieldDoubts(face, settings, judged);
+        for (BayFields bay : bays) {
+            doubts.contradictions(bay.wetSeen, bay.wet);
+            doubts.contradictions(bay.looseSeen, bay.loose);
+            doubts.missing(bay);
+        }
+        return doubts.findings;
+    }
+
+    private void contradictions(List<Observation> seen, LatentField field) {
+        for (int i = 0; i < seen.size(); i++) {
+            Reading reading = seen.get(i).reading();
+            if (judged.trusted(reading)) {
+                continue;
+            }
+            double doubt = field.doubt(i);
+            double surprise = Math.abs(field.surprise(i));
+            if (doubt > 0.5) {
+                add(
+                        reading,
+                        String.format(
+                                Locale.ROOT,
+                                "%s contradicts its neighbours: %.0f %% likely a mistake",
+                                what(reading),
+                                100 * doubt),
+                        "kept, but the map follows its neighbours; read it again");
+            } else if (surprise > SURPRISE) {
+                add(
+                        reading,
+                        String.format(
+                                Locale.ROOT,
+                                "%s lies %.1f standard deviations from what its neighbours say",
+                                what(reading),
+                                surprise),
+                        "kept in full; read it again");
+            }
+        }
+    }
+
+    private static String what(Reading reading) {
+        if (reading instanceof Tap tap && tap.sound() != null) {
+            return "the tap called " + tap.sound().name().toLowerCase(Locale.ROOT);
+        }
+        if (reading instanceof Moisture m) {
+            return "the moisture reading " + MeterScale.text(m.value());
+        }
+        return reading instanceof Probe ? "what the pilot hole found" : "the reading";
+    }
+
+    private void add(Reading r, String message, String effect) {
+        findings.add(new Finding(Severity.DOUBT, r.origin(), About.of(r), Subject.CONTRADICTION, message, effect));
+    }
+
+    private void missing(BayFields bay) {
+        if (bay.wetSeen.isEmpty()) {
+            say(
+                    bay,
+                    Subject.NO_MOISTURE,
+                    "no moisture reading",
+                    String.format(
+                            Locale.ROOT,
+                            "water is unknown: a probability of %.2f is assumed everywhere",
+                            Priors.WET.above(0)));
+        } else if (bay.wetSeen.size() < few) {
+            say(
+                    bay,
+                    Subject.FEW_READINGS,
+                    bay.wetSeen.size() + " readings of water",
+                    held(Priors.WET.range().mode()));
+        }
+        boolean tapped = bay.looseSeen.stream().anyMatch(o -> o.reading() instanceof Tap);
+        if (!tapped) {
+            say(
+                    bay,
+                    Subject.NO_TAPS,
+                    "no tap",
+                    String.format(
+                            Locale.ROOT,
+                            "looseness is unknown beyond the pilot holes: a probability of %.2f is assumed",
+                            Priors.LOOSE.above(0)));
+        } else if (bay.looseSeen.size() < few) {
+            say(
+                    bay,
+                    Subject.FEW_READINGS,
+                    bay.looseSeen.size() + " taps",
+                    held(Priors.LOOSE.range().mode()));
+        }
+        if (!VoidEvidence.measured(bay.voidSeen)) {
+            say(
+                    bay,
+                    Subject.NO_PROBES,
+                    "no pilot hole or feeler",
+                    "void depth is unknown: no void is claimed and the volume is a prior range; a pilot hole at a hollow"
+                            + " tap comes first");
+        }
+        if (!bay.wet.settled() || !bay.loose.settled() || !bay.empty.settled()) {
+            say(bay, Subject.NUMERICS, "an estimate had not settled", "its probabilities are rougher than elsewhere");
+        }
+    }
+
+    private static String held(double rangeMm) {
+        return String.format(
+                Locale.ROOT, "too few to tell how far one speaks for its surroundings: %.0f mm is assumed", rangeMm);
+    }
+
+    private void say(BayFields bay, Subject subject, String message, String effect) {
+        findings.add(new Finding(
+                Severity.DOUBT,
+                new Origin("survey.yaml", 0),
+                new About.OfBay(bay.bay.name(), face.name()),
+                subject,
+                message + " in bay " + bay.bay.name() + " of " + face.name(),
+                effect));
+    }
+}

@@ -1,0 +1,102 @@
+package corewright.decision;
+
+import corewright.damage.DamageMap;
+import corewright.damage.Region;
+import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.RepairOptions;
+import corewright.survey.Costs;
+import corewright.survey.Survey;
+
+/** Hours and materials of each method, low and high: common practice rates times the region's own figures. */
+final class Effort {
+    /** To set up and clear away at one region, whatever its size. Practice. */
+    private static final double SETUP_HOURS_LOW = 0.5;
+
+    private static final double SETUP_HOURS_HIGH = 2;
+
+    private final Survey survey;
+    private final RepairOptions options;
+
+    Effort(Survey survey, RepairOptions options) {
+        this.survey = survey;
+        this.options = options;
+    }
+
+    /** Hours of work and materials in the survey's currency, each low to high. */
+    record Estimate(double hoursLow, double hoursHigh, double materialLow, double materialHigh) {
+        static final Estimate NONE = new Estimate(0, 0, 0, 0);
+
+        Estimate and(Estimate o) {
+            return new Estimate(
+                    hoursLow + o.hoursLow,
+                    hoursHigh + o.hoursHigh,
+                    materialLow + o.materialLow,
+                    materialHigh + o.materialHigh);
+        }
+
+        /** From the lower end of this to the upper end of the other: it is not decided yet which. */
+        Estimate orElse(Estimate o) {
+            return new Estimate(
+                    Math.min(hoursLow, o.hoursLow),
+                    Math.max(hoursHigh, o.hoursHigh),
+                    Math.min(materialLow, o.materialLow),
+                    Math.max(materialHigh, o.materialHigh));
+        }
+    }
+
+    Estimate visits(double low, double high) {
+        double hours = survey.settings().costs().visitHours();
+        return new Estimate(low * hours, high * hours, 0, 0);
+    }
+
+    Estimate dry(Region region) {
+        Costs costs = survey.settings().costs();
+        double m2 = region.likely().getArea() / 1e6;
+        return new Estimate(
+                SETUP_HOURS_LOW + costs.dryHoursLow() * m2, SETUP_HOURS_HIGH + costs.dryHoursHigh() * m2, 0, 0);
+    }
+
+    Estimate inject(Region region) {
+        Costs costs = survey.settings().costs();
+        double m2 = region.likely().getArea() / 1e6;
+        InjectionPlan plan = options.injection(region.id()).orElse(null);
+        if (plan != null && plan.fillsBeside(region.id())) { // mix and setting up count where it is filled from
+            return new Estimate(costs.injectHoursLow() * m2, costs.injectHoursHigh() * m2, 0, 0);
+        }
+        double planKg = plan == null ? 0 : (plan.resinG() + plan.hardenerG()) / 1000;
+        double buyKg = plan == null ? 0 : plan.buyG() / 1000;
+        return new Estimate(
+                SETUP_HOURS_LOW + costs.injectHoursLow() * m2,
+                SETUP_HOURS_HIGH + costs.injectHoursHigh() * m2,
+                planKg * costs.resinPerKg(),
+                buyKg * costs.resinPerKg());
+    }
+
+    Estimate recore(Region region) {
+        Costs costs = survey.settings().costs();
+        double m2 = options.recore(region.id())
+                        .map(p -> p.cut().getArea())
+                        .orElse(region.likely().getArea())
+                / 1e6;
+        return new Estimate(
+                SETUP_HOURS_LOW + costs.recoreHoursLow() * m2,
+                SETUP_HOURS_HIGH + costs.recoreHoursHigh() * m2,
+                costs.materialPerM2() * m2,
+                costs.materialPerM2() * m2);
+    }
+
+    /** What the advised method takes; where dry core must be proven first, from injecting to cutting out. */
+    Estimate advised(Region region, RegionDecision decision) {
+        return switch (decision.method()) {
+            case RECORE -> recore(region);
+            case INJECT -> inject(region);
+            case DRY_OUT -> dry(region);
+            case MONITOR ->
+                decision.firstStep() == null ? Estimate.NONE : inject(region).orElse(recore(region));
+        };
+    }
+
+    Estimate all(DamageMap damage) {
+        return damage.regions().stream().map(this::recore).reduce(Estimate.NONE, Estimate::and);
+    }
+}

@@ -1,0 +1,66 @@
+package corewright.decision;
+
+import corewright.damage.DamageMap;
+import corewright.damage.Region;
+import corewright.overlay.Overlay;
+import corewright.repair.plan.RepairOptions;
+import corewright.stiffness.Treatment;
+import corewright.survey.Settings;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What the choices do to the core, for whoever asks how stiff the deck is after them. */
+public final class Treated {
+    private final RepairOptions plans;
+    private final Settings settings;
+
+    private Treated(RepairOptions plans, Settings settings) {
+        this.plans = plans;
+        this.settings = settings;
+    }
+
+    /** All that is wet is dried. */
+    public static List<Treatment> dried(DamageMap damage) {
+        return damage.regions().stream()
+                .filter(Region::wet)
+                .<Treatment>map(r -> new Treatment.Dry(r.face(), r.likely()))
+                .toList();
+    }
+
+    /**
+     * What is advised is done. What must be proven first is taken as injected: where it turns out to be cut out, the deck gets
+     * stiffer.
+     *
+     * @param plans put together
+     */
+    public static List<Treatment> advised(DamageMap damage, Methods methods, RepairOptions plans, Settings settings) {
+        Treated treated = new Treated(plans, settings);
+        List<Treatment> treatments = new ArrayList<>();
+        for (Region region : damage.regions()) {
+            methods.regions().stream()
+                    .filter(d -> d.region().equals(region.id()))
+                    .findFirst()
+                    .flatMap(d -> treated.by(region, d))
+                    .ifPresent(treatments::add);
+        }
+        return treatments;
+    }
+
+    private Optional<Treatment> by(Region region, RegionDecision decision) {
+        return switch (decision.method()) {
+            case DRY_OUT -> Optional.of(new Treatment.Dry(region.face(), region.likely()));
+            case RECORE ->
+                plans.recore(region.id())
+                        .map(p ->
+                                new Treatment.Renew(region.face(), Overlay.union(p.cut(), region.likely()), p.core()));
+            case INJECT -> filled(region);
+            case MONITOR -> decision.firstStep() == null ? Optional.empty() : filled(region);
+        };
+    }
+
+    private Optional<Treatment> filled(Region region) {
+        return plans.injection(region.id())
+                .map(p -> new Treatment.Fill(region.face(), region.likely(), settings.resin(p.resin())));
+    }
+}

@@ -1,0 +1,10 @@
+package corewright.desktop.setup;
+
+import java.util.List;
+
+/** One meter or one laminate. */
+public record SetupRow(String name, List<SetupValue> values) {
+    public SetupRow {
+        values = List.copyOf(values);
+    }
+}

@@ -1,0 +1,264 @@
+package corewright.desktop.slip;
+
+import corewright.assessment.Ages;
+import corewright.drawing.kit.Figures;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.scene.paint.Color;
+import javafx.scene.text.Font;
+import javafx.scene.text.FontWeight;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextAlignment;
+import javafx.scene.text.TextFlow;
+
+/** The slip at the right, from its words. */
+public final class SlipView extends VBox {
+    private static final double WIDTH = 350;
+
+    /** A figure with two decimals at 14 px. */
+    private static final double LABEL_PX = 30;
+
+    /** Ink of a figure of before: as strong as the quiet words beside it, 6.4 : 1 by day. */
+    private static final double QUIET = 0.75;
+
+    private final Consumer<Slip.FindingLine> go;
+    private final Help help;
+
+    public SlipView(Consumer<Slip.FindingLine> go, Help help) {
+        this.go = go;
+        this.help = help;
+        getStyleClass().add("slip");
+    }
+
+    /** @param actions buttons and fields of the step, between the facts and the findings */
+    public void show(Slip slip, Color ink, Node... actions) {
+        // all at once: a field that was shown and is shown again keeps the focus
+        List<Node> all = new ArrayList<>(List.of(head(slip)));
+        if (!slip.sentence().isEmpty()) {
+            all.add(text(slip.sentence(), "sentence"));
+        }
+        if (!slip.before().isEmpty()) {
+            Label age = text(slip.before(), "quiet");
+            age.setId("slip-before");
+            all.add(age);
+        }
+        if (!slip.facts().isEmpty() || slip.range() != null) {
+            all.add(rule());
+            all.add(text(slip.rangeTitle(), "head"));
+        }
+        Slip.Range range = slip.range();
+        if (range != null) {
+            all.add(bar(range, range.old() ? ink.deriveColor(0, 1, 1, QUIET) : ink));
+            if (range.middle() < 0.2 * range.axisEnd()) { // the low figure has no room beside the bar
+                all.add(text(words(range), "quiet"));
+            }
+        }
+        if (!slip.facts().isEmpty()) {
+            all.add(facts(slip));
+        }
+        if (actions.length > 0) {
+            all.add(rule());
+            all.addAll(List.of(actions));
+        }
+        if (!slip.work().methods().isEmpty()) {
+            all.add(rule());
+            all.add(text("What to do with it", "head"));
+            all.add(methods(slip.work()));
+        }
+        if (!slip.work().advice().isEmpty()) {
+            all.add(advice(slip.work().advice()));
+        }
+        if (!slip.work().findingsTitle().isEmpty()) {
+            all.add(rule());
+            all.add(text(slip.work().findingsTitle(), "head"));
+            slip.work().findings().forEach(f -> all.add(finding(f)));
+        }
+        getChildren().setAll(all);
+    }
+
+    private static Node head(Slip slip) {
+        Label title = new Label(slip.title());
+        title.getStyleClass().add("slip-title");
+        title.setWrapText(true);
+        Label aside = new Label(slip.aside());
+        aside.getStyleClass().add("quiet");
+        double together = slip.title().length() * 13.5 + slip.aside().length() * 8;
+        if (together > WIDTH) {
+            return new VBox(title, aside);
+        }
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        HBox row = new HBox(title, gap, aside);
+        row.setAlignment(Pos.BASELINE_LEFT);
+        return row;
+    }
+
+    /** A key that does one deed. */
+    public static Button key(String id, String words, Runnable deed) {
+        Button key = new Button(words);
+        key.setId(id);
+        key.getStyleClass().add("key");
+        key.setMaxWidth(Double.MAX_VALUE);
+        key.setOnAction(e -> deed.run());
+        return key;
+    }
+
+    public static Label text(String words, String style) {
+        Label label = new Label(words);
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        label.getStyleClass().add(style);
+        return label;
+    }
+
+    static Region rule() {
+        Region rule = new Region();
+        rule.getStyleClass().add("rule");
+        return rule;
+    }
+
+    private Node facts(Slip slip) {
+        GridPane grid = new GridPane();
+        grid.getStyleClass().add("facts");
+        int row = 0;
+        for (Slip.Fact fact : slip.facts()) {
+            Label name = new Label(fact.name());
+            String meaning = help.of(fact.name());
+            if (!meaning.isEmpty()) {
+                Tooltip tip = new Tooltip(meaning);
+                tip.setWrapText(true);
+                tip.setMaxWidth(WIDTH);
+                name.setTooltip(tip);
+                name.setAccessibleHelp(meaning);
+            }
+            Label value = new Label(fact.value());
+            value.getStyleClass().add(fact.old() ? "fact-before" : "fact");
+            value.setTextAlignment(TextAlignment.RIGHT);
+            value.setWrapText(true);
+            name.setMinWidth(Region.USE_PREF_SIZE);
+            value.setMinHeight(Region.USE_PREF_SIZE);
+            GridPane.setHgrow(value, Priority.ALWAYS);
+            GridPane.setValignment(name, javafx.geometry.VPos.TOP);
+            GridPane.setHalignment(value, javafx.geometry.HPos.RIGHT);
+            grid.addRow(row++, name, value);
+        }
+        return grid;
+    }
+
+    private static Node methods(Slip.Work work) {
+        GridPane grid = new GridPane();
+        grid.getStyleClass().add("methods");
+        int i = 0;
+        for (Slip.MethodKey m : work.methods()) {
+            Label name = new Label(m.name());
+            name.getStyleClass().add("method-name");
+            Label note = new Label(m.note());
+            note.getStyleClass().add("method-note");
+            VBox words = new VBox(name, note);
+            words.setAlignment(Pos.CENTER);
+            Button key = new Button();
+            key.setGraphic(words);
+            key.getStyleClass().addAll("method", m.standing().name().toLowerCase(java.util.Locale.ROOT));
+            key.setPrefWidth(WIDTH / 2);
+            key.setAccessibleText(m.name() + ", " + m.note());
+            if (!m.why().isEmpty()) {
+                Tooltip tip = new Tooltip(m.why());
+                tip.setWrapText(true);
+                tip.setMaxWidth(WIDTH);
+                key.setTooltip(tip);
+                key.setAccessibleHelp(m.why());
+            }
+            grid.add(key, i % 2, i / 2);
+            i++;
+        }
+        return grid;
+    }
+
+    /** What is advised stands out, the reasons follow. */
+    private static Node advice(String words) {
+        int colon = words.indexOf(':') + 1;
+        Text what = new Text(words.substring(0, colon));
+        what.getStyleClass().add("strong");
+        Text why = new Text(words.substring(colon));
+        why.getStyleClass().add("plain");
+        return new TextFlow(what, why);
+    }
+
+    private Node finding(Slip.FindingLine line) {
+        Label mark = new Label(line.mark());
+        mark.getStyleClass().add("finding-mark");
+        Text fact = new Text(line.fact() + " ");
+        fact.getStyleClass().add("strong");
+        Text consequence = new Text(line.consequence());
+        consequence.getStyleClass().add("plain");
+        TextFlow words = new TextFlow(fact, consequence);
+        HBox.setHgrow(words, Priority.ALWAYS);
+        words.setPrefWidth(WIDTH - 30);
+        HBox row = new HBox(mark, words);
+        Button key = new Button();
+        key.setGraphic(row);
+        key.getStyleClass().add("finding");
+        key.setMaxWidth(Double.MAX_VALUE);
+        key.setAccessibleText(line.fact() + " " + line.consequence());
+        key.setOnAction(e -> go.accept(line));
+        return key;
+    }
+
+    /** A thick bar from the low to the high figure on an axis from zero, the middle as a tall tick. */
+    private static Node bar(Slip.Range range, Color ink) {
+        Canvas canvas = new Canvas(WIDTH, 66);
+        GraphicsContext g = canvas.getGraphicsContext2D();
+        double left = 12;
+        double right = WIDTH - 20;
+        double axis = 42;
+        double end = range.axisEnd();
+        g.setFill(ink);
+        g.setStroke(ink);
+        g.setLineWidth(1);
+        g.strokeLine(left, axis, right, axis);
+        int parts = Math.abs(end / 3 * 10 - Math.rint(end / 3 * 10)) < 1e-9 ? 3 : 4;
+        g.setFont(Font.font("Asap Condensed", 13));
+        for (int i = 0; i <= parts; i++) {
+            double x = left + (right - left) * i / parts;
+            g.strokeLine(x, axis, x, axis + 5);
+            g.setTextAlign(TextAlignment.CENTER);
+            g.fillText(Figures.atMost(end * i / parts, 2), x, axis + 19);
+        }
+        double per = (right - left) / end;
+        double low = left + range.low() * per;
+        double middle = left + range.middle() * per;
+        double high = left + range.high() * per;
+        g.fillRect(low, axis - 3, high - low, 6);
+        g.fillRect(middle - 1.5, axis - 11, 3, 20);
+        g.setFont(Font.font("Asap Condensed", FontWeight.BOLD, 14));
+        g.setTextAlign(TextAlignment.RIGHT);
+        boolean lowFits = low - 3 > LABEL_PX && middle - low > 0.6 * LABEL_PX;
+        g.fillText(lowFits ? Figures.fixed(range.low(), 2) : "", low - 3, axis - 7);
+        g.setTextAlign(TextAlignment.LEFT);
+        g.fillText(Figures.fixed(range.high(), 2), high + 3, axis - 7);
+        g.setTextAlign(middle < 2 * LABEL_PX ? TextAlignment.LEFT : TextAlignment.CENTER);
+        g.setFont(Font.font("Asap Condensed", FontWeight.BOLD, 15));
+        g.fillText(Figures.fixed(range.middle(), 2) + " " + range.unit(), middle, axis - 16);
+        canvas.setAccessibleText(words(range) + (range.old() ? " These figures are " + Ages.WORDS + "." : ""));
+        return canvas;
+    }
+
+    /** "Most likely 0.88 litres; in 8 cases of 10 between 0.65 and 1.15." */
+    public static String words(Slip.Range r) {
+        return "Most likely " + Figures.fixed(r.middle(), 2) + " " + r.unit() + "; in 8 cases of 10 between "
+                + Figures.fixed(r.low(), 2) + " and " + Figures.fixed(r.high(), 2) + ".";
+    }
+}

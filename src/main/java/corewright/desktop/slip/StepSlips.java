@@ -1,0 +1,187 @@
+package corewright.desktop.slip;
+
+import corewright.assessment.Ages;
+import corewright.assessment.Assessment;
+import corewright.damage.Region;
+import corewright.decision.RegionDecision;
+import corewright.desktop.state.Step;
+import corewright.desktop.state.Units;
+import corewright.desktop.state.Workbench;
+import corewright.drawing.kit.Figures;
+import corewright.stiffness.PanelStiffness;
+import corewright.stiffness.State;
+import corewright.survey.Face;
+import corewright.survey.Feature;
+import corewright.survey.Finding;
+import corewright.survey.Laminate;
+import corewright.survey.Moisture;
+import corewright.survey.Readings;
+import corewright.survey.Spot;
+import corewright.survey.Survey;
+import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/** The slip of each step. */
+public final class StepSlips {
+    private StepSlips() {}
+
+    /** @param shown what the plan shows; @param selected the region selected, where the step speaks of regions */
+    public static Slip of(Step step, Assessment shown, Workbench bench) {
+        Ages ages = bench.ages();
+        Units units = bench.sight().units();
+        Optional<Region> selected = bench.region();
+        return switch (step) {
+            case PLAN -> plan(shown.survey(), bench.face(), units);
+            case READINGS -> readings(shown, bench.face(), units, ages);
+            case DAMAGE ->
+                selected.map(r -> SlipWords.of(shown, units, ages).region(r))
+                        .orElseGet(() -> SlipWords.of(shown, units, ages).face(bench.face()));
+            case REPAIR ->
+                selected.map(r -> SlipWords.of(shown, units, ages).region(r)).orElseGet(() -> repair(shown, ages));
+            case STIFFNESS -> stiffness(shown, bench.face(), units, ages);
+            case PAPERS -> papers();
+        };
+    }
+
+    private static Slip plan(Survey survey, String name, Units units) {
+        Face face = survey.face(name);
+        Laminate laminate = survey.laminate(face.laminate());
+        List<Slip.Fact> facts = new ArrayList<>();
+        facts.add(new Slip.Fact("outline", units.area(face.outline().getArea())));
+        count(facts, face, Feature.Opening.class, "openings");
+        count(facts, face, Feature.Divider.class, "dividers");
+        count(facts, face, Feature.Support.class, "supports");
+        count(facts, face, Feature.Fitting.class, "fittings");
+        count(facts, face, Feature.Access.class, "accesses");
+        facts.add(new Slip.Fact(
+                "outer skin, core, inner skin",
+                units.depthFigure(laminate.outerSkinMm()) + ", " + units.depthFigure(laminate.coreMm()) + ", "
+                        + units.depth(laminate.innerSkinMm())));
+        return new Slip(
+                "Plan of " + name,
+                "",
+                "The outline, what is cut into it, what holds it from below and what is bolted through it.",
+                "What is drawn",
+                null,
+                facts,
+                new Slip.Work(List.of(), "", "", List.of()));
+    }
+
+    private static <F extends Feature> void count(List<Slip.Fact> facts, Face face, Class<F> kind, String name) {
+        int n = face.all(kind).size();
+        if (n > 0) {
+            facts.add(new Slip.Fact(name, String.valueOf(n)));
+        }
+    }
+
+    private static Slip readings(Assessment shown, String face, Units units, Ages ages) {
+        Readings r = shown.survey().readings().on(face);
+        List<Slip.Fact> facts = new ArrayList<>();
+        facts.add(new Slip.Fact("moisture", String.valueOf(r.moisture().size())));
+        facts.add(new Slip.Fact("taps", String.valueOf(r.taps().size())));
+        facts.add(new Slip.Fact("probes", String.valueOf(r.probes().size())));
+        facts.add(new Slip.Fact("feelers", String.valueOf(r.feelers().size())));
+        facts.add(new Slip.Fact("plugs", String.valueOf(r.plugs().size())));
+        DoubleSummaryStatistics celsius = r.moisture().stream()
+                .map(Moisture::temperatureC)
+                .filter(Objects::nonNull)
+                .mapToDouble(Double::doubleValue)
+                .summaryStatistics();
+        if (celsius.getCount() > 0) {
+            facts.add(new Slip.Fact(
+                    "surface, coldest and warmest",
+                    units.temperature(celsius.getMin()) + " and " + units.temperature(celsius.getMax())));
+        }
+        List<Slip.FindingLine> lines = FindingLines.of(shown, face, units);
+        return new Slip(
+                "Readings on " + face,
+                "",
+                "A meter reading is a place on the meter's own scale, never a share of water.",
+                "How many",
+                null,
+                facts,
+                new Slip.Work(List.of(), "", "Findings, " + lines.size() + " open", lines),
+                ages.oldRest() ? "Findings are " + Ages.WORDS + "." : "");
+    }
+
+    private static Slip repair(Assessment shown, Ages ages) {
+        List<Slip.FindingLine> lines = new ArrayList<>();
+        if (ages.freshRest()) {
+            for (RegionDecision d : shown.decision().regions()) {
+                lines.add(decision(shown, d));
+            }
+        }
+        return new Slip(
+                "Repair",
+                "",
+                !ages.freshRest()
+                        ? "Advice follows when the calculation is through."
+                        : "What is advised for every region. It advises; an owner, a surveyor or a naval architect"
+                                + " decides.",
+                "",
+                null,
+                List.of(),
+                new Slip.Work(List.of(), "", lines.isEmpty() ? "" : "Regions, " + lines.size(), lines));
+    }
+
+    private static Slip.FindingLine decision(Assessment shown, RegionDecision d) {
+        Region region = shown.damage().regions().stream()
+                .filter(r -> r.id().equals(d.region()))
+                .findFirst()
+                .orElseThrow();
+        Finding.Severity severity = d.architect()
+                ? Finding.Severity.HAZARD
+                : d.firstStep() != null ? Finding.Severity.DOUBT : Finding.Severity.HINT;
+        return new Slip.FindingLine(
+                severity,
+                d.region() + " " + region.condition().word() + ": "
+                        + MethodWords.name(d.method()).toLowerCase(java.util.Locale.ROOT) + ".",
+                d.reasons().isEmpty() ? "" : d.reasons().get(0),
+                new Spot(region.face(), region.label().getX(), region.label().getY()),
+                d.region());
+    }
+
+    private static Slip stiffness(Assessment shown, String face, Units units, Ages ages) {
+        List<Slip.Fact> facts = new ArrayList<>();
+        for (PanelStiffness p : shown.stiffness().of(face)) {
+            facts.add(new Slip.Fact(
+                    p.panel().name(),
+                    Figures.fixed(100 * p.in(State.AS_FOUND).ofAsBuilt().p50(), 0) + " of 100 as found",
+                    ages.oldRest()));
+        }
+        shown.stiffness().defects().stream()
+                .filter(d -> d.about().face().equals(face))
+                .forEach(d -> facts.add(new Slip.Fact(d.about().id(), "not calculated, by a defect of this program")));
+        return new Slip(
+                "Stiffness",
+                face,
+                "One foot, " + units.foot() + ", at the softest place of each panel; 100 is the deck as built."
+                        + " Whether that is enough is for a naval architect or surveyor.",
+                !facts.isEmpty()
+                        ? "Panels"
+                        : ages.freshRest()
+                                ? "No panel is calculated."
+                                : "Panels follow when the calculation is through.",
+                null,
+                facts,
+                new Slip.Work(List.of(), "", "", List.of()),
+                ages.oldRest() && !facts.isEmpty()
+                        ? "These figures are " + Ages.WORDS + "; new ones follow when the calculation is through."
+                        : "");
+    }
+
+    private static Slip papers() {
+        return new Slip(
+                "Papers",
+                "",
+                "The owner's report, the maps and the data files are written by the command \"corewright run\" with this"
+                        + " survey and a folder for them. Writing them from here is not there yet.",
+                "",
+                null,
+                List.of(),
+                new Slip.Work(List.of(), "", "", List.of()));
+    }
+}

@@ -1,0 +1,73 @@
+package corewright.desktop.state;
+
+import corewright.drawing.screen.ScreenLayer;
+import java.util.EnumSet;
+import java.util.Set;
+
+/** How the survey is looked at: nothing here changes it or is stored with it. */
+public final class Sight {
+    private final Runnable tell;
+    private final Set<ScreenLayer> layers =
+            EnumSet.complementOf(EnumSet.of(ScreenLayer.MOISTURE, ScreenLayer.STANDARD_ERROR, ScreenLayer.VOID_DEPTH));
+    private Appearance appearance = Appearance.DAY;
+    private boolean tinted = true;
+    private Units units = Units.METRIC;
+    private Step step = Step.DAMAGE;
+
+    public Sight(Runnable tell) {
+        this.tell = tell;
+    }
+
+    /** Shows another step. */
+    public void go(Step to) {
+        step = to;
+        tell.run();
+    }
+
+    /** Shows or hides a layer; of the surfaces at most one is seen. */
+    public void toggle(ScreenLayer layer) {
+        if (!layers.remove(layer)) {
+            if (layer.surface()) {
+                layers.removeIf(ScreenLayer::surface);
+            }
+            layers.add(layer);
+        }
+        tell.run();
+    }
+
+    public void appear(Appearance other) {
+        appearance = other;
+        tell.run();
+    }
+
+    /** Tints under the patterns, or patterns alone. */
+    public void tint(boolean on) {
+        tinted = on;
+        tell.run();
+    }
+
+    public void measure(Units other) {
+        units = other;
+        tell.run();
+    }
+
+    public Appearance appearance() {
+        return appearance;
+    }
+
+    public boolean tinted() {
+        return tinted;
+    }
+
+    public Units units() {
+        return units;
+    }
+
+    public Step step() {
+        return step;
+    }
+
+    public Set<ScreenLayer> layers() {
+        return Set.copyOf(layers);
+    }
+}

@@ -1,0 +1,110 @@
+package corewright.desktop.state;
+
+import corewright.assessment.Ages;
+import corewright.assessment.Assessment;
+import corewright.drawing.kit.Figures;
+import corewright.overlay.Overlay;
+import corewright.survey.Face;
+import corewright.survey.Feature;
+import corewright.survey.Readings;
+import corewright.survey.Survey;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Geometry;
+
+/** The state of every step in a few words. */
+public final class Steps {
+    private Steps() {}
+
+    /** As it stands after a state; the slip says the whole of it, {@link Ages#WORDS}. */
+    private static final String OLD = ", old";
+
+    /**
+     * @param found null while nothing is calculated
+     * @param working whether it is being calculated then
+     * @param ages which states are those of before the last change
+     */
+    public static Map<Step, String> of(
+            Survey survey, @Nullable Assessment found, boolean working, Ages ages, Units units) {
+        Map<Step, String> words = new EnumMap<>(Step.class);
+        words.put(Step.PLAN, plan(survey, units));
+        words.put(Step.READINGS, readings(survey, found, ages));
+        if (found == null) {
+            String wait = working ? "working" : missing(survey);
+            words.put(Step.DAMAGE, wait);
+            words.put(Step.REPAIR, wait);
+            words.put(Step.STIFFNESS, wait);
+        } else {
+            String regions = counted(found.damage().regions().size(), "region");
+            words.put(Step.DAMAGE, regions + (ages.oldMap() ? OLD : ""));
+            words.put(Step.REPAIR, later(repair(found, ages), ages));
+            words.put(Step.STIFFNESS, later(counted(found.stiffness().panels().size(), "panel"), ages));
+        }
+        words.put(Step.PAPERS, "not printed");
+        return words;
+    }
+
+    private static String later(String state, Ages ages) {
+        return switch (ages.rest()) {
+            case FRESH -> state;
+            case OLD -> state + OLD;
+            case AWAITED -> "to follow";
+        };
+    }
+
+    private static String plan(Survey survey, Units units) {
+        double mm2 = 0;
+        for (Face face : survey.faces()) {
+            Geometry deck = face.outline();
+            for (Feature.Opening opening : face.all(Feature.Opening.class)) {
+                deck = Overlay.difference(deck, opening.geometry());
+            }
+            mm2 += deck.getArea();
+        }
+        return (survey.faces().size() > 1 ? survey.faces().size() + " faces, " : "") + units.area(mm2);
+    }
+
+    private static String readings(Survey survey, @Nullable Assessment found, Ages ages) {
+        int count = count(survey.readings());
+        if (count == 0) {
+            return "none yet";
+        }
+        long doubted = found == null || ages.oldRest() ? 0 : doubted(found);
+        return Figures.fixed(count, 0) + (doubted > 0 ? ", " + doubted + " doubted" : "");
+    }
+
+    /** Readings that a finding doubts or sets aside. */
+    static long doubted(Assessment found) {
+        return found.findings().stream()
+                .flatMap(f -> f.doubted().stream())
+                .distinct()
+                .count();
+    }
+
+    static int count(Readings r) {
+        return Stream.of(r.moisture(), r.taps(), r.probes(), r.feelers(), r.plugs())
+                .mapToInt(Collection::size)
+                .sum();
+    }
+
+    private static String repair(Assessment found, Ages ages) {
+        long open = found.decision().regions().stream()
+                .filter(d -> d.architect() || d.firstStep() != null)
+                .count();
+        if (open > 0) {
+            return ages.oldRest() ? open + " open" : counted(open, "decision") + " open";
+        }
+        return found.decision().regions().isEmpty() ? "nothing to do" : "decided";
+    }
+
+    private static String missing(Survey survey) {
+        return count(survey.readings()) == 0 ? "needs readings" : "not calculated";
+    }
+
+    public static String counted(long n, String noun) {
+        return n + " " + noun + (n == 1 ? "" : "s");
+    }
+}

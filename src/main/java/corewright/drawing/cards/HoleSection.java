@@ -1,0 +1,118 @@
+package corewright.drawing.cards;
+
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.Tone;
+import corewright.drawing.kit.Type;
+import corewright.drawing.kit.Typeface;
+import java.awt.Color;
+import java.awt.Shape;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The laminate cut through at a hole, full size, with the bit and its collar: the collar can be laid on the paper.
+ *
+ * @param emptyMm expected empty space under the outer skin
+ * @param stopMm from the outer surface to the drill's tip
+ */
+public record HoleSection(
+        double outerSkinMm, double coreMm, double innerSkinMm, double emptyMm, double stopMm, double bitMm) {
+    private static final Color SKIN = new Color(0xC8C8C8);
+    private static final double WIDTH = 42;
+    private static final double ABOVE = 9;
+    private static final double COLLAR = 5;
+    private static final double COLLAR_OVER = 3.4;
+    private static final double LINES_EVERY = 1.6;
+    private static final double LEAD = 4.6;
+    private static final double WORDS_FROM = 5;
+    private static final double LAST_WORD = 1.5;
+    private static final double LEAST_SHOWN = 0.3;
+    private static final Type WORD = new Type(Typeface.TEXT, 10);
+    private static final Type STOP = new Type(Typeface.CONDENSED_BOLD, 12);
+    private static final Type ON_COLLAR = new Type(Typeface.CONDENSED_BOLD, 9);
+
+    private record Ply(String name, double from, double to) {}
+
+    /** Paper it takes downwards. */
+    public double heightMm() {
+        return ABOVE + Math.max(outerSkinMm + coreMm + innerSkinMm, 4 * LEAD) + LAST_WORD;
+    }
+
+    private List<Ply> plies() {
+        double empty = Math.min(emptyMm, coreMm);
+        double inner = outerSkinMm + coreMm;
+        List<Ply> plies = new ArrayList<>();
+        plies.add(new Ply("outer skin " + Figures.fixed(outerSkinMm, 1), 0, outerSkinMm));
+        if (empty >= LEAST_SHOWN) {
+            plies.add(new Ply("empty " + Figures.fixed(empty, 1), outerSkinMm, outerSkinMm + empty));
+        }
+        if (coreMm - empty >= LEAST_SHOWN) {
+            String core = empty >= LEAST_SHOWN ? "core left " : "core ";
+            plies.add(new Ply(core + Figures.fixed(coreMm - empty, 1), inner - (coreMm - empty), inner));
+        }
+        plies.add(new Ply("lower skin " + Figures.fixed(innerSkinMm, 1), inner, inner + innerSkinMm));
+        return plies;
+    }
+
+    /** Paints it, its upper left corner at (x, y). */
+    public void paint(Paper paper, double x, double y) {
+        double surface = y + ABOVE;
+        double words = surface;
+        for (Ply ply : plies()) {
+            double from = surface + ply.from;
+            double to = surface + ply.to;
+            Rectangle2D body = new Rectangle2D.Double(x, from, WIDTH, to - from);
+            if (ply.name.contains("skin")) {
+                paper.fill(body, SKIN);
+            } else if (ply.name.startsWith("core")) {
+                for (double at = x + LINES_EVERY; at < x + WIDTH; at += LINES_EVERY) {
+                    paper.line(Pen.FAINT, at, from, at, to);
+                }
+            }
+            paper.draw(body, Pen.MARK);
+            double middle = (from + to) / 2;
+            words = Math.max(words, middle);
+            paper.line(Pen.LEADER, x + WIDTH, middle, x + WIDTH + 2, middle, x + WIDTH + WORDS_FROM - 1, words);
+            paper.text(ply.name, x + WIDTH + WORDS_FROM, words + WORD.capMm() / 2, WORD, Paper.Anchor.LEFT);
+            words += LEAD;
+        }
+        bit(paper, x + 15, surface);
+    }
+
+    private void bit(Paper paper, double middle, double surface) {
+        double half = bitMm / 2;
+        double tip = surface + stopMm;
+        double shoulder = Math.max(surface, tip - half * 0.3);
+        Shape bit = Paper.closed(
+                middle - half,
+                surface - ABOVE,
+                middle + half,
+                surface - ABOVE,
+                middle + half,
+                shoulder,
+                middle,
+                tip,
+                middle - half,
+                shoulder);
+        paper.fill(bit, Tone.WHITE);
+        paper.draw(bit, Pen.MARK);
+        double wide = Math.max(half + COLLAR_OVER, ON_COLLAR.width("collar") / 2 + 1);
+        paper.fill(new Rectangle2D.Double(middle - wide, surface - COLLAR, 2 * wide, COLLAR));
+        paper.text(
+                "collar",
+                middle,
+                surface - COLLAR / 2 + ON_COLLAR.capMm() / 2,
+                ON_COLLAR,
+                Paper.Anchor.CENTRE,
+                Tone.WHITE);
+        double at = middle + half + 2.2;
+        paper.casing(Paper.path(at, surface, at, tip), 1.4);
+        paper.line(Pen.EDGE, at, surface, at, tip);
+        paper.line(Pen.EDGE, at - 1.2, tip, at + 1.2, tip);
+        paper.haloText(
+                Figures.fixed(stopMm, 1), at + 2, (surface + tip) / 2 + STOP.capMm() / 2, STOP, Paper.Anchor.LEFT, 0.9);
+    }
+}

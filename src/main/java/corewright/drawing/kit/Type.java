@@ -1,0 +1,147 @@
+package corewright.drawing.kit;
+
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * A typeface at a size, and how much paper words take in it. The type scale in points: 6.5 readings, 7.5 notes, 8.5
+ * labels, 10.5 text, 14 card heads, 20 answer, 30 card title.
+ *
+ * @param points 1/72 inch
+ */
+public record Type(Typeface face, double points) {
+    public static final Type READING = new Type(Typeface.CONDENSED_SEMIBOLD, 6.5);
+    public static final Type READING_BOLD = new Type(Typeface.CONDENSED_BOLD, 6.5);
+    public static final Type SMALL = new Type(Typeface.CONDENSED, 6.5);
+    public static final Type FEATURE = new Type(Typeface.CONDENSED, 7);
+    public static final Type NOTE = new Type(Typeface.TEXT, 7.5);
+    public static final Type LABEL = new Type(Typeface.TEXT_SEMIBOLD, 8.5);
+    public static final Type LABEL_BOLD = new Type(Typeface.TEXT_BOLD, 8.5);
+
+    /** Width of a thin space, which the fonts lack and {@link Paper} leaves as a gap, in ems. */
+    static final double THIN_EM = 0.16;
+
+    static final char THIN = '\u2009';
+
+    private static final double MM_PER_POINT = 25.4 / 72;
+
+    private record Glyph(Typeface face, String text) {}
+
+    private static final Map<Glyph, Double> EMS = new ConcurrentHashMap<>();
+    private static final Map<Glyph, Shape> OUTLINES = new ConcurrentHashMap<>();
+
+    /** The same typeface at another size. */
+    public Type at(double otherPoints) {
+        return new Type(face, otherPoints);
+    }
+
+    /** The em in millimetres. */
+    public double sizeMm() {
+        return points * MM_PER_POINT;
+    }
+
+    /** Height of capitals and figures: 0.702 em, measured on H. */
+    public double capMm() {
+        return 0.702 * sizeMm();
+    }
+
+    /** Depth of g and p below the baseline: 0.21 em. */
+    public double descentMm() {
+        return 0.21 * sizeMm();
+    }
+
+    /** Baseline to baseline where nothing else is said. */
+    public double leadMm() {
+        return 1.3 * sizeMm();
+    }
+
+    /** Advance of a text, millimetres: the sum of the font's own advances, without kerning. */
+    public double width(String text) {
+        double ems = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            ems += c == THIN ? THIN_EM : EMS.computeIfAbsent(new Glyph(face, String.valueOf(c)), Type::measure);
+        }
+        return ems * sizeMm();
+    }
+
+    private static double measure(Glyph glyph) {
+        return glyph.face
+                        .measure()
+                        .getStringBounds(glyph.text, Typeface.CONTEXT)
+                        .getWidth()
+                / Typeface.MEASURE_SIZE;
+    }
+
+    /** The box of a text whose left baseline end is at (x, y): capitals' top to descenders' foot. */
+    public Rectangle2D box(String text, double x, double y) {
+        return new Rectangle2D.Double(x, y - capMm(), width(text), capMm() + descentMm());
+    }
+
+    /** The outline of a text whose left baseline end is at (x, y), for casings. */
+    Shape outline(String text, double x, double y) {
+        Path2D all = new Path2D.Double();
+        double at = x;
+        for (String run : text.split(String.valueOf(THIN), -1)) {
+            Shape glyphs = OUTLINES.computeIfAbsent(new Glyph(face, run), g -> g.face.measure()
+                    .createGlyphVector(Typeface.CONTEXT, g.text)
+                    .getOutline());
+            double scale = sizeMm() / Typeface.MEASURE_SIZE;
+            AffineTransform place = new AffineTransform(scale, 0, 0, scale, at, y);
+            all.append(place.createTransformedShape(glyphs), false);
+            at += width(run) + THIN_EM * sizeMm();
+        }
+        return all;
+    }
+
+    /** The text broken at spaces into lines no wider than {@code widthMm}; a longer word stands alone. */
+    public List<String> wrap(String text, double widthMm) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.split(" ", -1)) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (line.isEmpty() || width(longer) <= widthMm) {
+                line.setLength(0);
+                line.append(longer);
+            } else {
+                lines.add(line.toString());
+                line.setLength(0);
+                line.append(word);
+            }
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
+    /** The same lines as {@link #wrap} would make, but as even as they get. */
+    public List<String> wrapEvenly(String text, double widthMm) {
+        List<String> lines = wrap(text, widthMm);
+        for (double narrower = widthMm - 1; narrower > 0; narrower--) {
+            List<String> other = wrap(text, narrower);
+            double most = other.stream().mapToDouble(this::width).max().orElse(0);
+            if (other.size() > lines.size() || most > narrower) {
+                break;
+            }
+            lines = other;
+        }
+        return lines;
+    }
+
+    /** The text, or as much of it as fits with an ellipsis. */
+    public String fit(String text, double widthMm) {
+        if (width(text) <= widthMm) {
+            return text;
+        }
+        int end = text.length();
+        while (end > 0 && width(text.substring(0, end).stripTrailing() + "…") > widthMm) {
+            end--;
+        }
+        return text.substring(0, end).stripTrailing() + "…";
+    }
+}

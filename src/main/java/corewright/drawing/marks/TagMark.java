@@ -1,0 +1,47 @@
+package corewright.drawing.marks;
+
+import corewright.drawing.kit.Box;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.Tone;
+import corewright.drawing.kit.Type;
+import corewright.drawing.kit.Typeface;
+import java.awt.geom.Path2D;
+
+/**
+ * Where to read next: a tag 3.5 tall, line 0.35, its point on the place, its text ?1, ?2 ... in the order of usefulness.
+ *
+ * @param right the tag's body lies to the right of its point, else to the left
+ */
+public record TagMark(double x, double y, String text, boolean right) implements Mark {
+    private static final double TALL = 3.5;
+    private static final double POINT = 1.7;
+    private static final double LEAST_BODY = 3.95;
+    private static final Type TYPE = new Type(Typeface.TEXT_BOLD, 7);
+
+    private double body() {
+        return Math.max(LEAST_BODY, TYPE.width(text) + 1.4);
+    }
+
+    private Path2D outline() {
+        double s = right ? 1 : -1;
+        double neck = x + s * POINT;
+        double end = x + s * (POINT + body());
+        return Paper.closed(x, y, neck, y - TALL / 2, end, y - TALL / 2, end, y + TALL / 2, neck, y + TALL / 2);
+    }
+
+    @Override
+    public Box box() {
+        double length = POINT + body();
+        return new Box(right ? x : x - length, y - TALL / 2, length, TALL);
+    }
+
+    @Override
+    public void paint(Paper paper) {
+        paper.casing(outline(), 1.1);
+        paper.fill(outline(), Tone.WHITE);
+        paper.draw(outline(), Pen.MARK);
+        double middle = x + (right ? 1 : -1) * (POINT + body() / 2 - 0.2);
+        paper.text(text, middle, y + TYPE.capMm() / 2, TYPE, Paper.Anchor.CENTRE);
+    }
+}

@@ -1,0 +1,225 @@
+package corewright.drawing.placing;
+
+import corewright.drawing.kit.Box;
+import corewright.drawing.kit.PlanView;
+import corewright.drawing.kit.VoiceGrid;
+import corewright.drawing.marks.DatumMark;
+import corewright.drawing.marks.HoleLabel;
+import corewright.drawing.marks.Mark;
+import corewright.drawing.marks.NameMark;
+import corewright.drawing.marks.ReadingMark;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Polygon;
+
+/**
+ * Where everything of a map goes, worked out before anything is painted.
+ *
+ * @param readings those there is room for
+ * @param readingsTotal all there are
+ * @param gridArea between the letters of the voice grid
+ * @param sheetMarks comb and ramp; empty where no corner was free
+ * @param filled what a fill check shows, nothing on other maps
+ * @param fronts of the simulated fill
+ * @param cost of the labels, in millimetres of leader
+ */
+public record MapLayout(
+        MapSpec spec,
+        PlanView view,
+        Marks marks,
+        List<ReadingMark> readings,
+        int readingsTotal,
+        List<NameMark> names,
+        List<RegionLabel> labels,
+        List<HoleLabel> holeLabels,
+        List<Mark> sheetMarks,
+        Box gridArea,
+        FilledSpaces filled,
+        List<Front> fronts,
+        double cost) {
+    /** 1 : 5 to 1 : 100 are the standard ones; the last two keep a very long face on the sheet. */
+    private static final double[] SCALES = {5, 10, 20, 25, 50, 100, 200, 500};
+
+    /** The next smaller scale is worth this much leader: about one label said in full. */
+    private static final double STEP_COST = 140;
+
+    private static final int TRIES = 3;
+    private static final double DATUM_ROOM = 12;
+    private static final double ROWS_ROOM = 9;
+    private static final double EDGE_ROOM = 0.5;
+    private static final double WORD_CLEAR = 0.3;
+    private static final double LEADER_CLEAR = 0.3;
+
+    public static MapLayout of(MapSpec spec) {
+        if (spec.scale() > 0) {
+            return at(spec, spec.scale());
+        }
+        Envelope extent = spec.damage().face().outline().getEnvelopeInternal();
+        Box deck = deckBox(spec);
+        MapLayout best = null;
+        double least = Double.MAX_VALUE;
+        int tried = 0;
+        for (double scale : SCALES) {
+            boolean fits = extent.getWidth() / scale <= deck.width() && extent.getHeight() / scale <= deck.height();
+            if (fits && tried < TRIES) {
+                MapLayout layout = at(spec, scale);
+                double cost = layout.cost() + STEP_COST * tried++;
+                if (cost < least) {
+                    least = cost;
+                    best = layout;
+                }
+                if (layout.labelledInFull()) {
+                    break;
+                }
+            }
+        }
+        return best != null ? best : at(spec, SCALES[SCALES.length - 1]);
+    }
+
+    /** Paper the deck itself may use. */
+    private static Box deckBox(MapSpec spec) {
+        double left = spec.showsDatum() ? DATUM_ROOM : EDGE_ROOM;
+        double right = spec.shows(Layer.VOICE_GRID) ? ROWS_ROOM : EDGE_ROOM;
+        double ends = spec.shows(Layer.VOICE_GRID) ? VoiceGridMark.MARGIN : EDGE_ROOM;
+        Box b = spec.box();
+        return new Box(b.x() + left, b.y() + ends, b.width() - left - right, b.height() - 2 * ends);
+    }
+
+    private static MapLayout at(MapSpec spec, double scale) {
+        Box deck = deckBox(spec);
+        Envelope extent = spec.damage().face().outline().getEnvelopeInternal();
+        PlanView view = PlanView.centred(spec.whole().face(), extent, scale, deck.middleX(), deck.middleY());
+        return new Builder(spec, view, deck).build();
+    }
+
+    /** Laid out where a person has moved the plan to, instead of where it fits best. */
+    public static MapLayout seen(MapSpec spec, PlanView view) {
+        return new Builder(spec, view, deckBox(spec)).build();
+    }
+
+    /** Everything labelled has all its words beside it. */
+    boolean labelledInFull() {
+        List<LabelSubject> subjects = LabelSubject.of(spec, view, filled);
+        for (int i = 0; i < labels.size(); i++) {
+            if (!labels.get(i).led()
+                    || !labels.get(i).lines().equals(subjects.get(i).full())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    public VoiceGrid grid() {
+        return VoiceGrid.of(spec.whole().face(), spec.damage().face().outline().getEnvelopeInternal());
+    }
+
+    @Nullable
+    public DatumMark datum() {
+        DatumMark mark = new DatumMark(view.datumX(), view.datumY(), view.yDown());
+        return spec.showsDatum() && spec.box().holds(mark.box()) ? mark : null;
+    }
+
+    public double rowNamesX() {
+        return view.x(grid().extent().getMaxX()) + VoiceGridMark.ROW_NAMES_GAP;
+    }
+
+    /** The steps of laying out, each keeping clear of those before. */
+    private static final class Builder {
+        private final MapSpec spec;
+        private final PlanView view;
+        private final Box deckBox;
+        private final Polygon deck;
+        private final FilledSpaces filled;
+        private final Marks marks;
+        private final List<ReadingMark> readings;
+        private final Obstacles hard = new Obstacles();
+        private final Obstacles soft = new Obstacles();
+        private final Obstacles outside = new Obstacles();
+
+        Builder(MapSpec spec, PlanView view, Box deckBox) {
+            this.spec = spec;
+            this.view = view;
+            this.deckBox = deckBox;
+            this.deck = view.onPaper(spec.damage().face().outline());
+            this.filled = FilledSpaces.of(spec);
+            this.marks = Marks.of(spec, view, filled);
+            this.readings = spec.shows(Layer.READINGS) ? ReadingMarks.of(spec, view) : filled.taps(view);
+        }
+
+        MapLayout build() {
+            hard.addAll(marks.fittings());
+            hard.addAll(marks.probes());
+            hard.addAll(marks.holes());
+            hard.addAll(marks.tags());
+            soft.addAll(readings);
+            Ground ground = new Ground(labelBox(), deck);
+            List<Mark> sheet = spec.shows(Layer.SCALE_AND_UPHILL) ? SheetMarks.inCorner(spec, view, ground) : List.of();
+            claimOutside(sheet);
+            List<HoleLabel> holes = HoleLabels.place(marks, spec.shows(Layer.DEPTH_STOPS), hard);
+            hard.addAll(holes);
+            List<NameMark> names = names();
+            names.forEach(n -> hard.add(n.box().grown(WORD_CLEAR)));
+            names.forEach(n -> outside.add(n.box().grown(WORD_CLEAR)));
+            LabelPlacer.Result labels = labels(ground);
+            labels.labels().forEach(l -> l.claim(hard, WORD_CLEAR, LEADER_CLEAR));
+            List<Front> fronts = Front.of(filled, view, hard);
+            List<ReadingMark> shown = spec.shows(Layer.FILL_CHECK)
+                    ? ReadingMarks.thinnedTaps(readings, hard)
+                    : ReadingMarks.thinned(readings, hard);
+            return new MapLayout(
+                    spec,
+                    view,
+                    marks,
+                    shown,
+                    readings.size(),
+                    names,
+                    labels.labels(),
+                    holes,
+                    sheet,
+                    new Box(spec.box().x(), deckBox.y(), spec.box().width(), deckBox.height()),
+                    filled,
+                    fronts,
+                    labels.cost() + READING_LOST * (readings.size() - shown.size()));
+        }
+
+        private static final double READING_LOST = 2;
+        private static final double ROW_NAMES_HALF = 2.2;
+
+        /** Words may stand beside the deck everywhere between the letters, but not under the row names. */
+        private Box labelBox() {
+            double right =
+                    spec.shows(Layer.VOICE_GRID) ? deckBox.right() : spec.box().right();
+            return new Box(spec.box().x(), deckBox.y(), right - spec.box().x(), deckBox.height());
+        }
+
+        private void claimOutside(List<Mark> sheet) {
+            if (spec.shows(Layer.VOICE_GRID)) {
+                Envelope e = deck.getEnvelopeInternal();
+                double x = e.getMaxX() + VoiceGridMark.ROW_NAMES_GAP;
+                outside.add(Box.between(x, e.getMinY(), x, e.getMaxY()).grown(ROW_NAMES_HALF));
+            }
+            sheet.forEach(m -> outside.add(m.box().grown(1.5)));
+            DatumMark datum = new DatumMark(view.datumX(), view.datumY(), view.yDown());
+            if (spec.showsDatum() && spec.box().holds(datum.box())) {
+                outside.add(datum.box().grown(0.5));
+                datum.parts().forEach(hard::add);
+            }
+        }
+
+        private List<NameMark> names() {
+            if (!spec.shows(Layer.FEATURE_NAMES)) {
+                return new ArrayList<>();
+            }
+            Obstacles all = hard.copy();
+            Obstacles numbers = soft.copy();
+            return NamePlacer.place(spec, view, all, numbers);
+        }
+
+        private LabelPlacer.Result labels(Ground ground) {
+            List<LabelSubject> subjects = LabelSubject.of(spec, view, filled);
+            return LabelPlacer.place(subjects, ground, outside, new Leads(deck, hard, soft));
+        }
+    }
+}

@@ -1,0 +1,120 @@
+package corewright.drawing.placing;
+
+import corewright.damage.NextReading;
+import corewright.drawing.kit.Box;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.PlanView;
+import corewright.drawing.marks.FeelerMark;
+import corewright.drawing.marks.FittingMark;
+import corewright.drawing.marks.HoleMark;
+import corewright.drawing.marks.Mark;
+import corewright.drawing.marks.PlugMark;
+import corewright.drawing.marks.ProbeMark;
+import corewright.drawing.marks.TagMark;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
+import corewright.survey.Feature;
+import corewright.survey.Feeler;
+import corewright.survey.FeelerEnd;
+import corewright.survey.Plug;
+import corewright.survey.Probe;
+import corewright.survey.Readings;
+import java.awt.geom.Point2D;
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+
+/**
+ * The marks of a map at their places, before anything is moved or left out.
+ *
+ * @param probes on a fill check holes that stay closed and warmth readings
+ * @param holes injection holes and vents, by the plan's order
+ */
+public record Marks(
+        List<Mark> fittings, List<Mark> probes, List<HoleMark> holes, List<Hole> holePlans, List<TagMark> tags) {
+    public Marks {
+        fittings = List.copyOf(fittings);
+        probes = List.copyOf(probes);
+        holes = List.copyOf(holes);
+        holePlans = List.copyOf(holePlans);
+        tags = List.copyOf(tags);
+    }
+
+    static Marks of(MapSpec spec, PlanView view, FilledSpaces filled) {
+        List<Hole> plans = new ArrayList<>(spec.shows(Layer.HOLES) ? holes(spec) : List.of());
+        plans.addAll(filled.openedAgain());
+        plans.addAll(filled.newHoles());
+        List<HoleMark> holes = plans.stream().map(h -> HoleMark.of(h, view)).toList();
+        List<Mark> fittings = fittings(spec, view);
+        List<Mark> probes = new ArrayList<>(spec.shows(Layer.PROBES) ? probes(spec, view) : List.of());
+        probes.addAll(filled.closed(view));
+        probes.addAll(filled.warmth(view));
+        return new Marks(fittings, probes, holes, plans, tags(spec, view, fittings));
+    }
+
+    private static List<Hole> holes(MapSpec spec) {
+        return spec.assessment().decision().injections().stream()
+                .map(InjectionPlan::holes)
+                .flatMap(List::stream)
+                .filter(h -> h.spot().face().equals(spec.face()))
+                .toList();
+    }
+
+    private static List<Mark> fittings(MapSpec spec, PlanView view) {
+        List<Mark> marks = new ArrayList<>();
+        for (Feature.Fitting f : spec.damage().face().all(Feature.Fitting.class)) {
+            Coordinate c = f.geometry().getCentroid().getCoordinate();
+            boolean framed = f.loadBearing() && spec.shows(Layer.BACKING);
+            marks.add(new FittingMark(view.x(c.x), view.y(c.y), f.metal(), framed));
+        }
+        return marks;
+    }
+
+    private static List<Mark> probes(MapSpec spec, PlanView view) {
+        Readings readings = spec.assessment().survey().readings().on(spec.face());
+        List<Mark> marks = new ArrayList<>();
+        for (Feeler f : readings.feelers()) {
+            Point2D a = view.at(f.spot());
+            Point2D b = view.at(f.tip());
+            marks.add(new FeelerMark(a.getX(), a.getY(), b.getX(), b.getY(), f.end() == FeelerEnd.FIRM));
+        }
+        for (Probe p : readings.probes()) {
+            Point2D at = view.at(p.spot());
+            marks.add(new ProbeMark(at.getX(), at.getY(), spec.measure().depthFigure(p.voidDepthMm())));
+        }
+        for (Plug p : readings.plugs()) {
+            Point2D at = view.at(p.spot());
+            marks.add(new PlugMark(at.getX(), at.getY(), Figures.atMost(p.moisturePercent(), 0) + " %"));
+        }
+        return marks;
+    }
+
+    /** The most telling next readings of a face; more would hide what they ask about. Chosen by eye. */
+    private static final int MOST_TAGS = 8;
+
+    /** Tags lie to the right of their point unless that would cover another tag or a fitting and the left would not. */
+    private static List<TagMark> tags(MapSpec spec, PlanView view, List<Mark> fittings) {
+        List<TagMark> tags = new ArrayList<>();
+        if (!spec.shows(Layer.NEXT)) {
+            return tags;
+        }
+        List<Box> taken = new ArrayList<>(fittings.stream().map(Mark::box).toList());
+        for (NextReading next : spec.assessment().next()) {
+            if (!next.spot().face().equals(spec.face()) || tags.size() == MOST_TAGS) {
+                continue;
+            }
+            Point2D at = view.at(next.spot());
+            TagMark right = new TagMark(at.getX(), at.getY(), "?" + next.rank(), true);
+            TagMark left = new TagMark(at.getX(), at.getY(), "?" + next.rank(), false);
+            TagMark tag = crowding(left, taken) < crowding(right, taken) ? left : right;
+            tags.add(tag);
+            taken.add(tag.box());
+        }
+        return tags;
+    }
+
+    private static double crowding(Mark mark, List<Box> taken) {
+        Box box = mark.box().grown(0.3);
+        return taken.stream().mapToDouble(box::overlap).sum();
+    }
+}

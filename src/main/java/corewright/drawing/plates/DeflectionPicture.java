@@ -1,0 +1,195 @@
+package corewright.drawing.plates;
+
+import corewright.contour.Band;
+import corewright.contour.Contours;
+import corewright.contour.Raster;
+import corewright.drawing.kit.Box;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.PlanView;
+import corewright.drawing.kit.Type;
+import corewright.drawing.kit.Typeface;
+import corewright.overlay.Overlay;
+import corewright.sandwich.FootLoadMap;
+import corewright.stiffness.PanelStiffness;
+import corewright.stiffness.State;
+import corewright.survey.Face;
+import java.awt.Color;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.linemerge.LineMerger;
+
+/**
+ * How far a panel gives under a foot, as lines of equal deflection: figures stand in the lines, greys repeat what they say.
+ * Pictures that are compared share scale and levels.
+ */
+public final class DeflectionPicture {
+    private static final int[] GREYS = {0xFF, 0xF0, 0xDE, 0xC8, 0xAD, 0x8F, 0x70, 0x50};
+    private static final double CELLS_ACROSS = 90;
+
+    /** A line shorter than this has no room for its figure. */
+    private static final double LABELLED_FROM = 14;
+
+    private static final double LABELS_APART = 7;
+    private static final Pen LINE = Pen.solid(0.25);
+    private static final Pen HEAVY = Pen.solid(0.50);
+    private static final Type FIGURE = Type.READING;
+    private static final Type ANSWER = new Type(Typeface.TEXT_BOLD, 9);
+
+    private final Paper paper;
+    private final PanelStiffness panel;
+    private final PlanView view;
+    private final List<Double> levels;
+
+    private DeflectionPicture(Paper paper, PanelStiffness panel, PlanView view, List<Double> levels) {
+        this.paper = paper;
+        this.panel = panel;
+        this.view = view;
+        this.levels = levels;
+    }
+
+    /** Paints the states of a panel side by side, each in its box; all boxes have one size. */
+    public static void paint(Paper paper, Face face, PanelStiffness panel, List<State> states, List<Box> boxes) {
+        double smallest = Double.POSITIVE_INFINITY;
+        double largest = 0;
+        for (State state : states) {
+            double most = panel.in(state).feet().softest().deflectionMm();
+            smallest = Math.min(smallest, most);
+            largest = Math.max(largest, most);
+        }
+        List<Double> levels = DeflectionLevels.between(smallest, largest);
+        Envelope extent = panel.panel().area().getEnvelopeInternal();
+        for (int i = 0; i < states.size(); i++) {
+            Box box = boxes.get(i);
+            double scale = Math.max(extent.getWidth() / box.width(), extent.getHeight() / box.height());
+            PlanView view = PlanView.centred(face, extent, scale, box.middleX(), box.middleY());
+            new DeflectionPicture(paper, panel, view, levels).paint(states.get(i));
+        }
+    }
+
+    private void paint(State state) {
+        Polygon area = panel.panel().area();
+        List<Band> bands = Contours.bands(
+                raster(panel.in(state).feet()),
+                levels.stream().mapToDouble(l -> l).toArray());
+        List<Geometry> parts = new ArrayList<>();
+        for (Band band : bands) {
+            Geometry part = Overlay.intersection(band.area(), area);
+            parts.add(part);
+            int grey = GREYS[Math.min(GREYS.length - 1, above(band.lower()))];
+            paper.fill(PlanView.shape(view.onPaper(part)), new Color(grey, grey, grey));
+        }
+        List<Figure> figures = new ArrayList<>();
+        Coordinate softest = view.onPaper(
+                        area.getFactory().createPoint(panel.softest().coordinate()))
+                .getCoordinate();
+        for (double level : levels) {
+            List<Geometry> softer = new ArrayList<>();
+            for (int i = 0; i < bands.size(); i++) {
+                if (bands.get(i).lower() >= level) {
+                    softer.add(parts.get(i));
+                }
+            }
+            if (!softer.isEmpty()) {
+                lines(level, Overlay.union(softer), figures, softest);
+            }
+        }
+        figures.forEach(f -> paper.haloText(f.words, f.at.x, f.at.y + FIGURE.capMm() / 2, FIGURE, Anchor.CENTRE, 0.8));
+        paper.draw(PlanView.shape(view.onPaper(area)), Pen.EDGE);
+        paper.ring(softest.x, softest.y, 2.2, Pen.MARK);
+        paper.haloText(
+                millimetres(panel.in(state).deflectionMm()), softest.x, softest.y - 2.2, ANSWER, Anchor.CENTRE, 0.9);
+    }
+
+    private record Figure(String words, Coordinate at) {}
+
+    private int above(double lower) {
+        return lower == Double.NEGATIVE_INFINITY ? 0 : levels.indexOf(lower) + 1;
+    }
+
+    /** The edge of all that gives more than a level, without the panel's own edge. */
+    private void lines(double level, Geometry softer, List<Figure> figures, Coordinate softest) {
+        Geometry line =
+                Overlay.intersection(softer.getBoundary(), panel.panel().area().buffer(-1));
+        LineMerger merger = new LineMerger();
+        merger.add(view.onPaper(line));
+        Optional<LineString> longest = Optional.empty();
+        for (Object each : merger.getMergedLineStrings()) {
+            LineString drawn = (LineString) each;
+            paper.draw(PlanView.shape(drawn), level == 1 || level == 10 ? HEAVY : LINE);
+            if (longest.isEmpty() || drawn.getLength() > longest.get().getLength()) {
+                longest = Optional.of(drawn);
+            }
+        }
+        longest.filter(l -> l.getLength() >= LABELLED_FROM)
+                .flatMap(l -> place(l, softest, figures))
+                .ifPresent(at -> figures.add(new Figure(millimetres(level), at)));
+    }
+
+    private static Optional<Coordinate> place(LineString line, Coordinate softest, List<Figure> taken) {
+        return Arrays.stream(line.getCoordinates())
+                .filter(c -> c.distance(softest) > LABELS_APART)
+                .filter(c -> taken.stream().allMatch(f -> f.at.distance(c) > LABELS_APART))
+                .max(Comparator.comparingDouble((Coordinate c) -> c.y).thenComparingDouble(c -> c.x));
+    }
+
+    /** A millimetre figure as it is known: two digits. */
+    static String millimetres(double mm) {
+        return Figures.fixed(mm, mm < 1 ? 2 : mm < 10 ? 1 : 0);
+    }
+
+    /** Deflections on square cells over the panel's box, linear between the feet, level beyond the last. */
+    private Raster raster(FootLoadMap feet) {
+        TreeMap<Double, TreeMap<Double, Double>> rows = new TreeMap<>();
+        feet.places()
+                .forEach(p -> rows.computeIfAbsent(p.y(), y -> new TreeMap<>()).put(p.x(), p.deflectionMm()));
+        Envelope box = panel.panel().area().getEnvelopeInternal();
+        double cell = Math.max(box.getWidth(), box.getHeight()) / CELLS_ACROSS;
+        int columns = (int) Math.ceil(box.getWidth() / cell);
+        int count = (int) Math.ceil(box.getHeight() / cell);
+        double[] values = new double[columns * count];
+        for (int k = 0; k < values.length; k++) {
+            double x = box.getMinX() + (k % columns + 0.5) * cell;
+            double y = box.getMinY() + (k / columns + 0.5) * cell;
+            values[k] = between(
+                    rows.floorEntry(y),
+                    rows.ceilingEntry(y),
+                    y,
+                    row -> between(row.floorEntry(x), row.ceilingEntry(x), x, v -> v));
+        }
+        return new Raster(box.getMinX(), box.getMinY(), cell, count, columns, values);
+    }
+
+    private static <V> double between(
+            Map.@Nullable Entry<Double, V> below,
+            Map.@Nullable Entry<Double, V> above,
+            double at,
+            ToDoubleFunction<V> value) {
+        if (below == null) {
+            if (above == null) {
+                throw new IllegalArgumentException("no foot stands on the panel");
+            }
+            return value.applyAsDouble(above.getValue());
+        }
+        if (above == null) {
+            return value.applyAsDouble(below.getValue());
+        }
+        double span = above.getKey() - below.getKey();
+        double share = span == 0 ? 0 : (at - below.getKey()) / span;
+        return (1 - share) * value.applyAsDouble(below.getValue()) + share * value.applyAsDouble(above.getValue());
+    }
+}

@@ -1,0 +1,197 @@
+package corewright.drawing.plates;
+
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Orientation;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.PrintRule;
+import corewright.drawing.kit.Tone;
+import corewright.drawing.kit.Type;
+import corewright.drawing.kit.Typeface;
+import corewright.drawing.placing.MapLayout;
+import corewright.drawing.placing.MapSpec;
+import corewright.drawing.placing.SheetMarks;
+import corewright.survey.Heading;
+import corewright.survey.Readings;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What stands round the map of a plate: title, title strip (data fields of ISO 7200 in one line), caution, print check. */
+final class PlateFrame {
+    private static final double LEFT = 12;
+    private static final double RIGHT = 285;
+    private static final double STRIP = 174;
+    private static final double STRIP_END = 187;
+    private static final double PAD = 1.4;
+    private static final Type TITLE = new Type(Typeface.TEXT_BOLD, 13);
+    private static final Type SIDE = new Type(Typeface.TEXT, 8);
+    private static final Type FIELD = new Type(Typeface.CONDENSED, 6.5);
+    private static final Type VALUE = new Type(Typeface.CONDENSED_SEMIBOLD, 8);
+    private static final double LEAST_VALUE_POINTS = 6.5;
+
+    private record Field(String name, String value) {}
+
+    private final Paper paper;
+    private final MapLayout layout;
+    private final MapSpec spec;
+    private final PlateKind kind;
+    private final String title;
+    private final String subject;
+    private final int sheet;
+    private final int sheets;
+
+    PlateFrame(Paper paper, MapLayout layout, PlateKind kind, String subject, int sheet, int sheets) {
+        this.paper = paper;
+        this.layout = layout;
+        this.spec = layout.spec();
+        this.kind = kind;
+        this.subject = subject;
+        this.title = title(spec, subject);
+        this.sheet = sheet;
+        this.sheets = sheets;
+    }
+
+    /** Vessel, face, subject. */
+    static String title(MapSpec spec, String subject) {
+        return vessel(spec) + " · " + spec.face() + " · " + subject;
+    }
+
+    void paint() {
+        title();
+        strip();
+        caution();
+        PrintRule.paint(paper, LEFT, 202);
+        if (layout.sheetMarks().isEmpty()) {
+            SheetMarks.at(spec, layout.view(), 191, 205).forEach(m -> m.paint(paper));
+        }
+    }
+
+    /** The vessel's short name: the survey's vessel up to its first comma, else the survey's name. */
+    static String vessel(MapSpec spec) {
+        Heading heading = spec.assessment().survey().heading();
+        String vessel = heading.vessel().isBlank() ? heading.name() : heading.vessel();
+        int comma = vessel.indexOf(',');
+        return heading.vessel().isBlank() || comma < 0 ? vessel : vessel.substring(0, comma);
+    }
+
+    private void title() {
+        String side = Orientation.of(spec.damage().face());
+        double room = RIGHT - LEFT - SIDE.width(side) - 8;
+        Type type = TITLE;
+        while (type.width(title) > room && type.points() > 9) {
+            type = type.at(type.points() - 0.5);
+        }
+        paper.text(type.fit(title, room), LEFT, 14, type, Paper.Anchor.LEFT);
+        paper.text(side, RIGHT, 14, SIDE, Paper.Anchor.RIGHT);
+        paper.line(Pen.EDGE, LEFT, 17, RIGHT, 17);
+    }
+
+    private List<Field> fields() {
+        Heading heading = spec.assessment().survey().heading();
+        List<Field> fields = new ArrayList<>();
+        add(fields, "vessel", heading.vessel());
+        add(fields, "survey", heading.name());
+        add(fields, "drawing", capital(spec.face()) + ", " + subject);
+        add(fields, "surveyed", Figures.date(heading.surveyed()));
+        add(fields, "surveyor", heading.surveyor());
+        add(fields, "readings", readings());
+        add(fields, "scale", "1 : " + Figures.atMost(layout.view().scale(), 0) + " on A4");
+        add(fields, "sheet", sheet + " of " + sheets);
+        return fields;
+    }
+
+    private static void add(List<Field> fields, String name, String value) {
+        if (!value.isBlank()) {
+            fields.add(new Field(name, value));
+        }
+    }
+
+    private static String capital(String word) {
+        return word.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1);
+    }
+
+    private String readings() {
+        Readings on = spec.assessment().survey().readings().on(spec.face());
+        List<String> kinds = new ArrayList<>();
+        if (kind == PlateKind.FILL_CHECK) {
+            count(kinds, on.curedTaps().size(), "taps after cure");
+            count(kinds, on.temperatures().size(), "warmth");
+            return String.join(", ", kinds);
+        }
+        count(kinds, on.moisture().size(), "moisture");
+        count(kinds, on.taps().size(), "tap");
+        count(kinds, on.probes().size(), "probe");
+        count(kinds, on.feelers().size(), "feeler");
+        count(kinds, on.plugs().size(), "plug");
+        return kinds.isEmpty() ? "none" : String.join(", ", kinds);
+    }
+
+    private static void count(List<String> kinds, int n, String kind) {
+        if (n > 0) {
+            kinds.add(n + " " + kind);
+        }
+    }
+
+    /** Fields as wide as their words, what is left over shared evenly; smaller type, then an ellipsis, where too long. */
+    private void strip() {
+        paper.line(Pen.EDGE, LEFT, STRIP, RIGHT, STRIP);
+        paper.line(Pen.EDGE, LEFT, STRIP_END, RIGHT, STRIP_END);
+        List<Field> fields = fields();
+        double room = RIGHT - LEFT;
+        Type type = VALUE;
+        while (wanted(fields, type) > room && type.points() > LEAST_VALUE_POINTS) {
+            type = type.at(type.points() - 0.25);
+        }
+        double most = widest(fields, type, room);
+        double spare = Math.max(0, (room - wanted(fields, type)) / fields.size());
+        double x = LEFT;
+        for (Field field : fields) {
+            if (x > LEFT) {
+                paper.line(Pen.FAINT, x - PAD, STRIP + 2, x - PAD, STRIP + 11);
+            }
+            double width = Math.min(width(field, type), most);
+            paper.text(field.name, x, STRIP + 4.4, FIELD, Paper.Anchor.LEFT, Tone.QUIET);
+            paper.text(type.fit(field.value, width + 1e-6), x, STRIP + 9.4, type, Paper.Anchor.LEFT);
+            x += width + 2 * PAD + spare;
+        }
+    }
+
+    private static double width(Field field, Type type) {
+        return Math.max(type.width(field.value), FIELD.width(field.name));
+    }
+
+    private static double wanted(List<Field> fields, Type type) {
+        return fields.stream().mapToDouble(f -> width(f, type) + 2 * PAD).sum();
+    }
+
+    /** The width at which the longest fields are cut so that all fit. */
+    private static double widest(List<Field> fields, Type type, double room) {
+        double most = room;
+        while (cut(fields, type, most) > room) {
+            most -= 0.5;
+        }
+        return most;
+    }
+
+    private static double cut(List<Field> fields, Type type, double most) {
+        return fields.stream()
+                .mapToDouble(f -> Math.min(width(f, type), most) + 2 * PAD)
+                .sum();
+    }
+
+    private void caution() {
+        String words =
+                switch (kind) {
+                    case CONDITION ->
+                        "An estimate from readings, not a view through the skin. Before anything is cut or loaded, have the"
+                                + " structure judged by a naval architect or surveyor.";
+                    case REPAIR ->
+                        "Never drill past the depth stop. Before anything is cut, filled or loaded, have the structure"
+                                + " judged by a naval architect or surveyor; local rules come first.";
+                    case FILL_CHECK ->
+                        "Never drill past the depth stop. What was not tapped is not proven; whether a fill carries load is"
+                                + " for a naval architect or surveyor.";
+                };
+        paper.text(words, LEFT, 191.8, Type.NOTE, Paper.Anchor.LEFT);
+    }
+}

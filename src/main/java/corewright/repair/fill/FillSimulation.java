@@ -1,0 +1,235 @@
+package corewright.repair.fill;
+
+import corewright.repair.mix.Batches;
+import corewright.repair.mix.Curing;
+import corewright.repair.mix.ReachLaw;
+import corewright.repair.pattern.Cavity;
+import corewright.repair.pattern.Slope;
+import corewright.repair.plan.Restraint;
+import corewright.survey.Drilling;
+import corewright.survey.Resin;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Where the mix of a plan gets to: every shot pushed in, in working order, while the earlier ones rise.
+ *
+ * <p>(1) A hole takes the liquid of its share, {@code pack / X} of the cavity it serves, while its cup's work time lasts;
+ * one clock a cup; what it does not take goes into the next hole of the cup. Holes and vents let air out until mix stands
+ * in them. (2) Meanwhile what already stands in the cavity thickens and rises, each cup at its own age: the cups of a day
+ * rise one after another, and drive the air before them. Enclosed air is squeezed up to the tool's pressure, by the rise
+ * up to that of the sealed cavity.
+ */
+public final class FillSimulation {
+    /** Share of the front's cells that fill in one step; half of it changes the arrival by about a hundredth. */
+    private static final double FRONT_SHARE = 0.6;
+
+    private static final int RISE_STEPS = 30;
+
+    private FillSimulation() {}
+
+    /**
+     * One filling of a hole.
+     *
+     * @param hole its id
+     * @param cell of the hole
+     * @param liquidMm3 to be placed
+     * @param mixAtS when its cup is mixed, on the day's clock; holes of one cup share it
+     * @param nozzle resistance of a long nozzle, see {@link ReachLaw#nozzleResistance}; 0 where a hole is drilled
+     */
+    public record Shot(String hole, int cell, double liquidMm3, double mixAtS, double nozzle) {}
+
+    /**
+     * What came of it, by flat index of the cavity.
+     *
+     * @param arrivalS on the day's clock, NaN where the mix does not get to
+     * @param owner number of the shot that filled the cell, -1 where none
+     * @param filled filled after the rise
+     * @param pocket number of the enclosed air at the end, -1 elsewhere
+     * @param placedMm3 liquid that each shot could place
+     */
+    @SuppressWarnings("ArrayRecordComponent") // within one computation, never compared
+    public record Result(
+            double[] arrivalS,
+            int[] owner,
+            double[] filled,
+            int[] pocket,
+            double[] placedMm3,
+            double emptyShare,
+            double liquidMm3) {}
+
+    /**
+     * What is filled with what.
+     *
+     * @param outlets cells of vents and accesses; the shots' own drilled holes are outlets too
+     * @param heightMm by flat index
+     */
+    @SuppressWarnings("ArrayRecordComponent")
+    public record Setting(
+            Cavity cavity, double[] heightMm, int[] outlets, Resin resin, Drilling drilling, double temperatureC) {
+        /** Height of every cell above the survey's datum. */
+        public static double[] heights(Cavity cavity, Slope slope, double tiltDeg) {
+            double[] height = new double[cavity.size()];
+            double rise = slope.sloping() ? Math.sin(Math.toRadians(tiltDeg)) : 0;
+            for (int c = 0; c < height.length; c++) {
+                height[c] = rise * slope.height(cavity.centre(c));
+            }
+            return height;
+        }
+    }
+
+    public static Result run(Setting setting, List<Shot> shots) {
+        return new Run(setting).of(shots);
+    }
+
+    private static final class Run {
+        final Setting s;
+        final FillFlow flow;
+        final Curing curing;
+        final double workS;
+        final double riseStepS;
+        final double toolPa;
+        final double[] arrivalS;
+
+        Run(Setting s) {
+            this.s = s;
+            curing = Curing.of(s.resin, s.temperatureC);
+            flow = new FillFlow(s.cavity, s.heightMm, curing, FRONT_SHARE);
+            workS = s.resin.timeFactor(s.temperatureC) * s.resin.workS();
+            riseStepS = curing.rises() ? (curing.riseEndS() - curing.firstRiseS()) / RISE_STEPS : workS;
+            toolPa = 1000 * s.drilling.pressureKPa();
+            arrivalS = new double[s.cavity.size()];
+            Arrays.fill(arrivalS, Double.NaN);
+        }
+
+        Result of(List<Shot> shots) {
+            for (Shot shot : shots) {
+                flow.outlet[shot.cell] |= shot.nozzle == 0;
+            }
+            for (int cell : s.outlets) {
+                flow.outlet[cell] = true;
+            }
+            double[] placed = new double[shots.size()];
+            double mixAtS = Double.NaN;
+            double over = 0;
+            for (int i = 0; i < placed.length; i++) {
+                Shot shot = shots.get(i);
+                boolean sameCup = shot.mixAtS == mixAtS;
+                over = sameCup ? over : 0;
+                mixAtS = shot.mixAtS;
+                rise(sameCup ? flow.nowS + Batches.HOLE_S : mixAtS + s.drilling.mixingS());
+                Shot whole = new Shot(shot.hole, shot.cell, shot.liquidMm3 + over, mixAtS, shot.nozzle);
+                placed[i] = push(whole, i);
+                over = whole.liquidMm3 - placed[i];
+            }
+            double last = shots.stream().mapToDouble(Shot::mixAtS).max().orElse(0);
+            rise(last + curing.riseEndS());
+            rise(flow.nowS + riseStepS); // what waits in full cells goes on
+            return result(placed);
+        }
+
+        private double push(Shot shot, int number) {
+            double left = flow.begin(shot.cell, shot.liquidMm3, number, shot.mixAtS);
+            double endS = Math.max(shot.mixAtS + workS, flow.nowS);
+            FillFlow.Tool tool = new FillFlow.Tool(
+                    toolPa, 1000 * s.drilling.rateMlPerS(), s.drilling.holeDiameterMm() / 2, shot.nozzle, shot.mixAtS);
+            mark();
+            while (left > 1e-6 * shot.liquidMm3 && flow.nowS < endS - 1e-9) {
+                if (!flow.full[shot.cell]) { // ran dry down the slope
+                    left = flow.begin(shot.cell, left, number, shot.mixAtS);
+                    continue;
+                }
+                flow.limitPockets(toolPa);
+                FillFlow.Step step = flow.inject(shot.cell, tool, left, Math.min(riseStepS, endS - flow.nowS));
+                if (step.intoMm3() <= 0) {
+                    break;
+                }
+                left -= step.intoMm3();
+                if (flow.nowS >= flow.risenUntilS() + riseStepS) {
+                    riseNow();
+                }
+                mark();
+            }
+            return shot.liquidMm3 - Math.max(0, left);
+        }
+
+        /** What stands in the cavity thickens and grows until then. */
+        private void rise(double untilS) {
+            while (flow.nowS < untilS - 1e-9) {
+                flow.limitPockets(1000 * Restraint.sealedKPa(s.resin));
+                flow.rise(Math.min(untilS, flow.nowS + riseStepS));
+                mark();
+            }
+        }
+
+        private void riseNow() {
+            flow.limitPockets(1000 * Restraint.sealedKPa(s.resin));
+            flow.rise(flow.nowS);
+        }
+
+        /** A front stands at the cell's middle. */
+        private void mark() {
+            for (int c : s.cavity.cells) {
+                if (Double.isNaN(arrivalS[c]) && flow.filled(c) >= 0.5) {
+                    arrivalS[c] = flow.nowS;
+                }
+            }
+        }
+
+        private double[] filled() {
+            double[] share = new double[s.cavity.size()];
+            for (int c : s.cavity.cells) {
+                share[c] = flow.filled(c);
+            }
+            return share;
+        }
+
+        private Result result(double[] placed) {
+            double empty = 0;
+            double whole = 0;
+            double liquid = 0;
+            for (int c : s.cavity.cells) {
+                liquid += flow.liquid[c];
+                if (s.cavity.open[c] != 0) { // a wall's cells hold nothing
+                    empty += flow.volume[c] * (1 - flow.filled(c));
+                    whole += flow.volume[c];
+                }
+            }
+            return new Result(
+                    arrivalS, flow.owner, filled(), flow.gas.pocket, placed, whole > 0 ? empty / whole : 0, liquid);
+        }
+    }
+
+    /** Air enclosed at the end, largest first. */
+    static List<Pocket> pockets(Setting setting, Result result) {
+        double[] volume = new double[setting.cavity.size()];
+        double[] most = new double[setting.cavity.size()];
+        int[] middle = new int[setting.cavity.size()];
+        int last = -1;
+        for (int c : setting.cavity.cells) {
+            int p = result.pocket[c];
+            double air = setting.cavity.gapMm[c] * setting.cavity.cell * setting.cavity.cell * (1 - result.filled[c]);
+            if (p < 0 || air <= 0 || setting.cavity.open[c] == 0) {
+                continue;
+            }
+            last = Math.max(last, p);
+            volume[p] += air;
+            if (air > most[p]) {
+                most[p] = air;
+                middle[p] = c;
+            }
+        }
+        List<Pocket> pockets = new ArrayList<>();
+        for (int p = 0; p <= last; p++) {
+            if (volume[p] > 0) {
+                pockets.add(new Pocket(middle[p], volume[p]));
+            }
+        }
+        pockets.sort((a, b) -> Double.compare(b.mm3, a.mm3));
+        return pockets;
+    }
+
+    /** Enclosed air and the cell that holds most of it. */
+    record Pocket(int cell, double mm3) {}
+}

@@ -1,0 +1,168 @@
+package corewright.repair.pattern;
+
+import corewright.repair.plan.Hole;
+import corewright.survey.Drilling;
+import corewright.survey.Face;
+import corewright.survey.Feature;
+import corewright.survey.Feeler;
+import corewright.survey.Spot;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.locationtech.jts.densify.Densifier;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineSegment;
+import org.locationtech.jts.geom.LineString;
+
+/**
+ * Places in a cavity that a long nozzle reaches through an opening that is there already, so that no hole is drilled for
+ * them.
+ *
+ * <p>The nozzle goes in at an access and straight on, as far as it is long, where the gap lets it through or a rod went
+ * before. Of all places it reaches, the one from which the mix newly covers most is taken first, each cell counted the more
+ * the fewer places cover it, so that no corner is left over; and so on while a place is worth its shot. Whether it saves a
+ * hole is found with the pattern.
+ */
+final class NozzleTips {
+    /** The opening's own size, and the play of the nozzle in it: so near to it the gap is not asked. Practice. */
+    private static final double OPENING_MM = 25;
+
+    /** A rod's way, to either side. Practice. */
+    private static final double ROD_MM = 15;
+
+    /** Openings longer than this are entered at several points. */
+    private static final double ENTRY_STEP_MM = 50;
+
+    /** A shot is worth its trouble where it covers this share of what it would in the open. Practice. */
+    private static final double WORTH_SHARE = 0.2;
+
+    private static final int MOST = 4;
+    private static final GeometryFactory FACTORY = new GeometryFactory();
+
+    private final Cavity cavity;
+    private final Drilling drilling;
+    private final List<LineString> rods;
+
+    NozzleTips(Cavity cavity, Drilling drilling, List<Feeler> feelers) {
+        this.cavity = cavity;
+        this.drilling = drilling;
+        rods = feelers.stream()
+                .map(f -> FACTORY.createLineString(
+                        new Coordinate[] {f.spot().coordinate(), f.tip().coordinate()}))
+                .toList();
+    }
+
+    /** A place of the nozzle's mouth. */
+    record Tip(int cell, double reachMm, Hole.Nozzle nozzle) {}
+
+    /**
+     * The places, the most telling first.
+     *
+     * @param reachMm by flat index, of mix from the nozzle's mouth
+     * @param filled by flat index, filled from elsewhere
+     */
+    List<Tip> chosen(Face face, Travel travel, double[] reachMm, boolean[] filled) {
+        List<Tip> reached = new ArrayList<>();
+        for (Feature.Access access : face.all(Feature.Access.class)) {
+            reach(access, face.name(), reachMm, reached);
+        }
+        return worthwhile(reached, travel, filled.clone());
+    }
+
+    /** One opening after another, the deepest first, so that the nozzle is withdrawn as it fills; by cell. */
+    static Map<Integer, Hole.Nozzle> deepestFirst(List<Tip> tips) {
+        Map<Integer, Hole.Nozzle> ordered = new LinkedHashMap<>();
+        tips.stream()
+                .sorted(Comparator.comparingDouble((Tip t) -> t.nozzle.in().xMm())
+                        .thenComparingDouble(t -> t.nozzle.in().yMm())
+                        .thenComparingDouble(t -> -t.nozzle.pushMm()))
+                .forEach(t -> ordered.put(t.cell, t.nozzle));
+        return ordered;
+    }
+
+    /** Every second cell each way, once for each point at which the nozzle can go in. */
+    private void reach(Feature.Access access, String face, double[] reachMm, List<Tip> reached) {
+        for (Coordinate in : Densifier.densify(access.geometry(), ENTRY_STEP_MM).getCoordinates()) {
+            for (int c : cavity.cells) {
+                boolean second = c / cavity.columns % 2 == 0 && c % cavity.columns % 2 == 0;
+                double far = cavity.centre(c).distance(in);
+                if (second && cavity.open[c] != 0 && far <= drilling.nozzleLengthMm() && way(access, in, c)) {
+                    reached.add(
+                            new Tip(c, reachMm[c], new Hole.Nozzle(access.name(), new Spot(face, in.x, in.y), far)));
+                }
+            }
+        }
+    }
+
+    /** Whether the nozzle passes from the opening to the cell. */
+    private boolean way(Feature.Access access, Coordinate in, int cell) {
+        LineSegment way = new LineSegment(in, cavity.centre(cell));
+        int steps = (int) Math.ceil(way.getLength() / (cavity.cell / 2));
+        for (int i = 1; i <= steps; i++) {
+            Coordinate at = way.pointAlong((double) i / steps);
+            boolean opened = access.geometry().isWithinDistance(FACTORY.createPoint(at), OPENING_MM);
+            if (!opened && !passes(at)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean passes(Coordinate at) {
+        int row = (int) Math.floor((at.y - cavity.y0) / cavity.cell);
+        int column = (int) Math.floor((at.x - cavity.x0) / cavity.cell);
+        if (row < 0 || column < 0 || row >= cavity.rows || column >= cavity.columns) {
+            return false;
+        }
+        int cell = row * cavity.columns + column;
+        boolean hollow = cavity.inside(cell) && cavity.open[cell] != 0;
+        return hollow && (cavity.gapMm[cell] >= drilling.nozzleOuterMm() || rodWent(at));
+    }
+
+    private boolean rodWent(Coordinate at) {
+        return rods.stream().anyMatch(r -> r.isWithinDistance(FACTORY.createPoint(at), ROD_MM));
+    }
+
+    private List<Tip> worthwhile(List<Tip> reached, Travel travel, boolean[] done) {
+        int[][] covered = new int[reached.size()][];
+        int[] times = new int[cavity.size()];
+        for (int t = 0; t < covered.length; t++) {
+            covered[t] = travel.coveredFrom(reached.get(t).cell, reached.get(t).reachMm);
+            for (int c : covered[t]) {
+                times[c]++;
+            }
+        }
+        List<Tip> taken = new ArrayList<>();
+        while (taken.size() < MOST) {
+            int best = -1;
+            double most = 0;
+            for (int t = 0; t < covered.length; t++) {
+                int gain = 0;
+                double rare = 0;
+                for (int c : covered[t]) {
+                    gain += done[c] ? 0 : 1;
+                    rare += done[c] ? 0 : 1.0 / times[c];
+                }
+                if (rare > most && worth(gain, reached.get(t).reachMm)) {
+                    most = rare;
+                    best = t;
+                }
+            }
+            if (best < 0) {
+                break;
+            }
+            taken.add(reached.get(best));
+            for (int c : covered[best]) {
+                done[c] = true;
+            }
+        }
+        return taken;
+    }
+
+    private boolean worth(int cells, double reachMm) {
+        return cells * cavity.cell * cavity.cell >= WORTH_SHARE * Math.PI * reachMm * reachMm;
+    }
+}

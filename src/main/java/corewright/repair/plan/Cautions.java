@@ -1,0 +1,128 @@
+package corewright.repair.plan;
+
+import corewright.survey.Drilling;
+import corewright.survey.Laminate;
+import corewright.survey.Resin;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** What can hurt or spoil an injection: first what to do, then why. */
+public final class Cautions {
+    public static final String SKIN =
+            "Wear gloves and change them often: epoxy on the skin can make you allergic for good.";
+    public static final String RULES =
+            "Ask a naval architect or surveyor before work on the structure: they, the yard and local rules come first.";
+
+    /** Above this empty height a filled gap gets hot enough to spoil itself (one-dimensional cure model). Practice. */
+    private static final double HOT_GAP_MM = 6;
+
+    /** Weights cannot hold more than about this. Practice. */
+    private static final double BALLAST_LIMIT_KPA = 3;
+
+    private Cautions() {}
+
+    /** What of a pattern a person has to know. */
+    public record Facts(
+            double deepestGapMm,
+            double deepestStopMm,
+            double coveredFraction,
+            int narrowHoles,
+            boolean pilotFirst,
+            Lift lift) {}
+
+    /**
+     * What the rise does to the skin.
+     *
+     * @param vented pressure with the vents open, at one reach from an opening, in the middle gap
+     * @param freeRadiusMm largest circle inside the loose region
+     */
+    public record Lift(Restraint.Range vented, double freeRadiusMm) {}
+
+    public static List<String> of(Facts facts, Resin resin, Drilling drilling, Laminate laminate) {
+        List<String> cautions = new ArrayList<>();
+        if (facts.pilotFirst() && facts.deepestStopMm() > 0) {
+            cautions.add("Drill a pilot hole by hand first and note where the drill drops in: the skin's thickness is "
+                    + "not measured on this boat.");
+        }
+        if (facts.deepestStopMm() > 0) { // else a nozzle fills it, and nothing is drilled
+            cautions.add(String.format(
+                    Locale.ROOT,
+                    "Set the collar before each hole and never drill past %.1f mm: the inner skin begins at %.1f mm.",
+                    facts.deepestStopMm(),
+                    laminate.outerSkinMm() + laminate.coreMm()));
+            cautions.add("Look from below before drilling: wires, tanks, pipes and steel.");
+        }
+        cautions.add(SKIN);
+        cautions.add(String.format(
+                Locale.ROOT,
+                "Mix no more than %.0f g at once and pour it out of the pot: 100 g left standing can pass 200 °C.",
+                drilling.largestBatchG()));
+        if (facts.deepestGapMm() > HOT_GAP_MM && resin.expansion() > 1) {
+            cautions.add(String.format(
+                    Locale.ROOT,
+                    "Fill in lifts where the space is higher than %.0f mm, unless the data sheet of the mix allows one "
+                            + "fill: it overheats.",
+                    HOT_GAP_MM));
+        }
+        lifting(cautions, resin);
+        vented(cautions, facts.lift(), resin, laminate);
+        if (facts.coveredFraction() < 0.995) {
+            cautions.add(Amounts.percent(1 - facts.coveredFraction())
+                    + " of the empty space lies out of reach of every hole that may be drilled. Tap there after cure.");
+        }
+        if (facts.narrowHoles() > 0) {
+            cautions.add(String.format(
+                    Locale.ROOT,
+                    "%d %s nearer to the region's edge than %.1f mm, on its middle line: the region is too narrow there.",
+                    facts.narrowHoles(),
+                    facts.narrowHoles() == 1 ? "hole stands" : "holes stand",
+                    drilling.edgeClearanceMm()));
+        }
+        cautions.add("Do not put polyurethane foam in its place: it gives off isocyanate and carries no load.");
+        cautions.add(RULES);
+        return cautions;
+    }
+
+    /** The range with open vents, what a millimetre of lift takes, and whether weights can hold it. */
+    private static void vented(List<String> cautions, Lift lift, Resin resin, Laminate laminate) {
+        double millimetreKPa = 1 / Restraint.liftMm(1, lift.freeRadiusMm(), laminate.outerSkinMm());
+        double high = lift.vented().highKPa();
+        if (resin.expansion() <= 1 || high <= Math.min(millimetreKPa, 0.1)) {
+            return;
+        }
+        String hold = high > BALLAST_LIMIT_KPA
+                ? "weights cannot hold the most of it: open more vents, fill in lifts or screw a plate on"
+                : String.format(
+                        Locale.ROOT, "%.0f kg on a square metre hold the most of it", Restraint.ballastKgM2(high));
+        cautions.add(String.format(
+                Locale.ROOT,
+                "With every vent open it pushes with %.1f to %.1f kPa; %s. Over a free circle of %.0f mm radius, %.1f kPa "
+                        + "lift this skin by 1 mm.",
+                lift.vented().lowKPa(),
+                high,
+                hold,
+                lift.freeRadiusMm(),
+                millimetreKPa));
+    }
+
+    private static void lifting(List<String> cautions, Resin resin) {
+        double sealed = Restraint.sealedKPa(resin);
+        if (sealed <= 0) {
+            cautions.add("Weigh the skin down before filling: the tool's pressure lifts a loose skin.");
+            return;
+        }
+        String weights = sealed > BALLAST_LIMIT_KPA
+                ? String.format(
+                        Locale.ROOT,
+                        "%.0f kg on a square metre, more than weights can hold",
+                        Restraint.ballastKgM2(sealed))
+                : String.format(Locale.ROOT, "%.0f kg on a square metre", Restraint.ballastKgM2(sealed));
+        cautions.add(String.format(
+                Locale.ROOT,
+                "Keep every vent open until the mix rises out of it, and hold the skin with a plate: sealed in, this mix "
+                        + "can push with up to %.0f kPa, %s.",
+                sealed,
+                weights));
+    }
+}

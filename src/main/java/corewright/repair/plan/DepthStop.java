@@ -1,0 +1,26 @@
+package corewright.repair.plan;
+
+import corewright.survey.Laminate;
+
+/** How deep a drill may go, from the outer surface to its tip. */
+public final class DepthStop {
+    /** Least way into the cavity or core, so that the hole opens. */
+    private static final double LEAST_MM = 1;
+
+    private DepthStop() {}
+
+    /**
+     * Outer skin + max(1, void depth - margin), at most outer skin + core - margin (common practice).
+     *
+     * @param marginMm left under the drill's tip
+     */
+    public static double mm(Laminate laminate, double voidDepthMm, double marginMm) {
+        double wanted = laminate.outerSkinMm() + Math.max(LEAST_MM, voidDepthMm - marginMm);
+        return Math.min(wanted, laminate.outerSkinMm() + laminate.coreMm() - marginMm);
+    }
+
+    /** Whether a hole can break through the outer skin and still leave the margin. */
+    public static boolean possible(Laminate laminate, double marginMm) {
+        return laminate.coreMm() >= LEAST_MM + marginMm;
+    }
+}

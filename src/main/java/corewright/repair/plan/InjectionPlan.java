@@ -1,0 +1,104 @@
+package corewright.repair.plan;
+
+import corewright.damage.Quantiles;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How one empty space would be injected.
+ *
+ * @param region that leads: the void, or the only one
+ * @param parts every region that is filled, the one that leads first
+ * @param resin name of the mix
+ * @param cavityMm3 to be filled, P10 to P90
+ * @param reachMm at the region's middle gap
+ * @param reachGovernedBy what limits the reach, a word or two
+ * @param coveredFraction of the likely cavity, by the expanded front, measured inside the cavity on a fine raster
+ * @param resinG part A, P50 plus waste: the sum of the batches
+ * @param hardenerG part B likewise
+ * @param buyG mixed grams to have at hand, P90 plus waste
+ * @param arithmetic the sum written out, a line each
+ * @param cautions what can hurt or spoil
+ * @param fill where the mix gets to
+ */
+public record InjectionPlan(
+        String region,
+        List<Part> parts,
+        String resin,
+        Quantiles cavityMm3,
+        double reachMm,
+        String reachGovernedBy,
+        List<Hole> holes,
+        double coveredFraction,
+        List<Batch> batches,
+        double resinG,
+        double hardenerG,
+        double buyG,
+        List<String> arithmetic,
+        List<String> cautions,
+        Fill fill) {
+    public InjectionPlan {
+        parts = List.copyOf(parts);
+        holes = List.copyOf(holes);
+        batches = List.copyOf(batches);
+        arithmetic = List.copyOf(arithmetic);
+        cautions = List.copyOf(cautions);
+    }
+
+    /**
+     * A region of the space.
+     *
+     * @param coveredFraction of its likely cavity
+     * @param ownMm2 area that it needs holes of its own for; 0 where it is filled from the region that leads
+     * @param reachMm the plan's
+     */
+    public record Part(String region, double coveredFraction, double ownMm2, double reachMm) {
+        /** Area / (pi R^2) rounded up: no pattern can have fewer. */
+        public int holeLowerBound() {
+            return (int) Math.ceil(ownMm2 / (Math.PI * reachMm * reachMm));
+        }
+
+        /** 2 area / (3 sqrt 3 R^2): Kershner (1939). */
+        public double holeHexEstimate() {
+            return 2 * ownMm2 / (3 * Math.sqrt(3) * reachMm * reachMm);
+        }
+    }
+
+    /** What it says of one of its regions. */
+    public Optional<Part> part(String id) {
+        return parts.stream().filter(p -> p.region().equals(id)).findFirst();
+    }
+
+    /** Whether a region is filled with the one that leads, and not for itself. */
+    public boolean fillsBeside(String id) {
+        return !region.equals(id) && part(id).isPresent();
+    }
+
+    /** How many holes of one kind. */
+    public int count(Hole.Kind kind) {
+        return (int) holes.stream().filter(h -> h.kind() == kind).count();
+    }
+
+    /** The same plan at another place in the day, with what is to be known of the fills before it. */
+    public InjectionPlan onTheDay(List<Batch> moved, List<String> said) {
+        List<String> all = new ArrayList<>(said);
+        all.addAll(cautions);
+        return new InjectionPlan(
+                region,
+                parts,
+                resin,
+                cavityMm3,
+                reachMm,
+                reachGovernedBy,
+                holes,
+                coveredFraction,
+                moved,
+                resinG,
+                hardenerG,
+                buyG,
+                arithmetic,
+                all,
+                fill);
+    }
+}

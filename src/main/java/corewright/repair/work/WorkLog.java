@@ -1,0 +1,141 @@
+package corewright.repair.work;
+
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
+import corewright.survey.WorkEntry;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What the work so far says of the rest: the log against the plan.
+ *
+ * <p>Every hole takes its plan times a common factor c of the region, {@code ln c ~ N(0, 0.30^2)}, and scatter of its own,
+ * 0.25 in the logarithm (both practice). A filled hole updates c (normal-normal, Bayes). One that differs from what was to
+ * be expected by two standard deviations or more does not: it took far more (the cavity is larger than mapped, or leaks:
+ * probe there) or far less (blocked, unless mix showed there from a neighbour). A greedy hole's surplus is not spread over
+ * the others.
+ *
+ * @param holes in the order in which they were filled
+ * @param factor middle of c
+ * @param factorP10 one in ten is below
+ * @param factorP90 one in ten is above
+ * @param leftG still to fill, mixed grams without waste
+ * @param leftP90G with nine in ten enough
+ */
+public record WorkLog(
+        List<Filled> holes, double factor, double factorP10, double factorP90, double leftG, double leftP90G) {
+    private static final double COMMON_SD = 0.30;
+    private static final double HOLE_SD = 0.25;
+    private static final double FLAG = 2;
+
+    /** Standard normal, nine in ten below. */
+    private static final double P90 = 1.2816;
+
+    public WorkLog {
+        holes = List.copyOf(holes);
+    }
+
+    /** How a hole took its mix. */
+    public enum Took {
+        AS_PLANNED,
+        FAR_MORE,
+        FAR_LESS,
+        FILLED_BY_NEIGHBOUR
+    }
+
+    /**
+     * A hole that was filled.
+     *
+     * @param z standard deviations from what was to be expected by then
+     */
+    public record Filled(String hole, double plannedG, double takenG, double z, Took took) {}
+
+    /**
+     * The state after some entries.
+     *
+     * @param plannedG of every injection hole of one region, grams into the hole, in working order
+     * @param log in the order of time; entries of other regions are left out
+     */
+    public static WorkLog of(Map<String, Double> plannedG, List<WorkEntry> log) {
+        Map<String, Double> taken = new LinkedHashMap<>();
+        Set<String> oozed = new HashSet<>();
+        for (WorkEntry entry : log) {
+            if (plannedG.containsKey(entry.hole())) {
+                taken.merge(entry.hole(), entry.grams(), Double::sum);
+            }
+            if (entry.oozeAt() != null && !entry.oozeAt().equals(entry.hole())) {
+                oozed.add(entry.oozeAt());
+            }
+        }
+        double mean = 0;
+        double variance = COMMON_SD * COMMON_SD;
+        List<Filled> filled = new ArrayList<>();
+        for (Map.Entry<String, Double> hole : taken.entrySet()) {
+            double planned = plannedG.getOrDefault(hole.getKey(), 0.0);
+            double x = Math.log(Math.max(hole.getValue(), 1e-3 * planned) / planned);
+            double z = (x - mean) / Math.sqrt(variance + HOLE_SD * HOLE_SD);
+            Took took = took(z, oozed.contains(hole.getKey()));
+            filled.add(new Filled(hole.getKey(), planned, hole.getValue(), z, took));
+            if (took == Took.AS_PLANNED) {
+                double weight = variance / (variance + HOLE_SD * HOLE_SD);
+                mean += weight * (x - mean);
+                variance *= 1 - weight;
+            }
+        }
+        return left(plannedG, taken.keySet(), filled, mean, variance);
+    }
+
+    private static Took took(double z, boolean oozed) {
+        if (z >= FLAG) {
+            return Took.FAR_MORE;
+        }
+        if (z > -FLAG) {
+            return Took.AS_PLANNED;
+        }
+        return oozed ? Took.FILLED_BY_NEIGHBOUR : Took.FAR_LESS;
+    }
+
+    private static WorkLog left(
+            Map<String, Double> plannedG, Set<String> done, List<Filled> filled, double mean, double variance) {
+        double sum = 0;
+        double squares = 0;
+        for (Map.Entry<String, Double> hole : plannedG.entrySet()) {
+            if (!done.contains(hole.getKey())) {
+                sum += hole.getValue();
+                squares += hole.getValue() * hole.getValue();
+            }
+        }
+        double sd = Math.sqrt(variance);
+        double factor = Math.exp(mean);
+        // the holes' own scatter averages out over those that are left
+        double whole = sum > 0 ? Math.sqrt(variance + HOLE_SD * HOLE_SD * squares / (sum * sum)) : sd;
+        return new WorkLog(
+                filled,
+                factor,
+                Math.exp(mean - P90 * sd),
+                Math.exp(mean + P90 * sd),
+                factor * sum,
+                Math.exp(mean + P90 * whole) * sum);
+    }
+
+    /** Grams into each injection hole and through the nozzle by a plan, in working order. */
+    public static Map<String, Double> planned(InjectionPlan plan, double wasteFraction) {
+        List<Hole> holes = plan.holes().stream().filter(Hole::fills).toList();
+        double served = holes.stream().mapToDouble(Hole::servedMm3).sum();
+        double net = (plan.resinG() + plan.hardenerG()) * (1 - wasteFraction);
+        Map<String, Double> grams = new LinkedHashMap<>();
+        for (Hole hole : holes) {
+            grams.put(hole.id(), net * hole.servedMm3() / served);
+        }
+        return grams;
+    }
+
+    /** Mixed grams of the next cup: what is left with its waste, no more than a cup may hold. */
+    public double nextCupG(double wasteFraction, double largestCupG) {
+        return Math.min(leftG / (1 - wasteFraction), largestCupG);
+    }
+}

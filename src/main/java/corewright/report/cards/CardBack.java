@@ -1,0 +1,226 @@
+package corewright.report.cards;
+
+import corewright.drawing.kit.Box;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.Type;
+import corewright.drawing.kit.Typeface;
+import corewright.repair.plan.Batch;
+import corewright.repair.work.Schedule;
+import corewright.repair.work.Schedule.Bar;
+import corewright.report.data.CupFigures;
+import corewright.report.page.Prose;
+import corewright.report.page.Wording;
+import corewright.survey.Drilling;
+import corewright.survey.Resin;
+import java.awt.geom.Rectangle2D;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** The side for mixing: cups, the day as bars and as a list, when to stop, warmth, what holds the skin down. */
+final class CardBack {
+    /** Boxes beside each other; the list of the day takes what the cups leave free. */
+    private static final int SLOTS = 4;
+
+    private static final int MOST_CUPS = 2;
+
+    private static final double GAP = 3;
+    private static final double SLOT = (CardSheet.FULL_WIDTH - (SLOTS - 1) * GAP) / SLOTS;
+    private static final double CUPS_HEIGHT = 52;
+    private static final double DAY_TOP = CardSheet.BODY + CUPS_HEIGHT + 1.5;
+    private static final double MOST_DAY = 38;
+    private static final double NOTE_HEIGHT = 7;
+    private static final double STOPS_WIDTH = 146;
+    private static final double RIGHT_LEFT = CardSheet.LEFT + STOPS_WIDTH + 6;
+    private static final double RIGHT_WIDTH = CardSheet.RIGHT - RIGHT_LEFT;
+    private static final double SUM = 6.5;
+    /** For the desk, not for gloves. */
+    private static final Prose SMALL = new Prose(7.5, 3.3);
+
+    private static final Type NUMBER = new Type(Typeface.TEXT_BOLD, 16);
+    private static final Type COLD = new Type(Typeface.TEXT_SEMIBOLD, 12);
+    private static final Pen TODAY = new Pen(0.7, List.of());
+    private static final double STEP_C = 5;
+
+    private static final List<String> STOPS = List.of(
+            "**Mix shows at the next place.** Plug the hole you leave and move to where it showed.",
+            "**A hole has taken one and a half times its grams.** Write it down. Find where it goes before pouring more.",
+            "**The skin lifts 1 mm at the straightedge.** Stop. Open the nearest vent. Wait for the rise to end.",
+            "**The cup feels warm, or its work time is over.** Do not pour. Carry it out to the tray.",
+            "**Anything comes through below.** Stop. Close from below before the next cup.");
+
+    private static final String OWN_CAUTION =
+            "Mix with gloves, eye protection and a mask for organic vapour (A2) in moving air. The product’s data sheet"
+                    + " and local rules win over this card.";
+
+    private final InjectionCard card;
+    private final List<Batch> cups;
+    private final List<Bar> bars;
+    private final double dayHeight;
+    private final double bottomTop;
+
+    /** @param cups those of this card, at most two */
+    CardBack(InjectionCard card, List<Batch> cups) {
+        this.card = card;
+        this.cups = cups;
+        bars = Schedule.of(card.plan().holes(), card.plan().batches(), card.resin(), card.settings())
+                .bars();
+        dayHeight = CardBars.height(cups, bars, MOST_DAY);
+        bottomTop = DAY_TOP + dayHeight + NOTE_HEIGHT;
+    }
+
+    /** The cups of each back, in order. */
+    static List<List<Batch>> cups(InjectionCard card) {
+        List<Batch> all = card.plan().batches();
+        int backs = Math.max(1, (all.size() + MOST_CUPS - 1) / MOST_CUPS);
+        return IntStream.range(0, backs)
+                .mapToObj(i -> all.subList(all.size() * i / backs, all.size() * (i + 1) / backs))
+                .toList();
+    }
+
+    void paint(Paper paper, List<String> side) {
+        CardSheet.head(paper, card.title() + " mix", facts(), side);
+        double largest = card.settings().drilling().largestBatchG();
+        for (int i = 0; i < cups.size(); i++) {
+            Box box = new Box(CardSheet.LEFT + i * (SLOT + GAP), CardSheet.BODY, SLOT, CUPS_HEIGHT);
+            new CardCup(paper, box).paint(cups.get(i), card.cup(cups.get(i)), largest);
+        }
+        double left = CardSheet.LEFT + cups.size() * (SLOT + GAP) + 1;
+        new CardDay(card, cups, bars).paint(paper, new Box(left, CardSheet.BODY, CardSheet.RIGHT - left, CUPS_HEIGHT));
+        new CardBars(
+                        paper,
+                        new CardBars.Part(card, cups, bars),
+                        new Box(CardSheet.LEFT, DAY_TOP, CardSheet.FULL_WIDTH, dayHeight))
+                .paint();
+        CardSheet.TEXT.paint(paper, underBars(), CardSheet.LEFT, bottomTop - 6, CardSheet.FULL_WIDTH, Anchor.LEFT);
+        double y = stops(paper);
+        mixing(paper, y);
+        y = warmth(paper);
+        holding(paper, y);
+        boxes(paper);
+    }
+
+    private String facts() {
+        Resin resin = card.resin();
+        return Prose.bold("By weight, resin 100 to hardener " + Figures.atMost(100 * resin.hardenerPerResin(), 1) + ".")
+                + " Zero the scale with the empty cup. Resin to the lower figure, hardener to the upper. Stir, scrape the"
+                + " wall. Never more than "
+                + Figures.atMost(card.settings().drilling().largestBatchG(), 0)
+                + " g in one cup.";
+    }
+
+    /** How to read the bars; where the clock breaks the rule on rising cups, which ones to look at instead. */
+    private String underBars() {
+        String rule = Prose.bold("A cup may be mixed while another rises only where their served areas do not touch.");
+        List<String> early = cups.stream()
+                .filter(this::mixedWhileOneRises)
+                .map(c -> String.valueOf(card.cup(c)))
+                .toList();
+        if (!early.isEmpty()) {
+            return rule + " Check " + (early.size() == 1 ? "cup " : "cups ") + Wording.list(early) + ".";
+        }
+        String rises = card.resin().expansion() > 1 ? "Wedge: it rises. " : "";
+        return "Open: mix. Solid: a hole. Line: work time. " + rises + rule;
+    }
+
+    private boolean mixedWhileOneRises(Batch cup) {
+        return bars.stream()
+                .filter(b -> b.what() == Schedule.What.RISE && b.batch() != cup.number())
+                .anyMatch(b -> b.startS() <= cup.mixAtS() && cup.mixAtS() < b.endS());
+    }
+
+    private double stops(Paper paper) {
+        double y = CardSheet.heading(paper, "Stop when", CardSheet.LEFT, bottomTop, STOPS_WIDTH);
+        double words = CardSheet.LEFT + 8;
+        double width = STOPS_WIDTH - 8;
+        for (int i = 0; i < STOPS.size(); i++) {
+            double height = CardSheet.TEXT.height(STOPS.get(i), width);
+            paper.text(String.valueOf(i + 1), CardSheet.LEFT, y + 5.1, NUMBER, Anchor.LEFT);
+            CardSheet.TEXT.paint(paper, STOPS.get(i), words, y + 0.7, width, Anchor.LEFT);
+            y += height + 1.8;
+            paper.line(Pen.FAINT, CardSheet.LEFT, y - 0.2, CardSheet.LEFT + STOPS_WIDTH, y - 0.2);
+        }
+        return y;
+    }
+
+    private void mixing(Paper paper, double top) {
+        String words = Prose.bold(OWN_CAUTION) + " "
+                + String.join(" ", CardCautions.of(card.plan().cautions()).mixing()) + " " + reach();
+        fitting(words, STOPS_WIDTH, CardSheet.BODY_END - top - 0.8)
+                .paint(paper, words, CardSheet.LEFT, top + 0.8, STOPS_WIDTH, Anchor.LEFT);
+    }
+
+    private String reach() {
+        Drilling drilling = card.settings().drilling();
+        return Prose.bold("Reach of a hole") + " in the middle gap: "
+                + Figures.atMost(card.plan().reachMm(), 0)
+                + " mm, set by the " + card.plan().reachGovernedBy() + "; relied on is "
+                + Figures.atMost(100 * drilling.reachSafety(), 0) + " % of what is computed, at most "
+                + Figures.atMost(drilling.reachCapMm(), 0) + " mm.";
+    }
+
+    /** The larger type where it fits. */
+    private static Prose fitting(String words, double width, double room) {
+        return CardSheet.TEXT.height(words, width) <= room ? CardSheet.TEXT : Prose.NOTE;
+    }
+
+    /** Work time at the planned temperature, framed, and five degrees to either side. */
+    private double warmth(Paper paper) {
+        double y = CardSheet.heading(paper, "Work time depends on warmth", RIGHT_LEFT, bottomTop, RIGHT_WIDTH);
+        Resin resin = card.resin();
+        double today = card.settings().climate().temperatureC();
+        double row = 6.6;
+        paper.text("mix at", RIGHT_LEFT, CardSheet.level(CardSheet.WORD, y, row), CardSheet.WORD, Anchor.LEFT);
+        paper.text("runs for", RIGHT_LEFT, CardSheet.level(CardSheet.WORD, y + row, row), CardSheet.WORD, Anchor.LEFT);
+        double column = (RIGHT_WIDTH - 20) / 3;
+        for (int i = 0; i < 3; i++) {
+            double c = today + (i - 1) * STEP_C;
+            double middle = RIGHT_LEFT + 20 + (i + 0.5) * column;
+            double base = CardSheet.level(COLD, y, row);
+            paper.text(Figures.atMost(c, 1).replace("-", "−") + " °C", middle, base, COLD, Anchor.CENTRE);
+            String runs = CardClock.said(resin.workS() * resin.timeFactor(c));
+            paper.text(runs, middle, base + row, COLD, Anchor.CENTRE);
+            if (i == 1) {
+                paper.draw(new Rectangle2D.Double(middle - column / 2 + 1, y + 0.3, column - 2, 2 * row - 0.6), TODAY);
+            }
+        }
+        paper.text(
+                "Framed: as planned. Times halve for each 10 °C more.",
+                RIGHT_LEFT,
+                y + 2 * row + 4.4,
+                CardSheet.WORD,
+                Anchor.LEFT);
+        return y + 2 * row + 8;
+    }
+
+    /** What holds the skin down and, at the foot, how the grams come about. */
+    private void holding(Paper paper, double top) {
+        double y = CardSheet.heading(paper, "Hold the skin down", RIGHT_LEFT, top, RIGHT_WIDTH) + 0.3;
+        String words = String.join(" ", CardCautions.of(card.plan().cautions()).holding());
+        String sum =
+                Prose.bold("The grams.") + " " + String.join(" ", card.plan().arithmetic());
+        double foot = CardSheet.BODY_END - CardSheet.BOX - SUM - SMALL.height(sum, RIGHT_WIDTH);
+        fitting(words, RIGHT_WIDTH, foot - y - GAP).paint(paper, words, RIGHT_LEFT, y, RIGHT_WIDTH, Anchor.LEFT);
+        SMALL.paint(paper, sum, RIGHT_LEFT, foot, RIGHT_WIDTH, Anchor.LEFT);
+    }
+
+    private void boxes(Paper paper) {
+        double top = CardSheet.BODY_END - CardSheet.BOX;
+        BigDecimal mixed = card.plan().batches().stream()
+                .map(b -> CupFigures.of(b).secondG())
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        String sum = "All cups " + mixed + " g, of it " + card.grams().total() + " g for the holes.";
+        paper.text(sum, RIGHT_LEFT, top - 2.2, CardSheet.WORD, Anchor.LEFT);
+        double x = RIGHT_LEFT;
+        double base = CardSheet.level(CardSheet.WORD, top, CardSheet.BOX);
+        for (String name : List.of("deck °C", "mix °C", "left, g", "done by")) {
+            double word = CardSheet.WORD.width(name) + 1.2;
+            paper.text(name, x, base, CardSheet.WORD, Anchor.LEFT);
+            CardSheet.box(paper, x + word, top, RIGHT_WIDTH / 4 - word - 1.5);
+            x += RIGHT_WIDTH / 4;
+        }
+    }
+}

@@ -1,0 +1,113 @@
+package corewright.report.cards;
+
+import corewright.drawing.kit.Box;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Type;
+import corewright.drawing.kit.Typeface;
+import corewright.repair.plan.Batch;
+import corewright.repair.work.Schedule.Bar;
+import corewright.repair.work.Schedule.What;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** The day of a region as a short list, minute 0 where its first cup is mixed. */
+final class CardDay {
+    /** @param atS on the card's clock */
+    record Line(double atS, String words) {}
+
+    private static final Type HEAD = new Type(Typeface.TEXT_BOLD, 12);
+    private static final Type TIME = new Type(Typeface.TEXT_BOLD, 10.5);
+    private static final Type WORDS = new Type(Typeface.TEXT, 10.5);
+    private static final double LEAD = 4.4;
+    private static final double TIMES = 17;
+
+    private final InjectionCard card;
+    private final List<Batch> cups;
+    private final List<Bar> bars;
+
+    /** @param cups whose lines are told; what concerns all cups is told with any */
+    CardDay(InjectionCard card, List<Batch> cups, List<Bar> bars) {
+        this.card = card;
+        this.cups = cups;
+        this.bars = bars;
+    }
+
+    /** What is done when, in the order of the clock. */
+    List<Line> lines() {
+        List<Line> lines = new ArrayList<>();
+        for (Batch batch : cups) {
+            List<Bar> own = bars.stream()
+                    .filter(b -> b.batch() == batch.number())
+                    .sorted(Comparator.comparingDouble(Bar::startS))
+                    .toList();
+            mixing(batch, own, lines);
+            rising(batch, own, lines);
+        }
+        double hardS = bars.stream()
+                .filter(b -> b.what() == What.HARD)
+                .mapToDouble(Bar::startS)
+                .max()
+                .orElse(0);
+        lines.add(line(hardS, card.plan().batches().size() > 1 ? "the last cup is hard" : "hard"));
+        for (Bar bar : bars) {
+            if (bar.what() == What.WEIGHTS) {
+                lines.add(line(bar.startS(), "weights on"));
+                lines.add(line(bar.endS(), "weights off"));
+            } else if (bar.what() == What.WALK) {
+                lines.add(line(bar.startS(), "may be walked on"));
+            }
+        }
+        lines.sort(Comparator.comparingDouble(Line::atS));
+        return lines;
+    }
+
+    private Line line(double atS, String words) {
+        return new Line(atS - card.zeroS(), words);
+    }
+
+    private String clock(double atS) {
+        return CardClock.minutes(atS - card.zeroS());
+    }
+
+    private void mixing(Batch batch, List<Bar> own, List<Line> lines) {
+        double doneS = own.stream()
+                .filter(b -> b.what() == What.INJECT)
+                .mapToDouble(Bar::endS)
+                .max()
+                .orElse(batch.workUntilS());
+        boolean helper = own.stream().anyMatch(b -> b.what() == What.MIX && b.worker() == 2);
+        String late = doneS > batch.workUntilS() ? "" : ", work time ends at " + clock(batch.workUntilS());
+        lines.add(line(
+                batch.mixAtS(),
+                (helper ? "helper mixes cup " : "mix cup ") + card.cup(batch) + "; in by " + clock(doneS) + late));
+    }
+
+    private void rising(Batch batch, List<Bar> own, List<Line> lines) {
+        for (Bar bar : own) {
+            if (bar.what() == What.RISE) {
+                lines.add(line(bar.startS(), "cup " + card.cup(batch) + " rises, until " + clock(bar.endS())));
+            } else if (bar.what() == What.FEEL) {
+                lines.add(line(
+                        bar.startS(), "feel cup " + card.cup(batch) + "’s holes by hand, until " + clock(bar.endS())));
+            }
+        }
+    }
+
+    void paint(Paper paper, Box box) {
+        String head = card.zeroS() > 0
+                ? "The day, from the first cup: minute " + CardClock.minutes(card.zeroS()) + " of the whole day"
+                : "The day, from the first cup";
+        paper.text(head, box.x(), box.y() + 4, HEAD, Anchor.LEFT);
+        double y = box.y() + 10;
+        for (Line line : lines()) {
+            paper.text(CardClock.said(line.atS), box.x() + TIMES - 2, y, TIME, Anchor.RIGHT);
+            List<String> words = WORDS.wrap(line.words, box.width() - TIMES);
+            for (String part : words) {
+                paper.text(part, box.x() + TIMES, y, WORDS, Anchor.LEFT);
+                y += LEAD;
+            }
+        }
+    }
+}

@@ -1,0 +1,87 @@
+package corewright.report.cards;
+
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.Type;
+import corewright.drawing.kit.Typeface;
+import corewright.report.page.Prose;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+
+/** The frame of a work card, A4 landscape, read at arm's length with gloves on; boxes are for a carpenter's pencil. */
+final class CardSheet {
+    static final double TABLE_TOP = 36;
+    static final double WIDTH = 297;
+    static final double HEIGHT = 210;
+    static final double LEFT = 12;
+    static final double RIGHT = 285;
+    static final double FULL_WIDTH = RIGHT - LEFT;
+
+    /** First place below the head. */
+    static final double BODY = 25.5;
+
+    static final double BODY_END = 203;
+
+    /** Height of a box to write in. */
+    static final double BOX = 8;
+
+    /** 10.5 on 13 pt. */
+    static final Prose TEXT = new Prose(10.5, 4.6);
+
+    static final Type WORD = new Type(Typeface.TEXT, 10.5);
+    static final Type HEAD = new Type(Typeface.TEXT_BOLD, 14);
+    static final Type TOOL = new Type(Typeface.TEXT_BOLD, 18);
+
+    private static final Prose HEAD_WORDS = new Prose(11, 5.0);
+    private static final int HEAD_LINES = 2;
+    private static final Type TITLE = new Type(Typeface.TEXT_BOLD, 30);
+    private static final Type SIDE = new Type(Typeface.TEXT, 10.5);
+    private static final double TITLE_BASELINE = 20;
+    private static final double HEAD_RULE = 23;
+    private static final double GAP = 6;
+
+    private CardSheet() {}
+
+    /**
+     * Region and verb, two lines of facts beside them (in smaller type where they are longer), and what card it is.
+     *
+     * @param side the last stands lowest
+     */
+    static void head(Paper paper, String title, String facts, List<String> side) {
+        paper.text(title, LEFT, TITLE_BASELINE, TITLE, Anchor.LEFT);
+        double sideWidth = side.stream().mapToDouble(SIDE::width).max().orElse(0);
+        for (int i = 0; i < side.size(); i++) {
+            double up = (side.size() - 1 - i) * HEAD_WORDS.leadMm();
+            paper.text(side.get(i), RIGHT, TITLE_BASELINE - up, SIDE, Anchor.RIGHT);
+        }
+        double left = LEFT + TITLE.width(title) + GAP;
+        double width = RIGHT - sideWidth - GAP - left;
+        double most = HEAD_LINES * HEAD_WORDS.leadMm();
+        Prose prose = HEAD_WORDS.height(facts, width) <= most ? HEAD_WORDS : Prose.NOTE;
+        prose.paint(paper, facts, left, HEAD_RULE - 1.6 - prose.height(facts, width), width, Anchor.LEFT);
+        paper.line(new Pen(0.7, List.of()), LEFT, HEAD_RULE, RIGHT, HEAD_RULE);
+    }
+
+    /** An empty box. */
+    static void box(Paper paper, double left, double top, double width) {
+        box(paper, left, top, width, BOX);
+    }
+
+    static void box(Paper paper, double left, double top, double width, double height) {
+        paper.draw(new Rectangle2D.Double(left, top, width, height), Pen.MARK);
+    }
+
+    /** A heading with its rule; returns the first place below. */
+    static double heading(Paper paper, String words, double left, double top, double width) {
+        paper.text(words, left, top + HEAD.capMm() + 0.6, HEAD, Anchor.LEFT);
+        double rule = top + HEAD.capMm() + 2.6;
+        paper.line(Pen.EDGE, left, rule, left + width, rule);
+        return rule + 1;
+    }
+
+    /** Words level with the middle of a box whose top is given. */
+    static double level(Type type, double top, double height) {
+        return top + height / 2 + type.capMm() / 2;
+    }
+}

@@ -1,0 +1,111 @@
+package corewright.report.cards;
+
+import corewright.assessment.Assessment;
+import corewright.damage.FaceDamage;
+import corewright.damage.Region;
+import corewright.decision.RegionDecision;
+import corewright.drawing.kit.Figures;
+import corewright.repair.plan.Batch;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
+import corewright.report.page.Prose;
+import corewright.report.page.Titles;
+import corewright.report.page.Wording;
+import corewright.survey.Laminate;
+import corewright.survey.Resin;
+import corewright.survey.Settings;
+import java.util.Comparator;
+import java.util.List;
+
+/** What the sides of a region's cards draw on. */
+record InjectionCard(Assessment assessment, InjectionPlan plan) {
+    private static final double LONGEST_PLACE = 90;
+
+    Settings settings() {
+        return assessment.survey().settings();
+    }
+
+    Region region() {
+        return assessment.damage().regions().stream()
+                .filter(r -> r.id().equals(plan.region()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** All that are filled, the one that leads first. */
+    List<Region> regions() {
+        return plan.parts().stream()
+                .flatMap(part -> assessment.damage().regions().stream().filter(r -> r.id().equals(part.region())))
+                .toList();
+    }
+
+    /** {@code R1}, {@code R1 with R5}. */
+    String title() {
+        String lead = plan.region();
+        List<String> others =
+                plan.parts().stream().map(InjectionPlan.Part::region).skip(1).toList();
+        return others.isEmpty() ? lead : lead + " with " + Wording.list(others);
+    }
+
+    FaceDamage face() {
+        return assessment.damage().face(region().face());
+    }
+
+    RegionDecision decision() {
+        return assessment.decision().on(plan.region());
+    }
+
+    Resin resin() {
+        return settings().resin(plan.resin());
+    }
+
+    HoleGrams grams() {
+        return HoleGrams.of(plan, settings().drilling().wasteFraction());
+    }
+
+    /** Minute 0 of the card: the region's first cup. */
+    double zeroS() {
+        return plan.batches().stream().mapToDouble(Batch::mixAtS).min().orElse(0);
+    }
+
+    /** Where a cup stands in this region's own count, from 1. */
+    int cup(Batch batch) {
+        return plan.batches().indexOf(batch) + 1;
+    }
+
+    /** The cups a hole is filled from, one after another: {@code 1}, {@code 1, 2}, {@code 1 to 4}. */
+    String cups(Hole hole) {
+        List<String> cups = plan.batches().stream()
+                .filter(b -> b.holes().contains(hole.id()))
+                .map(b -> String.valueOf(cup(b)))
+                .toList();
+        return cups.size() > 2 ? cups.get(0) + " to " + cups.get(cups.size() - 1) : String.join(", ", cups);
+    }
+
+    /** {@code hole 1}, {@code holes 1 and 2}. */
+    static String holes(Batch batch) {
+        List<String> numbers = batch.holes().stream().map(Figures::holeNumber).toList();
+        boolean run = numbers.size() > 3 && !numbers.get(0).startsWith("N");
+        String which = run ? numbers.get(0) + " to " + numbers.get(numbers.size() - 1) : Wording.list(numbers);
+        return (numbers.size() == 1 ? "hole " : "holes ") + which;
+    }
+
+    /** The injection hole that is drilled deepest. */
+    Hole deepest() {
+        return plan.holes().stream()
+                .max(Comparator.comparingDouble(Hole::depthStopMm))
+                .orElseThrow();
+    }
+
+    Laminate laminateAt(Hole hole) {
+        return assessment.survey().laminateAt(hole.spot());
+    }
+
+    /** {@code Quillwort, foredeck.} */
+    String place() {
+        String boat = Titles.boat(assessment.survey().heading());
+        int comma = boat.indexOf(',');
+        String place = (comma < 0 ? boat : boat.substring(0, comma)) + ", " + Prose.plain(region().face());
+        return CardSheet.WORD.fit(place, LONGEST_PLACE) + ".";
+    }
+}

@@ -1,0 +1,9 @@
+/**
+ * Work cards for the technician, two sides a region.
+ *
+ * <p><b>In:</b> an {@link corewright.assessment.Assessment}. <b>Out:</b> {@code work-cards.pdf}, A4 landscape.
+ */
+@NullMarked
+package corewright.report.cards;
+
+import org.jspecify.annotations.NullMarked;

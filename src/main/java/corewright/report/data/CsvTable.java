@@ -1,0 +1,50 @@
+package corewright.report.data;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/** Rows on their way to a CSV file: RFC 4180 with line feeds, UTF-8, no byte-order mark. */
+public final class CsvTable {
+    private static final CSVFormat FORMAT =
+            CSVFormat.DEFAULT.builder().setRecordSeparator("\n").get();
+    private static final Pattern NUMBER = Pattern.compile("[-+]?\\d+([.,]\\d+)?([eE][-+]?\\d+)?");
+
+    private final List<List<String>> rows = new ArrayList<>();
+
+    /** @param columns names, separated by commas */
+    CsvTable(String columns) {
+        rows.add(List.of(columns.split(",")));
+    }
+
+    /** A row of numbers, enum words and texts; a text that a spreadsheet would run as a formula is made harmless. */
+    void add(String... cells) {
+        if (cells.length != rows.get(0).size()) {
+            throw new IllegalArgumentException("expected " + rows.get(0).size() + " cells, got " + cells.length);
+        }
+        List<String> row = new ArrayList<>();
+        for (String cell : cells) {
+            row.add(harmless(cell));
+        }
+        rows.add(row);
+    }
+
+    /** Writes header and rows. */
+    public void write(Path file) throws IOException {
+        try (CSVPrinter printer = new CSVPrinter(Files.newBufferedWriter(file, StandardCharsets.UTF_8), FORMAT)) {
+            printer.printRecords(rows);
+        }
+    }
+
+    /** A leading apostrophe where a spreadsheet would take the text for a formula. */
+    public static String harmless(String text) {
+        boolean formula = !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0;
+        return formula && !NUMBER.matcher(text).matches() ? "'" + text : text;
+    }
+}

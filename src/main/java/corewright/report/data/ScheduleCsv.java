@@ -1,0 +1,37 @@
+package corewright.report.data;
+
+import corewright.assessment.Assessment;
+import corewright.repair.plan.InjectionPlan;
+import corewright.repair.work.Schedule;
+import corewright.report.page.Conversions;
+import corewright.report.page.Numbers;
+import corewright.survey.Settings;
+import java.util.Locale;
+
+/** schedule.csv: the day of every injection as bars, on the clock of batches.csv. */
+public final class ScheduleCsv {
+    private ScheduleCsv() {}
+
+    public static CsvTable of(Assessment assessment) {
+        CsvTable table = new CsvTable("region,batch,worker,hole,what,start_min,end_min");
+        Settings settings = assessment.survey().settings();
+        for (InjectionPlan plan : assessment.decision().injections()) {
+            for (Schedule.Bar bar : Schedule.of(plan.holes(), plan.batches(), settings.resin(plan.resin()), settings)
+                    .bars()) {
+                table.add(
+                        plan.region(),
+                        unless0(bar.batch()),
+                        unless0(bar.worker()),
+                        bar.hole(),
+                        bar.what().name().toLowerCase(Locale.ROOT),
+                        Numbers.rounded(bar.startS() / Conversions.SECONDS_PER_MINUTE, 2),
+                        Numbers.rounded(bar.endS() / Conversions.SECONDS_PER_MINUTE, 2));
+            }
+        }
+        return table;
+    }
+
+    private static String unless0(int number) {
+        return number == 0 ? "" : Integer.toString(number);
+    }
+}

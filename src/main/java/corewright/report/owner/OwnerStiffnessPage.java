@@ -1,0 +1,195 @@
+package corewright.report.owner;
+
+import corewright.assessment.Assessment;
+import corewright.damage.Quantiles;
+import corewright.drawing.kit.Box;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.plates.DeflectionPicture;
+import corewright.report.page.PageFrame;
+import corewright.report.page.PdfFile;
+import corewright.report.page.Prose;
+import corewright.report.page.RuledTable;
+import corewright.report.page.RuledTable.Column;
+import corewright.report.page.Titles;
+import corewright.report.page.Wording;
+import corewright.stiffness.LoadCase;
+import corewright.stiffness.PanelStiffness;
+import corewright.stiffness.State;
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+
+/** What the damage took from the panel that lost most on a face, and what repair gives back. */
+final class OwnerStiffnessPage {
+    private static final double APART = 8;
+    private static final double MOST_HIGH = 105;
+    private static final List<State> PICTURES = List.of(State.AS_FOUND, State.AFTER_INJECTION);
+
+    private final Assessment assessment;
+    private static final int MOST_CASES = 6;
+
+    private final PanelStiffness panel;
+
+    private OwnerStiffnessPage(Assessment assessment, PanelStiffness panel) {
+        this.assessment = assessment;
+        this.panel = panel;
+    }
+
+    /** One page where the face has a damaged panel, else none. */
+    static List<PdfFile.Painting> of(Assessment assessment, String face) {
+        return assessment.stiffness().worst(face).stream()
+                .<PdfFile.Painting>map(p -> new OwnerStiffnessPage(assessment, p)::paint)
+                .toList();
+    }
+
+    private void paint(Paper paper) {
+        var heading = assessment.survey().heading();
+        PageFrame.head(
+                paper,
+                Titles.boat(heading) + " · " + Prose.plain(panel.panel().face()) + " · stiffness",
+                Titles.data(heading));
+        double y = PageFrame.BODY + 2;
+        y += Prose.TEXT.paint(paper, words(), PageFrame.LEFT, y, PageFrame.FULL_WIDTH, Anchor.LEFT) + 5;
+        y += Prose.TEXT.paint(
+                        paper,
+                        Prose.bold("How far the deck gives under one foot, in millimetres")
+                                + " (1 kN, about 100 kg, on 100 × 100 mm)",
+                        PageFrame.LEFT,
+                        y,
+                        PageFrame.FULL_WIDTH,
+                        Anchor.LEFT)
+                + 3;
+        y = pictures(paper, y) + 7;
+        RuledTable table = table();
+        y += table.paint(paper, PageFrame.LEFT, y, 0, table.size()) + 4;
+        if (!panel.cases().isEmpty()) {
+            RuledTable cases = cases();
+            y += cases.paint(paper, PageFrame.LEFT, y, 0, cases.size()) + 4;
+        }
+        Prose.NOTE.paint(paper, notes(), PageFrame.LEFT, y, PageFrame.FULL_WIDTH, Anchor.LEFT);
+    }
+
+    private String words() {
+        long others = assessment.stiffness().of(panel.panel().face()).stream()
+                        .filter(PanelStiffness::damaged)
+                        .count()
+                - 1;
+        String rest = others == 0
+                ? "It is the only panel with damage on this face."
+                : "It lost the most of the " + Wording.count((int) others + 1) + " panels with damage on this face.";
+        return "This is the panel " + Prose.plain(panel.panel().name()) + ", "
+                + Prose.plain(PlaceWords.of(
+                        assessment.survey().face(panel.panel().face()),
+                        panel.panel().area()))
+                + ", the deck between its supports. " + rest
+                + " Darker is softer; the lines carry the figures. The ring marks the place that is softest as found.";
+    }
+
+    private double pictures(Paper paper, double top) {
+        Envelope extent = panel.panel().area().getEnvelopeInternal();
+        double width = (PageFrame.FULL_WIDTH - APART) / 2;
+        double height = Math.min(MOST_HIGH, width * extent.getHeight() / extent.getWidth());
+        double heads = Prose.TEXT.leadMm() + Prose.NOTE.leadMm() + 2;
+        List<Box> boxes = new ArrayList<>();
+        for (int i = 0; i < PICTURES.size(); i++) {
+            double left = PageFrame.LEFT + i * (width + APART);
+            State state = PICTURES.get(i);
+            Prose.TEXT.paint(paper, Prose.bold(title(state)), left, top, width, Anchor.LEFT);
+            Prose.NOTE.paint(
+                    paper,
+                    "the softest place " + (state == State.AS_FOUND ? "gives " : "would give ")
+                            + mm(panel.in(state).deflectionMm()),
+                    left,
+                    top + Prose.TEXT.leadMm(),
+                    width,
+                    Anchor.LEFT);
+            boxes.add(new Box(left, top + heads, width, height));
+        }
+        DeflectionPicture.paint(paper, assessment.survey().face(panel.panel().face()), panel, PICTURES, boxes);
+        return top + heads + height;
+    }
+
+    private static String title(State state) {
+        return switch (state) {
+            case AS_BUILT -> "As built";
+            case AS_FOUND -> "As found";
+            case AFTER_INJECTION -> "After filling what is loose and dry, and every void";
+            case AFTER_RECORE -> "After cutting out and renewing";
+        };
+    }
+
+    private RuledTable table() {
+        RuledTable table = new RuledTable(List.of(
+                new Column("The panel at that place", 52, Anchor.LEFT),
+                new Column("Gives, mm", 23, Anchor.RIGHT),
+                new Column("N per mm", 23, Anchor.RIGHT),
+                new Column("Of 100 as built", 28, Anchor.RIGHT),
+                new Column("How sure", 48, Anchor.LEFT)));
+        for (State state : State.values()) {
+            Quantiles share = panel.in(state).ofAsBuilt();
+            table.row(List.of(
+                    state == State.AFTER_INJECTION ? "After filling" : title(state),
+                    number(panel.in(state).deflectionMm()),
+                    Figures.fixed(tidy(panel.in(state).stiffnessNPerMm()), 0),
+                    Figures.fixed(100 * share.p50(), 0),
+                    sure(state, share)));
+        }
+        return table;
+    }
+
+    private RuledTable cases() {
+        RuledTable table = new RuledTable(List.of(
+                new Column("Under the loads of the survey, mm", 94, Anchor.LEFT),
+                new Column("As built", 20, Anchor.RIGHT),
+                new Column("As found", 20, Anchor.RIGHT),
+                new Column("Filled", 20, Anchor.RIGHT),
+                new Column("Renewed", 20, Anchor.RIGHT)));
+        for (LoadCase each :
+                panel.cases().subList(0, Math.min(MOST_CASES, panel.cases().size()))) {
+            List<String> row = new ArrayList<>();
+            row.add(Prose.plain(each.name()));
+            for (State state : State.values()) {
+                row.add(number(each.in(state).deflectionMm()));
+            }
+            table.row(row);
+        }
+        return table;
+    }
+
+    private static String sure(State state, Quantiles share) {
+        String range = Figures.fixed(100 * share.p10(), 0) + " to " + Figures.fixed(100 * share.p90(), 0);
+        return switch (state) {
+            case AS_BUILT -> "calculated, core all sound";
+            case AS_FOUND -> range;
+            case AFTER_INJECTION -> range + ", if the fill check passes";
+            case AFTER_RECORE -> "with the same core, well bonded";
+        };
+    }
+
+    /** Three digits are more than is known. */
+    private static double tidy(double value) {
+        return value < 1000 ? value : 10 * Math.rint(value / 10);
+    }
+
+    private String notes() {
+        StringBuilder notes = new StringBuilder();
+        panel.notes().forEach(n -> notes.append(Prose.plain(n)).append(' '));
+        notes.append(
+                "Ranges come from how far the damage reaches, how deep it is, how soft wet core is and how stiff foam"
+                        + " that nobody has tested yet may be; 8 cases of 10 lie inside. Each panel is calculated by itself, held at"
+                        + " its supports, by finite elements. ");
+        notes.append(Prose.bold(
+                "These figures compare; they do not clear a deck for use. A naval architect or surveyor does."));
+        return notes.toString();
+    }
+
+    private static String mm(double value) {
+        return number(value) + " mm";
+    }
+
+    private static String number(double value) {
+        return Figures.fixed(value, value < 1 ? 2 : value < 10 ? 1 : 0);
+    }
+}

@@ -1,0 +1,233 @@
+package corewright.report.owner;
+
+import corewright.assessment.Assessment;
+import corewright.assessment.Verdict;
+import corewright.damage.Condition;
+import corewright.damage.FaceDamage;
+import corewright.damage.NextReading;
+import corewright.damage.Region;
+import corewright.damage.Undecided;
+import corewright.decision.RegionDecision;
+import corewright.report.page.Conversions;
+import corewright.report.page.Prose;
+import corewright.report.page.Wording;
+import corewright.survey.Face;
+import corewright.survey.Readings;
+import corewright.survey.Settings;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** What the owner's page says, in the owner's words. Nothing is drawn here. */
+final class OwnerWords {
+    private OwnerWords() {}
+
+    /**
+     * What is wrong: areas first, then the gravest places.
+     *
+     * @param most places told one by one; the others are counted and stand in the table
+     */
+    static String wrong(Assessment assessment, int most) {
+        List<FaceDamage> faces = assessment.damage().faces();
+        double deck = faces.stream().mapToDouble(FaceDamage::deckMm2).sum();
+        double damaged = faces.stream().mapToDouble(OwnerTitle::damagedMm2).sum();
+        List<Region> regions = assessment.damage().regions();
+        if (regions.isEmpty()) {
+            Verdict verdict = Verdict.of(assessment);
+            String all = Wording.known(Conversions.squareMetres(deck)) + " m²";
+            return (verdict.free()
+                            ? "All of the " + all + " read is more probably sound than not."
+                            : "Of the " + all + " nothing is said where nothing was read.")
+                    + unread(faces);
+        }
+        int told = Math.min(most, regions.size());
+        String places = regions.stream()
+                .limit(told)
+                .map(r -> " " + place(assessment, r))
+                .collect(Collectors.joining());
+        int rest = regions.size() - told;
+        double deckM2 = Conversions.squareMetres(deck);
+        return (faces.size() == 1 ? "On the plan " : "On the plans ") + Wording.known(Conversions.squareMetres(damaged))
+                + " of " + Wording.known(deckM2) + " m² is not sound."
+                + places
+                + (rest == 0
+                        ? ""
+                        : " " + Wording.sentence(Wording.count(rest, "other place")) + " " + (rest == 1 ? "is" : "are")
+                                + " in the table on the following pages.");
+    }
+
+    /** What the readings do not settle, and which question it is. */
+    static String unread(List<FaceDamage> faces) {
+        List<Undecided> open =
+                faces.stream().flatMap(f -> f.undecided().stream()).toList();
+        if (open.isEmpty()) {
+            return "";
+        }
+        double area = undecidedMm2(faces);
+        String reasons =
+                open.stream().map(u -> Prose.plain(u.why())).distinct().limit(3).collect(Collectors.joining("; "));
+        return " Not decided yet, over " + Wording.area(area) + ": " + reasons + (reasons.endsWith(".") ? "" : ".");
+    }
+
+    /** Area where any question is open: a place where two are open counts once. */
+    static double undecidedMm2(List<FaceDamage> faces) {
+        return faces.stream().mapToDouble(FaceDamage::undecidedMm2).sum();
+    }
+
+    private static String place(Assessment assessment, Region region) {
+        Face face = assessment.survey().face(region.face());
+        String where = Wording.sentence(Prose.plain(PlaceWords.of(face, region.likely())));
+        if (assessment.damage().faces().size() > 1) {
+            where = "On " + Prose.plain(PlaceWords.named(face.name())) + " " + lower(where);
+        }
+        String area = Wording.area(region.likely().getArea());
+        String what =
+                switch (region.condition()) {
+                    case VOID ->
+                        "the skin stands over an empty space of " + area + (region.wet() ? ", and there is water" : "");
+                    case WET_DELAMINATED -> "the core is wet and the skin has come loose over " + area;
+                    case DELAMINATED -> "the skin has come loose over " + area;
+                    case WET -> "the core is wet but still bonded over " + area;
+                    case SOUND -> "nothing is wrong over " + area;
+                };
+        return where + " " + what + " (" + region.id() + ").";
+    }
+
+    private static String lower(String words) {
+        return words.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + words.substring(1);
+    }
+
+    /** Why there are no litres, and what would give them; empty where they were measured. */
+    static String unmeasured(Assessment assessment) {
+        return assessment.survey().readings().coreSeen()
+                ? ""
+                : " How much space is empty is not known: nobody has looked under the skin. A pilot hole where it sounds hollow"
+                        + " would tell.";
+    }
+
+    /** What a condition is called beside its pattern. */
+    static String briefly(Condition condition) {
+        return switch (condition) {
+            case SOUND -> "sound";
+            case WET -> "wet";
+            case DELAMINATED -> "skin loose";
+            case WET_DELAMINATED -> "wet and loose";
+            case VOID -> "empty space";
+        };
+    }
+
+    /** What a condition is called in the owner's table. */
+    static String plainly(Condition condition) {
+        return switch (condition) {
+            case SOUND -> "sound";
+            case WET -> "wet, still bonded";
+            case DELAMINATED -> "skin loose";
+            case WET_DELAMINATED -> "wet and loose";
+            case VOID -> "empty space under the skin";
+        };
+    }
+
+    /** How edges are to be read, what was doubted and what that does to the plan. */
+    static String doubt(Assessment assessment) {
+        return "Solid edge on the plan: more probable than not. Broken edge: damage cannot be ruled out."
+                + unmeasured(assessment)
+                + OwnerDoubts.of(assessment.findings());
+    }
+
+    /** What the owner should do before anything else, gravest first. */
+    static String now(Assessment assessment) {
+        List<String> steps = new ArrayList<>();
+        List<Region> regions = assessment.damage().regions();
+        loads(assessment).ifPresent(steps::add);
+        proofs(assessment.decision().regions()).ifPresent(steps::add);
+        if (regions.stream().anyMatch(Region::wet)) {
+            steps.add("Keep water out: cover the deck until the leaks are stopped.");
+        }
+        List<NextReading> tags =
+                OwnerMap.tags(assessment, OwnerTitle.worst(assessment).face().name());
+        if (!tags.isEmpty()) {
+            steps.add(readings(tags));
+        }
+        return steps.isEmpty() ? "Nothing is pressing. Read the deck again in a year." : String.join(" ", steps);
+    }
+
+    /** One sentence for all places under load, however many. */
+    private static Optional<String> loads(Assessment assessment) {
+        Set<String> loads = new LinkedHashSet<>();
+        List<String> ids = new ArrayList<>();
+        for (Region region : assessment.damage().regions()) {
+            if (assessment.decision().on(region.id()).architect()) {
+                Face face = assessment.survey().face(region.face());
+                loads.add(PlaceWords.load(face, region.likely())
+                        .map(f -> PlaceWords.named(f.name()))
+                        .orElse("whatever stands " + PlaceWords.of(face, region.likely())));
+                ids.add(region.id());
+            }
+        }
+        return ids.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Keep load off " + Prose.plain(Wording.list(List.copyOf(loads)))
+                        + " until a naval architect or surveyor has judged " + Wording.list(ids) + ".");
+    }
+
+    /** One proof in its own words; several by their regions, since each stands in its row of the table. */
+    private static Optional<String> proofs(List<RegionDecision> decisions) {
+        List<RegionDecision> unproven =
+                decisions.stream().filter(d -> d.firstStep() != null).toList();
+        if (unproven.size() > 1) {
+            List<String> ids = unproven.stream().map(RegionDecision::region).toList();
+            return Optional.of("Before any work on " + Wording.list(ids)
+                    + ", have the state of the core proven as the table on the following pages says.");
+        }
+        return unproven.stream()
+                .map(d -> "Before any work on " + d.region() + ": "
+                        + lower(Prose.plain(Objects.requireNonNull(d.firstStep()))))
+                .findFirst();
+    }
+
+    private static String readings(List<NextReading> tags) {
+        boolean probes = tags.stream().anyMatch(n -> n.kind() == NextReading.Kind.PROBE);
+        int count = tags.size();
+        return (count == 1
+                        ? "Have the place marked with a question tag read"
+                        : "Have the " + Wording.count(count) + " places marked with question tags read")
+                + ", taps first" + (probes ? ", a pilot hole only with your consent" : "")
+                + (count == 1 ? ": it tells most." : ": they tell most.");
+    }
+
+    /** How it was seen, and who decides. */
+    static String seen(Readings readings) {
+        List<String> by = new ArrayList<>();
+        add(by, readings.moisture().size(), "meter reading");
+        add(by, readings.taps().size(), "tap");
+        add(by, readings.probes().size(), "pilot hole");
+        add(by, readings.feelers().size(), "feeler");
+        add(by, readings.plugs().size(), "core plug");
+        return "Seen: " + String.join(", ", by) + ". Where strength matters, a naval architect or surveyor decides.";
+    }
+
+    private static void add(List<String> by, int count, String thing) {
+        if (count > 0) {
+            by.add(Wording.count(count, thing));
+        }
+    }
+
+    /** What the costs stand on. */
+    static String costs(Assessment assessment) {
+        boolean standIn = assessment
+                .survey()
+                .settings()
+                .costs()
+                .equals(Settings.defaults().costs());
+        String stiffness = ChoiceTable.stiffness(assessment).isEmpty()
+                ? ""
+                : " * Of the panel that lost most, as built = 100; in 8 cases of 10 within the range.";
+        return "Yard work, materials and survey visits; hauling out and tax are not included. "
+                + (standIn ? "Hours and rates are common practice: ask your yard." : "Hours and rates from the survey.")
+                + stiffness;
+    }
+}

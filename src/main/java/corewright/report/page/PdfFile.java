@@ -1,0 +1,144 @@
+package corewright.report.page;
+
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Typeface;
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
+import java.awt.Font;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Calendar;
+import java.util.GregorianCalendar;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TimeZone;
+import java.util.zip.CRC32;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+
+/**
+ * A PDF in the making, one {@link Paper} a page, millimetres, y down. Text stays text, fonts are embedded as subsets, and
+ * the same content gives the same bytes.
+ */
+public final class PdfFile implements AutoCloseable {
+    /** What is drawn on a page. */
+    @FunctionalInterface
+    public interface Painting {
+        void on(Paper paper);
+    }
+
+    private static final double POINTS_PER_MM = 72 / 25.4;
+
+    private final PDDocument document = new PDDocument();
+    private final Embedded fonts = new Embedded();
+
+    /**
+     * @param title of the document, shown by a reader instead of the file's name
+     * @param date of the survey: the only date the document carries
+     */
+    public PdfFile(String title, LocalDate date) {
+        PDDocumentInformation information = new PDDocumentInformation();
+        information.setTitle(title);
+        information.setCreator("Corewright");
+        information.setProducer("Corewright");
+        information.setCreationDate(calendar(date));
+        information.setModificationDate(calendar(date));
+        document.setDocumentInformation(information);
+        document.setDocumentId(id(title + date));
+        document.getDocumentCatalog().setLanguage("en");
+        PDViewerPreferences preferences =
+                new PDViewerPreferences(document.getDocumentCatalog().getCOSObject());
+        preferences.setDisplayDocTitle(true);
+        document.getDocumentCatalog().setViewerPreferences(preferences);
+    }
+
+    /** Adds a page of that size and paints it. */
+    public void page(double widthMm, double heightMm, Painting painting) throws IOException {
+        float width = (float) (widthMm * POINTS_PER_MM);
+        float height = (float) (heightMm * POINTS_PER_MM);
+        PDPage page = new PDPage(new PDRectangle(width, height));
+        document.addPage(page);
+        PdfBoxGraphics2D graphics = new PdfBoxGraphics2D(document, width, height);
+        graphics.setFontTextDrawer(fonts);
+        graphics.scale(POINTS_PER_MM, POINTS_PER_MM);
+        painting.on(new Paper(graphics));
+        graphics.dispose();
+        try (PDPageContentStream content = new PDPageContentStream(document, page)) {
+            content.drawForm(graphics.getXFormObject());
+        }
+    }
+
+    public void save(Path file) throws IOException {
+        document.save(file.toFile());
+    }
+
+    @Override
+    public void close() throws IOException {
+        document.close();
+    }
+
+    private static Calendar calendar(LocalDate date) {
+        GregorianCalendar calendar = new GregorianCalendar(TimeZone.getTimeZone(ZoneOffset.UTC), Locale.ROOT);
+        calendar.setTimeInMillis(date.atStartOfDay().toInstant(ZoneOffset.UTC).toEpochMilli());
+        return calendar;
+    }
+
+    private static long id(String text) {
+        CRC32 sum = new CRC32();
+        sum.update(text.getBytes(StandardCharsets.UTF_8));
+        return sum.getValue();
+    }
+
+    /** Our typefaces by the names AWT knows them by; each is loaded once a document, when first used. */
+    private final class Embedded extends PdfBoxGraphics2DFontTextDrawer {
+        private final Map<String, PDFont> loaded = new HashMap<>();
+
+        @Override
+        protected PDFont mapFont(Font font, IFontTextDrawerEnv env) throws IOException {
+            String name = font.getFontName(Locale.ROOT);
+            PDFont known = loaded.get(name);
+            return known != null ? known : load(name);
+        }
+
+        private PDFont load(String name) throws IOException {
+            for (Typeface face : Typeface.values()) {
+                if (face.fullName().equals(name)) {
+                    try (InputStream file = face.stream()) {
+                        byte[] bytes = withoutLigatures(file.readAllBytes());
+                        PDFont font = PDType0Font.load(document, new ByteArrayInputStream(bytes), true);
+                        loaded.put(name, font);
+                        return font;
+                    }
+                }
+            }
+            throw new IOException("no embedded typeface for " + name);
+        }
+
+        /**
+         * The font with its table of substitutions hidden. A ligature for "ff" would be wider or narrower than what was
+         * measured, and a reader could not copy it as two letters. OpenType 1.9, table directory: 12 bytes, then
+         * records of 16 that begin with the tag.
+         */
+        private static byte[] withoutLigatures(byte[] font) {
+            int tables = ((font[4] & 0xff) << 8) | (font[5] & 0xff);
+            for (int at = 12; at < 12 + 16 * tables; at += 16) {
+                if ("GSUB".equals(new String(font, at, 4, StandardCharsets.US_ASCII))) {
+                    font[at] = 'x';
+                }
+            }
+            return font;
+        }
+    }
+}

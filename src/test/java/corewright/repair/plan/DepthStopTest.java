@@ -1,0 +1,48 @@
+package corewright.repair.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import corewright.survey.Laminate;
+import corewright.survey.Resin;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class DepthStopTest {
+    /** Outer skin 3 mm; the rule of the word table by hand. */
+    @ParameterizedTest
+    @CsvSource({"12.5, 0, 4.0", "12.5, 2.5, 4.0", "12.5, 6, 7.5", "12.5, 12.5, 14.0", "12.5, 20, 14.0", "2.5, 2.5, 4.0"
+    })
+    void followsTheWordTable(double coreMm, double voidMm, double stopMm) {
+        Laminate laminate = new Laminate("l", 3, coreMm, 2.5, "s", "c", true);
+        assertThat(DepthStop.mm(laminate, voidMm, 1.5)).isCloseTo(stopMm, within(1e-12));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2.4, false", "2.5, true", "12.5, true"})
+    void aThinCoreCannotBeOpened(double coreMm, boolean possible) {
+        assertThat(DepthStop.possible(new Laminate("l", 3, coreMm, 2.5, "s", "c", true), 1.5))
+                .isEqualTo(possible);
+    }
+
+    /** Trade table of confinement, sealed cavity, isothermal gas, gauge kPa. */
+    @ParameterizedTest
+    @CsvSource({
+        "3, 1.1, 16",
+        "3, 1.25, 43",
+        "3, 1.5, 101",
+        "3, 2, 304",
+        "4, 1.1, 14",
+        "4, 1.25, 37",
+        "4, 1.5, 81",
+        "4, 2, 203",
+        "6, 1.1, 12",
+        "6, 1.25, 32",
+        "6, 1.5, 68",
+        "6, 2, 152"
+    })
+    void sealedPressureAgreesWithTheTradeTable(double expansion, double pack, double kPa) {
+        Resin resin = new Resin("f", 0.35, 1160, expansion, pack, 3, 360, 360, 1320, 1500, 2940, 25, true, "test");
+        assertThat(Restraint.sealedKPa(resin)).isCloseTo(kPa, within(0.6)); // the table is rounded to 1 kPa
+    }
+}

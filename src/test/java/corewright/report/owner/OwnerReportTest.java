@@ -1,0 +1,94 @@
+package corewright.report.owner;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import corewright.assessment.Assessment;
+import corewright.report.SampleAssessment;
+import java.io.IOException;
+import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The owner's page reads as text, carries its fonts and comes out the same every time. */
+class OwnerReportTest {
+    @TempDir
+    @SuppressWarnings("NullAway.Init")
+    Path folder;
+
+    @Test
+    void pageOneHoldsTheWholeAnswer() throws IOException {
+        String page = text(SampleAssessment.damaged(), 1);
+
+        assertThat(page)
+                .contains("of the foredeck’s core is damaged.")
+                .contains("What is wrong", "How sure we are", "What can be done", "What to do now")
+                .contains("Recommended.", "3 900 to 5 600")
+                .contains("Keep load off the inner forestay plate", "page 1 of 2")
+                .doesNotContain("%", "P50", "sigma");
+    }
+
+    @Test
+    void aSoundDeckIsSaidToBeSound() throws IOException {
+        assertThat(text(SampleAssessment.sound(), 1))
+                .contains("No damage was found in the foredeck’s core.", "Nothing is pressing.");
+    }
+
+    @Test
+    void manyRegionsAllStandInTheTable() throws IOException {
+        Assessment assessment = SampleAssessment.crowded(12);
+        Path file = write(assessment, "crowded.pdf");
+
+        try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
+            String all = new PDFTextStripper().getText(pdf);
+            assertThat(assessment.damage().regions())
+                    .allSatisfy(r -> assertThat(all).contains("settled " + r.id() + "."));
+            assertThat(all).contains("page " + pdf.getNumberOfPages() + " of " + pdf.getNumberOfPages());
+        }
+    }
+
+    @Test
+    void theSameAssessmentGivesTheSameBytes() throws IOException {
+        assertThat(write(SampleAssessment.damaged(), "a.pdf"))
+                .hasSameBinaryContentAs(write(SampleAssessment.damaged(), "b.pdf"));
+    }
+
+    @Test
+    void fontsAreEmbeddedAndTheDocumentHasTitleAndLanguage() throws IOException {
+        try (PDDocument pdf =
+                Loader.loadPDF(write(SampleAssessment.damaged(), "a.pdf").toFile())) {
+            assertThat(pdf.getDocumentInformation().getTitle()).isEqualTo("Alma, report to the owner");
+            assertThat(pdf.getDocumentCatalog().getLanguage()).isEqualTo("en");
+            for (PDPage page : pdf.getPages()) {
+                for (var name : page.getResources().getXObjectNames()) {
+                    var form = (org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject)
+                            page.getResources().getXObject(name);
+                    for (var font : form.getResources().getFontNames()) {
+                        PDFont embedded = form.getResources().getFont(font);
+                        assertThat(embedded.isEmbedded()).isTrue();
+                        assertThat(embedded.getName()).matches("[A-Z]{6}\\+Asap.*");
+                    }
+                }
+            }
+        }
+    }
+
+    private String text(Assessment assessment, int page) throws IOException {
+        try (PDDocument pdf = Loader.loadPDF(write(assessment, "report.pdf").toFile())) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setStartPage(page);
+            stripper.setEndPage(page);
+            return stripper.getText(pdf).replaceAll("\\s+", " ");
+        }
+    }
+
+    private Path write(Assessment assessment, String name) throws IOException {
+        Path file = folder.resolve(name);
+        OwnerReport.write(assessment, file);
+        return file;
+    }
+}
