@@ -25,7 +25,8 @@ final class WholeFile {
             throw new FileAlreadyExistsException(
                     file.toString(), null, "is a device, a pipe or a link to none, expected a file to write");
         }
-        Path place = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath().normalize();
+        Path place =
+                Files.exists(file) ? file.toRealPath() : file.toAbsolutePath().normalize();
         if (!Files.isDirectory(place.resolveSibling("."))) {
             throw new NoSuchFileException(file.toString(), null, "there is no such folder to put it in");
         }

@@ -110,7 +110,7 @@ final class CleanSurvey {
 
     private Record record(Record record, Origin outer) {
         Shape shape = shapes.computeIfAbsent(record.getClass(), CleanSurvey::shape);
-        Object[] values = new Object[shape.accessors().size()];
+        @Nullable Object[] values = new @Nullable Object[shape.accessors().size()];
         boolean same = true;
         Origin origin = outer;
         try {
@@ -131,8 +131,7 @@ final class CleanSurvey {
     private static Shape shape(Class<?> type) {
         List<RecordComponent> components = List.of(type.getRecordComponents());
         try {
-            Class<?>[] types =
-                    components.stream().map(RecordComponent::getType).toArray(Class<?>[]::new);
+            Class<?>[] types = components.stream().map(RecordComponent::getType).toArray(Class<?>[]::new);
             List<Method> accessors = Stream.of(type.getRecordComponents())
                     .map(RecordComponent::getAccessor)
                     .toList();

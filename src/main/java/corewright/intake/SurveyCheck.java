@@ -80,8 +80,8 @@ public final class SurveyCheck {
         for (Face face : survey.faces()) {
             Origin origin = new Origin("face " + face.name(), 0);
             boolean good = possible(origin, face.outline());
-            for (Feature feature : face.features().subList(
-                    0, Math.min(face.features().size(), PlanReader.MOST_FEATURES))) {
+            for (Feature feature :
+                    face.features().subList(0, Math.min(face.features().size(), PlanReader.MOST_FEATURES))) {
                 good &= possible(feature.origin(), feature.geometry());
             }
             if (good && face.features().size() <= PlanReader.MOST_FEATURES) {

@@ -208,7 +208,8 @@ final class NewFile {
         boolean ours;
         if (Files.isDirectory(temporary, LinkOption.NOFOLLOW_LINKS)) {
             try (Stream<Path> inside = Files.list(temporary)) {
-                ours = Files.exists(temporary.resolve(UNFINISHED)) || inside.findAny().isEmpty();
+                ours = Files.exists(temporary.resolve(UNFINISHED))
+                        || inside.findAny().isEmpty();
             }
         } else {
             ours = Files.isRegularFile(temporary, LinkOption.NOFOLLOW_LINKS) && isOfADatabase(temporary);

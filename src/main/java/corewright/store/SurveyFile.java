@@ -286,7 +286,8 @@ public final class SurveyFile implements AutoCloseable {
     public synchronized void putPicture(String name, byte[] content) throws StoreException {
         byte[] kept = picture(name);
         if (kept != null && !Arrays.equals(kept, content)) {
-            throw new StoreException(path, "holds another picture called " + name + " already; name this one otherwise");
+            throw new StoreException(
+                    path, "holds another picture called " + name + " already; name this one otherwise");
         }
         if (content.length > Pictures.LARGEST_BYTES) {
             throw new StoreException(

@@ -124,7 +124,10 @@ class SurveyFileRefusedTest {
 
         assertThat(run("check", file.toString())).isEqualTo(Corewright.REFUSED);
 
-        assertThat(err.toString()).contains("all is well").doesNotContain("\u001B").doesNotContain("\nall is well");
+        assertThat(err.toString())
+                .contains("all is well")
+                .doesNotContain("\u001B")
+                .doesNotContain("\nall is well");
     }
 
     private void sql(String sql) throws Exception {

@@ -39,7 +39,8 @@ class DestinationTest {
 
         run(folder, "new");
 
-        assertThat(all()).containsExactly(
+        assertThat(all())
+                .containsExactly(
                         "not",
                         "not/there",
                         "not/there/out",
@@ -87,7 +88,8 @@ class DestinationTest {
         assertThat(folder.resolve("holes.csv.kept")).hasContent("with my remarks");
         assertThat(folder.resolve("holes.csv")).hasContent("newer holes.csv");
         assertThat(all())
-                .containsExactly("out", "out/holes.csv", "out/holes.csv.kept", "out/outputs.sha256", "out/summary.json");
+                .containsExactly(
+                        "out", "out/holes.csv", "out/holes.csv.kept", "out/outputs.sha256", "out/summary.json");
     }
 
     /** A folder of somebody's own that happens to hold a summary.json, maps and tables. */

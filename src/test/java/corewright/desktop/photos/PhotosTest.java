@@ -3,11 +3,11 @@ package corewright.desktop.photos;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import corewright.desktop.state.EditLog;
 import corewright.SurveyFolders;
 import corewright.assessment.Assessment;
 import corewright.desktop.MapChain;
 import corewright.desktop.state.AtOnce;
+import corewright.desktop.state.EditLog;
 import corewright.desktop.state.SurveyOpener;
 import corewright.desktop.state.Workbench;
 import corewright.store.SurveyFile;
