@@ -19,8 +19,6 @@ import java.util.List;
 
 /** What the sides of a region's cards draw on. */
 record InjectionCard(Assessment assessment, InjectionPlan plan) {
-    private static final double LONGEST_PLACE = 90;
-
     Settings settings() {
         return assessment.survey().settings();
     }
@@ -106,6 +104,6 @@ record InjectionCard(Assessment assessment, InjectionPlan plan) {
         String boat = Titles.boat(assessment.survey().heading());
         int comma = boat.indexOf(',');
         String place = (comma < 0 ? boat : boat.substring(0, comma)) + ", " + Prose.plain(region().face());
-        return CardSheet.WORD.fit(place, LONGEST_PLACE) + ".";
+        return place + ".";
     }
 }

@@ -210,7 +210,7 @@ final class OwnerWords {
                 + (count == 1 ? ": it tells most." : ": they tell most.");
     }
 
-    /** How it was seen, and who decides. */
+    /** Who decides, and how it was seen: the foot of every page. */
     static String seen(Readings readings) {
         List<String> by = new ArrayList<>();
         add(by, readings.moisture().size(), "meter reading");
@@ -218,7 +218,8 @@ final class OwnerWords {
         add(by, readings.probes().size(), "pilot hole");
         add(by, readings.feelers().size(), "feeler");
         add(by, readings.plugs().size(), "core plug");
-        return "Seen: " + String.join(", ", by) + ". Where strength matters, a naval architect or surveyor decides.";
+        String seen = by.isEmpty() ? "" : " Seen: " + String.join(", ", by) + ".";
+        return "Where strength matters, a naval architect or surveyor decides; local rules come first." + seen;
     }
 
     private static void add(List<String> by, int count, String thing) {
