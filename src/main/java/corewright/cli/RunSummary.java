@@ -56,6 +56,10 @@ final class RunSummary {
         if (!assessment.work().cured().isEmpty()) {
             lines.add("  " + cured(assessment.work().cured()));
         }
+        String safety = assessment.safety(r -> true).brief();
+        if (!safety.isEmpty()) {
+            lines.add("  caution: " + safety);
+        }
         lines.add("  " + findings(assessment.findings()));
         lines.add("  owner's report: " + out.resolve("owner-report.pdf"));
         return lines;

@@ -14,10 +14,13 @@ import corewright.drawing.kit.PrintRule;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
 import corewright.drawing.marks.RampMark;
+import corewright.repair.pattern.Slope;
+import corewright.repair.plan.Cautions;
 import corewright.repair.plan.Hole;
 import corewright.report.page.Prose;
 import corewright.survey.Face;
 import corewright.survey.Laminate;
+import corewright.survey.Posture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,14 +43,6 @@ final class CardFront {
 
     /** Larger type only where the plan keeps this much. */
     private static final double GOOD_PLAN = 90;
-
-    private static final List<String> GEAR = List.of(
-            "eye protection",
-            "gloves, two pairs",
-            "mask P3 while drilling",
-            "long sleeves",
-            "collar set",
-            "looked from below");
 
     private final InjectionCard card;
     private final String cautions;
@@ -85,7 +80,7 @@ final class CardFront {
         CardSheet.head(paper, card.title() + " inject", facts(), side);
         gear(paper);
         String head = card.deepest().drilled()
-                ? "Drill " + Figures.atMost(card.deepest().diameterMm(), 1) + " mm, in this order: low to high"
+                ? "Drill " + Figures.atMost(card.deepest().diameterMm(), 1) + " mm" + order()
                 : "Nothing to drill: a nozzle fills it through the opening";
         paper.text(head, CardSheet.LEFT, 41, CardSheet.HEAD, Anchor.LEFT);
         plan.paint(paper);
@@ -115,7 +110,7 @@ final class CardFront {
         return Prose.bold(card.place()) + " " + PlaceNames.of(face).over(region.likely()) + ". "
                 + what + Figures.area(region.likely().getArea()) + deep + rims() + ".\nSkin "
                 + Figures.fixed(laminate.outerSkinMm(), 1) + " mm, core " + Figures.fixed(laminate.coreMm(), 1)
-                + " mm. Lower skin at " + Figures.fixed(laminate.outerSkinMm() + laminate.coreMm(), 1)
+                + " mm. " + (face.posture() == Posture.DECK ? "Lower" : "Inner") + " skin at " + Figures.fixed(laminate.outerSkinMm() + laminate.coreMm(), 1)
                 + " mm"
                 + (deepest.drilled()
                         ? ": " + Prose.bold("never drill past " + Figures.fixed(deepest.depthStopMm(), 1) + ".")
@@ -131,11 +126,16 @@ final class CardFront {
         return area > 0 ? "; loose skin beside it " + Figures.area(area) : "";
     }
 
-    private static void gear(Paper paper) {
-        double words = GEAR.stream().mapToDouble(CardSheet.WORD::width).sum();
-        double gap = (CardSheet.FULL_WIDTH - words - GEAR.size() * (CardSheet.BOX + 2)) / (GEAR.size() - 1);
+    private String order() {
+        return card.holding().order(Slope.of(card.face().face()).sloping());
+    }
+
+    private void gear(Paper paper) {
+        List<String> all = card.words().gear();
+        double words = all.stream().mapToDouble(CardSheet.WORD::width).sum();
+        double gap = (CardSheet.FULL_WIDTH - words - all.size() * (CardSheet.BOX + 2)) / (all.size() - 1);
         double x = CardSheet.LEFT;
-        for (String gear : GEAR) {
+        for (String gear : all) {
             CardSheet.box(paper, x, CardSheet.BODY, CardSheet.BOX);
             x += CardSheet.BOX + 2;
             double y = CardSheet.level(CardSheet.WORD, CardSheet.BODY, CardSheet.BOX);
@@ -168,7 +168,8 @@ final class CardFront {
                 laminate.innerSkinMm(),
                 Double.isNaN(depth) ? 0 : depth,
                 deepest.depthStopMm(),
-                deepest.diameterMm());
+                deepest.diameterMm(),
+                card.face().face().posture());
         return deepest.drilled() && section.heightMm() <= HIGHEST_SECTION ? Optional.of(section) : Optional.empty();
     }
 
@@ -180,7 +181,7 @@ final class CardFront {
         section().ifPresent(s -> {
             String head = "At " + Figures.holeNumber(card.deepest().id()) + ", full size";
             Type type = new Type(Typeface.TEXT_BOLD, 10.5);
-            paper.text(head, CardSheet.LEFT + 24, sectionTop + 3.6, type, Anchor.LEFT);
+            paper.text(head, CardSheet.LEFT + 24, s.besideBit(sectionTop), type, Anchor.LEFT);
             s.paint(paper, CardSheet.LEFT, sectionTop);
         });
     }
@@ -191,7 +192,7 @@ final class CardFront {
 
     private String legend(boolean arrival, boolean keepOut, boolean air) {
         return Prose.bold("Disc:") + " injection hole, in order.\n" + Prose.bold("Bar over a figure:")
-                + " collar stop in mm.\n" + Prose.bold("Ring:") + " vent. Open until mix shows, then plug it."
+                + " collar stop in mm.\n" + Prose.bold("Ring:") + " " + card.words().vent()
                 + (nozzle() ? "\n" + Prose.bold("Arrowhead:") + " nozzle through an opening, no hole." : "")
                 + (keepOut ? "\n" + Prose.bold("Dotted:") + " a fitting, keep out." : "")
                 + (arrival ? "\n" + Prose.bold("Thin lines:") + " simulated arrival of the mix, minutes." : "")
@@ -206,6 +207,9 @@ final class CardFront {
         }
         if (card.decision().architect()) {
             words.add(Prose.bold("This place carries load: a naval architect or surveyor decides first."));
+        }
+        if (!card.deepest().drilled()) {
+            words.add(Cautions.before("filling", card.face().face().posture()));
         }
         words.addAll(CardCautions.of(card.plan().cautions()).drilling());
         return String.join(" ", words);

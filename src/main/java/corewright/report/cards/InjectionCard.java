@@ -7,6 +7,7 @@ import corewright.decision.RegionDecision;
 import corewright.drawing.kit.Figures;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.Hole;
+import corewright.repair.plan.Holding;
 import corewright.repair.plan.InjectionPlan;
 import corewright.report.page.Prose;
 import corewright.report.page.Titles;
@@ -47,6 +48,14 @@ record InjectionCard(Assessment assessment, InjectionPlan plan) {
 
     FaceDamage face() {
         return assessment.damage().face(region().face());
+    }
+
+    Holding holding() {
+        return Holding.of(face().face().posture());
+    }
+
+    CardWords words() {
+        return new CardWords(face().face().posture(), resin().expansion() > 1);
     }
 
     RegionDecision decision() {

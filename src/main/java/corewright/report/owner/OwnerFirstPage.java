@@ -28,6 +28,7 @@ final class OwnerFirstPage {
     private final FaceDamage face;
     private final String title;
     private final String now;
+    private final String safety;
     private final String doubt;
     private final String costs;
     private final RuledTable choices;
@@ -40,6 +41,7 @@ final class OwnerFirstPage {
         face = OwnerTitle.worst(assessment);
         title = Prose.bold(OwnerTitle.of(assessment));
         now = OwnerWords.now(assessment);
+        safety = verdict.withheld() ? "" : assessment.safety(r -> true).full();
         doubt = OwnerWords.doubt(assessment);
         costs = OwnerWords.costs(assessment);
         choices = ChoiceTable.of(assessment, ChoiceTable.stiffness(assessment));
@@ -68,7 +70,12 @@ final class OwnerFirstPage {
         }
         y += sure(paper, y);
         y += choices(paper, y);
-        question(paper, "What to do now", now, y + GAP);
+        y += question(paper, "What to do now", now, y + GAP) + GAP;
+        if (!safety.isEmpty()) {
+            PageFrame.hairline(paper, y);
+            PageFrame.question(paper, "Who works on it", y + GAP);
+            Prose.NOTE.paint(paper, safety, PageFrame.ANSWERS, y + GAP + 0.6, PageFrame.ANSWER_WIDTH, Anchor.LEFT);
+        }
     }
 
     /** As many places told as leave the map its room. */
@@ -143,6 +150,7 @@ final class OwnerFirstPage {
     }
 
     private double nowHeight() {
-        return GAP + Prose.TEXT.height(now, PageFrame.ANSWER_WIDTH);
+        double cautions = safety.isEmpty() ? 0 : 2 * GAP + 0.6 + Prose.NOTE.height(safety, PageFrame.ANSWER_WIDTH);
+        return GAP + Prose.TEXT.height(now, PageFrame.ANSWER_WIDTH) + cautions;
     }
 }

@@ -17,6 +17,7 @@ import corewright.report.page.Wording;
 import corewright.stiffness.LoadCase;
 import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
+import corewright.survey.Posture;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
@@ -54,7 +55,9 @@ final class OwnerStiffnessPage {
         y += Prose.TEXT.paint(paper, words(), PageFrame.LEFT, y, PageFrame.FULL_WIDTH, Anchor.LEFT) + 5;
         y += Prose.TEXT.paint(
                         paper,
-                        Prose.bold("How far the deck gives under one foot, in millimetres")
+                        Prose.bold(deck()
+                                        ? "How far the deck gives under one foot, in millimetres"
+                                        : "How far it gives under a load at one place, in millimetres")
                                 + " (1 kN, about 100 kg, on 100 × 100 mm)",
                         PageFrame.LEFT,
                         y,
@@ -71,6 +74,10 @@ final class OwnerStiffnessPage {
         Prose.NOTE.paint(paper, notes(), PageFrame.LEFT, y, PageFrame.FULL_WIDTH, Anchor.LEFT);
     }
 
+    private boolean deck() {
+        return assessment.survey().face(panel.panel().face()).posture() == Posture.DECK;
+    }
+
     private String words() {
         long others = assessment.stiffness().of(panel.panel().face()).stream()
                         .filter(PanelStiffness::damaged)
@@ -83,7 +90,7 @@ final class OwnerStiffnessPage {
                 + Prose.plain(PlaceWords.of(
                         assessment.survey().face(panel.panel().face()),
                         panel.panel().area()))
-                + ", the deck between its supports. " + rest
+                + (deck() ? ", the deck between its supports. " : ", what lies between its supports. ") + rest
                 + " Darker is softer; the lines carry the figures. The ring marks the place that is softest as found.";
     }
 

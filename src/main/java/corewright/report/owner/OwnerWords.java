@@ -153,7 +153,7 @@ final class OwnerWords {
         loads(assessment).ifPresent(steps::add);
         proofs(assessment.decision().regions()).ifPresent(steps::add);
         if (regions.stream().anyMatch(Region::wet)) {
-            steps.add("Keep water out: cover the deck until the leaks are stopped.");
+            steps.add("Keep water out: cover it until the leaks are stopped.");
         }
         List<NextReading> tags =
                 OwnerMap.tags(assessment, OwnerTitle.worst(assessment).face().name());
