@@ -34,7 +34,7 @@ public final class RegionWords {
     private static final int MOST_LINES = 4;
 
     /** In place of a first step that takes more lines; the table has it in full. */
-    private static final String PROOF_FIRST = "proof first: see the owner’s report";
+    private static final String PROOF_FIRST = "proof first: see report";
 
     private final MapSpec spec;
     private final FaceDamage damage;

@@ -143,7 +143,7 @@ final class CardBack {
 
     private void mixing(Paper paper, double top) {
         String words = Prose.bold(card.words().mixing()) + " "
-                + String.join(" ", CardCautions.of(card.plan().cautions()).mixing()) + " " + reach();
+                + String.join(" ", CardCautions.of(card.plan().cautions()).mixing());
         fitting(words, STOPS_WIDTH, CardSheet.BODY_END - top - 0.8)
                 .paint(paper, words, CardSheet.LEFT, top + 0.8, STOPS_WIDTH, Anchor.LEFT);
     }
@@ -199,7 +199,7 @@ final class CardBack {
         double y = CardSheet.heading(paper, card.holding().head(), RIGHT_LEFT, top, RIGHT_WIDTH) + 0.3;
         String words = String.join(" ", CardCautions.of(card.plan().cautions()).holding());
         String sum =
-                Prose.bold("The grams.") + " " + String.join(" ", card.plan().arithmetic());
+                Prose.bold("The grams.") + " " + String.join(" ", card.plan().arithmetic()) + " " + reach();
         double foot = CardSheet.BODY_END - CardSheet.BOX - SUM - SMALL.height(sum, RIGHT_WIDTH);
         fitting(words, RIGHT_WIDTH, foot - y - GAP).paint(paper, words, RIGHT_LEFT, y, RIGHT_WIDTH, Anchor.LEFT);
         SMALL.paint(paper, sum, RIGHT_LEFT, foot, RIGHT_WIDTH, Anchor.LEFT);

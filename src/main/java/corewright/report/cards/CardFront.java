@@ -30,7 +30,11 @@ final class CardFront {
     private static final double TABLE_LEFT = 164;
     private static final double PLAN_WIDTH = 148;
     private static final double PLAN_TOP = 43.5;
-    private static final double UNDER_PLAN = 10.5;
+    private static final double LEAST_UNDER_PLAN = 10.5;
+
+    /** Figures on the plan's axis, and clear of them. */
+    private static final double AXIS = 5.5;
+
     private static final double FOOT = 195.5;
     private static final double GAP = 2;
     private static final double LEGEND_LEFT = 92;
@@ -49,21 +53,24 @@ final class CardFront {
     private final Prose cautionType;
     private final double cautionTop;
     private final double sectionTop;
+    private final double underPlan;
     private final CardPlan plan;
 
     /** Laid out from the foot up: cautions in full, the section at full size, and what is left for the plan. */
     CardFront(InjectionCard card) {
         this.card = card;
         cautions = cautions(card);
-        double under = Math.max(sectionHeight(), LEGEND.height(legend(true, true, true), legendWidth())) + UNDER_PLAN;
+        underPlan = Math.max(
+                LEAST_UNDER_PLAN, AXIS + RampMark.of(card.face().face(), 0, 0).box().height());
+        double under = Math.max(sectionHeight(), LEGEND.height(legend(true, true, true), legendWidth())) + underPlan;
         double large = FOOT - CardSheet.TEXT.height(cautions, PLAN_WIDTH) - GAP - under - PLAN_TOP;
         cautionType = large >= GOOD_PLAN ? CardSheet.TEXT : Prose.NOTE;
         cautionTop = FOOT - cautionType.height(cautions, PLAN_WIDTH);
-        sectionTop = cautionTop - GAP - under + UNDER_PLAN;
+        sectionTop = cautionTop - GAP - under + underPlan;
         plan = new CardPlan(
                 card.assessment(),
                 card.plan(),
-                new Box(CardSheet.LEFT, PLAN_TOP, PLAN_WIDTH, sectionTop - UNDER_PLAN - PLAN_TOP));
+                new Box(CardSheet.LEFT, PLAN_TOP, PLAN_WIDTH, sectionTop - underPlan - PLAN_TOP));
     }
 
     private static double legendWidth() {

@@ -218,7 +218,7 @@ final class OwnerWords {
         add(by, readings.probes().size(), "pilot hole");
         add(by, readings.feelers().size(), "feeler");
         add(by, readings.plugs().size(), "core plug");
-        String seen = by.isEmpty() ? "" : " Seen: " + String.join(", ", by) + ".";
+        String seen = by.isEmpty() ? "" : "\nSeen: " + String.join(", ", by) + ".";
         return "Where strength matters, a naval architect or surveyor decides; local rules come first." + seen;
     }
 

@@ -71,7 +71,7 @@ public final class PageFrame {
     public static void foot(Paper paper, String words, int page, int pages) {
         paper.line(Pen.FAINT, LEFT, FOOT_RULE, RIGHT, FOOT_RULE);
         String number = "page " + page + " of " + pages;
-        List<String> lines = FOOT.wrap(words, FULL_WIDTH - FOOT.width(number) - 5);
+        List<String> lines = wrapped(List.of(words.split("\n")), FOOT, FULL_WIDTH - FOOT.width(number) - 5);
         for (int i = 0; i < lines.size(); i++) {
             paper.text(lines.get(i), LEFT, FOOT_BASELINE + i * FOOT.leadMm(), FOOT, Anchor.LEFT);
         }
