@@ -1,6 +1,7 @@
 package corewright.stiffness;
 
 import corewright.overlay.Overlay;
+import corewright.overlay.Pieces;
 import corewright.survey.About;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
@@ -12,7 +13,6 @@ import corewright.survey.Spot;
 import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -24,8 +24,6 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.util.PolygonExtracter;
-import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /**
  * A face cut into panels.
@@ -69,34 +67,15 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
             for (Feature.Opening opening : face.all(Feature.Opening.class)) {
                 deck = Overlay.difference(deck, opening.geometry());
             }
-            List<Polygon> pieces = cut(deck);
-            pieces.sort(
-                    Comparator.comparingDouble((Polygon p) -> p.getCentroid().getX())
-                            .thenComparingDouble(p -> p.getCentroid().getY()));
+            List<LineString> supports = face.all(Feature.Support.class).stream()
+                    .map(s -> lengthened(s.geometry()))
+                    .toList();
             List<DeckPanel> panels = new ArrayList<>();
-            for (Polygon piece : pieces) {
+            for (Polygon piece : Pieces.cut(deck, supports, SLIVER_MM2)) {
                 panels.add(panel(face.name() + "-P" + (panels.size() + 1), piece));
             }
             face.all(Feature.Support.class).forEach(s -> noteIdle(s, panels));
             return new DeckPanels(panels, findings);
-        }
-
-        private List<Polygon> cut(Geometry deck) {
-            Geometry lines = deck.getBoundary();
-            for (Feature.Support support : face.all(Feature.Support.class)) {
-                lines = Overlay.union(lines, lengthened(support.geometry()));
-            }
-            Polygonizer polygonizer = new Polygonizer();
-            polygonizer.add(lines);
-            List<Polygon> pieces = new ArrayList<>();
-            for (Object found : polygonizer.getPolygons()) {
-                Polygon piece = (Polygon) found;
-                if (piece.getArea() > SLIVER_MM2 && deck.contains(piece.getInteriorPoint())) {
-                    piece.normalize();
-                    pieces.add(piece);
-                }
-            }
-            return pieces;
         }
 
         private DeckPanel panel(String name, Polygon area) {
@@ -212,15 +191,5 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
             double length = from.distance(end);
             return length == 0 ? end : new LineSegment(from, end).pointAlong(1 + REACH_MM / length);
         }
-    }
-
-    static List<Polygon> polygons(Geometry geometry) {
-        List<Polygon> all = new ArrayList<>();
-        for (Object p : PolygonExtracter.getPolygons(geometry)) {
-            if (!((Polygon) p).isEmpty()) {
-                all.add((Polygon) p);
-            }
-        }
-        return all;
     }
 }
