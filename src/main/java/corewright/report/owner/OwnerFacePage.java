@@ -30,7 +30,7 @@ final class OwnerFacePage {
         this.face = face;
         this.table = RegionTable.of(assessment, face);
         String name = face.face().name();
-        String full = Verdict.of(assessment).withheld()
+        String full = assessment.verdict().withheld()
                 ? ""
                 : assessment.safety(r -> r.face().equals(name)).full();
         this.safety = full.isEmpty() ? "" : Prose.bold("Who works on it.") + " " + full;

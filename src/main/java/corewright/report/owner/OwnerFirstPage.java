@@ -39,7 +39,7 @@ final class OwnerFirstPage {
         face = OwnerTitle.worst(assessment);
         title = Prose.bold(OwnerTitle.of(assessment));
         now = OwnerWords.now(assessment);
-        safety = verdict.withheld() ? "" : assessment.safety(r -> true).full();
+        safety = assessment.verdict().withheld() ? "" : assessment.safety(r -> true).full();
         doubt = OwnerWords.doubt(assessment);
         costs = OwnerWords.costs(assessment);
         choices = ChoiceTable.of(assessment, ChoiceTable.stiffness(assessment));
