@@ -1,5 +1,6 @@
 package corewright.cli;
 
+import corewright.drawing.kit.Measure;
 import corewright.assessment.Assessment;
 import corewright.assessment.Verdict;
 import corewright.damage.Condition;
@@ -29,15 +30,21 @@ final class RunSummary {
     private RunSummary() {}
 
     static List<String> lines(Assessment assessment, Path out) {
+        List<String> lines = metric(assessment);
+        lines.replaceAll(Measure.of(assessment.survey())::say);
+        lines.add(0, assessment.survey().heading().name());
+        lines.add("  owner's report: " + out.resolve("owner-report.pdf"));
+        return lines;
+    }
+
+    private static List<String> metric(Assessment assessment) {
         List<String> lines = new ArrayList<>();
-        lines.add(assessment.survey().heading().name());
         Verdict verdict = assessment.verdict();
         if (!verdict.free()) {
             lines.add("  " + verdict.sentence());
         }
         if (verdict.withheld()) {
             lines.add("  " + findings(assessment.findings()));
-            lines.add("  owner's report: " + out.resolve("owner-report.pdf"));
             return lines;
         }
         assessment.damage().faces().stream()
@@ -61,7 +68,6 @@ final class RunSummary {
             lines.add("  caution: " + safety);
         }
         lines.add("  " + findings(assessment.findings()));
-        lines.add("  owner's report: " + out.resolve("owner-report.pdf"));
         return lines;
     }
 

@@ -1,5 +1,6 @@
 package corewright.desktop;
 
+import corewright.survey.Terms;
 import corewright.assessment.Assessment;
 import corewright.desktop.photos.PhotoDesk;
 import corewright.desktop.plan.LegendBar;
@@ -231,7 +232,10 @@ final class MainView extends StackPane {
         if (pinned != null && photo.isPresent()) {
             slip.show(photo.get(), ink(), pinned.nodes());
         } else if (bench.complaints().isEmpty()) {
-            slip.show(StepSlips.of(sight.step(), shown, bench), ink(), tasks.actions(sight.step()));
+            Terms.Sign decimal = survey.settings().terms().decimal();
+            Slip said = StepSlips.of(sight.step(), shown, bench)
+                    .said(words -> Figures.signed(sight.units().measure().say(words), decimal));
+            slip.show(said, ink(), tasks.actions(sight.step()));
         } else {
             slip.show(complaints(), ink());
         }

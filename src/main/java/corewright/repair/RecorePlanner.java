@@ -110,7 +110,7 @@ final class RecorePlanner {
                 });
         for (Feature.Fitting fitting : face.all(Feature.Fitting.class)) {
             if (fitting.geometry().intersects(cut)) {
-                cautions.add("Take off " + fitting.name() + " first"
+                cautions.add("Take off " + fitting.called() + " first"
                         + (fitting.loadBearing() ? " and keep it out of use until the repair is signed off" : "")
                         + ": it stands in the cut.");
             }

@@ -1,6 +1,6 @@
 package corewright.drawing.cards;
 
-import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.Tone;
@@ -28,7 +28,8 @@ public record HoleSection(
         double emptyMm,
         double stopMm,
         double bitMm,
-        Posture posture) {
+        Posture posture,
+        Measure measure) {
     private static final Color SKIN = new Color(0xC8C8C8);
     private static final double WIDTH = 42;
     private static final double ABOVE = 9;
@@ -65,16 +66,16 @@ public record HoleSection(
         double empty = Math.min(emptyMm, coreMm);
         double inner = outerSkinMm + coreMm;
         List<Ply> plies = new ArrayList<>();
-        plies.add(new Ply("outer skin " + Figures.fixed(outerSkinMm, 1), 0, outerSkinMm));
+        plies.add(new Ply("outer skin " + measure.depthFigure(outerSkinMm), 0, outerSkinMm));
         if (empty >= LEAST_SHOWN) {
-            plies.add(new Ply("empty " + Figures.fixed(empty, 1), outerSkinMm, outerSkinMm + empty));
+            plies.add(new Ply("empty " + measure.depthFigure(empty), outerSkinMm, outerSkinMm + empty));
         }
         if (coreMm - empty >= LEAST_SHOWN) {
             String core = empty >= LEAST_SHOWN ? "core left " : "core ";
-            plies.add(new Ply(core + Figures.fixed(coreMm - empty, 1), inner - (coreMm - empty), inner));
+            plies.add(new Ply(core + measure.depthFigure(coreMm - empty), inner - (coreMm - empty), inner));
         }
         plies.add(new Ply(
-                (posture == Posture.DECK ? "lower skin " : "inner skin ") + Figures.fixed(innerSkinMm, 1),
+                (posture == Posture.DECK ? "lower skin " : "inner skin ") + measure.depthFigure(innerSkinMm),
                 inner,
                 inner + innerSkinMm));
         return plies;
@@ -146,6 +147,6 @@ public record HoleSection(
         paper.line(Pen.EDGE, at, surface, at, tip);
         paper.line(Pen.EDGE, at - 1.2, tip, at + 1.2, tip);
         paper.haloText(
-                Figures.fixed(stopMm, 1), at + 2, (surface + tip) / 2 + STOP.capMm() / 2, STOP, Paper.Anchor.LEFT, 0.9);
+                measure.depthFigure(stopMm), at + 2, (surface + tip) / 2 + STOP.capMm() / 2, STOP, Paper.Anchor.LEFT, 0.9);
     }
 }

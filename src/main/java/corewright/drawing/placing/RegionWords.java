@@ -103,12 +103,12 @@ public final class RegionWords {
     }
 
     private List<String> owner(Region region) {
-        String area = Figures.area(region.likely().getArea());
+        String area = spec.measure().area(region.likely().getArea());
         return switch (region.condition()) {
             case VOID ->
                 List.of(
                         "empty space under the skin",
-                        area + ", " + Figures.litres(region.voidMm3().p50()) + " litres");
+                        area + ", " + spec.measure().volumeFigure(region.voidMm3().p50()) + " " + spec.measure().volumeUnit());
             case DELAMINATED -> List.of("skin loose, dry", area);
             case WET_DELAMINATED -> List.of("wet, and the skin is loose", area);
             case WET -> List.of(doubted(region) ? "wet? doubtful" : "wet, still bonded", area);
@@ -169,12 +169,12 @@ public final class RegionWords {
         RegionDecision on = decision.on(region.id());
         List<String> lines = new ArrayList<>();
         lines.add(doing(on.method()));
-        lines.add(figures(region, on.method(), decision));
+        lines.add(spec.measure().say(figures(region, on.method(), decision)));
         if (on.architect()) {
             lines.add("a naval architect or surveyor decides first");
         }
         if (on.firstStep() != null) {
-            List<String> step = Type.NOTE.wrapEvenly("first: " + lowered(on.firstStep()), WIDEST);
+            List<String> step = Type.NOTE.wrapEvenly("first: " + spec.measure().say(lowered(on.firstStep())), WIDEST);
             lines.addAll(lines.size() + step.size() > MOST_LINES ? List.of(PROOF_FIRST) : step);
         }
         return lines;

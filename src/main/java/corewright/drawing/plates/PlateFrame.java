@@ -65,7 +65,7 @@ final class PlateFrame {
         title();
         strip();
         caution();
-        PrintRule.paint(paper, LEFT, 202);
+        PrintRule.paint(paper, LEFT, 202, spec.measure());
         if (layout.sheetMarks().isEmpty()) {
             SheetMarks.at(spec, layout.view(), 191, 205).forEach(m -> m.paint(paper));
         }

@@ -57,7 +57,7 @@ final class ReadingColumn {
                     case REPAIR -> methods();
                     case FILL_CHECK -> checked();
                 };
-        List<String> voice = TEXT.wrap(voice(), RIGHT - LEFT);
+        List<String> voice = TEXT.wrap(layout.spec().measure().say(voice()), RIGHT - LEFT);
         double blocks = 9 + voice.size() * LEAD + 8 + (lines(rows) + FIGURE.wrap(totalName(), NAME_WIDTH).size()) * TABLE_PITCH + 2;
         double squeeze = Math.min(1, (FOOT - TOP - 4 - blocks) / height(entries));
         double y = legend(entries, squeeze);
@@ -238,7 +238,7 @@ final class ReadingColumn {
 
     private void row(String name, double squareMetres, double y, Type type) {
         paper.text(name, LEFT, y, type, Paper.Anchor.LEFT);
-        paper.text(Figures.fixed(squareMetres, 2), FIGURE_X, y, FIGURE, Paper.Anchor.RIGHT);
-        paper.text("m²", UNIT_X, y, TEXT, Paper.Anchor.LEFT);
+        paper.text(layout.spec().measure().areaFigure(1e6 * squareMetres), FIGURE_X, y, FIGURE, Paper.Anchor.RIGHT);
+        paper.text(layout.spec().measure().areaUnit(), UNIT_X, y, TEXT, Paper.Anchor.LEFT);
     }
 }

@@ -1,5 +1,6 @@
 package corewright.report.cards;
 
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Paper;
@@ -130,7 +131,7 @@ final class CardBack {
         double y = CardSheet.heading(paper, "Stop when", CardSheet.LEFT, bottomTop, STOPS_WIDTH);
         double words = CardSheet.LEFT + 8;
         double width = STOPS_WIDTH - 8;
-        List<String> stops = card.words().stops();
+        List<String> stops = card.words().stops().stream().map(card.measure()::say).toList();
         for (int i = 0; i < stops.size(); i++) {
             double height = CardSheet.TEXT.height(stops.get(i), width);
             paper.text(String.valueOf(i + 1), CardSheet.LEFT, y + 5.1, NUMBER, Anchor.LEFT);
@@ -142,8 +143,8 @@ final class CardBack {
     }
 
     private void mixing(Paper paper, double top) {
-        String words = Prose.bold(card.words().mixing()) + " "
-                + String.join(" ", CardCautions.of(card.plan().cautions()).mixing());
+        String words = card.measure().say(Prose.bold(card.words().mixing()) + " "
+                + String.join(" ", CardCautions.of(card.plan().cautions()).mixing()));
         fitting(words, STOPS_WIDTH, CardSheet.BODY_END - top - 0.8)
                 .paint(paper, words, CardSheet.LEFT, top + 0.8, STOPS_WIDTH, Anchor.LEFT);
     }
@@ -178,7 +179,7 @@ final class CardBack {
             double c = today + (i - 1) * STEP_C;
             double middle = RIGHT_LEFT + 20 + (i + 0.5) * column;
             double base = CardSheet.level(COLD, y, row);
-            paper.text(Figures.atMost(c, 1).replace("-", "−") + " °C", middle, base, COLD, Anchor.CENTRE);
+            paper.text(card.measure().say(Figures.atMost(c, 1).replace("-", "−") + " °C"), middle, base, COLD, Anchor.CENTRE);
             String runs = CardClock.said(resin.workS() * resin.timeFactor(c));
             paper.text(runs, middle, base + row, COLD, Anchor.CENTRE);
             if (i == 1) {
@@ -186,7 +187,7 @@ final class CardBack {
             }
         }
         paper.text(
-                "Framed: as planned. Times halve for each 10 °C more.",
+                card.measure().say("Framed: as planned. Times halve for each 10 °C more."),
                 RIGHT_LEFT,
                 y + 2 * row + 4.4,
                 CardSheet.WORD,
@@ -197,9 +198,10 @@ final class CardBack {
     /** What holds the skin down and, at the foot, how the grams come about. */
     private void holding(Paper paper, double top) {
         double y = CardSheet.heading(paper, card.holding().head(), RIGHT_LEFT, top, RIGHT_WIDTH) + 0.3;
-        String words = String.join(" ", CardCautions.of(card.plan().cautions()).holding());
+        String words = card.measure()
+                .say(String.join(" ", CardCautions.of(card.plan().cautions()).holding()));
         String sum =
-                Prose.bold("The grams.") + " " + String.join(" ", card.plan().arithmetic()) + " " + reach();
+                card.measure().say(Prose.bold("The grams.") + " " + String.join(" ", card.plan().arithmetic()) + " " + reach());
         double foot = CardSheet.BODY_END - CardSheet.BOX - SUM - SMALL.height(sum, RIGHT_WIDTH);
         fitting(words, RIGHT_WIDTH, foot - y - GAP).paint(paper, words, RIGHT_LEFT, y, RIGHT_WIDTH, Anchor.LEFT);
         SMALL.paint(paper, sum, RIGHT_LEFT, foot, RIGHT_WIDTH, Anchor.LEFT);
@@ -214,7 +216,8 @@ final class CardBack {
         paper.text(sum, RIGHT_LEFT, top - 2.2, CardSheet.WORD, Anchor.LEFT);
         double x = RIGHT_LEFT;
         double base = CardSheet.level(CardSheet.WORD, top, CardSheet.BOX);
-        for (String name : List.of("deck °C", "mix °C", "left, g", "done by")) {
+        String degree = card.measure() == Measure.METRIC ? "°C" : "°F";
+        for (String name : List.of("deck " + degree, "mix " + degree, "left, g", "done by")) {
             double word = CardSheet.WORD.width(name) + 1.2;
             paper.text(name, x, base, CardSheet.WORD, Anchor.LEFT);
             CardSheet.box(paper, x + word, top, RIGHT_WIDTH / 4 - word - 1.5);

@@ -1,5 +1,6 @@
 package corewright.report.cards;
 
+import corewright.drawing.kit.Measure;
 import corewright.damage.Condition;
 import corewright.damage.Region;
 import corewright.drawing.cards.CardPlan;
@@ -59,7 +60,7 @@ final class CardFront {
     /** Laid out from the foot up: cautions in full, the section at full size, and what is left for the plan. */
     CardFront(InjectionCard card) {
         this.card = card;
-        cautions = cautions(card);
+        cautions = card.measure().say(cautions(card));
         underPlan = Math.max(
                 LEAST_UNDER_PLAN, AXIS + RampMark.of(card.face().face(), 0, 0).box().height());
         double under = Math.max(sectionHeight(), LEGEND.height(legend(true, true, true), legendWidth())) + underPlan;
@@ -84,12 +85,12 @@ final class CardFront {
      * @param side what card it is
      */
     void paint(Paper paper, HoleTable table, List<String> side) {
-        CardSheet.head(paper, card.title() + " inject", facts(), side);
+        CardSheet.head(paper, card.title() + " inject", card.measure().say(facts()), side);
         gear(paper);
         String head = card.deepest().drilled()
                 ? "Drill " + Figures.atMost(card.deepest().diameterMm(), 1) + " mm" + order()
                 : "Nothing to drill: a nozzle fills it through the opening";
-        paper.text(head, CardSheet.LEFT, 41, CardSheet.HEAD, Anchor.LEFT);
+        paper.text(card.measure().say(head), CardSheet.LEFT, 41, CardSheet.HEAD, Anchor.LEFT);
         plan.paint(paper);
         underPlan(paper);
         section(paper);
@@ -102,7 +103,7 @@ final class CardFront {
                 Anchor.LEFT);
         cautionType.paint(paper, cautions, CardSheet.LEFT, cautionTop, PLAN_WIDTH, Anchor.LEFT);
         table.paint(paper, TABLE_LEFT, CardSheet.TABLE_TOP);
-        PrintRule.paint(paper, CardSheet.LEFT, RULE);
+        PrintRule.paint(paper, CardSheet.LEFT, RULE, card.measure());
     }
 
     private String facts() {
@@ -120,7 +121,7 @@ final class CardFront {
                 + " mm. " + (face.posture() == Posture.DECK ? "Lower" : "Inner") + " skin at " + Figures.fixed(laminate.outerSkinMm() + laminate.coreMm(), 1)
                 + " mm"
                 + (deepest.drilled()
-                        ? ": " + Prose.bold("never drill past " + Figures.fixed(deepest.depthStopMm(), 1) + ".")
+                        ? ": " + Prose.bold("never drill past " + Figures.fixed(deepest.depthStopMm(), 1) + " mm.")
                         : ".");
     }
 
@@ -157,7 +158,7 @@ final class CardFront {
         RampMark.of(face, CardSheet.LEFT, y).paint(paper);
         Type bold = new Type(Typeface.TEXT_SEMIBOLD, 10.5);
         double right = CardSheet.LEFT + PLAN_WIDTH;
-        String scale = "1 : " + Figures.atMost(plan.scale(), 0) + " on A4, millimetres from the datum";
+        String scale = "1 : " + Figures.atMost(plan.scale(), 0) + " on A4, " + (card.measure() == Measure.METRIC ? "millimetres" : "inches") + " from the datum";
         paper.text(scale, right, y - 4.4, bold, Anchor.RIGHT);
         paper.text(Orientation.of(face), right, y + 0.4, new Type(Typeface.TEXT, 9), Anchor.RIGHT);
     }
@@ -176,7 +177,8 @@ final class CardFront {
                 Double.isNaN(depth) ? 0 : depth,
                 deepest.depthStopMm(),
                 deepest.diameterMm(),
-                card.face().face().posture());
+                card.face().face().posture(),
+                card.measure());
         return deepest.drilled() && section.heightMm() <= HIGHEST_SECTION ? Optional.of(section) : Optional.empty();
     }
 
@@ -199,7 +201,7 @@ final class CardFront {
 
     private String legend(boolean arrival, boolean keepOut, boolean air) {
         return Prose.bold("Disc:") + " injection hole, in order.\n" + Prose.bold("Bar over a figure:")
-                + " collar stop in mm.\n" + Prose.bold("Ring:") + " " + card.words().vent()
+                + " collar stop in " + card.measure().depthUnit() + ".\n" + Prose.bold("Ring:") + " " + card.words().vent()
                 + (nozzle() ? "\n" + Prose.bold("Arrowhead:") + " nozzle through an opening, no hole." : "")
                 + (keepOut ? "\n" + Prose.bold("Dotted:") + " a fitting, keep out." : "")
                 + (arrival ? "\n" + Prose.bold("Thin lines:") + " simulated arrival of the mix, minutes." : "")

@@ -1,5 +1,6 @@
 package corewright.report.cards;
 
+import corewright.drawing.kit.Measure;
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
@@ -48,6 +49,10 @@ record InjectionCard(Assessment assessment, InjectionPlan plan) {
 
     FaceDamage face() {
         return assessment.damage().face(region().face());
+    }
+
+    Measure measure() {
+        return Measure.of(assessment.survey());
     }
 
     Holding holding() {

@@ -1,5 +1,6 @@
 package corewright.report.owner;
 
+import corewright.drawing.kit.Measure;
 import corewright.assessment.Assessment;
 import corewright.damage.Quantiles;
 import corewright.decision.Choice;
@@ -68,7 +69,7 @@ final class ChoiceTable {
             for (Extra extra : extras) {
                 cells.add(extra.cells().get(i));
             }
-            cells.add((choice.advised() ? Prose.bold("Recommended.") + " " : "") + Prose.plain(choice.toKnow()));
+            cells.add((choice.advised() ? Prose.bold("Recommended.") + " " : "") + Measure.of(assessment.survey()).say(Prose.plain(choice.toKnow())));
             if (choice.advised()) {
                 table.markedRow(cells);
             } else {

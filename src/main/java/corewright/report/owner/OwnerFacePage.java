@@ -1,5 +1,6 @@
 package corewright.report.owner;
 
+import corewright.drawing.kit.Measure;
 import corewright.assessment.Assessment;
 import corewright.damage.Coverage;
 import corewright.damage.FaceDamage;
@@ -53,6 +54,10 @@ final class OwnerFacePage {
     }
 
     private String words() {
+        return Measure.of(assessment.survey()).say(metric());
+    }
+
+    private String metric() {
         if (assessment.verdict().withheld()) {
             return "No verdict is given: the first page says why." + missing();
         }

@@ -1,5 +1,6 @@
 package corewright.report.owner;
 
+import corewright.drawing.kit.Measure;
 import corewright.assessment.Assessment;
 import corewright.damage.Quantiles;
 import corewright.drawing.kit.Box;
@@ -32,10 +33,12 @@ final class OwnerStiffnessPage {
     private static final int MOST_CASES = 6;
 
     private final PanelStiffness panel;
+    private final Measure measure;
 
     private OwnerStiffnessPage(Assessment assessment, PanelStiffness panel) {
         this.assessment = assessment;
         this.panel = panel;
+        this.measure = Measure.of(assessment.survey());
     }
 
     /** One page where the face has a damaged panel, else none. */
@@ -52,13 +55,13 @@ final class OwnerStiffnessPage {
                 Titles.boat(heading) + " · " + Prose.plain(panel.panel().face()) + " · stiffness",
                 Titles.data(heading));
         double y = PageFrame.BODY + 2;
-        y += Prose.TEXT.paint(paper, words(), PageFrame.LEFT, y, PageFrame.FULL_WIDTH, Anchor.LEFT) + 5;
+        y += Prose.TEXT.paint(paper, measure.say(words()), PageFrame.LEFT, y, PageFrame.FULL_WIDTH, Anchor.LEFT) + 5;
         y += Prose.TEXT.paint(
                         paper,
                         Prose.bold(deck()
-                                        ? "How far the deck gives under one foot, in millimetres"
-                                        : "How far it gives under a load at one place, in millimetres")
-                                + " (1 kN, about 100 kg, on 100 × 100 mm)",
+                                        ? "How far the deck gives under one foot, in " + length()
+                                        : "How far it gives under a load at one place, in " + length())
+                                + measure.say(" (1 kN, about 100 kg, on 100 × 100 mm)"),
                         PageFrame.LEFT,
                         y,
                         PageFrame.FULL_WIDTH,
@@ -71,7 +74,7 @@ final class OwnerStiffnessPage {
             RuledTable cases = cases();
             y += cases.paint(paper, PageFrame.LEFT, y, 0, cases.size()) + 4;
         }
-        Prose.NOTE.paint(paper, notes(), PageFrame.LEFT, y, PageFrame.FULL_WIDTH, Anchor.LEFT);
+        Prose.NOTE.paint(paper, measure.say(notes()), PageFrame.LEFT, y, PageFrame.FULL_WIDTH, Anchor.LEFT);
     }
 
     private boolean deck() {
@@ -114,7 +117,7 @@ final class OwnerStiffnessPage {
                     Anchor.LEFT);
             boxes.add(new Box(left, top + heads, width, height));
         }
-        DeflectionPicture.paint(paper, assessment.survey().face(panel.panel().face()), panel, PICTURES, boxes);
+        DeflectionPicture.paint(paper, assessment.survey().face(panel.panel().face()), panel, PICTURES, boxes, measure);
         return top + heads + height;
     }
 
@@ -130,8 +133,8 @@ final class OwnerStiffnessPage {
     private RuledTable table() {
         RuledTable table = new RuledTable(List.of(
                 new Column("The panel at that place", 52, Anchor.LEFT),
-                new Column("Gives, mm", 23, Anchor.RIGHT),
-                new Column("N per mm", 23, Anchor.RIGHT),
+                new Column("Gives, " + measure.depthUnit(), 23, Anchor.RIGHT),
+                new Column(measure == Measure.METRIC ? "N per mm" : "lbf per in", 23, Anchor.RIGHT),
                 new Column("Of 100 as built", 28, Anchor.RIGHT),
                 new Column("How sure", 48, Anchor.LEFT)));
         for (State state : State.values()) {
@@ -139,7 +142,7 @@ final class OwnerStiffnessPage {
             table.row(List.of(
                     state == State.AFTER_INJECTION ? "After filling" : title(state),
                     number(panel.in(state).deflectionMm()),
-                    Figures.fixed(tidy(panel.in(state).stiffnessNPerMm()), 0),
+                    Figures.fixed(tidy(panel.in(state).stiffnessNPerMm() * stiffnessFactor()), 0),
                     Figures.fixed(100 * share.p50(), 0),
                     sure(state, share)));
         }
@@ -148,7 +151,7 @@ final class OwnerStiffnessPage {
 
     private RuledTable cases() {
         RuledTable table = new RuledTable(List.of(
-                new Column("Under the loads of the survey, mm", 94, Anchor.LEFT),
+                new Column("Under the loads of the survey, " + measure.depthUnit(), 94, Anchor.LEFT),
                 new Column("As built", 20, Anchor.RIGHT),
                 new Column("As found", 20, Anchor.RIGHT),
                 new Column("Filled", 20, Anchor.RIGHT),
@@ -192,11 +195,20 @@ final class OwnerStiffnessPage {
         return notes.toString();
     }
 
-    private static String mm(double value) {
-        return number(value) + " mm";
+    private String mm(double value) {
+        return number(value) + " " + measure.depthUnit();
     }
 
-    private static String number(double value) {
-        return Figures.fixed(value, value < 1 ? 2 : value < 10 ? 1 : 0);
+    private String length() {
+        return measure == Measure.METRIC ? "millimetres" : "inches";
+    }
+
+    /** 1 N/mm is 5.71 lbf/in (NIST SP 811, appendix B.8). */
+    private double stiffnessFactor() {
+        return measure == Measure.METRIC ? 1 : Measure.MM_PER_INCH / 4.4482216;
+    }
+
+    private String number(double valueMm) {
+        return measure.deflectionFigure(valueMm);
     }
 }
