@@ -72,6 +72,7 @@ final class Oddities {
         Survey checked = survey.with(clipped);
         Gaps.note(checked, notes);
         Letters.note(checked, notes);
+        Hands.note(checked, notes);
         return checked;
     }
 

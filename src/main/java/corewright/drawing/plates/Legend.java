@@ -139,13 +139,13 @@ public final class Legend {
                             reading(x, y, "", 1, ReadingMark.Trust.TAKEN).paint(paper),
                     "dot: tapped, no meter reading");
         }
-        trust(ReadingMark.Trust.DOUBTED, "(41)", "in brackets: doubted, see the record");
-        trust(ReadingMark.Trust.SET_ASIDE, "77", "struck through: set aside, see the record");
+        trust(ReadingMark.Trust.DOUBTED, "(41)", "in brackets: doubted, see findings.csv");
+        trust(ReadingMark.Trust.SET_ASIDE, "77", "struck through: set aside, see findings.csv");
         if (shown.size() < layout.readingsTotal()) {
             mark(
                     (paper, x, y) -> {},
                     shown.size() + " of " + layout.readingsTotal() + " readings shown,",
-                    "where figures had room; all in the record");
+                    "where figures had room; the files have all");
         }
     }
 
