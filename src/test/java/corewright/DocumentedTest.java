@@ -77,7 +77,8 @@ class DocumentedTest {
         String page = Files.readString(Path.of("docs/survey-file.md"));
         int tables = 0;
         try (Stream<Path> scripts = Files.list(Path.of("src/main/resources/corewright/store"))) {
-            for (Path script : scripts.filter(p -> p.toString().endsWith(".sql")).toList()) {
+            for (Path script :
+                    scripts.filter(p -> p.toString().endsWith(".sql")).toList()) {
                 Matcher table = Pattern.compile("CREATE TABLE (?!gpkg_)(\\w+)").matcher(Files.readString(script));
                 while (table.find()) {
                     assertThat(page).contains("`" + table.group(1) + "`");

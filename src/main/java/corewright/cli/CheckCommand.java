@@ -1,9 +1,9 @@
 package corewright.cli;
 
-import corewright.drawing.kit.Measure;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.assessment.Verdict;
+import corewright.drawing.kit.Measure;
 import corewright.intake.Intake;
 import corewright.survey.Finding;
 import corewright.survey.Readings;

@@ -1,6 +1,5 @@
 package corewright.cli;
 
-import corewright.drawing.kit.Measure;
 import corewright.assessment.Assessment;
 import corewright.assessment.Verdict;
 import corewright.damage.Condition;
@@ -9,6 +8,7 @@ import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import corewright.decision.Method;
 import corewright.decision.RegionDecision;
+import corewright.drawing.kit.Measure;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;

@@ -6,8 +6,8 @@ import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RecorePlan;
 import corewright.survey.Drilling;
-import corewright.survey.Resin;
 import corewright.survey.Posture;
+import corewright.survey.Resin;
 import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -143,10 +143,16 @@ final class BuyingList {
             double grams = injections.stream()
                     .flatMap(p -> p.holes().stream())
                     .filter(Hole::drilled)
-                    .mapToDouble(h -> FILLER_G_PER_MM3 * Math.PI / 4 * h.diameterMm() * h.diameterMm() * h.depthStopMm())
+                    .mapToDouble(
+                            h -> FILLER_G_PER_MM3 * Math.PI / 4 * h.diameterMm() * h.diameterMm() * h.depthStopMm())
                     .sum();
             double plan = Math.round(grams * 10) / 10.0;
-            add("epoxy filler", plan, up(grams * FILLER_RESERVE, 50), "g", "to close " + holes + " holes to their depth");
+            add(
+                    "epoxy filler",
+                    plan,
+                    up(grams * FILLER_RESERVE, 50),
+                    "g",
+                    "to close " + holes + " holes to their depth");
         }
     }
 

@@ -134,8 +134,9 @@ record Evidence(
                 .map(p -> "A pilot hole at " + Words.place(face, p.spot()) + " found wet core.");
         Stream<String> samples = plugs.stream()
                 .filter(p -> p.moisturePercent() >= rules.wetPlugPercent())
-                .map(p -> "A core sample at " + Words.place(face, p.spot()) + " held " + Words.plain(p.moisturePercent())
-                        + " % water; " + Words.plain(rules.wetPlugPercent()) + " % or more counts as wet.");
+                .map(p ->
+                        "A core sample at " + Words.place(face, p.spot()) + " held " + Words.plain(p.moisturePercent())
+                                + " % water; " + Words.plain(rules.wetPlugPercent()) + " % or more counts as wet.");
         return Stream.concat(holes, samples).findFirst();
     }
 
@@ -189,8 +190,8 @@ record Evidence(
         Stream<String> samples = cavityPlugs.stream()
                 .filter(p ->
                         p.moisturePercent() > rules.dryPlugPercent() && p.moisturePercent() < rules.wetPlugPercent())
-                .map(p -> "A core sample at " + Words.place(face, p.spot()) + " held " + Words.plain(p.moisturePercent())
-                        + " % water: neither dry nor wet.");
+                .map(p -> "A core sample at " + Words.place(face, p.spot()) + " held "
+                        + Words.plain(p.moisturePercent()) + " % water: neither dry nor wet.");
         return Stream.of(wet, holes, samples).flatMap(s -> s).findFirst();
     }
 }

@@ -56,16 +56,19 @@ public record Safety(boolean opening, boolean resin, boolean drying, Set<Posture
         if (none()) {
             return all;
         }
-        all.add("Before a drill or saw goes in: isolate shore power and batteries, air out fuel vapour and gas, look " + sides()
-                + " for wires, tanks and pipes.");
-        all.add("Draw off the dust and wear a P3 mask, eye protection and long sleeves: glass dust harms lungs, eyes and skin.");
+        all.add("Before a drill or saw goes in: isolate shore power and batteries, air out fuel vapour and gas, look "
+                + sides() + " for wires, tanks and pipes.");
+        all.add(
+                "Draw off the dust and wear a P3 mask, eye protection and long sleeves: glass dust harms lungs, eyes and skin.");
         if (postures.contains(Posture.OVERHEAD)) {
             all.add("Overhead, goggles that seal and a face shield: dust and mix fall on whoever works there.");
         }
         if (resin) {
-            all.add("Mix and laminate with an A2 filter in moving air: styrene and solvent harm, and their vapour burns. No flame"
-                    + " or spark near.");
-            all.add("Nitrile gloves, water at hand for the eyes: hardener burns, and epoxy can make allergic for good.");
+            all.add(
+                    "Mix and laminate with an A2 filter in moving air: styrene and solvent harm, and their vapour burns. No flame"
+                            + " or spark near.");
+            all.add(
+                    "Nitrile gloves, water at hand for the eyes: hardener burns, and epoxy can make allergic for good.");
         }
         if (drying) {
             all.add("Dry with warm air, never with a flame, from a supply with a residual-current breaker.");

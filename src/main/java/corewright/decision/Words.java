@@ -12,9 +12,7 @@ final class Words {
     /** {@code 2.25 m aft, 0.60 m to starboard}, from the survey's datum; on a wall up or down. */
     static String place(Face face, Spot spot) {
         boolean plus = spot.yMm() >= 0;
-        String side = !face.wall()
-                ? plus ? " to starboard" : " to port"
-                : plus == face.risesWithY() ? " up" : " down";
+        String side = !face.wall() ? plus ? " to starboard" : " to port" : plus == face.risesWithY() ? " up" : " down";
         return metres(spot.xMm()) + (spot.xMm() < 0 ? " forward, " : " aft, ") + metres(spot.yMm()) + side;
     }
 

@@ -1,6 +1,5 @@
 package corewright.desktop;
 
-import corewright.survey.Terms;
 import corewright.assessment.Assessment;
 import corewright.desktop.photos.PhotoDesk;
 import corewright.desktop.plan.LegendBar;
@@ -24,6 +23,7 @@ import corewright.drawing.screen.ScreenLook;
 import corewright.survey.Heading;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
+import corewright.survey.Terms;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;

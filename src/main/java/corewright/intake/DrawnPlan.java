@@ -117,7 +117,8 @@ final class DrawnPlan {
             if (geometry != null) {
                 String called = layer.isBlank() ? kind.name().toLowerCase(java.util.Locale.ROOT) : layer.strip();
                 String count = joined.size() > 1 ? called + " " + (joined.indexOf(stroke) + 1) : called;
-                String name = stroke.name().isBlank() ? label(geometry, kind, labels).orElse(count) : stroke.name();
+                String name =
+                        stroke.name().isBlank() ? label(geometry, kind, labels).orElse(count) : stroke.name();
                 features.add(new DrawnFeature(row(stroke, name, columns), kind, geometry));
             }
         }
@@ -214,7 +215,8 @@ final class DrawnPlan {
     }
 
     private void noteUnread(Unread unread) {
-        if (how.columns(unread.place().layer()) != null && leftOut(unread.place()).isEmpty()) {
+        if (how.columns(unread.place().layer()) != null
+                && leftOut(unread.place()).isEmpty()) {
             note(unread.place(), "In " + unread.place() + " stands a " + unread.what());
         }
     }

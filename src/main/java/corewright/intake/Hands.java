@@ -21,7 +21,8 @@ final class Hands {
 
     private static void note(Face face, Notes notes) {
         String message = face.risesWithY()
-                ? "Drawings of the wall " + face.name() + " are as seen by someone who faces starboard: bow to the left."
+                ? "Drawings of the wall " + face.name()
+                        + " are as seen by someone who faces starboard: bow to the left."
                 : "On the wall " + face.name() + " y runs down by its uphill_deg; on walls it is expected to run up.";
         String effect = face.risesWithY()
                 ? "Someone who faces port sees its mirror image, bow to the right: mark holes there by their figures, never by"

@@ -117,7 +117,8 @@ final class RecorePlanner {
         }
         cautions.add("Let the new core in at 15 % moisture or less: damp core does not bond.");
         cautions.add("Wear a P3 mask and draw off the dust: glass, mouldy core and old paint.");
-        cautions.add("Laminate with an A2 filter in moving air, no flame near: styrene and solvent harm lungs and burn.");
+        cautions.add(
+                "Laminate with an A2 filter in moving air, no flame near: styrene and solvent harm lungs and burn.");
         cautions.add(Cautions.SKIN);
         cautions.add(Cautions.RULES);
         return cautions;

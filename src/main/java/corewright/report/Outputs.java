@@ -1,6 +1,5 @@
 package corewright.report;
 
-import corewright.survey.Terms;
 import corewright.assessment.Assessment;
 import corewright.assessment.Progress;
 import corewright.damage.FaceDamage;
@@ -23,6 +22,7 @@ import corewright.report.data.WorkCsv;
 import corewright.report.owner.OwnerReport;
 import corewright.report.page.FileNames;
 import corewright.report.page.PlateFiles;
+import corewright.survey.Terms;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

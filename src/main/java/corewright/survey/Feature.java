@@ -13,10 +13,12 @@ public sealed interface Feature {
 
     /** As a sentence calls it: its name, else what it is. */
     default String called() {
-        String kind = getClass().getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
+        String kind = getClass()
+                .getSimpleName()
+                .replaceAll("(?<=[a-z])(?=[A-Z])", " ")
+                .toLowerCase(Locale.ROOT);
         return !name().isBlank() ? name() : ("aeiou".indexOf(kind.charAt(0)) >= 0 ? "an " : "a ") + kind;
     }
-
 
     Geometry geometry();
 

@@ -19,13 +19,16 @@ class NothingShortenedTest {
     private static final String DEFERENCE =
             "Where strength matters, a naval architect or surveyor decides; local rules come first.";
 
-    private static final String VESSEL = "Morgenstern von der Schlei, gaff ketch with a raised foredeck, long keel and a"
-            + " very long entry in the register of the harbour where she lies in winter";
-    private static final String NAME = "Re-survey of foredeck, side decks and coach roof before the planned refit, second"
-            + " visit, with the owner and the yard’s foreman";
+    private static final String VESSEL =
+            "Morgenstern von der Schlei, gaff ketch with a raised foredeck, long keel and a"
+                    + " very long entry in the register of the harbour where she lies in winter";
+    private static final String NAME =
+            "Re-survey of foredeck, side decks and coach roof before the planned refit, second"
+                    + " visit, with the owner and the yard’s foreman";
     private static final String SURVEYOR = "Wilhelmina Featherstonehaugh-Cholmondeley and Partners, marine surveyors";
     private static final String FACE = "fore deck from the samson post to the deck house - port side";
-    private static final String FITTING = "inner forestay chain plate with doubler, four bolts and a stainless backing strap";
+    private static final String FITTING =
+            "inner forestay chain plate with doubler, four bolts and a stainless backing strap";
     private static final String ONE_WORD = "Donaudampfschifffahrtsgesellschaftskapitaensdeckswinschenfundamentplatte";
 
     @TempDir
@@ -34,7 +37,8 @@ class NothingShortenedTest {
     @Test
     void theDemo() throws IOException {
         Map<String, String> pages = Printed.pages(
-                Printed.withoutPanels(Printed.intake(Printed.DEMO, folder.resolve("in"), t -> t)), folder.resolve("out"));
+                Printed.withoutPanels(Printed.intake(Printed.DEMO, folder.resolve("in"), t -> t)),
+                folder.resolve("out"));
         whole(pages);
     }
 
@@ -43,8 +47,8 @@ class NothingShortenedTest {
     @ValueSource(strings = {"heading", "face", "features"})
     void longNames(String which) throws IOException {
         Map<String, String> pages = Printed.pages(
-                Printed.assessed(Printed.intake(
-                        Printed.DECK, folder.resolve("in"), (file, text) -> named(which, file, text))),
+                Printed.assessed(
+                        Printed.intake(Printed.DECK, folder.resolve("in"), (file, text) -> named(which, file, text))),
                 folder.resolve("out"));
         whole(pages);
         if (which.equals("heading")) {
@@ -68,8 +72,12 @@ class NothingShortenedTest {
                         .replace("\"Alma\"", "\"" + VESSEL + "\"\nsurveyor: \"" + SURVEYOR + "\"");
             case "face" -> text.replace("name: fore deck,", "name: \"" + FACE + "\",");
             default ->
-                text.replace("fitting,windlass,\"POINT(150 150)\",yes,no", "fitting," + ONE_WORD + ",\"POINT(150 150)\",yes,no")
-                        + (file.equals("plan.csv") ? "fitting,\"" + FITTING + "\",\"POINT(1250 330)\",yes,yes,60,,\n" : "");
+                text.replace(
+                                "fitting,windlass,\"POINT(150 150)\",yes,no",
+                                "fitting," + ONE_WORD + ",\"POINT(150 150)\",yes,no")
+                        + (file.equals("plan.csv")
+                                ? "fitting,\"" + FITTING + "\",\"POINT(1250 330)\",yes,yes,60,,\n"
+                                : "");
         };
     }
 
@@ -82,7 +90,8 @@ class NothingShortenedTest {
 
     private static void whole(Map<String, String> pages) {
         assertThat(pages).hasSizeGreaterThan(5);
-        pages.forEach((page, words) -> assertThat(words).as(page).doesNotContain("…").doesNotContain("..."));
+        pages.forEach(
+                (page, words) -> assertThat(words).as(page).doesNotContain("…").doesNotContain("..."));
         of(pages, "owner").forEach(p -> assertThat(p.replaceAll("\\s+", " ")).contains(DEFERENCE));
     }
 

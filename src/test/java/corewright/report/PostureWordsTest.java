@@ -20,15 +20,39 @@ import org.junit.jupiter.params.provider.CsvSource;
 @NullUnmarked // JUnit fills the folder
 class PostureWordsTest {
     /** What is said of a deck alone. */
-    private static final List<String> DECK_ONLY =
-            List.of("weights", "weigh the skin", "walk", "low to high", "steps here", "looked from below", "look from below", "lower skin", "skin lifts",
-                    "lift this skin", "through below", "hold the skin down");
+    private static final List<String> DECK_ONLY = List.of(
+            "weights",
+            "weigh the skin",
+            "walk",
+            "low to high",
+            "steps here",
+            "looked from below",
+            "look from below",
+            "lower skin",
+            "skin lifts",
+            "lift this skin",
+            "through below",
+            "hold the skin down");
 
-    private static final List<String> OVERHEAD_ONLY =
-            List.of("props", "face shield", "dam of tape", "comes down", "looked from above", "look from above", "through above", "skin up", "fall on you");
+    private static final List<String> OVERHEAD_ONLY = List.of(
+            "props",
+            "face shield",
+            "dam of tape",
+            "comes down",
+            "looked from above",
+            "look from above",
+            "through above",
+            "skin up",
+            "fall on you");
 
-    private static final List<String> WALL_ONLY =
-            List.of("short lifts", "the lowest first", "stands off", "looked from behind", "look from behind", "through behind", "strut");
+    private static final List<String> WALL_ONLY = List.of(
+            "short lifts",
+            "the lowest first",
+            "stands off",
+            "looked from behind",
+            "look from behind",
+            "through behind",
+            "strut");
 
     /** Takes the mixes that rise off the list of those that may carry load. */
     private static final String ONLY_THIN = """
@@ -43,13 +67,26 @@ class PostureWordsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "0, true", "3, true", "3, false", "45, true", "60, true", "90, true", "90, false", "115, true", "115, false",
-        "130, true", "150, false", "180, true", "180, false"
+        "0, true",
+        "3, true",
+        "3, false",
+        "45, true",
+        "60, true",
+        "90, true",
+        "90, false",
+        "115, true",
+        "115, false",
+        "130, true",
+        "150, false",
+        "180, true",
+        "180, false"
     })
     void cards(double tilt, boolean rising) throws IOException {
         Assessment assessment = assessed(tilt, rising);
         assertThat(assessment.decision().injections()).as("a card to read").isNotEmpty();
-        assertThat(assessment.survey().settings()
+        assertThat(assessment
+                                .survey()
+                                .settings()
                                 .resin(assessment.decision().injections().get(0).resin())
                                 .expansion()
                         > 1)
@@ -67,7 +104,13 @@ class PostureWordsTest {
         none(cards, all.equals("overhead") ? WALL_ONLY : OVERHEAD_ONLY);
         switch (all) {
             case "deck" -> {
-                assertThat(cards).contains("weights on", "may be walked on", "hold the skin down", "look from below", "lower skin");
+                assertThat(cards)
+                        .contains(
+                                "weights on",
+                                "may be walked on",
+                                "hold the skin down",
+                                "look from below",
+                                "lower skin");
                 assertThat(cards.contains("low to high")).isEqualTo(tilt > 0.5);
                 assertThat(schedule).contains(",weights,", ",walk,");
             }
@@ -81,7 +124,9 @@ class PostureWordsTest {
             }
         }
         assertThat(cards.contains("rise")).as("a mix that rises").isEqualTo(rising);
-        assertThat(cards).contains("naval architect or surveyor").contains("p3", "a2 mask", "power", "fuel vapour", "waste");
+        assertThat(cards)
+                .contains("naval architect or surveyor")
+                .contains("p3", "a2 mask", "power", "fuel vapour", "waste");
     }
 
     /** What the cut asks for. */
@@ -110,7 +155,9 @@ class PostureWordsTest {
                 .flatMap(p -> p.holes().stream())
                 .filter(h -> h.drilled())
                 .count();
-        assertThat(buy).containsKeys("gloves", "dust mask P3", "half mask with A2 filters", eyes, "masking tape", "epoxy filler");
+        assertThat(buy)
+                .containsKeys(
+                        "gloves", "dust mask P3", "half mask with A2 filters", eyes, "masking tape", "epoxy filler");
         assertThat(buy.get("plugs for the holes")).isGreaterThanOrEqualTo(holes);
         int people = assessment.survey().settings().crew().people();
         assertThat(buy.get(eyes)).isGreaterThan(people);

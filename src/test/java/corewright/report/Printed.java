@@ -56,7 +56,8 @@ final class Printed {
 
     /** The whole chain. */
     static Assessment assessed(Intake in) {
-        return Assessor.assess(in.survey(), in.findings(), Earlier.NONE, Progress.NONE).assessment();
+        return Assessor.assess(in.survey(), in.findings(), Earlier.NONE, Progress.NONE)
+                .assessment();
     }
 
     /** The chain without panels, whose stiffness takes most of its time. */

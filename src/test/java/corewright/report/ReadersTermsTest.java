@@ -54,9 +54,15 @@ class ReadersTermsTest {
         Map<String, String> pages = Printed.pages(assessment, folder.resolve("out"));
         assertThat(pages).hasSizeGreaterThan(8);
         pages.forEach((page, words) -> nothingMetric(page, words));
-        pages.forEach((page, words) -> assertThat(words).as(page).doesNotContain("€").doesNotContain("$"));
-        assertThat(pages.get("owner-report.pdf page 1")).contains("CHF").contains("ft²").contains("quarts");
-        assertThat(pages.get("work-cards.pdf page 1")).contains("inches from the datum").contains("4 in long");
+        pages.forEach(
+                (page, words) -> assertThat(words).as(page).doesNotContain("€").doesNotContain("$"));
+        assertThat(pages.get("owner-report.pdf page 1"))
+                .contains("CHF")
+                .contains("ft²")
+                .contains("quarts");
+        assertThat(pages.get("work-cards.pdf page 1"))
+                .contains("inches from the datum")
+                .contains("4 in long");
 
         for (String line : Files.readAllLines(folder.resolve("out/findings.csv"))) {
             nothingMetric("findings.csv", line.replaceAll("^([^,]*,){8}", ""));
@@ -109,8 +115,10 @@ class ReadersTermsTest {
                 assertThat(Files.readString(file)).as(file.toString()).doesNotContainPattern("\\d\\.\\d{5,}");
             }
         }
-        String[] head = Files.readAllLines(folder.resolve("out/holes.csv")).get(0).split(",");
-        String[] first = Files.readAllLines(folder.resolve("out/holes.csv")).get(1).split(",");
+        String[] head =
+                Files.readAllLines(folder.resolve("out/holes.csv")).get(0).split(",");
+        String[] first =
+                Files.readAllLines(folder.resolve("out/holes.csv")).get(1).split(",");
         int served = List.of(head).indexOf("served_l");
         assertThat(first[served]).matches("0\\.\\d{1,3}");
     }
@@ -142,12 +150,16 @@ class ReadersTermsTest {
                 Printed.DECK, folder.resolve("in"), yaml -> yaml.replace("\"Alma\"", "\"Жемчуг and 珍珠 Åse\""));
         assertThat(in.findings())
                 .extracting(Finding::message)
-                .anyMatch(m -> m.startsWith("Names hold letters") && m.contains("Ж") && m.contains("珍") && !m.contains("Å"));
-        assertThat(Printed.pages(Printed.withoutPanels(in), folder.resolve("out"))).isNotEmpty();
+                .anyMatch(m ->
+                        m.startsWith("Names hold letters") && m.contains("Ж") && m.contains("珍") && !m.contains("Å"));
+        assertThat(Printed.pages(Printed.withoutPanels(in), folder.resolve("out")))
+                .isNotEmpty();
         for (int c = 0x20; c < 0x3000; c++) {
             if (Letters.shown(c) && !Character.isWhitespace(c)) {
                 for (Typeface face : Typeface.values()) {
-                    assertThat(face.font(1).canDisplay(c)).as(Integer.toHexString(c)).isTrue();
+                    assertThat(face.font(1).canDisplay(c))
+                            .as(Integer.toHexString(c))
+                            .isTrue();
                 }
             }
         }

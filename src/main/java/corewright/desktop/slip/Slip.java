@@ -1,9 +1,9 @@
 package corewright.desktop.slip;
 
-import java.util.function.UnaryOperator;
 import corewright.survey.Finding;
 import corewright.survey.Spot;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**

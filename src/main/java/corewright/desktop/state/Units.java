@@ -1,8 +1,8 @@
 package corewright.desktop.state;
 
-import corewright.survey.Survey;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Measure;
+import corewright.survey.Survey;
 
 /** How quantities are shown; what is stored does not change. */
 public enum Units {

@@ -1,8 +1,8 @@
 package corewright.drawing.cards;
 
-import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.PlanView;

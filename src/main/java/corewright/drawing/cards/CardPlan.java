@@ -1,11 +1,11 @@
 package corewright.drawing.cards;
 
-import corewright.drawing.kit.Measure;
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.drawing.kit.Across;
 import corewright.drawing.kit.Box;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pattern;
 import corewright.drawing.kit.Pen;

@@ -147,6 +147,11 @@ public record HoleSection(
         paper.line(Pen.EDGE, at, surface, at, tip);
         paper.line(Pen.EDGE, at - 1.2, tip, at + 1.2, tip);
         paper.haloText(
-                measure.depthFigure(stopMm), at + 2, (surface + tip) / 2 + STOP.capMm() / 2, STOP, Paper.Anchor.LEFT, 0.9);
+                measure.depthFigure(stopMm),
+                at + 2,
+                (surface + tip) / 2 + STOP.capMm() / 2,
+                STOP,
+                Paper.Anchor.LEFT,
+                0.9);
     }
 }

@@ -1,12 +1,12 @@
 package corewright.drawing.kit;
 
 import corewright.survey.Terms;
-import java.util.regex.Pattern;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.format.TextStyle;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Figures and dates as they stand on paper, the same on every machine. */
 public final class Figures {

@@ -57,10 +57,11 @@ final class Said {
 
     private static final String NUMBER = "[-−]?\\d+(?:[\u2009 ]\\d{3})*(?:\\.\\d+)?";
     private static final String SPACE = "[ \u00a0\u2009]?";
-    private static final Pattern FIGURES = Pattern.compile("(?<![\\w.,/:-])(each )?(" + NUMBER + "(?: (?:to|and|of|by|x|×)[ \u00a0]"
-            + NUMBER + ")*)(" + SPACE + ")("
-            + String.join("|", UNITS.stream().map(Unit::metric).toList())
-            + ")(?![\\w²³/])");
+    private static final Pattern FIGURES =
+            Pattern.compile("(?<![\\w.,/:-])(each )?(" + NUMBER + "(?: (?:to|and|of|by|x|×)[ \u00a0]"
+                    + NUMBER + ")*)(" + SPACE + ")("
+                    + String.join("|", UNITS.stream().map(Unit::metric).toList())
+                    + ")(?![\\w²³/])");
     private static final Pattern ONE = Pattern.compile(NUMBER);
 
     private Said() {}
@@ -89,7 +90,8 @@ final class Said {
     private static String figure(String shown, double factor, double offset) {
         String plain = shown.replaceAll("[\u2009 ]", "").replace('−', '-');
         double value = Double.parseDouble(plain) * factor + offset;
-        int digits = Math.max(2, plain.replaceAll("[-.]", "").replaceFirst("^0+", "").length());
+        int digits =
+                Math.max(2, plain.replaceAll("[-.]", "").replaceFirst("^0+", "").length());
         int decimals = value == 0 || offset != 0
                 ? 0
                 : Math.max(0, Math.min(MOST_DECIMALS, digits - 1 - (int) Math.floor(Math.log10(Math.abs(value)))));

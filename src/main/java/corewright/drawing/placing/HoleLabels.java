@@ -1,8 +1,8 @@
 package corewright.drawing.placing;
 
-import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.marks.HoleLabel;
 import corewright.drawing.marks.HoleMark;
 import corewright.repair.plan.Hole;

@@ -108,7 +108,9 @@ public final class RegionWords {
             case VOID ->
                 List.of(
                         "empty space under the skin",
-                        area + ", " + spec.measure().volumeFigure(region.voidMm3().p50()) + " " + spec.measure().volumeUnit());
+                        area + ", "
+                                + spec.measure().volumeFigure(region.voidMm3().p50()) + " "
+                                + spec.measure().volumeUnit());
             case DELAMINATED -> List.of("skin loose, dry", area);
             case WET_DELAMINATED -> List.of("wet, and the skin is loose", area);
             case WET -> List.of(doubted(region) ? "wet? doubtful" : "wet, still bonded", area);

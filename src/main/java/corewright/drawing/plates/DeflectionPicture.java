@@ -1,11 +1,10 @@
 package corewright.drawing.plates;
 
-import corewright.drawing.kit.Measure;
 import corewright.contour.Band;
 import corewright.contour.Contours;
 import corewright.contour.Raster;
 import corewright.drawing.kit.Box;
-import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Pen;
@@ -57,8 +56,7 @@ public final class DeflectionPicture {
     private final List<Double> levels;
     private final Measure measure;
 
-    private DeflectionPicture(
-            Paper paper, PanelStiffness panel, PlanView view, List<Double> levels, Measure measure) {
+    private DeflectionPicture(Paper paper, PanelStiffness panel, PlanView view, List<Double> levels, Measure measure) {
         this.paper = paper;
         this.measure = measure;
         this.panel = panel;
@@ -117,7 +115,12 @@ public final class DeflectionPicture {
         paper.draw(PlanView.shape(view.onPaper(area)), Pen.EDGE);
         paper.ring(softest.x, softest.y, 2.2, Pen.MARK);
         paper.haloText(
-                measure.deflectionFigure(panel.in(state).deflectionMm()), softest.x, softest.y - 2.2, ANSWER, Anchor.CENTRE, 0.9);
+                measure.deflectionFigure(panel.in(state).deflectionMm()),
+                softest.x,
+                softest.y - 2.2,
+                ANSWER,
+                Anchor.CENTRE,
+                0.9);
     }
 
     private record Figure(String words, Coordinate at) {}

@@ -187,7 +187,9 @@ public final class Legend {
         }
         Readings readings = spec.assessment().survey().readings().on(spec.face());
         if (!readings.probes().isEmpty()) {
-            mark((paper, x, y) -> new ProbeMark(x - 2, y, spec.measure().depthFigure(7.5)).paint(paper), "probe: void depth, " + spec.measure().depthUnit());
+            mark(
+                    (paper, x, y) -> new ProbeMark(x - 2, y, spec.measure().depthFigure(7.5)).paint(paper),
+                    "probe: void depth, " + spec.measure().depthUnit());
         }
         if (!readings.feelers().isEmpty()) {
             mark(
@@ -234,11 +236,14 @@ public final class Legend {
         long wanted =
                 holes.stream().filter(h -> h.kind() == Hole.Kind.INJECTION).count();
         if (stops > 0) {
-            List<String> words = new ArrayList<>(List.of("depth stop, " + spec.measure().depthUnit() + ": never drill past it"));
+            List<String> words =
+                    new ArrayList<>(List.of("depth stop, " + spec.measure().depthUnit() + ": never drill past it"));
             if (stops < wanted) {
                 words.add(stops + " of " + wanted + " shown, all on the work card");
             }
-            mark((paper, x, y) -> new HoleLabel(x - 1.8, y, spec.measure().depthFigure(8.5), true).paint(paper), words.toArray(String[]::new));
+            mark(
+                    (paper, x, y) -> new HoleLabel(x - 1.8, y, spec.measure().depthFigure(8.5), true).paint(paper),
+                    words.toArray(String[]::new));
         }
         if (spec.shows(Layer.CUTS) && !spec.assessment().decision().recores().isEmpty()) {
             line(Pen.CUT, "cut line through the outer skin");

@@ -82,7 +82,9 @@ final class PlateFrame {
     private void title() {
         String side = Orientation.of(spec.damage().face());
         double room = RIGHT - LEFT - SIDE.width(side) - 8;
-        Type type = TITLE.at(9).width(title) <= room ? TITLE.within(title, room, 1) : TITLE.at(9).within(title, room, 3);
+        Type type = TITLE.at(9).width(title) <= room
+                ? TITLE.within(title, room, 1)
+                : TITLE.at(9).within(title, room, 3);
         List<String> lines = type.wrap(title, room);
         for (int i = 0; i < lines.size(); i++) {
             double up = (lines.size() - 1 - i) * type.leadMm() * 0.9;

@@ -58,7 +58,11 @@ final class ReadingColumn {
                     case FILL_CHECK -> checked();
                 };
         List<String> voice = TEXT.wrap(layout.spec().measure().say(voice()), RIGHT - LEFT);
-        double blocks = 9 + voice.size() * LEAD + 8 + (lines(rows) + FIGURE.wrap(totalName(), NAME_WIDTH).size()) * TABLE_PITCH + 2;
+        double blocks = 9
+                + voice.size() * LEAD
+                + 8
+                + (lines(rows) + FIGURE.wrap(totalName(), NAME_WIDTH).size()) * TABLE_PITCH
+                + 2;
         double squeeze = Math.min(1, (FOOT - TOP - 4 - blocks) / height(entries));
         double y = legend(entries, squeeze);
         y = voice(voice, y + 1.2);

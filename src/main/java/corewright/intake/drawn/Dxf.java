@@ -224,7 +224,11 @@ public final class Dxf {
     private static String plain(@Nullable String text) {
         return text == null
                 ? ""
-                : Clean.line(text.replaceAll("\\\\P", " ").replaceAll("\\\\[A-Za-z][^;\\\\]*;", "").replaceAll("[{}]", ""), 60);
+                : Clean.line(
+                        text.replaceAll("\\\\P", " ")
+                                .replaceAll("\\\\[A-Za-z][^;\\\\]*;", "")
+                                .replaceAll("[{}]", ""),
+                        60);
     }
 
     private void arc(Entity entity, List<Coordinate> into) {

@@ -99,12 +99,14 @@ public final class Cautions {
         switch (posture) {
             case DECK -> {}
             case WALL ->
-                cautions.add("Fill from the lowest hole up in short lifts, plug each hole you leave, and let a lift set before the"
-                        + " next: a high column pushes the skin off and runs out below.");
+                cautions.add(
+                        "Fill from the lowest hole up in short lifts, plug each hole you leave, and let a lift set before the"
+                                + " next: a high column pushes the skin off and runs out below.");
             case OVERHEAD -> {
                 cautions.add("Wear goggles that seal and a face shield: mix and dust fall on you.");
-                cautions.add("Lay a dam of tape round each hole and plug it the moment the nozzle leaves: mix runs out of every"
-                        + " open hole. Keep no hole open but the vent that lets the air out.");
+                cautions.add(
+                        "Lay a dam of tape round each hole and plug it the moment the nozzle leaves: mix runs out of every"
+                                + " open hole. Keep no hole open but the vent that lets the air out.");
             }
         }
     }
@@ -134,7 +136,10 @@ public final class Cautions {
         double kgM2 = Restraint.ballastKgM2(highKPa);
         if (holding != Holding.DECK) {
             return String.format(
-                    Locale.ROOT, "plate and %s must hold %.0f kg on a square metre", holding == Holding.WALL ? "struts" : "props", kgM2);
+                    Locale.ROOT,
+                    "plate and %s must hold %.0f kg on a square metre",
+                    holding == Holding.WALL ? "struts" : "props",
+                    kgM2);
         }
         return highKPa > BALLAST_LIMIT_KPA
                 ? "weights cannot hold the most of it: open more vents, fill in lifts or screw a plate on"

@@ -4,7 +4,14 @@ import corewright.survey.Posture;
 
 /** Words for what holds the skin while the mix sets, by how one works at the face. */
 public enum Holding {
-    DECK("weights", "Hold the skin down", "on, and nobody steps here", "may be walked on", "walk", "lift", "from below"),
+    DECK(
+            "weights",
+            "Hold the skin down",
+            "on, and nobody steps here",
+            "may be walked on",
+            "walk",
+            "lift",
+            "from below"),
     WALL("plate", "Hold the skin on", "screwed or strutted on", "may be loaded", "load", "push off", "from behind"),
     OVERHEAD(
             "props",
@@ -23,14 +30,7 @@ public enum Holding {
     private final String moves;
     private final String otherSide;
 
-    Holding(
-            String thing,
-            String head,
-            String meanwhile,
-            String cured,
-            String use,
-            String moves,
-            String otherSide) {
+    Holding(String thing, String head, String meanwhile, String cured, String use, String moves, String otherSide) {
         this.thing = thing;
         this.head = head;
         this.meanwhile = meanwhile;

@@ -1,8 +1,8 @@
 package corewright.report.cards;
 
-import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Pen;
@@ -131,7 +131,8 @@ final class CardBack {
         double y = CardSheet.heading(paper, "Stop when", CardSheet.LEFT, bottomTop, STOPS_WIDTH);
         double words = CardSheet.LEFT + 8;
         double width = STOPS_WIDTH - 8;
-        List<String> stops = card.words().stops().stream().map(card.measure()::say).toList();
+        List<String> stops =
+                card.words().stops().stream().map(card.measure()::say).toList();
         for (int i = 0; i < stops.size(); i++) {
             double height = CardSheet.TEXT.height(stops.get(i), width);
             paper.text(String.valueOf(i + 1), CardSheet.LEFT, y + 5.1, NUMBER, Anchor.LEFT);
@@ -143,8 +144,10 @@ final class CardBack {
     }
 
     private void mixing(Paper paper, double top) {
-        String words = card.measure().say(Prose.bold(card.words().mixing()) + " "
-                + String.join(" ", CardCautions.of(card.plan().cautions()).mixing()));
+        String words = card.measure()
+                .say(Prose.bold(card.words().mixing()) + " "
+                        + String.join(
+                                " ", CardCautions.of(card.plan().cautions()).mixing()));
         fitting(words, STOPS_WIDTH, CardSheet.BODY_END - top - 0.8)
                 .paint(paper, words, CardSheet.LEFT, top + 0.8, STOPS_WIDTH, Anchor.LEFT);
     }
@@ -179,7 +182,12 @@ final class CardBack {
             double c = today + (i - 1) * STEP_C;
             double middle = RIGHT_LEFT + 20 + (i + 0.5) * column;
             double base = CardSheet.level(COLD, y, row);
-            paper.text(card.measure().say(Figures.atMost(c, 1).replace("-", "−") + " °C"), middle, base, COLD, Anchor.CENTRE);
+            paper.text(
+                    card.measure().say(Figures.atMost(c, 1).replace("-", "−") + " °C"),
+                    middle,
+                    base,
+                    COLD,
+                    Anchor.CENTRE);
             String runs = CardClock.said(resin.workS() * resin.timeFactor(c));
             paper.text(runs, middle, base + row, COLD, Anchor.CENTRE);
             if (i == 1) {
@@ -200,8 +208,9 @@ final class CardBack {
         double y = CardSheet.heading(paper, card.holding().head(), RIGHT_LEFT, top, RIGHT_WIDTH) + 0.3;
         String words = card.measure()
                 .say(String.join(" ", CardCautions.of(card.plan().cautions()).holding()));
-        String sum =
-                card.measure().say(Prose.bold("The grams.") + " " + String.join(" ", card.plan().arithmetic()) + " " + reach());
+        String sum = card.measure()
+                .say(Prose.bold("The grams.") + " "
+                        + String.join(" ", card.plan().arithmetic()) + " " + reach());
         double foot = CardSheet.BODY_END - CardSheet.BOX - SUM - SMALL.height(sum, RIGHT_WIDTH);
         fitting(words, RIGHT_WIDTH, foot - y - GAP).paint(paper, words, RIGHT_LEFT, y, RIGHT_WIDTH, Anchor.LEFT);
         SMALL.paint(paper, sum, RIGHT_LEFT, foot, RIGHT_WIDTH, Anchor.LEFT);

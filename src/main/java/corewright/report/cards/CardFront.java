@@ -1,12 +1,12 @@
 package corewright.report.cards;
 
-import corewright.drawing.kit.Measure;
 import corewright.damage.Condition;
 import corewright.damage.Region;
 import corewright.drawing.cards.CardPlan;
 import corewright.drawing.cards.HoleSection;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Orientation;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
@@ -62,7 +62,8 @@ final class CardFront {
         this.card = card;
         cautions = card.measure().say(cautions(card));
         underPlan = Math.max(
-                LEAST_UNDER_PLAN, AXIS + RampMark.of(card.face().face(), 0, 0).box().height());
+                LEAST_UNDER_PLAN,
+                AXIS + RampMark.of(card.face().face(), 0, 0).box().height());
         double under = Math.max(sectionHeight(), LEGEND.height(legend(true, true, true), legendWidth())) + underPlan;
         double large = FOOT - CardSheet.TEXT.height(cautions, PLAN_WIDTH) - GAP - under - PLAN_TOP;
         cautionType = large >= GOOD_PLAN ? CardSheet.TEXT : Prose.NOTE;
@@ -118,7 +119,8 @@ final class CardFront {
         return Prose.bold(card.place()) + " " + PlaceNames.of(face).over(region.likely()) + ". "
                 + what + Figures.area(region.likely().getArea()) + deep + rims() + ".\nSkin "
                 + Figures.fixed(laminate.outerSkinMm(), 1) + " mm, core " + Figures.fixed(laminate.coreMm(), 1)
-                + " mm. " + (face.posture() == Posture.DECK ? "Lower" : "Inner") + " skin at " + Figures.fixed(laminate.outerSkinMm() + laminate.coreMm(), 1)
+                + " mm. " + (face.posture() == Posture.DECK ? "Lower" : "Inner") + " skin at "
+                + Figures.fixed(laminate.outerSkinMm() + laminate.coreMm(), 1)
                 + " mm"
                 + (deepest.drilled()
                         ? ": " + Prose.bold("never drill past " + Figures.fixed(deepest.depthStopMm(), 1) + " mm.")
@@ -158,7 +160,8 @@ final class CardFront {
         RampMark.of(face, CardSheet.LEFT, y).paint(paper);
         Type bold = new Type(Typeface.TEXT_SEMIBOLD, 10.5);
         double right = CardSheet.LEFT + PLAN_WIDTH;
-        String scale = "1 : " + Figures.atMost(plan.scale(), 0) + " on A4, " + (card.measure() == Measure.METRIC ? "millimetres" : "inches") + " from the datum";
+        String scale = "1 : " + Figures.atMost(plan.scale(), 0) + " on A4, "
+                + (card.measure() == Measure.METRIC ? "millimetres" : "inches") + " from the datum";
         paper.text(scale, right, y - 4.4, bold, Anchor.RIGHT);
         paper.text(Orientation.of(face), right, y + 0.4, new Type(Typeface.TEXT, 9), Anchor.RIGHT);
     }
@@ -201,7 +204,8 @@ final class CardFront {
 
     private String legend(boolean arrival, boolean keepOut, boolean air) {
         return Prose.bold("Disc:") + " injection hole, in order.\n" + Prose.bold("Bar over a figure:")
-                + " collar stop in " + card.measure().depthUnit() + ".\n" + Prose.bold("Ring:") + " " + card.words().vent()
+                + " collar stop in " + card.measure().depthUnit() + ".\n" + Prose.bold("Ring:") + " "
+                + card.words().vent()
                 + (nozzle() ? "\n" + Prose.bold("Arrowhead:") + " nozzle through an opening, no hole." : "")
                 + (keepOut ? "\n" + Prose.bold("Dotted:") + " a fitting, keep out." : "")
                 + (arrival ? "\n" + Prose.bold("Thin lines:") + " simulated arrival of the mix, minutes." : "")

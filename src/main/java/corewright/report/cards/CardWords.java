@@ -40,8 +40,10 @@ record CardWords(Posture posture, boolean rises) {
     private String next() {
         return switch (posture) {
             case DECK -> "**Mix shows at the next place.** Plug the hole you leave and move to where it showed.";
-            case WALL -> "**Mix shows at the next place.** Plug the hole you leave before you move up to where it showed.";
-            case OVERHEAD -> "**Mix shows at the next place, or drips.** Plug that hole at once; only the vent stays open.";
+            case WALL ->
+                "**Mix shows at the next place.** Plug the hole you leave before you move up to where it showed.";
+            case OVERHEAD ->
+                "**Mix shows at the next place, or drips.** Plug that hole at once; only the vent stays open.";
         };
     }
 
@@ -52,8 +54,9 @@ record CardWords(Posture posture, boolean rises) {
                     case WALL -> "**The skin stands off 1 mm at the straightedge.**";
                     case OVERHEAD -> "**The skin comes down 1 mm at the straightedge.**";
                 };
-        String vent =
-                posture == Posture.OVERHEAD ? " Stop. Tighten the props; let air out at the vent." : " Stop. Open the nearest vent.";
+        String vent = posture == Posture.OVERHEAD
+                ? " Stop. Tighten the props; let air out at the vent."
+                : " Stop. Open the nearest vent.";
         return moves + vent + (rises ? " Wait for the rise to end." : " Wait until it has settled.");
     }
 

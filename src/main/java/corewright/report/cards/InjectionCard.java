@@ -1,14 +1,14 @@
 package corewright.report.cards;
 
-import corewright.drawing.kit.Measure;
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.decision.RegionDecision;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.repair.plan.Batch;
-import corewright.repair.plan.Hole;
 import corewright.repair.plan.Holding;
+import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.report.page.Prose;
 import corewright.report.page.Titles;

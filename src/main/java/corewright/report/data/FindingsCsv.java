@@ -1,7 +1,7 @@
 package corewright.report.data;
 
-import corewright.drawing.kit.Measure;
 import corewright.assessment.Assessment;
+import corewright.drawing.kit.Measure;
 import corewright.report.page.Numbers;
 import corewright.survey.Finding;
 import corewright.survey.Spot;

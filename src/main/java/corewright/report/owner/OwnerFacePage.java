@@ -1,10 +1,10 @@
 package corewright.report.owner;
 
-import corewright.drawing.kit.Measure;
 import corewright.assessment.Assessment;
 import corewright.damage.Coverage;
 import corewright.damage.FaceDamage;
 import corewright.drawing.kit.Box;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.report.page.PageFrame;

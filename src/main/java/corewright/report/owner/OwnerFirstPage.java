@@ -1,11 +1,11 @@
 package corewright.report.owner;
 
-import corewright.drawing.kit.Measure;
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.report.page.PageFrame;
@@ -41,7 +41,9 @@ final class OwnerFirstPage {
         measure = Measure.of(assessment.survey());
         title = Prose.bold(measure.say(OwnerTitle.of(assessment)));
         now = measure.say(OwnerWords.now(assessment));
-        safety = assessment.verdict().withheld() ? "" : assessment.safety(r -> true).full();
+        safety = assessment.verdict().withheld()
+                ? ""
+                : assessment.safety(r -> true).full();
         doubt = measure.say(OwnerWords.doubt(assessment));
         costs = OwnerWords.costs(assessment);
         choices = ChoiceTable.of(assessment, ChoiceTable.stiffness(assessment));

@@ -1,10 +1,10 @@
 package corewright.report.owner;
 
-import corewright.drawing.kit.Measure;
 import corewright.assessment.Assessment;
 import corewright.damage.Quantiles;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.plates.DeflectionPicture;
@@ -58,9 +58,10 @@ final class OwnerStiffnessPage {
         y += Prose.TEXT.paint(paper, measure.say(words()), PageFrame.LEFT, y, PageFrame.FULL_WIDTH, Anchor.LEFT) + 5;
         y += Prose.TEXT.paint(
                         paper,
-                        Prose.bold(deck()
-                                        ? "How far the deck gives under one foot, in " + length()
-                                        : "How far it gives under a load at one place, in " + length())
+                        Prose.bold(
+                                        deck()
+                                                ? "How far the deck gives under one foot, in " + length()
+                                                : "How far it gives under a load at one place, in " + length())
                                 + measure.say(" (1 kN, about 100 kg, on 100 × 100 mm)"),
                         PageFrame.LEFT,
                         y,

@@ -77,9 +77,7 @@ public final class PlaceWords {
             return aft + " of the datum";
         }
         boolean plus = place.getY() >= 0;
-        String side = face.wall()
-                ? plus == face.risesWithY() ? " up" : " down"
-                : plus ? " to starboard" : " to port";
+        String side = face.wall() ? plus == face.risesWithY() ? " up" : " down" : plus ? " to starboard" : " to port";
         return aft + " and " + metres(place.getY()) + side;
     }
 

@@ -1,12 +1,12 @@
 package corewright.report.owner;
 
-import corewright.drawing.kit.Measure;
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.decision.Method;
 import corewright.decision.RegionDecision;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.report.page.Prose;
 import corewright.report.page.RuledTable;

@@ -1,8 +1,8 @@
 package corewright.report.page;
 
-import corewright.survey.Terms;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Typeface;
+import corewright.survey.Terms;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
 import java.awt.Font;
