@@ -8,6 +8,7 @@ import corewright.survey.Feature;
 import corewright.survey.Finding;
 import corewright.survey.Spot;
 import corewright.survey.Subject;
+import corewright.survey.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -26,9 +27,6 @@ import org.locationtech.jts.geom.Polygon;
 record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findings) {
     /** Why a place has no core: what kind of fact it is, and what the reading does there. */
     record OffCore(Subject subject, String words) {}
-
-    /** A reading this far outside still belongs to the bay: the precision of a tape, common practice. */
-    private static final double TAPE_MM = 5;
 
     /** Smaller left-overs of a cut are slivers of rounding. */
     private static final double SLIVER_MM2 = 1;
@@ -68,7 +66,7 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
     Bay bayAt(Spot spot) {
         Point point = face.outline().getFactory().createPoint(spot.coordinate());
         Bay nearest = null;
-        double least = TAPE_MM;
+        double least = Tolerances.TAPE_MM;
         for (Bay bay : bays) {
             double distance = bay.area().getEnvelopeInternal().distance(point.getEnvelopeInternal()) > least
                     ? Double.MAX_VALUE
@@ -102,7 +100,7 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
     /** Whether some part of the line is a common edge of two bays, or runs along one's boundary. */
     private static boolean bounds(LineString divider, List<Polygon> pieces) {
         return pieces.stream()
-                .map(p -> p.getBoundary().buffer(0.01))
+                .map(p -> p.getBoundary().buffer(Tolerances.LINE_MM))
                 .anyMatch(edge -> Overlay.intersection(edge, divider).getLength() > 1);
     }
 

@@ -12,6 +12,7 @@ import corewright.survey.Origin;
 import corewright.survey.Spot;
 import corewright.survey.Subject;
 import corewright.survey.Survey;
+import corewright.survey.Tolerances;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -34,9 +35,6 @@ import org.locationtech.jts.geom.Polygon;
 public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
     /** Supports drawn a little short of the edge still reach it: the width of a flange, our choice. */
     private static final double REACH_MM = 25;
-
-    /** A side this near to a line lies along it: the precision of a tape, common practice. */
-    private static final double ALONG_MM = 5;
 
     /** Smaller left-overs bear no foot. */
     private static final double SLIVER_MM2 = 10_000;
@@ -105,15 +103,15 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
         private EdgeSupport edge(Coordinate middle) {
             Point point = face.outline().getFactory().createPoint(middle);
             for (Feature.Support support : face.all(Feature.Support.class)) {
-                if (lengthened(support.geometry()).isWithinDistance(point, ALONG_MM)) {
+                if (lengthened(support.geometry()).isWithinDistance(point, Tolerances.TAPE_MM)) {
                     return support.edge();
                 }
             }
-            if (face.outline().getExteriorRing().isWithinDistance(point, ALONG_MM)) {
+            if (face.outline().getExteriorRing().isWithinDistance(point, Tolerances.TAPE_MM)) {
                 return face.edge();
             }
             return face.all(Feature.Opening.class).stream()
-                    .filter(o -> o.geometry().getBoundary().isWithinDistance(point, ALONG_MM))
+                    .filter(o -> o.geometry().getBoundary().isWithinDistance(point, Tolerances.TAPE_MM))
                     .map(Feature.Opening::edge)
                     .findFirst()
                     .orElse(face.edge());
@@ -151,7 +149,7 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
 
         private void noteIdle(Feature.Support support, List<DeckPanel> panels) {
             double used = panels.stream()
-                    .map(p -> p.area().getBoundary().buffer(0.01))
+                    .map(p -> p.area().getBoundary().buffer(Tolerances.LINE_MM))
                     .mapToDouble(edge ->
                             Overlay.intersection(edge, support.geometry()).getLength())
                     .max()

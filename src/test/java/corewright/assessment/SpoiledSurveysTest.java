@@ -340,9 +340,9 @@ class SpoiledSurveysTest {
         to.add(new Slip(
                 "one face unread",
                 "quillwort",
-                c -> c.drop("cabin front"),
+                c -> c.drop("wheelhouse side"),
                 Verdicts.PART,
-                "No moisture reading, tap or probe was taken on cabin front"));
+                "No moisture reading, tap or probe was taken on wheelhouse side"));
         to.add(moved(
                 "far off", "deck05", (x, y) -> 1.5 * x + 2500, (x, y) -> 2 * y - x / 2, "lie outside the outline"));
     }

@@ -35,7 +35,7 @@ class OwnerReportTest {
                 .contains("of the foredeck’s core is damaged.")
                 .contains("What is wrong", "How sure we are", "What can be done", "What to do now")
                 .contains("Recommended.", "3 900 to 5 600")
-                .contains("Keep load off the inner forestay plate", "page 1 of 2")
+                .contains("Keep load off the mooring bollard", "page 1 of 2")
                 .doesNotContain("%", "P50", "sigma");
     }
 
