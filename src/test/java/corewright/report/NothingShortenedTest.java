@@ -7,6 +7,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.jspecify.annotations.NullUnmarked;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,6 +44,22 @@ class NothingShortenedTest {
                 Printed.withoutPanels(Printed.intake(Printed.DEMO, folder.resolve("in"), t -> t)),
                 folder.resolve("out"));
         whole(pages);
+        nothingBelowTheBody(folder.resolve("out/owner-report.pdf"));
+    }
+
+    /** What runs on under the last line of a page would stand on the foot. */
+    private static void nothingBelowTheBody(Path file) throws IOException {
+        double bodyEnd = 283 * 72 / 25.4;
+        try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
+            PDFTextStripper words = new PDFTextStripper() {
+                @Override
+                protected void writeString(String text, List<TextPosition> at) {
+                    boolean foot = text.startsWith("Where strength") || text.startsWith("Seen:") || text.startsWith("page ");
+                    assertThat(foot || at.get(0).getYDirAdj() < bodyEnd).as(text).isTrue();
+                }
+            };
+            words.getText(pdf);
+        }
     }
 
     /** Three surveys with long names: of boat and people, of the face, of what is bolted to it. */
@@ -51,6 +71,7 @@ class NothingShortenedTest {
                         Printed.intake(Printed.DECK, folder.resolve("in"), (file, text) -> named(which, file, text))),
                 folder.resolve("out"));
         whole(pages);
+        nothingBelowTheBody(folder.resolve("out/owner-report.pdf"));
         if (which.equals("heading")) {
             of(pages, "owner").forEach(p -> holds(p, VESSEL, NAME, SURVEYOR));
             of(pages, "maps").forEach(p -> holds(p, VESSEL, NAME, SURVEYOR));

@@ -10,6 +10,7 @@ import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Typeface;
 import corewright.intake.Intake;
 import corewright.intake.Letters;
+import corewright.report.page.Numbers;
 import corewright.survey.Finding;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -44,7 +45,7 @@ class ReadersTermsTest {
     private Intake demo(String units, String currency) throws IOException {
         return Printed.intake(Printed.DEMO, folder.resolve("in"), yaml -> yaml.replace(
                         "temperature: C }", "temperature: C, " + units + " }")
-                .replaceAll("vessel: .*", "vessel: \"Quillwort, cutter (invented)\"")
+                .replaceAll("vessel: .*", "vessel: \"Motor boat (invented)\"")
                 .replaceAll("currency: \"[^\"]*\"", "currency: \"" + currency + "\""));
     }
 
@@ -67,9 +68,13 @@ class ReadersTermsTest {
         for (String line : Files.readAllLines(folder.resolve("out/findings.csv"))) {
             nothingMetric("findings.csv", line.replaceAll("^([^,]*,){8}", ""));
         }
+        var placed = assessment.findings().stream()
+                .filter(f -> f.about().spot() != null && Math.abs(f.about().spot().xMm()) > 100)
+                .findFirst()
+                .orElseThrow();
         assertThat(Files.readString(folder.resolve("out/findings.csv")))
                 .as("data columns stay millimetres")
-                .contains(",1100,0,load,");
+                .contains("," + placed.about().face() + "," + Numbers.rounded(placed.about().spot().xMm(), 1) + ",");
 
         Units units = Units.of(assessment.survey());
         assertThat(units).isEqualTo(Units.US);

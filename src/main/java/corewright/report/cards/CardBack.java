@@ -90,9 +90,9 @@ final class CardBack {
                 .paint();
         CardSheet.TEXT.paint(paper, underBars(), CardSheet.LEFT, bottomTop - 6, CardSheet.FULL_WIDTH, Anchor.LEFT);
         double y = stops(paper);
-        mixing(paper, y);
+        String desk = mixing(paper, y) ? "" : " " + reach();
         y = warmth(paper);
-        holding(paper, y);
+        holding(paper, y, desk);
         boxes(paper);
     }
 
@@ -143,13 +143,18 @@ final class CardBack {
         return y;
     }
 
-    private void mixing(Paper paper, double top) {
+    /** What to heed at the cups, and the reach where there is room for it; whether there was. */
+    private boolean mixing(Paper paper, double top) {
         String words = card.measure()
                 .say(Prose.bold(card.words().mixing()) + " "
-                        + String.join(
-                                " ", CardCautions.of(card.plan().cautions()).mixing()));
-        fitting(words, STOPS_WIDTH, CardSheet.BODY_END - top - 0.8)
-                .paint(paper, words, CardSheet.LEFT, top + 0.8, STOPS_WIDTH, Anchor.LEFT);
+                        + String.join(" ", CardCautions.of(card.plan().cautions()).mixing()));
+        double room = CardSheet.BODY_END - top - 0.8;
+        String more = words + " " + card.measure().say(reach());
+        boolean both = fitting(more, STOPS_WIDTH, room).points() >= Prose.NOTE.points();
+        String all = both ? more : words;
+        fitting(all, STOPS_WIDTH, room)
+                .paint(paper, all, CardSheet.LEFT, top + 0.8, STOPS_WIDTH, Anchor.LEFT);
+        return both;
     }
 
     private String reach() {
@@ -200,17 +205,17 @@ final class CardBack {
                 y + 2 * row + 4.4,
                 CardSheet.WORD,
                 Anchor.LEFT);
-        return y + 2 * row + 8;
+        return y + 2 * row + 6.5;
     }
 
     /** What holds the skin down and, at the foot, how the grams come about. */
-    private void holding(Paper paper, double top) {
+    private void holding(Paper paper, double top, String desk) {
         double y = CardSheet.heading(paper, card.holding().head(), RIGHT_LEFT, top, RIGHT_WIDTH) + 0.3;
         String words = card.measure()
                 .say(String.join(" ", CardCautions.of(card.plan().cautions()).holding()));
         String sum = card.measure()
                 .say(Prose.bold("The grams.") + " "
-                        + String.join(" ", card.plan().arithmetic()) + " " + reach());
+                        + String.join(" ", card.plan().arithmetic()) + desk);
         double foot = CardSheet.BODY_END - CardSheet.BOX - SUM - SMALL.height(sum, RIGHT_WIDTH);
         fitting(words, RIGHT_WIDTH, foot - y - GAP).paint(paper, words, RIGHT_LEFT, y, RIGHT_WIDTH, Anchor.LEFT);
         SMALL.paint(paper, sum, RIGHT_LEFT, foot, RIGHT_WIDTH, Anchor.LEFT);

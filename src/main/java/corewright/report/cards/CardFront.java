@@ -204,7 +204,7 @@ final class CardFront {
 
     private String legend(boolean arrival, boolean keepOut, boolean air) {
         return Prose.bold("Disc:") + " injection hole, in order.\n" + Prose.bold("Bar over a figure:")
-                + " collar stop in " + card.measure().depthUnit() + ".\n" + Prose.bold("Ring:") + " "
+                + " collar stop, " + card.measure().depthUnit() + ".\n" + Prose.bold("Ring:") + " "
                 + card.words().vent()
                 + (nozzle() ? "\n" + Prose.bold("Arrowhead:") + " nozzle through an opening, no hole." : "")
                 + (keepOut ? "\n" + Prose.bold("Dotted:") + " a fitting, keep out." : "")

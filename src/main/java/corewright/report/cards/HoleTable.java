@@ -1,5 +1,6 @@
 package corewright.report.cards;
 
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Across;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Paper;
@@ -133,7 +134,8 @@ final class HoleTable {
             CardSheet.box(paper, left + DRILLED - CardSheet.BOX / 2, box, CardSheet.BOX);
             CardSheet.box(paper, left + FELT - WIDE / 2, box, WIDE);
         } else {
-            String push = card.measure().say("nozzle " + Figures.atMost(nozzle.pushMm(), 0) + " mm") + " in";
+            String push = card.measure().say("nozzle " + Figures.atMost(nozzle.pushMm(), 0) + " mm")
+                    + (card.measure() == Measure.METRIC ? " in" : " deep");
             paper.text(push, left + STOP - 6, small, PLACE, Anchor.LEFT);
         }
         if (hole.kind() == Hole.Kind.VENT) {

@@ -1,5 +1,6 @@
 package corewright.report.owner;
 
+import corewright.decision.Safety;
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
@@ -43,13 +44,18 @@ final class OwnerFirstPage {
         now = measure.say(OwnerWords.now(assessment));
         safety = assessment.verdict().withheld()
                 ? ""
-                : assessment.safety(r -> true).full();
+                : brief(assessment.safety(r -> true));
         doubt = measure.say(OwnerWords.doubt(assessment));
         costs = OwnerWords.costs(assessment);
         choices = ChoiceTable.of(assessment, ChoiceTable.stiffness(assessment));
         damaged = assessment.damage().damagedMm2().times(measure.areaOf(1));
         boolean measured = assessment.survey().readings().coreSeen();
         empty = measured ? assessment.damage().voidMm3().times(measure.volume(1)) : Quantiles.ZERO;
+    }
+
+    /** In short; the pages of the faces have it in full. */
+    private static String brief(Safety safety) {
+        return safety.none() ? "" : Wording.sentence(safety.brief()) + ".";
     }
 
     void paint(Paper paper) {

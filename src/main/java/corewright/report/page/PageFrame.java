@@ -42,8 +42,9 @@ public final class PageFrame {
         String all = String.join(" · ", data);
         double beside = FULL_WIDTH - DATA.width(all) - 5;
         boolean oneLine = NAME.width(name) <= beside;
-        double left = oneLine ? beside : FULL_WIDTH * NAME_SHARE;
-        double right = oneLine ? DATA.width(all) + 1 : FULL_WIDTH - left - 5;
+        double widest = data.stream().mapToDouble(DATA::width).max().orElse(0) + 0.5;
+        double right = oneLine ? DATA.width(all) + 1 : Math.min(widest, FULL_WIDTH * (1 - NAME_SHARE) - 5);
+        double left = oneLine ? beside : FULL_WIDTH - right - 5;
         Type large = NAME.within(name, left, HEAD_LINES);
         lines(paper, large.wrap(name, left), LEFT, large, Anchor.LEFT);
         List<String> apart = oneLine ? List.of(all) : data;
