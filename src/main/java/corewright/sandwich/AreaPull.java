@@ -25,6 +25,11 @@ final class AreaPull {
     /** Part by which a foretold ratio may be off. */
     private static final double FORETOLD = 0.0075;
 
+    /** Feet reckoned on an area, and about it, at most. */
+    private static final int MOST = 18;
+
+    private static final int MOST_ABOUT = 10;
+
     /** Feet to begin a ring with, and a batch: an even number, as most machines have an even number of processors. */
     private static final int FIRST = 6;
 
@@ -63,9 +68,9 @@ final class AreaPull {
                 continue;
             }
             if (large == null) {
-                large = new LargeDeflection(loads.model, area);
+                large = loads.model.large(area);
             }
-            boolean moved = reckon(large, here);
+            boolean moved = reckon(large, here, ring == 0 ? MOST : MOST_ABOUT);
             for (int k : here) {
                 if (Double.isNaN(ratio[k]) && !known.isEmpty()) {
                     ratio[k] = alike.between(k, known, ratio);
@@ -94,15 +99,16 @@ final class AreaPull {
     }
 
     /** Reckons feet until a batch is foretold well; says whether pull moves any. */
-    private boolean reckon(LargeDeflection large, int[] here) {
+    private boolean reckon(LargeDeflection large, int[] here, int most) {
         int softest = Arrays.stream(here)
                 .reduce((a, b) -> places[b].deflectionMm() > places[a].deflectionMm() ? b : a)
                 .orElseThrow();
         int[] order = alike.leastAlikeFirst(here, softest);
         boolean moved = false;
         int to = 0;
-        for (int from = 0; from < order.length; from = to) {
-            to = Math.min(order.length, from + (from == 0 ? FIRST : BATCH));
+        int last = Math.min(order.length, most);
+        for (int from = 0; from < last; from = to) {
+            to = Math.min(last, from + (from == 0 ? FIRST : BATCH));
             int[] some = Arrays.copyOfRange(order, from, to);
             double[] foretold = Arrays.stream(some)
                     .mapToDouble(k -> from(k))

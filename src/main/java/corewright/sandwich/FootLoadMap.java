@@ -62,6 +62,39 @@ public record FootLoadMap(double sideMm, double forceN, List<Place> places) {
         return new FootLoadMap(SIDE_MM, FORCE_N, places);
     }
 
+    /** The same with places put in place of those with the same coordinates. */
+    public FootLoadMap with(List<Place> better) {
+        return new FootLoadMap(
+                sideMm,
+                forceN,
+                places.stream()
+                        .map(p -> better.stream()
+                                .filter(b -> b.x() == p.x() && b.y() == p.y())
+                                .findFirst()
+                                .orElse(p))
+                        .toList());
+    }
+
+    /**
+     * The same map with its softest place reckoned, not between others.
+     *
+     * @param model of which the map is
+     */
+    public FootLoadMap sure(PanelModel model) {
+        FootLoadMap map = this;
+        while (map.softest().theory() == Theory.LARGE_BETWEEN) {
+            Place softest = map.softest();
+            Place sure = at(model, List.of(new Coordinate(softest.x(), softest.y())), Theory.LARGE)
+                    .places()
+                    .get(0);
+            if (sure.theory() == Theory.LARGE_BETWEEN) {
+                return map;
+            }
+            map = map.with(List.of(sure));
+        }
+        return map;
+    }
+
     /** Where the panel gives most. */
     public Place softest() {
         return places.stream()

@@ -28,6 +28,9 @@ final class FootLoads {
     /** Feet whose square is farther than this from every loose area are without contact: it changes less than 0.1 % there. */
     private static final double REACH_MM = 150;
 
+    /** So few feet are solved for one by one. */
+    private static final int FEW = 8;
+
     final PanelModel model;
     final List<Foot> feet;
 
@@ -63,7 +66,8 @@ final class FootLoads {
     /** Step 2. */
     private void rest(Place[] places) {
         int[] near = beside(model.loose.cells, REACH_MM);
-        if (near.length == 0) {
+        if (near.length <= FEW) {
+            Arrays.stream(near).forEach(k -> rest(places, k));
             return;
         }
         List<SparseVector> vectors = new ArrayList<>(Contact.pushes(model));
@@ -73,6 +77,7 @@ final class FootLoads {
         double[][] c = model.factor.compliance(vectors, n);
         Contact contact = new Contact(
                 model.loose, Arrays.stream(c).map(row -> Arrays.copyOf(row, n)).toArray(double[][]::new));
+        model.keep(contact);
         rows(near).parallelStream().forEach(row -> {
             BitSet touching = new BitSet();
             for (int k : row) {
@@ -86,6 +91,26 @@ final class FootLoads {
                 }
             }
         });
+    }
+
+    /** Step 2 of one foot, by solving for it. */
+    private void rest(Place[] places, int k) {
+        double[] load = new double[model.matrix.size()];
+        feet.get(k).force().addTo(load);
+        double[] linear = model.factor.solve(load);
+        double[] approach = Arrays.stream(model.loose.nodes)
+                .mapToDouble(v -> model.approach(v, linear))
+                .toArray();
+        BitSet touching = new BitSet();
+        double[] push = model.contact().settle(approach, touching);
+        if (!touching.isEmpty()) {
+            pushes[k] = push;
+            double[] more = new double[load.length];
+            model.addPushes(push, more);
+            Place p = places[k];
+            double mm = p.linearMm() + feet.get(k).ask().dot(model.factor.solve(more));
+            places[k] = new Place(p.x(), p.y(), mm, p.linearMm(), Theory.CONTACT);
+        }
     }
 
     /** Positions in {@code near} of feet with the same y, row by row. */

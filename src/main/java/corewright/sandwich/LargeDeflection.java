@@ -46,6 +46,7 @@ final class LargeDeflection {
     private final double[] spring;
 
     private final BlockMatrix stiffness;
+    private final Cholesky.Order order;
     final double[] x;
     final double[] y;
 
@@ -79,6 +80,7 @@ final class LargeDeflection {
         rim = rim();
         x = Arrays.stream(nodes).mapToDouble(v -> model.mesh.gridX[v]).toArray();
         y = Arrays.stream(nodes).mapToDouble(v -> model.mesh.gridY[v]).toArray();
+        order = new Cholesky.Order(stiffness, x, y, rim);
     }
 
     private int[] rim() {
@@ -202,9 +204,9 @@ final class LargeDeflection {
     private Cholesky tangent(double[] x0, double[] d) {
         double[] all = sum(x0, d, 1);
         try {
-            return Cholesky.factor(tangentMatrix(all, false), x, y, rim);
+            return order.factor(tangentMatrix(all, false));
         } catch (NotPositiveDefiniteException compressed) {
-            return Cholesky.factor(tangentMatrix(all, true), x, y, rim);
+            return order.factor(tangentMatrix(all, true));
         }
     }
 

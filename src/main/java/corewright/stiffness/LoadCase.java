@@ -6,14 +6,15 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
-/** What the loads of one case, acting together, do to a panel in every state. Linear. */
+/** What the loads of one case, acting together, do to a panel in every state, with contact and von Karman's strain. */
 public record LoadCase(String name, Map<State, Answer> states) {
     /**
      * @param deflectionMm the largest of the outer skin, positive inward
-     * @param at where
+     * @param linearMm the largest without contact and von Karman's strain, at a place of its own
+     * @param at where the first is
      * @param margins demand over capacity with the damage as it is in that state
      */
-    public record Answer(double deflectionMm, Spot at, List<Margin> margins) {
+    public record Answer(double deflectionMm, double linearMm, Spot at, List<Margin> margins) {
         public Answer {
             margins = List.copyOf(margins);
         }
@@ -21,6 +22,12 @@ public record LoadCase(String name, Map<State, Answer> states) {
 
     public LoadCase {
         states = Map.copyOf(new EnumMap<>(states));
+    }
+
+    LoadCase with(State state, Answer answer) {
+        Map<State, Answer> all = new EnumMap<>(states);
+        all.put(state, answer);
+        return new LoadCase(name, all);
     }
 
     /** The answer in a state. */
