@@ -26,9 +26,9 @@ final class AreaPull {
     private static final double FORETOLD = 0.0075;
 
     /** Feet reckoned on an area, and about it, at most. */
-    private static final int MOST = 18;
+    private static final int MOST = 14;
 
-    private static final int MOST_ABOUT = 10;
+    private static final int MOST_ABOUT = 6;
 
     /** Feet to begin a ring with, and a batch: an even number, as most machines have an even number of processors. */
     private static final int FIRST = 6;

@@ -24,7 +24,7 @@ import org.locationtech.jts.geom.Coordinate;
 
 /**
  * One panel under a foot and under the survey's loads, in every state. A state's model is made once, asked everything, and let
- * go; how far off the state may be is asked of a coarser mesh ({@link StudyMesh}), as a ratio to its own middle.
+ * go; it is made anew for the loads, where there are any.
  */
 final class PanelStudy {
     /** Feet on a panel: enough to draw lines of equal deflection, few enough to be quick. */
@@ -36,7 +36,7 @@ final class PanelStudy {
 
     private final PanelInput input;
     private final Map<PanelSpec, Figures> figures = new HashMap<>();
-    private final Map<PanelSpec, Double> coarse = new HashMap<>();
+    private final Map<PanelSpec, Double> deflections = new HashMap<>();
 
     private PanelStudy(PanelInput input) {
         this.input = input;
@@ -52,11 +52,12 @@ final class PanelStudy {
 
     private PanelStiffness study() {
         PanelSpec found = input.found();
-        PanelModel model = model(found);
+        PanelModel model = forDeflections(found);
         FootLoadMap feet = map(model);
         Coordinate softest = input.damaged() ? at(feet.softest()) : refined(model, feet);
-        figures.put(found, figures(found, model, feet, softest));
-        Response linear = model.solve(foot(softest));
+        PanelModel whole = whole(found);
+        figures.put(found, figures(feet, model, whole, softest));
+        Response linear = whole.solve(foot(softest));
         Optional<LooseSkin> loose = linear.looseSkin();
         List<Margin> margins = Margins.of(found, settled(linear), input.strengths());
         List<String> notes = new ArrayList<>();
@@ -116,29 +117,30 @@ final class PanelStudy {
     /** Stiffness over the one as built at a place; p10 in the worse tenth of cases, p90 in the better one. */
     static Quantiles gain(Gain asked) {
         PanelStudy study = new PanelStudy(asked.input);
-        double middle = place(model(asked.state.middle()), asked.place).deflectionMm();
+        double middle = study.deflection(asked.state.middle(), asked.place);
         return study.ratios(asked.state, asked.place, asked.builtMm / middle);
     }
 
     private Figures figures(PanelSpec spec, Coordinate softest) {
         Figures known = figures.get(spec);
         if (known == null) {
-            PanelModel model = model(spec);
-            known = figures(spec, model, map(model), softest);
+            PanelModel model = forDeflections(spec);
+            known = figures(map(model), model, input.cases().isEmpty() ? model : whole(spec), softest);
             figures.put(spec, known);
         }
         return known;
     }
 
-    private Figures figures(PanelSpec spec, PanelModel model, FootLoadMap feet, Coordinate softest) {
+    /** @param whole asked for the loads, whose margins want all that a core does */
+    private Figures figures(FootLoadMap feet, PanelModel model, PanelModel whole, Coordinate softest) {
         Place at = feet.places().stream()
                 .filter(p -> p.x() == softest.x && p.y() == softest.y && p.theory() != Theory.LARGE_BETWEEN)
                 .findFirst()
                 .orElseGet(() -> place(model, softest));
-        return new Figures(feet.with(List.of(at)), at, answers(spec, model));
+        return new Figures(feet.with(List.of(at)), at, answers(whole));
     }
 
-    private Map<String, LoadCase.Answer> answers(PanelSpec spec, PanelModel model) {
+    private Map<String, LoadCase.Answer> answers(PanelModel model) {
         Map<String, LoadCase.Answer> found = new HashMap<>();
         input.cases().forEach(loadCase -> {
             Response linear = model.solve(loadCase.loads());
@@ -151,7 +153,7 @@ final class PanelStudy {
                             most.outerMm(),
                             linear.largest().outerMm(),
                             at,
-                            Margins.of(spec, settled, input.strengths())));
+                            Margins.of(model.panel(), settled, input.strengths())));
         });
         return found;
     }
@@ -185,18 +187,17 @@ final class PanelStudy {
     /** @param middle stiffness over the one as built, as estimated */
     private Quantiles ratios(Prospects state, Coordinate place, double middle) {
         double[] ratio = Stream.of(state.worse(), state.middle(), state.better())
-                .mapToDouble(spec -> middle * coarse(state.middle(), place) / coarse(spec, place))
+                .mapToDouble(spec -> middle * deflection(state.middle(), place) / deflection(spec, place))
                 .sorted() // where the place lies at a rim, more damage elsewhere can make it stiffer
                 .toArray();
         return new Quantiles(ratio[0], ratio[1], ratio[2]);
     }
 
-    private double coarse(PanelSpec spec, Coordinate place) {
-        Double known = coarse.get(spec);
+    private double deflection(PanelSpec spec, Coordinate place) {
+        Double known = deflections.get(spec);
         if (known == null) {
-            known = place(PanelModel.forDeflections(spec, StudyMesh.coarse(spec)), place)
-                    .deflectionMm();
-            coarse.put(spec, known);
+            known = place(forDeflections(spec), place).deflectionMm();
+            deflections.put(spec, known);
         }
         return known;
     }
@@ -205,8 +206,12 @@ final class PanelStudy {
         return new StateStiffness(figures.at.deflectionMm(), figures.at.linearMm(), ratio, figures.feet);
     }
 
-    private static PanelModel model(PanelSpec spec) {
-        return PanelModel.of(spec, StudyMesh.fine(spec));
+    private static PanelModel forDeflections(PanelSpec spec) {
+        return PanelModel.forDeflections(spec, StudyMesh.of(spec));
+    }
+
+    private static PanelModel whole(PanelSpec spec) {
+        return PanelModel.of(spec, StudyMesh.of(spec));
     }
 
     private FootLoadMap map(PanelModel model) {
