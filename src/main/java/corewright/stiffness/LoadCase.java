@@ -1,6 +1,7 @@
 package corewright.stiffness;
 
 import corewright.sandwich.Margin;
+import corewright.sandwich.Margins;
 import corewright.survey.Spot;
 import java.util.EnumMap;
 import java.util.List;
@@ -17,6 +18,15 @@ public record LoadCase(String name, Map<State, Answer> states) {
     public record Answer(double deflectionMm, double linearMm, Spot at, List<Margin> margins) {
         public Answer {
             margins = List.copyOf(margins);
+        }
+
+        /** The largest part of any strength that the loads take; a loose skin may buckle and still hold. */
+        double taken() {
+            return margins.stream()
+                    .filter(m -> !m.what().equals(Margins.LOOSE_SKIN_BUCKLING))
+                    .mapToDouble(Margin::ratio)
+                    .max()
+                    .orElse(0);
         }
     }
 
