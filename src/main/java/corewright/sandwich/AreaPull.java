@@ -25,10 +25,8 @@ final class AreaPull {
     /** Part by which a foretold ratio may be off. */
     private static final double FORETOLD = 0.0075;
 
-    /** Feet reckoned on an area, and about it, at most. */
-    private static final int MOST = 14;
-
-    private static final int MOST_ABOUT = 6;
+    /** Feet reckoned in each ring at most: time for them goes with their number, and most are soon foretold well. */
+    private static final int[] MOST = {34, 14, 6, 6};
 
     /** Feet to begin a ring with, and a batch: an even number, as most machines have an even number of processors. */
     private static final int FIRST = 6;
@@ -37,6 +35,9 @@ final class AreaPull {
 
     /** Deflections below this part of the thinner skin make no pull worth telling: 0.2 (1/8)² is 0.3 %. */
     private static final double SLIGHT = 0.125;
+
+    /** Forces out of balance that are left, as part of those that bend the area: some 0.01 % of a foot's deflection. */
+    private static final double BALANCE = 1e-4;
 
     private final FootLoads loads;
     private final int[] area;
@@ -70,7 +71,7 @@ final class AreaPull {
             if (large == null) {
                 large = loads.model.large(area);
             }
-            boolean moved = reckon(large, here, ring == 0 ? MOST : MOST_ABOUT);
+            boolean moved = reckon(large, here, MOST[ring]);
             for (int k : here) {
                 if (Double.isNaN(ratio[k]) && !known.isEmpty()) {
                     ratio[k] = alike.between(k, known, ratio);
@@ -151,7 +152,7 @@ final class AreaPull {
         }
         double[] load = others.clone();
         foot.force().addTo(load);
-        return large.settle(model.factor.solve(load), large.nothing())
+        return large.settle(model.factor.solve(load), large.nothing(), BALANCE)
                 .map(settled -> {
                     double[] more = large.forces(settled);
                     Arrays.setAll(more, i -> more[i] + others[i]);

@@ -143,6 +143,25 @@ class StiffnessTest {
         assertThat(force(loads.on(panels.get(0)).get("crew"))).isCloseTo(750, within(1e-6));
     }
 
+    /** A load whose edge lies on a beam leaves a line on the next panel; one drawn a hair across it leaves a crumb. */
+    @Test
+    void aLoadThatOnlyTouchesAPanelIsCarriedByItsNeighbourWhole() throws IOException {
+        Survey plain = survey(PLAIN + "foredeck,support,beam,\"LINESTRING(300 0,300 600)\",\n");
+        Survey survey = withLoads(
+                plain,
+                load("touching", square(350, 300, 100), 1000, 0),
+                load("a hair across", square(349.99, 300, 100), 1000, 5));
+        List<DeckPanel> panels = DeckPanels.of(survey, survey.faces().get(0)).panels();
+        CaseLoads loads = new CaseLoads(panels, survey.loads());
+
+        assertThat(loads.on(panels.get(0))).isEmpty();
+        assertThat(force(loads.on(panels.get(1)).get("touching"))).isCloseTo(1000, within(1e-9 * 1000));
+        assertThat(force(loads.on(panels.get(1)).get("a hair across"))).isCloseTo(1050, within(1e-9 * 1050));
+        StiffnessMap map = Stiffness.of(survey, Damage.fit(survey, new Memory()).map(), new Memory());
+        assertThat(map.panels()).hasSize(2);
+        assertThat(map.findings()).isEmpty();
+    }
+
     @Test
     void aLoadBesideEveryPanelIsSaid() throws IOException {
         Survey survey = withLoads(
