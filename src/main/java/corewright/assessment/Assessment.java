@@ -64,6 +64,11 @@ public record Assessment(
         return with(survey, damage, ages.older());
     }
 
+    /** Whether a verdict may be given, and what must be said where not. */
+    public Verdict verdict() {
+        return Verdict.of(survey, findings);
+    }
+
     /**
      * The same beside a survey that has changed since; the bare plan where its faces were drawn anew.
      *

@@ -38,7 +38,7 @@ public final class Assessor {
 
         progress.begin("damage", 0.02);
         Fitted fitted = Damage.fit(survey, memory);
-        DamageMap damage = fitted.map();
+        DamageMap damage = Verdict.of(survey, intakeFindings).on(fitted.map());
         progress.mapped(
                 new Assessed(Partial.mapped(survey, intakeFindings, damage), earlier.with(fitted.parameters())));
 
@@ -97,7 +97,8 @@ public final class Assessor {
                 Age.FRESH,
                 fitted.old() ? Age.OLD : Age.FRESH,
                 before.ages().older().rest());
-        return new Assessed(before.with(now, fitted.map(), ages), earlier.with(fitted.parameters()));
+        DamageMap damage = Verdict.of(now, before.findings()).on(fitted.map());
+        return new Assessed(before.with(now, damage, ages), earlier.with(fitted.parameters()));
     }
 
     private static List<Finding> findings(List<Finding> intake, Assessment whole) {

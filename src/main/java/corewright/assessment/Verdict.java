@@ -1,6 +1,7 @@
 package corewright.assessment;
 
 import corewright.damage.Coverage;
+import corewright.damage.DamageMap;
 import corewright.survey.Finding;
 import corewright.survey.Subject;
 import corewright.survey.Survey;
@@ -9,7 +10,8 @@ import java.util.stream.Collectors;
 
 /**
  * Whether a verdict on the deck may be given at all, and what must be said where not. Every headline asks here first: the
- * owner's title, the command's summary and the window's slip.
+ * owner's title, the command's summary and the window's slip. While it is withheld the map tells no region, so that nothing
+ * is decided, planned or bought from it.
  *
  * @param doubts messages of the gate that must be settled first, the first the gravest
  * @param coverage of every face
@@ -20,12 +22,7 @@ public record Verdict(List<String> doubts, List<Coverage> coverage) {
         coverage = List.copyOf(coverage);
     }
 
-    /** The verdict on an assessment. */
-    public static Verdict of(Assessment assessment) {
-        return of(assessment.survey(), assessment.findings());
-    }
-
-    /** The verdict on a survey of which nothing is computed yet. */
+    /** The verdict on a survey, by what was found odd in it. */
     public static Verdict of(Survey survey, List<Finding> findings) {
         List<String> doubts = findings.stream()
                 .filter(f -> f.severity() == Finding.Severity.HAZARD && f.subject() == Subject.PLAUSIBILITY)
@@ -42,6 +39,11 @@ public record Verdict(List<String> doubts, List<Coverage> coverage) {
     /** Something in the survey cannot well be so: nothing may be said of the deck, good or bad. */
     public boolean withheld() {
         return !doubts.isEmpty() || coverage.stream().allMatch(Coverage::nothing);
+    }
+
+    /** The map as far as it may be told: while a doubt is open nothing is said of any place. What was not read it knows. */
+    DamageMap on(DamageMap map) {
+        return doubts.isEmpty() ? map : map.withheld(sentence());
     }
 
     /** Whether anything may be said of a face. */

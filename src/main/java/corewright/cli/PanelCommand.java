@@ -19,6 +19,7 @@ import corewright.sandwich.spec.UnsupportedPanelException;
 import corewright.survey.Origin;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,6 +29,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -56,6 +58,9 @@ final class PanelCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if (Files.exists(out) && Files.exists(file) && Files.isSameFile(file, out)) {
+            throw new ParameterException(spec.commandLine(), "--out: would overwrite the panel " + file);
+        }
         PanelFile panel = PanelReader.read(file);
         ObjectNode results = results(panel);
         WholeFile.write(out, results.toPrettyString() + "\n");

@@ -31,7 +31,7 @@ final class RunSummary {
     static List<String> lines(Assessment assessment, Path out) {
         List<String> lines = new ArrayList<>();
         lines.add(assessment.survey().heading().name());
-        Verdict verdict = Verdict.of(assessment);
+        Verdict verdict = assessment.verdict();
         if (!verdict.free()) {
             lines.add("  " + verdict.sentence());
         }

@@ -1,9 +1,13 @@
 package corewright.cli;
 
+import corewright.store.WriterLock;
 import java.io.IOException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -12,17 +16,31 @@ import java.nio.file.StandardOpenOption;
 final class WholeFile {
     private WholeFile() {}
 
+    /** @throws FileSystemException where something other than a file is there, or another process writes it */
     static void write(Path file, CharSequence content) throws IOException {
         if (Files.isDirectory(file)) {
             throw new FileAlreadyExistsException(file.toString(), null, "is a folder, expected a file to write");
         }
-        String part = file.getFileName() + "." + ProcessHandle.current().pid() + ".part";
-        Path beside = file.resolveSibling(part);
-        try {
-            Files.writeString(beside, content, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING);
-            move(beside, file);
-        } finally {
-            Files.deleteIfExists(beside);
+        if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !Files.isRegularFile(file)) {
+            throw new FileAlreadyExistsException(
+                    file.toString(), null, "is a device, a pipe or a link to none, expected a file to write");
+        }
+        Path place =
+                Files.exists(file) ? file.toRealPath() : file.toAbsolutePath().normalize();
+        if (!Files.isDirectory(place.resolveSibling("."))) {
+            throw new NoSuchFileException(file.toString(), null, "there is no such folder to put it in");
+        }
+        try (WriterLock lock = WriterLock.take(place, "is being written by another process; name another, or wait")) {
+            Path beside = place.resolveSibling("." + place.getFileName() + ".corewright-part");
+            Files.deleteIfExists(beside); // of a process that was killed, as nobody else has the lock
+            try {
+                Files.writeString(beside, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+                move(beside, place);
+            } finally {
+                Files.deleteIfExists(beside);
+            }
+        } catch (WriterLock.NotFreeException e) {
+            throw new FileSystemException(file.toString(), null, e.getMessage());
         }
     }
 

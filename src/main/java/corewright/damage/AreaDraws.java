@@ -5,9 +5,7 @@ import corewright.field.LatentField;
 import corewright.field.Normal;
 import corewright.field.Places;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -35,8 +33,7 @@ final class AreaDraws {
     private final double cellMm2;
     private final int count;
     private final int[] slots;
-    private final int[] nodeOf;
-    private final int nodes;
+    private final Lattice lattice;
     private final double sureMm2;
 
     private AreaDraws(BayFields fields, Frame frame, int count) {
@@ -46,8 +43,7 @@ final class AreaDraws {
         slots = IntStream.range(0, fields.cells.length)
                 .filter(i -> fields.inside[i] && open(fields, i))
                 .toArray();
-        nodeOf = new int[slots.length];
-        nodes = label(frame);
+        lattice = new Lattice(fields, frame, slots, MOST_NODES);
         sureMm2 = cellMm2
                 * IntStream.range(0, fields.cells.length)
                         .filter(i -> fields.inside[i] && !open(fields, i) && damaged(fields, i) > 0.5)
@@ -57,7 +53,7 @@ final class AreaDraws {
     /** Area by draw, square millimetres. */
     static List<Double> of(BayFields fields, Frame frame, VoidDraws voids, long seed) {
         AreaDraws areas = new AreaDraws(fields, frame, voids.count());
-        return areas.draw(frame, voids, new Random(seed)).boxed().toList();
+        return areas.draw(voids, new Random(seed)).boxed().toList();
     }
 
     private static double damaged(BayFields fields, int i) {
@@ -69,21 +65,20 @@ final class AreaDraws {
         return p > SURE && p < 1 - SURE;
     }
 
-    private DoubleStream draw(Frame frame, VoidDraws voids, Random random) {
+    private DoubleStream draw(VoidDraws voids, Random random) {
         double[] area = new double[count];
         Arrays.fill(area, sureMm2);
-        if (nodes > 0) {
-            double[][] sums = nodeMeans(frame);
-            double[][] wet = departures(fields.wet, new Places(sums[0], sums[1]), random);
-            double[][] loose = departures(fields.loose, new Places(sums[0], sums[1], sums[2], sums[3]), random);
+        if (lattice.nodes > 0) {
+            double[][] wet = departures(fields.wet, lattice.places(), random);
+            double[][] loose = departures(fields.loose, lattice.places(fields::looseTerm1, fields::looseTerm2), random);
             double own = Math.sqrt(1 - TOGETHER);
             double common = Math.sqrt(TOGETHER);
             for (int d = 0; d < count; d++) {
                 double wetStep = common * random.nextGaussian();
                 double looseStep = common * -quantile(voids.uniform(d));
                 for (int k = 0; k < slots.length; k++) {
-                    boolean damaged = fields.waterAt(slots[k], own * wet[d][nodeOf[k]] + wetStep) > 0
-                            || fields.loosenessAt(slots[k], own * loose[d][nodeOf[k]] + looseStep) > 0;
+                    boolean damaged = fields.waterAt(slots[k], own * wet[d][lattice.nodeOf[k]] + wetStep) > 0
+                            || fields.loosenessAt(slots[k], own * loose[d][lattice.nodeOf[k]] + looseStep) > 0;
                     area[d] += damaged ? cellMm2 : 0;
                 }
             }
@@ -95,50 +90,14 @@ final class AreaDraws {
     private double[][] departures(LatentField field, Places at, Random random) {
         Draws draws = field.draws(at, count, 1, random);
         LatentField.Estimate estimate = field.at(at);
-        double[][] z = new double[count][nodes];
+        double[][] z = new double[count][lattice.nodes];
         for (int d = 0; d < count; d++) {
-            for (int node = 0; node < nodes; node++) {
+            for (int node = 0; node < lattice.nodes; node++) {
                 double sd = estimate.sd(node);
                 z[d][node] = sd > 0 ? (draws.at(d, node) - estimate.mean(node)) / sd : 0;
             }
         }
         return z;
-    }
-
-    private double[][] nodeMeans(Frame frame) {
-        double[][] sums = new double[4][nodes];
-        int[] members = new int[nodes];
-        for (int k = 0; k < slots.length; k++) {
-            int node = nodeOf[k];
-            members[node]++;
-            sums[0][node] += frame.x(fields.cells[slots[k]]);
-            sums[1][node] += frame.y(fields.cells[slots[k]]);
-            sums[2][node] += fields.looseTerm1(slots[k]);
-            sums[3][node] += fields.looseTerm2(slots[k]);
-        }
-        for (double[] sum : sums) {
-            for (int node = 0; node < nodes; node++) {
-                sum[node] /= members[node];
-            }
-        }
-        return sums;
-    }
-
-    /** Gathers cells in squares of a growing side until there are few enough; returns how many squares hold a cell. */
-    private int label(Frame frame) {
-        int columns = frame.empty().columns();
-        int least = (int) Math.max(1, Math.sqrt((double) slots.length / MOST_NODES));
-        for (int side = least; ; side++) {
-            Map<Integer, Integer> squares = new LinkedHashMap<>();
-            for (int k = 0; k < slots.length; k++) {
-                int cell = fields.cells[slots[k]];
-                int square = (cell / columns / side) * columns + cell % columns / side;
-                nodeOf[k] = squares.computeIfAbsent(square, s -> squares.size());
-            }
-            if (squares.size() <= MOST_NODES) {
-                return squares.size();
-            }
-        }
     }
 
     /** The standard normal quantile, by halving: to 1e-9, more than a draw can use. */

@@ -14,6 +14,12 @@ public record DamageMap(List<FaceDamage> faces, Quantiles voidMm3, Quantiles dam
         faces = List.copyOf(faces);
     }
 
+    /** The same map with nothing said of any face, good or bad, for a reason. */
+    public DamageMap withheld(String why) {
+        List<FaceDamage> open = faces.stream().map(f -> f.withheld(why)).toList();
+        return new DamageMap(open, Quantiles.ZERO, Quantiles.ZERO);
+    }
+
     /** All regions, R1 first. */
     public List<Region> regions() {
         return faces.stream().flatMap(f -> f.regions().stream()).toList();

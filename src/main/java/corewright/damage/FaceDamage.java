@@ -1,6 +1,7 @@
 package corewright.damage;
 
 import corewright.overlay.Overlay;
+import corewright.overlay.Pieces;
 import corewright.survey.Face;
 import corewright.survey.Finding;
 import java.util.List;
@@ -11,7 +12,8 @@ import org.locationtech.jts.geom.Polygon;
 /**
  * What the readings say of one face.
  *
- * @param sound what is left when the regions are taken away; regions and sound together are the face's core exactly
+ * @param sound what is left when the regions are taken away; regions and sound together are the face's core exactly, or
+ *     both are empty and all of it is undecided, where nothing may be said of the face
  * @param damagedMm2 area that is not sound
  * @param voidMm3 empty space under the whole face
  * @param findings readings doubted or set aside, and things that cannot be known
@@ -39,6 +41,36 @@ public record FaceDamage(
         notes = List.copyOf(notes);
     }
 
+    /**
+     * The same face with nothing said of it, good or bad: all of its core is undecided. Findings on single readings and
+     * places to read next go with it: they all rest on what is doubted as a whole.
+     *
+     * @param why a sentence
+     */
+    FaceDamage withheld(String why) {
+        Stream<Geometry> core = Stream.concat(regions.stream().map(Region::likely), sound.stream());
+        List<Polygon> all = told() ? Pieces.polygons(Overlay.union(core.toList())) : undecidedAreas();
+        return new FaceDamage(
+                face,
+                bays,
+                surfaces,
+                List.of(),
+                List.of(),
+                all.stream()
+                        .map(area -> new Undecided(face.name(), area, Double.NaN, why))
+                        .toList(),
+                Quantiles.ZERO,
+                Quantiles.ZERO,
+                List.of(),
+                List.of(),
+                notes);
+    }
+
+    /** Whether anything is said of the face, good or bad. */
+    public boolean told() {
+        return !(regions.isEmpty() && sound.isEmpty());
+    }
+
     /** Area in the likely extent of a condition, square millimetres. */
     public double areaMm2(Condition condition) {
         Stream<Polygon> polygons = condition == Condition.SOUND
@@ -49,7 +81,7 @@ public record FaceDamage(
 
     /** Area of the face's core: the outline less its openings. */
     public double deckMm2() {
-        return Stream.of(Condition.values()).mapToDouble(this::areaMm2).sum();
+        return told() ? Stream.of(Condition.values()).mapToDouble(this::areaMm2).sum() : undecidedMm2();
     }
 
     /** Area where the readings leave any question open, square millimetres; where two are open it counts once. */
@@ -60,6 +92,6 @@ public record FaceDamage(
     /** The same as areas that do not overlap. */
     public List<Polygon> undecidedAreas() {
         List<Geometry> areas = undecided.stream().map(u -> (Geometry) u.area()).toList();
-        return areas.isEmpty() ? List.of() : Plan.polygons(Overlay.union(areas));
+        return areas.isEmpty() ? List.of() : Pieces.polygons(Overlay.union(areas));
     }
 }

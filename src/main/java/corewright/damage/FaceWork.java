@@ -29,6 +29,7 @@ final class FaceWork {
     private final Settings settings;
     private final Plan plan;
     private final Frame frame;
+    private final Coverage coverage;
     private final List<Finding> findings = new ArrayList<>();
     private final List<BayWork> works = new ArrayList<>();
     private final List<BayFields> bays = new ArrayList<>();
@@ -51,7 +52,8 @@ final class FaceWork {
         findings.addAll(judged.findings(face.name()));
         Readings readings = survey.readings().on(face.name());
         findings.addAll(MeterScale.findings(scales, readings.moisture()));
-        findings.addAll(Coverage.of(survey, face).findings());
+        coverage = Coverage.of(survey, face);
+        findings.addAll(coverage.findings());
         setAside(readings);
         sound.addAll(plan.solids());
         for (Bay bay : plan.bays()) {
@@ -147,20 +149,21 @@ final class FaceWork {
         return next;
     }
 
+    /** None where the face was not read. */
     List<RegionDraft> drafts() {
-        return drafts;
+        return coverage.nothing() ? List.of() : drafts;
     }
 
     /** Adds the face's empty space, draw by draw. */
     void addVoidMm3(double[] total) {
-        for (int d = 0; d < total.length; d++) {
+        for (int d = 0; d < total.length && !coverage.nothing(); d++) {
             total[d] += voidMm3[d];
         }
     }
 
     /** Adds the face's damaged area, draw by draw. */
     void addDamagedMm2(double[] total) {
-        for (int d = 0; d < total.length; d++) {
+        for (int d = 0; d < total.length && !coverage.nothing(); d++) {
             total[d] += damagedMm2[d];
         }
     }
@@ -173,17 +176,21 @@ final class FaceWork {
                 regions.add(numbered.get(i).named("R" + (i + 1), frame.cellMm()));
             }
         }
-        List<Undecided> undecided =
-                works.stream().flatMap(w -> w.undecided().stream()).toList();
+        boolean told = !coverage.nothing();
+        List<Undecided> undecided = told
+                ? works.stream().flatMap(w -> w.undecided().stream()).toList()
+                : Stream.concat(plan.bays().stream().map(Bay::area), plan.solids().stream())
+                        .map(area -> new Undecided(face.name(), area, Double.NaN, coverage.unread()))
+                        .toList();
         return new FaceDamage(
                 face,
                 plan.bays(),
                 surfaces(),
                 regions,
-                sound,
+                told ? sound : List.of(),
                 undecided,
-                Quantiles.of(damagedMm2),
-                Quantiles.of(voidMm3),
+                told ? Quantiles.of(damagedMm2) : Quantiles.ZERO,
+                told ? Quantiles.of(voidMm3) : Quantiles.ZERO,
                 next,
                 findings,
                 EstimateNotes.of(bays));

@@ -1,14 +1,15 @@
 package corewright.damage;
 
 import corewright.overlay.Overlay;
+import corewright.overlay.Pieces;
 import corewright.survey.About;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Finding;
 import corewright.survey.Spot;
 import corewright.survey.Subject;
+import corewright.survey.Tolerances;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -16,8 +17,6 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.util.PolygonExtracter;
-import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /**
  * A face cut into bays.
@@ -28,9 +27,6 @@ import org.locationtech.jts.operation.polygonize.Polygonizer;
 record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findings) {
     /** Why a place has no core: what kind of fact it is, and what the reading does there. */
     record OffCore(Subject subject, String words) {}
-
-    /** A reading this far outside still belongs to the bay: the precision of a tape, common practice. */
-    private static final double TAPE_MM = 5;
 
     /** Smaller left-overs of a cut are slivers of rounding. */
     private static final double SLIVER_MM2 = 1;
@@ -47,22 +43,22 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
         }
         Geometry solids = Overlay.difference(deck, core);
         List<Finding> findings = new ArrayList<>();
-        List<Polygon> pieces = new ArrayList<>();
-        for (Polygon part : polygons(core)) {
-            pieces.addAll(cut(part, face.all(Feature.Divider.class)));
-        }
+        List<Polygon> pieces = Pieces.cut(
+                core,
+                face.all(Feature.Divider.class).stream()
+                        .map(Feature.Divider::geometry)
+                        .toList(),
+                SLIVER_MM2);
         for (Feature.Divider divider : face.all(Feature.Divider.class)) {
             if (!bounds(divider.geometry(), pieces)) {
                 findings.add(endsInside(face, divider));
             }
         }
-        pieces.sort(Comparator.comparingDouble((Polygon p) -> p.getCentroid().getX())
-                .thenComparingDouble(p -> p.getCentroid().getY()));
         List<Bay> bays = new ArrayList<>();
         for (Polygon piece : pieces) {
             bays.add(new Bay(face.name() + "-B" + (bays.size() + 1), face.name(), piece));
         }
-        return new Plan(face, List.copyOf(bays), polygons(solids), List.copyOf(findings));
+        return new Plan(face, List.copyOf(bays), Pieces.polygons(solids), List.copyOf(findings));
     }
 
     /** The bay a reading belongs to, or null when it lies off the core. */
@@ -70,7 +66,7 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
     Bay bayAt(Spot spot) {
         Point point = face.outline().getFactory().createPoint(spot.coordinate());
         Bay nearest = null;
-        double least = TAPE_MM;
+        double least = Tolerances.TAPE_MM;
         for (Bay bay : bays) {
             double distance = bay.area().getEnvelopeInternal().distance(point.getEnvelopeInternal()) > least
                     ? Double.MAX_VALUE
@@ -99,30 +95,10 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
                 : new OffCore(Subject.OUTSIDE, "lies outside the outline");
     }
 
-    private static List<Polygon> cut(Polygon part, List<Feature.Divider> dividers) {
-        if (dividers.isEmpty()) {
-            return List.of(part);
-        }
-        Geometry lines = part.getBoundary();
-        for (Feature.Divider divider : dividers) {
-            lines = Overlay.union(lines, divider.geometry());
-        }
-        Polygonizer polygonizer = new Polygonizer();
-        polygonizer.add(lines);
-        List<Polygon> pieces = new ArrayList<>();
-        for (Object found : polygonizer.getPolygons()) {
-            Polygon piece = (Polygon) found;
-            if (piece.getArea() > SLIVER_MM2 && part.contains(piece.getInteriorPoint())) {
-                pieces.add(Regions.canonical(piece));
-            }
-        }
-        return pieces;
-    }
-
     /** Whether some part of the line is a common edge of two bays, or runs along one's boundary. */
     private static boolean bounds(LineString divider, List<Polygon> pieces) {
         return pieces.stream()
-                .map(p -> p.getBoundary().buffer(0.01))
+                .map(p -> p.getBoundary().buffer(Tolerances.LINE_MM))
                 .anyMatch(edge -> Overlay.intersection(edge, divider).getLength() > 1);
     }
 
@@ -134,15 +110,5 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
                 Subject.DIVIDER,
                 String.format(Locale.ROOT, "the divider %s does not cross the core from edge to edge", divider.name()),
                 "it parts no bays: water is taken to pass around its end");
-    }
-
-    static List<Polygon> polygons(Geometry geometry) {
-        List<Polygon> all = new ArrayList<>();
-        for (Object p : PolygonExtracter.getPolygons(geometry)) {
-            if (!((Polygon) p).isEmpty()) {
-                all.add((Polygon) p);
-            }
-        }
-        return all;
     }
 }

@@ -1,12 +1,9 @@
 package corewright.damage;
 
 import corewright.field.Draws;
-import corewright.field.Places;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 
 /**
@@ -34,11 +31,10 @@ final class VoidDraws {
 
     private final BayFields fields;
     private final double cellMm2;
-    /** Slots (positions in the bay's cells) that may be void, and the node of each. */
+    /** Slots (positions in the bay's cells) that may be void. */
     private final int[] slots;
 
-    private final int[] nodeOf;
-    private final int nodes;
+    private final Lattice lattice;
     /** Empty share of the core, draw by node. */
     private final double[][] share;
 
@@ -49,15 +45,15 @@ final class VoidDraws {
         this.fields = fields;
         cellMm2 = frame.cellMm2();
         slots = possible(fields);
-        int[] labels = new int[slots.length];
-        nodes = label(frame, labels);
-        nodeOf = labels;
+        lattice = new Lattice(fields, frame, slots, MOST_NODES);
         Random random = new Random(seed);
         uniform = random.doubles(count).toArray();
-        Draws draws = fields.empty.draws(nodes(frame), count, WIDEN, random).together(TOGETHER, random);
-        share = new double[count][nodes];
+        Draws draws = fields.empty
+                .draws(lattice.places(fields::voidTerm1, fields::voidTerm2), count, WIDEN, random)
+                .together(TOGETHER, random);
+        share = new double[count][lattice.nodes];
         for (int d = 0; d < count; d++) {
-            for (int node = 0; node < nodes; node++) {
+            for (int node = 0; node < lattice.nodes; node++) {
                 share[d][node] = VoidEvidence.depthMm(draws.at(d, node), 1);
             }
         }
@@ -72,44 +68,6 @@ final class VoidDraws {
             }
         }
         return Arrays.copyOf(slots, count);
-    }
-
-    /** Gathers cells in squares of a growing side until there are few enough; returns how many squares hold a cell. */
-    private int label(Frame frame, int[] labels) {
-        int columns = frame.empty().columns();
-        int least = (int) Math.max(1, Math.sqrt((double) slots.length / MOST_NODES));
-        for (int side = least; ; side++) {
-            Map<Integer, Integer> squares = new LinkedHashMap<>();
-            for (int k = 0; k < slots.length; k++) {
-                int cell = fields.cells[slots[k]];
-                int square = (cell / columns / side) * columns + cell % columns / side;
-                labels[k] = squares.computeIfAbsent(square, s -> squares.size());
-            }
-            if (squares.size() <= MOST_NODES) {
-                return squares.size();
-            }
-        }
-    }
-
-    /** The middle of each square's cells, with the mean of their drift terms. */
-    private Places nodes(Frame frame) {
-        double[][] sums = new double[4][nodes];
-        int[] members = new int[nodes];
-        for (int k = 0; k < slots.length; k++) {
-            int node = nodeOf[k];
-            int slot = slots[k];
-            members[node]++;
-            sums[0][node] += frame.x(fields.cells[slot]);
-            sums[1][node] += frame.y(fields.cells[slot]);
-            sums[2][node] += fields.voidTerm1(slot);
-            sums[3][node] += fields.voidTerm2(slot);
-        }
-        for (double[] sum : sums) {
-            for (int node = 0; node < nodes; node++) {
-                sum[node] /= members[node];
-            }
-        }
-        return new Places(sums[0], sums[1], sums[2], sums[3]);
     }
 
     /** The number that moves the loose outline in a draw: cells likelier loose than this are loose. */
@@ -133,7 +91,7 @@ final class VoidDraws {
             for (int k = 0; k < slots.length; k++) {
                 int slot = slots[k];
                 if (partOf[slot] >= 0 && fields.pLoose[slot] > uniform[d]) {
-                    volumes[partOf[slot]][d] += share[d][nodeOf[k]] * fields.coreMm[slot] * cellMm2;
+                    volumes[partOf[slot]][d] += share[d][lattice.nodeOf[k]] * fields.coreMm[slot] * cellMm2;
                 }
             }
         }
@@ -157,9 +115,9 @@ final class VoidDraws {
      */
     List<ProbeGain> probeGains(int most) {
         int count = share.length;
-        int[] slotOf = middleSlots();
+        int[] slotOf = lattice.middleSlots();
         double[] volume = new double[count];
-        double[][] depth = new double[nodes][count];
+        double[][] depth = new double[lattice.nodes][count];
         double[][] total = volumesMm3(new int[fields.cells.length], 1);
         System.arraycopy(total[0], 0, volume, 0, count);
         for (int node = 0; node < depth.length; node++) {
@@ -224,22 +182,5 @@ final class VoidDraws {
             sum += a[i] * b[i];
         }
         return sum;
-    }
-
-    /** The middle one, in reading order, of each node's cells. */
-    private int[] middleSlots() {
-        int[] members = new int[nodes];
-        for (int node : nodeOf) {
-            members[node]++;
-        }
-        int[] seen = new int[members.length];
-        int[] middle = new int[members.length];
-        for (int k = 0; k < slots.length; k++) {
-            int node = nodeOf[k];
-            if (seen[node]++ == members[node] / 2) {
-                middle[node] = slots[k];
-            }
-        }
-        return middle;
     }
 }

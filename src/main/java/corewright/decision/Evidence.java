@@ -13,6 +13,7 @@ import corewright.survey.Readings;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
 import corewright.survey.Thresholds;
+import corewright.survey.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -53,9 +54,6 @@ record Evidence(
 
     /** Part of a region that may lie beyond every proof: its rim is no rounder than the readings know it. Practice. */
     private static final double BEYOND_SHARE = 0.1;
-
-    /** Polygons that share an edge touch exactly; this forgives the last digit. */
-    private static final double TOUCH_MM = 1e-6;
 
     static Evidence of(Survey survey, FaceDamage damage, Region region) {
         List<Region> cavity = cavity(damage, region);
@@ -98,7 +96,7 @@ record Evidence(
     }
 
     static boolean touches(Region a, Region b) {
-        return a.likely().isWithinDistance(b.likely(), TOUCH_MM);
+        return a.likely().isWithinDistance(b.likely(), Tolerances.LAST_DIGIT_MM);
     }
 
     /** Load-bearing fittings in or near a region. */

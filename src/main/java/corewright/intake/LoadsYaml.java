@@ -30,9 +30,9 @@ final class LoadsYaml {
             "name", "face", "area", "line", "fitting", "force_N", "pressure_kPa", "moment_x_Nmm", "moment_y_Nmm");
 
     /** A thousand tonnes: anything more is a slip of the pen. */
-    private static final double LARGEST = 1e7;
+    static final double LARGEST = 1e7;
 
-    private static final double LARGEST_MOMENT = 1e10;
+    static final double LARGEST_MOMENT = 1e10;
 
     private final List<Face> faces;
     private final LengthUnit unit;

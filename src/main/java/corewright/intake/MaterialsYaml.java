@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.BiConsumer;
 
 /** The sections {@code skins} and {@code cores}: a list of blocks with a name, or a block of names. */
 final class MaterialsYaml {
@@ -47,7 +48,7 @@ final class MaterialsYaml {
                 sayWhatIsAssumed(named, Skin.class, SKIN_SYMBOLS, List.of("modulusMPa"), COMMON_SKIN);
             }
             Skin skin = Overrides.apply(like, named.block(), SKIN_SYMBOLS);
-            checkPositive(skin, named.block());
+            checkFigures(skin, named.block()::complain);
             skins.put(named.name(), skin);
         }
         Map<String, Core> cores = new LinkedHashMap<>(builtIn.cores());
@@ -58,7 +59,7 @@ final class MaterialsYaml {
                 sayWhatIsAssumed(named, Core.class, CORE_SYMBOLS, List.of("modulusMPa", "shearMPa"), COMMON_CORE);
             }
             Core core = Overrides.apply(like, named.block(), CORE_SYMBOLS);
-            checkPositive(core, named.block());
+            checkFigures(core, named.block()::complain);
             cores.put(named.name(), core);
         }
         return new Materials(skins, cores);
@@ -76,7 +77,9 @@ final class MaterialsYaml {
         for (YamlValue item : section.items()) {
             YamlBlock block = YamlBlock.of(item, notes);
             String name = block.required("name", "a name");
-            if (!name.isEmpty()) {
+            if (named.stream().anyMatch(other -> other.name().equals(name))) {
+                block.complain("name", "two entries are called \"" + name + "\"");
+            } else if (!name.isEmpty()) {
                 named.add(new Named(name, block));
             }
         }
@@ -111,16 +114,21 @@ final class MaterialsYaml {
         }
     }
 
-    private static void checkPositive(Record material, YamlBlock block) {
+    /**
+     * Complains of figures that no material has.
+     *
+     * @param complain takes the key and the problem
+     */
+    static void checkFigures(Record material, BiConsumer<String, String> complain) {
         for (RecordComponent component : material.getClass().getRecordComponents()) {
             if (component.getType() != double.class) {
                 continue;
             }
             double value = Overrides.number(material, component);
             double most = component.getName().equals("poisson") ? 0.49 : 1e7;
-            if (value <= 0 || value > most) {
+            if (!(value > 0 && value <= most)) {
                 String key = Overrides.snake(component.getName());
-                block.complain(key, key + " must be more than 0 and at most " + Numerals.plain(most));
+                complain.accept(key, key + " must be more than 0 and at most " + Numerals.plain(most));
             }
         }
     }

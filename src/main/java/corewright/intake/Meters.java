@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 
 /** The section {@code meters}. */
 final class Meters {
-    private static final double LARGEST = 1e6;
+    static final double LARGEST = 1e6;
 
     private Meters() {}
 

@@ -25,6 +25,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Rows of moisture files to readings. */
 final class MoistureReader {
+    static final double COLDEST_C = -60;
+    static final double HOTTEST_C = 120;
     private static final Pattern OFF_SCALE = Pattern.compile(">\\s*=?\\s*(.+)|(.+?)\\s*\\+");
     private static final Pattern TAKEN = Pattern.compile(
             "([0-9]{4})-([0-9]{1,2})-([0-9]{1,2})(?:[T ]+([0-9]{1,2}):([0-9]{2})(?::([0-9]{2})(?:[.,][0-9]+)?)?"
@@ -130,7 +132,7 @@ final class MoistureReader {
 
     private @Nullable Double temperature(Row row) {
         Double celsius = declared.units().celsius(row.text("temperature"), row.decimal());
-        if (celsius == null || celsius < -60 || celsius > 120) {
+        if (celsius == null || celsius < COLDEST_C || celsius > HOTTEST_C) {
             row.expected("temperature", "degrees from -60 to 120 Celsius");
             return null;
         }

@@ -25,12 +25,15 @@ import org.jspecify.annotations.Nullable;
 /** Rows of every kind of file but the plan and moisture to records, one method a kind. */
 final class OtherReaders {
     /** Oven-dried balsa soaked for good holds some 600 % of its dry mass (computed: cell walls 1500 kg/m³ at 150). */
-    private static final double WETTEST_PERCENT = 1000;
+    static final double WETTEST_PERCENT = 1000;
 
     /** Contact times of hand hammers are hundreds of microseconds; a second is no tap. */
-    private static final double LONGEST_CONTACT_US = 1e6;
+    static final double LONGEST_CONTACT_US = 1e6;
 
-    private static final double LONGEST_MINUTES = 1e6;
+    static final double LONGEST_MINUTES = 1e6;
+    static final double MOST_GRAMS = 1e6;
+    static final double COLDEST_C = -60;
+    static final double HOTTEST_C = 400;
 
     private final Declared declared;
     private final List<String> faces;
@@ -108,7 +111,7 @@ final class OtherReaders {
                 row.expected("hole", "the hole's id");
             }
             Double minutes = row.number("minutes", 0, LONGEST_MINUTES);
-            Double grams = row.number("grams", 0, 1e6);
+            Double grams = row.number("grams", 0, MOST_GRAMS);
             if (row.has("hole") && minutes != null && grams != null) {
                 String ooze = row.has("ooze_at") ? row.name("ooze_at") : null;
                 into.add(new WorkEntry(row.origin(), row.name("hole"), minutes * 60, grams, ooze));
@@ -152,7 +155,7 @@ final class OtherReaders {
 
     private @Nullable Double celsius(Row row) {
         Double celsius = declared.units().celsius(row.text("value"), row.decimal());
-        if (celsius == null || celsius < -60 || celsius > 400) {
+        if (celsius == null || celsius < COLDEST_C || celsius > HOTTEST_C) {
             row.expected("value", "degrees from -60 to 400 Celsius, warm or not-warm");
             return null;
         }

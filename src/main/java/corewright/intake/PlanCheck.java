@@ -9,6 +9,7 @@ import corewright.survey.Feature;
 import corewright.survey.Feature.Opening;
 import corewright.survey.Origin;
 import corewright.survey.Subject;
+import corewright.survey.Tolerances;
 import java.util.List;
 import java.util.Locale;
 import org.locationtech.jts.geom.Envelope;
@@ -21,9 +22,6 @@ import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 final class PlanCheck {
     /** About 2500 m² at the usual 25 mm cell: no boat has a larger face, and the rasters still fit in memory. */
     private static final double MOST_CELLS = 4e6;
-
-    /** Plans are drawn no finer than this, so what lies this near the outline was meant to touch it. */
-    private static final double ROUNDING_MM = 5;
 
     private final Face face;
     private final Origin outline;
@@ -43,7 +41,7 @@ final class PlanCheck {
             if (deck.intersects(feature.geometry())) {
                 continue;
             }
-            if (!(feature instanceof Opening) && edge.isWithinDistance(feature.geometry(), ROUNDING_MM)) {
+            if (!(feature instanceof Opening) && edge.isWithinDistance(feature.geometry(), Tolerances.TAPE_MM)) {
                 continue; // a beam along the deck edge, drawn in whole millimetres
             }
             if (feature instanceof Opening) {

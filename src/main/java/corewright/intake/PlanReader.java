@@ -42,8 +42,8 @@ final class PlanReader {
     /** No hole nearer than this to a fitting where the plan does not say; the folder format fixes it. */
     private static final double KEEPOUT_MM = 60;
 
-    private static final int MOST_FEATURES = 2000;
-    private static final int MOST_POINTS = 100_000;
+    static final int MOST_FEATURES = 2000;
+    static final int MOST_POINTS = 100_000;
 
     private final Declared declared;
     private final Notes notes;

@@ -3,14 +3,12 @@ package corewright.intake;
 import corewright.intake.text.Lengths;
 import corewright.intake.text.Notes;
 import corewright.intake.text.RefusedException;
-import corewright.intake.text.Words;
+import corewright.intake.text.Wkt;
 import corewright.survey.About;
+import corewright.survey.DeckLoad;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Finding;
-import corewright.survey.Laminate;
-import corewright.survey.Meter;
-import corewright.survey.Moisture;
 import corewright.survey.Origin;
 import corewright.survey.Reading;
 import corewright.survey.Readings;
@@ -19,7 +17,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
@@ -31,10 +28,11 @@ import org.locationtech.jts.operation.valid.IsValidOp;
  */
 public final class SurveyCheck {
     private final Survey survey;
-    private final Notes notes = new Notes("survey.yaml");
+    private final Notes notes;
 
-    private SurveyCheck(Survey survey) {
+    private SurveyCheck(Survey survey, Notes notes) {
         this.survey = survey;
+        this.notes = notes;
     }
 
     /**
@@ -44,11 +42,12 @@ public final class SurveyCheck {
      * @throws RefusedException with every complaint, where nothing can be computed from it
      */
     public static Intake check(Survey survey, List<Finding> importNotes) throws RefusedException {
-        SurveyCheck check = new SurveyCheck(survey);
-        check.references();
+        Notes notes = new Notes("survey.yaml");
+        SurveyCheck check = new SurveyCheck(CleanSurvey.of(survey, notes), notes);
+        SurveyRules.check(check.survey, notes);
         check.plans();
-        check.notes.refuseIfAnyComplaint();
-        Survey checked = Oddities.note(survey, check.notes);
+        notes.refuseIfAnyComplaint();
+        Survey checked = Oddities.note(check.survey, notes);
         List<Finding> findings = new ArrayList<>(check.stillTrue(importNotes));
         findings.addAll(check.notes.findings());
         return new Intake(checked, findings);
@@ -74,75 +73,34 @@ public final class SurveyCheck {
                 .flatMap(Collection::stream);
     }
 
-    /** Names that must be those of something. */
-    private void references() {
-        Set<String> faces = names(survey.faces(), Face::name);
-        Set<String> meters = names(survey.meters(), Meter::name);
-        Set<String> laminates = names(survey.laminates(), Laminate::name);
-        all(survey.readings()).forEach(r -> known(r.origin(), "face", r.spot().face(), faces));
-        for (Moisture m : survey.readings().moisture()) {
-            known(m.origin(), "meter", m.meter(), meters);
-        }
-        for (Face face : survey.faces()) {
-            if (!SurveyYaml.canNameAFile(face.name())) {
-                String expected = "a name of at most 60 letters, digits, spaces, - and _, as it also names files";
-                notes.expected(new Origin("faces", 0), "name", face.name(), expected);
-            }
-            known(new Origin("face " + face.name(), 0), "laminate", face.laminate(), laminates);
-            for (Feature.LaminateArea area : face.all(Feature.LaminateArea.class)) {
-                known(area.origin(), "laminate", area.laminate(), laminates);
-            }
-        }
-        for (Laminate laminate : survey.laminates()) {
-            Origin origin = new Origin("laminate " + laminate.name(), 0);
-            known(origin, "skin", laminate.skin(), survey.materials().skins().keySet());
-            known(origin, "core", laminate.core(), survey.materials().cores().keySet());
-        }
-        Readings r = survey.readings();
-        if (r.moisture().isEmpty() && r.taps().isEmpty() && r.probes().isEmpty()) {
-            String problem = "found no reading at all, expected at least one of moisture, taps or probes";
-            notes.complain(new Origin("survey", 0), "readings", problem);
-        }
-    }
-
-    private static <T> Set<String> names(List<T> things, Function<T, String> name) {
-        return things.stream().map(name).collect(Collectors.toSet());
-    }
-
-    private void known(Origin origin, String column, String name, Set<String> names) {
-        if (!names.contains(name)) {
-            String expected = names.isEmpty() ? "none, as the survey has no " + column : Words.or(sorted(names));
-            notes.expected(origin, column, name, expected);
-        }
-    }
-
-    private static List<String> sorted(Set<String> names) {
-        return names.stream().sorted().toList();
-    }
-
     private void plans() {
+        for (DeckLoad load : survey.loads()) {
+            possible(new Origin("load " + load.loadCase(), 0), load.area());
+        }
         for (Face face : survey.faces()) {
             Origin origin = new Origin("face " + face.name(), 0);
             boolean good = possible(origin, face.outline());
-            for (Feature feature : face.features()) {
+            for (Feature feature :
+                    face.features().subList(0, Math.min(face.features().size(), PlanReader.MOST_FEATURES))) {
                 good &= possible(feature.origin(), feature.geometry());
             }
-            if (good) {
+            if (good && face.features().size() <= PlanReader.MOST_FEATURES) {
                 new PlanCheck(face, origin, notes)
                         .check(survey.settings().numerics().cellMm());
             }
         }
     }
 
+    /** Points too far or too many are a complaint already. */
     private boolean possible(Origin origin, Geometry geometry) {
-        boolean near = Stream.of(geometry.getCoordinates())
-                .allMatch(c -> Math.abs(c.x) <= Lengths.LARGEST_MM && Math.abs(c.y) <= Lengths.LARGEST_MM);
-        if (!near) {
-            notes.complain(origin, "geom", "found a point beyond 1 km from the datum");
-        } else if (!new IsValidOp(geometry).isValid()) {
+        if (geometry.getNumPoints() > Wkt.MOST_VERTICES
+                || geometry.getEnvelopeInternal().maxExtent() > 2 * Lengths.LARGEST_MM) {
+            return false;
+        }
+        if (!new IsValidOp(geometry).isValid()) {
             notes.complain(origin, "geom", "found an outline that crosses or touches itself");
             return false;
         }
-        return near;
+        return true;
     }
 }

@@ -136,6 +136,8 @@ public final class SurveyFolder {
                 photos,
                 declared.judgements(),
                 loads);
+        SurveyRules.check(survey, notes);
+        notes.refuseIfAnyComplaint();
         Survey checked = Oddities.note(survey, notes);
         return new Intake(checked, notes.findings());
     }

@@ -229,7 +229,7 @@ final class SurveyYaml {
             block.expected(key, "a thickness in mm");
             return 1;
         }
-        return block.number(key, 0.01, 1000, 1);
+        return block.number(key, SurveyRules.THINNEST_MM, SurveyRules.THICKEST_MM, 1);
     }
 
     private static String known(YamlBlock block, String key, Set<String> names) {

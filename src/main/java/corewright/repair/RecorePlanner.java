@@ -3,6 +3,7 @@ package corewright.repair;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.overlay.Overlay;
+import corewright.overlay.Pieces;
 import corewright.repair.plan.Cautions;
 import corewright.repair.plan.RecorePlan;
 import corewright.survey.Face;
@@ -14,10 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.Polygonal;
-import org.locationtech.jts.geom.util.PolygonExtracter;
 
 /** The cut through the outer skin around a region, and what a new core takes. */
 final class RecorePlanner {
@@ -75,26 +73,11 @@ final class RecorePlanner {
     /** Likely extent and margin, within the bay, corners rounded inside and out. */
     private static Geometry cut(Task task) {
         Geometry wide = task.likely.buffer(task.marginMm + CORNER_MM, ARC).buffer(-CORNER_MM, ARC);
-        Geometry clipped = polygons(both(wide, task.bay));
-        Geometry rounded = polygons(both(clipped.buffer(-CORNER_MM, ARC).buffer(CORNER_MM, ARC), clipped));
+        Geometry clipped = Pieces.areal(Overlay.intersection(wide, task.bay));
+        Geometry rounded = Pieces.areal(
+                Overlay.intersection(clipped.buffer(-CORNER_MM, ARC).buffer(CORNER_MM, ARC), clipped));
         // a sliver narrower than two corner radii has no rounded form
         return rounded.getArea() >= 0.9 * clipped.getArea() ? rounded : clipped;
-    }
-
-    private static Geometry both(Geometry a, Geometry b) {
-        return Overlay.intersection(a, b);
-    }
-
-    private static Geometry polygons(Geometry any) {
-        if (any instanceof Polygonal) {
-            return any;
-        }
-        List<Polygon> parts = new ArrayList<>();
-        for (Object p : PolygonExtracter.getPolygons(any)) {
-            parts.add((Polygon) p);
-        }
-        GeometryFactory factory = any.getFactory();
-        return parts.size() == 1 ? parts.get(0) : factory.createMultiPolygon(parts.toArray(Polygon[]::new));
     }
 
     /** Wetting out, bed and kerf; laminating the skin again comes on top. */

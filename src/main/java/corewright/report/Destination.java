@@ -1,64 +1,55 @@
 package corewright.report;
 
+import corewright.store.WriterLock;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
-import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
-import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The folder that outputs go to. It appears whole or not at all: everything is written to a temporary folder beside it,
- * which takes its place at the end. A folder of an earlier run gives way; what somebody else put into it stays.
+ * which takes its place at the end. A folder of an earlier run gives way, as far as its {@link OutputList} says that what
+ * is in it is that run's own; everything else stays.
+ *
+ * <p>One run at a time has the place, by a {@link WriterLock}. So what stands beside it under the names of the temporary
+ * folders was left by a run that was killed, and is cleared or put back by the next.
  */
 final class Destination implements AutoCloseable {
-    /** What tells a folder of ours. */
     static final String MARKER = "summary.json";
-
-    /** Everything a run writes at the top of its folder. */
-    private static final Set<String> OURS = Set.of(
-            MARKER,
-            "regions.geojson",
-            "holes.csv",
-            "batches.csv",
-            "buying-list.csv",
-            "cups.csv",
-            "schedule.csv",
-            "findings.csv",
-            "work-done.csv",
-            "work-left.csv",
-            "fill-check.csv",
-            "second-shots.csv",
-            "next-readings.csv",
-            "exchange",
-            "foot-load.csv",
-            "surfaces",
-            "maps",
-            "owner-report.pdf",
-            "survey-record.pdf",
-            "work-cards.pdf",
-            "drill-template.pdf");
 
     private final Path target;
     private final List<Path> missing;
+    private final WriterLock lock;
     private final Path work;
+    private final Path aside;
     private final Thread onInterrupt;
 
     /** Checks the folder and begins a temporary one beside it. */
     Destination(Path folder) throws IOException {
         target = check(folder);
-        takeBack(target);
         missing = missing(parent(target));
         Files.createDirectories(parent(target));
         work = beside("unfinished");
+        aside = beside("earlier");
+        lock = lock();
+        boolean begun = false;
+        try {
+            takeBack();
+            check(target);
+            Files.createDirectory(work);
+            Files.createFile(work.resolve(OutputList.NAME)); // by which the next run knows it for ours
+            begun = true;
+        } finally {
+            if (!begun) {
+                lock.close();
+                missing.forEach(Destination::deleteEmpty);
+            }
+        }
         onInterrupt = new Thread(this::removeUnfinished, "remove unfinished outputs");
         Runtime.getRuntime().addShutdownHook(onInterrupt);
     }
@@ -66,23 +57,44 @@ final class Destination implements AutoCloseable {
     /**
      * The folder's real place, if outputs may go there.
      *
-     * @throws FileSystemException where it is a file, or holds something that is not ours
+     * @throws FileSystemException where it is a file, holds something that is not ours, or cannot be written
      */
     static Path check(Path folder) throws IOException {
         if (!Files.exists(folder)) {
-            return folder.toAbsolutePath().normalize();
+            Path place = folder.toAbsolutePath().normalize();
+            Path above = place.getParent();
+            while (above != null && !Files.exists(above)) {
+                above = above.getParent();
+            }
+            if (Files.isSymbolicLink(place) || above == null || !Files.isDirectory(above) || !Files.isWritable(above)) {
+                throw new FileSystemException(folder.toString(), null, "cannot be made there; name another folder");
+            }
+            return place;
         }
         if (!Files.isDirectory(folder)) {
             throw new FileAlreadyExistsException(
                     folder.toString(), null, "is a file, expected a folder for the outputs");
         }
-        if (!Files.exists(folder.resolve(MARKER)) && !entries(folder).isEmpty()) {
+        if (!OutputList.isIn(folder) && !entries(folder).isEmpty()) {
             throw new FileAlreadyExistsException(
                     folder.toString(),
                     null,
                     "holds other things than outputs of an earlier run; name an empty or a new folder");
         }
-        return folder.toRealPath();
+        Path real = folder.toRealPath();
+        if (!Files.isWritable(real) || !Files.isWritable(parent(real))) {
+            throw new FileSystemException(
+                    folder.toString(), null, "or the folder about it cannot be written; name another folder");
+        }
+        return real;
+    }
+
+    private WriterLock lock() throws IOException {
+        try {
+            return WriterLock.take(target, "is being written by another run; name another folder, or wait");
+        } catch (WriterLock.NotFreeException e) {
+            throw new FileSystemException(target.toString(), null, e.getMessage());
+        }
     }
 
     /** Where to write. */
@@ -92,59 +104,79 @@ final class Destination implements AutoCloseable {
 
     /** Puts the finished folder in its place. */
     void finish() throws IOException {
+        OutputList.write(work);
         if (!Files.exists(target)) {
             Files.move(work, target);
             return;
         }
-        Path aside = beside("earlier");
-        Files.delete(aside);
         Files.move(target, aside);
         try {
-            for (Path entry : entries(aside)) {
-                if (!OURS.contains(entry.getFileName().toString())) {
-                    Files.move(entry, work.resolve(entry.getFileName()));
-                }
-            }
+            keep(aside, work);
             Files.move(work, target);
         } catch (IOException e) {
-            putBack(work, aside, target);
+            putBack();
             throw e;
         }
-        deleteQuietly(aside);
+        deleteOwn(aside);
     }
 
     /**
-     * A run that was killed between its last two moves has left the earlier outputs beside their place: they return to
-     * it, unless that run is still at work.
+     * A run that was killed between its last moves has left the earlier outputs beside their place: they return to it,
+     * and with them what is not ours. One that was killed later has left some of them there, one that was killed earlier
+     * only its unfinished folder.
      */
-    private static void takeBack(Path target) throws IOException {
-        if (Files.exists(target) || !Files.isDirectory(parent(target))) {
-            return;
+    private void takeBack() throws IOException {
+        if (Files.exists(aside, LinkOption.NOFOLLOW_LINKS)) {
+            refuseIfForeign(aside);
+            if (Files.exists(target) && !entries(target).isEmpty()) {
+                keep(aside, target);
+                deleteOwn(aside);
+            } else {
+                putBack();
+            }
         }
-        Pattern name = Pattern.compile(Pattern.quote("." + target.getFileName() + "-earlier-") + "([0-9]{1,18})");
-        for (Path aside : entries(parent(target))) {
-            Matcher killed = name.matcher(aside.getFileName().toString());
-            if (killed.matches() && !isAlive(Long.parseLong(killed.group(1))) && Files.exists(aside.resolve(MARKER))) {
-                Path unfinished = target.resolveSibling("." + target.getFileName() + "-unfinished-" + killed.group(1));
-                putBack(unfinished, aside, target);
-                deleteQuietly(unfinished);
-                return;
+        for (Path left : List.of(work, removed())) {
+            if (Files.exists(left, LinkOption.NOFOLLOW_LINKS)) {
+                refuseIfForeign(left);
+                deleteAll(left);
             }
         }
     }
 
-    private static boolean isAlive(long pid) {
-        return ProcessHandle.of(pid).map(ProcessHandle::isAlive).orElse(false);
+    private static void refuseIfForeign(Path left) throws IOException {
+        boolean ours = Files.isDirectory(left, LinkOption.NOFOLLOW_LINKS)
+                && (OutputList.isIn(left) || entries(left).isEmpty());
+        if (!ours) {
+            throw new FileAlreadyExistsException(left.toString(), null, "is in the way and not of a run; move it away");
+        }
     }
 
     /** The earlier outputs return to their place, and with them what is not ours. */
-    private static void putBack(Path work, Path aside, Path target) throws IOException {
-        for (Path entry : Files.exists(work) ? entries(work) : List.<Path>of()) {
-            if (!OURS.contains(entry.getFileName().toString())) {
-                Files.move(entry, aside.resolve(entry.getFileName()));
-            }
+    private void putBack() throws IOException {
+        if (Files.exists(work)) {
+            keep(work, aside);
         }
+        Files.deleteIfExists(target); // an empty folder at most
         Files.move(aside, target);
+    }
+
+    /** Moves what is not a run's own to the same place in another folder, or beside what stands there. */
+    private static void keep(Path from, Path to) throws IOException {
+        for (String name : OutputList.read(from).strangers(from)) {
+            Path place = to.resolve(name);
+            Files.createDirectories(parent(place));
+            for (int i = 1; Files.exists(place, LinkOption.NOFOLLOW_LINKS); i++) {
+                place = to.resolve(name + ".kept" + (i == 1 ? "" : "-" + i));
+            }
+            Files.move(from.resolve(name), place);
+        }
+    }
+
+    /** Deletes what the list names; should something have come since, it stays, and so does its folder. */
+    private static void deleteOwn(Path folder) throws IOException {
+        if (OutputList.read(folder).strangers(folder).isEmpty()) {
+            deleteAll(folder);
+        }
     }
 
     /** Removes whatever is left of the temporary folder, and folders made for it that stayed empty. */
@@ -160,23 +192,34 @@ final class Destination implements AutoCloseable {
 
     /** Renamed first: whoever still writes into it when the program is interrupted then writes nowhere. */
     private void removeUnfinished() {
-        Path doomed = work.resolveSibling(work.getFileName() + "-removed");
-        try {
-            Files.move(work, doomed);
-        } catch (IOException e) {
-            doomed = work; // gone already, or the system will not rename what is open
+        if (!Files.exists(aside)) { // else the folders are being exchanged; the next run puts that right
+            Path doomed = removed();
+            try {
+                Files.move(work, doomed);
+            } catch (IOException e) {
+                doomed = work; // gone already, or the system will not rename what is open
+            }
+            try {
+                if (Files.exists(doomed)) {
+                    deleteAll(doomed);
+                }
+            } catch (IOException e) {
+                // a left-over temporary folder is no reason to call the run failed; the next one clears it
+            }
         }
-        deleteQuietly(doomed);
+        lock.close();
         if (!Files.exists(target)) {
             missing.forEach(Destination::deleteEmpty);
         }
     }
 
-    /** A new empty folder beside the target; not a system temporary one, which only its owner may read. */
-    private Path beside(String purpose) throws IOException {
-        String name = "." + target.getFileName() + "-" + purpose + "-"
-                + ProcessHandle.current().pid();
-        return Files.createDirectory(target.resolveSibling(name));
+    private Path removed() {
+        return beside("removed");
+    }
+
+    /** The same name for every run: the lock says whether somebody is at work there. */
+    private Path beside(String purpose) {
+        return target.resolveSibling("." + target.getFileName() + "-" + purpose);
     }
 
     /** The folders above that are not there yet, the deepest first. */
@@ -207,26 +250,17 @@ final class Destination implements AutoCloseable {
         }
     }
 
-    private static void deleteQuietly(Path folder) {
-        if (!Files.exists(folder)) {
-            return;
+    /** The list goes last, so that what is left of a folder is known for ours. */
+    private static void deleteAll(Path folder) throws IOException {
+        Comparator<Path> order = Comparator.comparing((Path p) -> p.equals(folder))
+                .thenComparing(p -> p.equals(folder.resolve(OutputList.NAME)))
+                .thenComparing(Comparator.reverseOrder());
+        List<Path> inside;
+        try (Stream<Path> all = Files.walk(folder)) {
+            inside = all.sorted(order).toList();
         }
-        try {
-            Files.walkFileTree(folder, new SimpleFileVisitor<>() {
-                @Override
-                public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
-                    Files.delete(file);
-                    return FileVisitResult.CONTINUE;
-                }
-
-                @Override
-                public FileVisitResult postVisitDirectory(Path visited, @Nullable IOException e) throws IOException {
-                    Files.delete(visited);
-                    return FileVisitResult.CONTINUE;
-                }
-            });
-        } catch (IOException e) {
-            // a left-over temporary folder is no reason to call the run failed
+        for (Path path : inside) {
+            Files.delete(path);
         }
     }
 }

@@ -1,6 +1,7 @@
 package corewright.stiffness;
 
 import corewright.overlay.Overlay;
+import corewright.overlay.Pieces;
 import corewright.survey.About;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
@@ -11,8 +12,8 @@ import corewright.survey.Origin;
 import corewright.survey.Spot;
 import corewright.survey.Subject;
 import corewright.survey.Survey;
+import corewright.survey.Tolerances;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -24,8 +25,6 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.util.PolygonExtracter;
-import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /**
  * A face cut into panels.
@@ -36,9 +35,6 @@ import org.locationtech.jts.operation.polygonize.Polygonizer;
 public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
     /** Supports drawn a little short of the edge still reach it: the width of a flange, our choice. */
     private static final double REACH_MM = 25;
-
-    /** A side this near to a line lies along it: the precision of a tape, common practice. */
-    private static final double ALONG_MM = 5;
 
     /** Smaller left-overs bear no foot. */
     private static final double SLIVER_MM2 = 10_000;
@@ -69,34 +65,15 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
             for (Feature.Opening opening : face.all(Feature.Opening.class)) {
                 deck = Overlay.difference(deck, opening.geometry());
             }
-            List<Polygon> pieces = cut(deck);
-            pieces.sort(
-                    Comparator.comparingDouble((Polygon p) -> p.getCentroid().getX())
-                            .thenComparingDouble(p -> p.getCentroid().getY()));
+            List<LineString> supports = face.all(Feature.Support.class).stream()
+                    .map(s -> lengthened(s.geometry()))
+                    .toList();
             List<DeckPanel> panels = new ArrayList<>();
-            for (Polygon piece : pieces) {
+            for (Polygon piece : Pieces.cut(deck, supports, SLIVER_MM2)) {
                 panels.add(panel(face.name() + "-P" + (panels.size() + 1), piece));
             }
             face.all(Feature.Support.class).forEach(s -> noteIdle(s, panels));
             return new DeckPanels(panels, findings);
-        }
-
-        private List<Polygon> cut(Geometry deck) {
-            Geometry lines = deck.getBoundary();
-            for (Feature.Support support : face.all(Feature.Support.class)) {
-                lines = Overlay.union(lines, lengthened(support.geometry()));
-            }
-            Polygonizer polygonizer = new Polygonizer();
-            polygonizer.add(lines);
-            List<Polygon> pieces = new ArrayList<>();
-            for (Object found : polygonizer.getPolygons()) {
-                Polygon piece = (Polygon) found;
-                if (piece.getArea() > SLIVER_MM2 && deck.contains(piece.getInteriorPoint())) {
-                    piece.normalize();
-                    pieces.add(piece);
-                }
-            }
-            return pieces;
         }
 
         private DeckPanel panel(String name, Polygon area) {
@@ -126,15 +103,15 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
         private EdgeSupport edge(Coordinate middle) {
             Point point = face.outline().getFactory().createPoint(middle);
             for (Feature.Support support : face.all(Feature.Support.class)) {
-                if (lengthened(support.geometry()).isWithinDistance(point, ALONG_MM)) {
+                if (lengthened(support.geometry()).isWithinDistance(point, Tolerances.TAPE_MM)) {
                     return support.edge();
                 }
             }
-            if (face.outline().getExteriorRing().isWithinDistance(point, ALONG_MM)) {
+            if (face.outline().getExteriorRing().isWithinDistance(point, Tolerances.TAPE_MM)) {
                 return face.edge();
             }
             return face.all(Feature.Opening.class).stream()
-                    .filter(o -> o.geometry().getBoundary().isWithinDistance(point, ALONG_MM))
+                    .filter(o -> o.geometry().getBoundary().isWithinDistance(point, Tolerances.TAPE_MM))
                     .map(Feature.Opening::edge)
                     .findFirst()
                     .orElse(face.edge());
@@ -172,7 +149,7 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
 
         private void noteIdle(Feature.Support support, List<DeckPanel> panels) {
             double used = panels.stream()
-                    .map(p -> p.area().getBoundary().buffer(0.01))
+                    .map(p -> p.area().getBoundary().buffer(Tolerances.LINE_MM))
                     .mapToDouble(edge ->
                             Overlay.intersection(edge, support.geometry()).getLength())
                     .max()
@@ -212,15 +189,5 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
             double length = from.distance(end);
             return length == 0 ? end : new LineSegment(from, end).pointAlong(1 + REACH_MM / length);
         }
-    }
-
-    static List<Polygon> polygons(Geometry geometry) {
-        List<Polygon> all = new ArrayList<>();
-        for (Object p : PolygonExtracter.getPolygons(geometry)) {
-            if (!((Polygon) p).isEmpty()) {
-                all.add((Polygon) p);
-            }
-        }
-        return all;
     }
 }

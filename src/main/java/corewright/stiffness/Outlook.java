@@ -4,6 +4,7 @@ import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import corewright.overlay.Overlay;
+import corewright.overlay.Pieces;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -48,7 +49,7 @@ record Outlook(Kind kind, double areaFactor, double foamDerating) {
                 (areaFactor - 1) * region.likely().getArea() / region.likely().getLength();
         Geometry moved = region.likely().buffer(move, 2);
         return move > 0
-                ? Overlay.union(Patches.areal(Overlay.intersection(moved, region.possible())), region.likely())
+                ? Overlay.union(Pieces.areal(Overlay.intersection(moved, region.possible())), region.likely())
                 : moved;
     }
 

@@ -4,6 +4,7 @@ import corewright.damage.Condition;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.overlay.Overlay;
+import corewright.overlay.Pieces;
 import corewright.sandwich.spec.CoreMaterial;
 import corewright.sandwich.spec.PanelSpec;
 import corewright.sandwich.spec.Patch;
@@ -19,10 +20,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.util.PolygonExtracter;
 
 /** A deck panel in the terms of the finite-element model. */
 final class Patches {
@@ -122,18 +121,9 @@ final class Patches {
                 : Overlay.intersection(outlook.extent(region), treatment.area());
     }
 
-    /** Without the lines at which two areas merely touch: an overlay of both kinds is refused. */
-    /** Without lines and points that touching areas leave. */
-    static Geometry areal(Geometry area) {
-        return area.getNumGeometries() == 1
-                ? area
-                : area.getFactory()
-                        .createMultiPolygon(GeometryFactory.toPolygonArray(PolygonExtracter.getPolygons(area)));
-    }
-
     /** Adds a patch; one that is as built takes its area from those before it instead. */
     private void add(List<Patch> patches, Geometry area, Function<Geometry, Patch> patch) {
-        Geometry on = large(Overlay.intersection(areal(area), panel.area()));
+        Geometry on = large(Overlay.intersection(Pieces.areal(area), panel.area()));
         if (on.isEmpty()) {
             return;
         }
@@ -156,7 +146,7 @@ final class Patches {
     }
 
     private Geometry large(Geometry area) {
-        List<Polygon> parts = DeckPanels.polygons(area).stream()
+        List<Polygon> parts = Pieces.polygons(area).stream()
                 .filter(p -> p.getArea() > SMALLEST_MM2)
                 .toList();
         return panel.area().getFactory().buildGeometry(parts);

@@ -21,7 +21,7 @@ public final class Stiffness {
     private Stiffness() {}
 
     /**
-     * Every panel of every face in all states. A defect costs its own panel.
+     * Every panel of every face in all states, but of faces of which nothing may be said. A defect costs its own panel.
      *
      * @param memory gives the panels that are as they were
      */
@@ -29,7 +29,7 @@ public final class Stiffness {
         List<PanelStiffness> panels = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         List<Defect> defects = new ArrayList<>();
-        for (FaceDamage face : damage.faces()) {
+        for (FaceDamage face : damage.faces().stream().filter(FaceDamage::told).toList()) {
             DeckPanels cut = DeckPanels.of(survey, face.face());
             findings.addAll(cut.findings());
             CaseLoads loads = new CaseLoads(cut.panels(), survey.loads());

@@ -79,19 +79,39 @@ final class Contents {
         for (Drawn each : list(Table.PLAN_FEATURES)) {
             drawn.computeIfAbsent(each.face(), f -> new ArrayList<>()).add(each.feature());
         }
-        return list(Part.FACES).stream()
+        List<Face> faces = list(Part.FACES);
+        Map<String, List<Feature>> homeless = new LinkedHashMap<>(drawn);
+        faces.forEach(face -> homeless.remove(face.name()));
+        if (faces.isEmpty()) {
+            throw new StoreException(file, "a survey needs a face");
+        }
+        for (Map.Entry<String, List<Feature>> each : homeless.entrySet()) {
+            String name = Scalar.shown(each.getKey());
+            int features = each.getValue().size();
+            throw new StoreException(
+                    file,
+                    "table plan_features: face: found \"" + name + "\" in " + features + " rows, which no row of table"
+                            + " faces is called");
+        }
+        return faces.stream()
                 .map(face -> face.with(drawn.getOrDefault(face.name(), List.of())))
                 .toList();
     }
 
     private Materials materials() throws SQLException, StoreException {
-        return new Materials(
-                named(list(Table.SKINS), Materials.Skin::name), named(list(Table.CORES), Materials.Core::name));
+        return new Materials(named(Table.SKINS, Materials.Skin::name), named(Table.CORES, Materials.Core::name));
     }
 
-    private static <M> Map<String, M> named(List<M> materials, Function<M, String> name) {
+    private <M> Map<String, M> named(Table<M> table, Function<M, String> name) throws SQLException, StoreException {
         Map<String, M> named = new LinkedHashMap<>();
-        materials.forEach(m -> named.put(name.apply(m), m));
+        for (M material : list(table)) {
+            if (named.put(name.apply(material), material) != null) {
+                throw new StoreException(
+                        file,
+                        "table " + table.name() + ": two rows are called \"" + Scalar.shown(name.apply(material))
+                                + "\"");
+            }
+        }
         return named;
     }
 

@@ -4,9 +4,12 @@ import corewright.survey.Finding;
 import corewright.survey.Photo;
 import corewright.survey.Survey;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -25,6 +28,9 @@ import org.sqlite.core.DB;
 final class NewFile {
     /** Bytes 18 and 19 of a database (www.sqlite.org/fileformat.html). */
     static final int WRITE_VERSION_AT = 18;
+
+    /** Stands in a folder that is not finished. */
+    private static final String UNFINISHED = ".corewright-unfinished";
 
     private NewFile() {}
 
@@ -111,59 +117,131 @@ final class NewFile {
     }
 
     static void appearAsFolder(Path target, FolderFilling filling) throws IOException {
-        Path place = place(target);
-        Path temporary = temporary(place);
-        try {
-            deleteAll(temporary);
-            Files.createDirectory(temporary);
-            filling.fill(temporary);
-            Files.move(temporary, place, StandardCopyOption.ATOMIC_MOVE);
-        } finally {
-            deleteAll(temporary);
+        try (WriterLock lock = lock(target)) {
+            Path place = place(target);
+            Path temporary = temporary(place);
+            deleteLeftOver(temporary);
+            try {
+                Files.createDirectory(temporary);
+                Files.createFile(temporary.resolve(UNFINISHED));
+                filling.fill(temporary);
+                Files.delete(temporary.resolve(UNFINISHED));
+                Files.move(temporary, place, StandardCopyOption.ATOMIC_MOVE); // never over what has something in it
+            } finally {
+                deleteAll(temporary);
+            }
         }
     }
 
     private static void appear(Path target, Filling filling) throws IOException {
-        Path place = place(target);
-        Path temporary = temporary(place);
-        try {
-            Files.deleteIfExists(temporary);
-            filling.fill(temporary);
-            makeDurable(temporary, StandardOpenOption.WRITE);
-            Files.move(temporary, place, StandardCopyOption.ATOMIC_MOVE);
-            makeDurable(temporary.resolveSibling("."), StandardOpenOption.READ);
-        } catch (SQLException e) {
-            throw Database.explain(target, e);
-        } finally {
-            Files.deleteIfExists(temporary);
-            Files.deleteIfExists(temporary.resolveSibling(temporary.getFileName() + "-journal"));
+        try (WriterLock lock = lock(target)) {
+            Path place = place(target);
+            Path temporary = temporary(place);
+            Path journal = temporary.resolveSibling(temporary.getFileName() + "-journal");
+            deleteLeftOver(temporary);
+            deleteLeftOver(journal);
+            try {
+                filling.fill(temporary);
+                makeDurable(temporary, StandardOpenOption.WRITE);
+                moveToFree(temporary, place);
+                makeDurable(temporary.resolveSibling("."), StandardOpenOption.READ);
+            } catch (SQLException e) {
+                throw Database.explain(target, e);
+            } finally {
+                Files.deleteIfExists(temporary);
+                Files.deleteIfExists(journal);
+            }
         }
+    }
+
+    private static WriterLock lock(Path target) throws IOException {
+        try {
+            return WriterLock.take(place(target), "is being written by another process; name another, or wait");
+        } catch (WriterLock.NotFreeException e) {
+            throw new StoreException(target, "" + e.getMessage());
+        }
+    }
+
+    /** A move would take the place of a file that has come there meanwhile; a second name cannot. */
+    private static void moveToFree(Path temporary, Path place) throws IOException {
+        try {
+            Files.createLink(place, temporary);
+        } catch (FileAlreadyExistsException e) {
+            throw isThere(place);
+        } catch (UnsupportedOperationException | IOException e) { // a drive that gives a file one name
+            if (Files.exists(place, LinkOption.NOFOLLOW_LINKS)) {
+                throw isThere(place);
+            }
+            Files.move(temporary, place, StandardCopyOption.ATOMIC_MOVE);
+        }
+    }
+
+    private static FileAlreadyExistsException isThere(Path target) {
+        return new FileAlreadyExistsException(target.toString(), null, "is there already; name a new one");
     }
 
     /** The real place of something new. */
     private static Path place(Path target) throws IOException {
         Path place = target.toAbsolutePath().normalize();
-        if (Files.exists(place)) {
-            throw new FileAlreadyExistsException(target.toString(), null, "is there already; name a new one");
+        if (Files.exists(place, LinkOption.NOFOLLOW_LINKS)) {
+            throw isThere(target);
         }
         if (place.getParent() == null || !Files.isDirectory(place.getParent())) {
             throw new StoreException(target, "there is no such folder to put it in");
         }
+        if (!Files.isWritable(place.getParent())) {
+            throw new StoreException(target, "the folder cannot be written; name another place");
+        }
         return place;
     }
 
+    /** The same for every process: whoever holds the lock knows that what is there was left by a killed one. */
     private static Path temporary(Path place) {
-        return place.resolveSibling(
-                "." + place.getFileName() + "-" + ProcessHandle.current().pid() + ".part");
+        return place.resolveSibling("." + place.getFileName() + ".part");
     }
 
-    private static void deleteAll(Path folder) throws IOException {
-        if (!Files.isDirectory(folder)) {
+    /** What a killed process left; what another program has put there stays. */
+    private static void deleteLeftOver(Path temporary) throws IOException {
+        if (!Files.exists(temporary, LinkOption.NOFOLLOW_LINKS)) {
             return;
         }
-        try (Stream<Path> inside = Files.walk(folder)) {
-            for (Path path : inside.sorted(Comparator.reverseOrder()).toList()) {
-                Files.delete(path);
+        boolean ours;
+        if (Files.isDirectory(temporary, LinkOption.NOFOLLOW_LINKS)) {
+            try (Stream<Path> inside = Files.list(temporary)) {
+                ours = Files.exists(temporary.resolve(UNFINISHED))
+                        || inside.findAny().isEmpty();
+            }
+        } else {
+            ours = Files.isRegularFile(temporary, LinkOption.NOFOLLOW_LINKS) && isOfADatabase(temporary);
+        }
+        if (!ours) {
+            throw new StoreException(temporary, "is in the way and not of this program; move it away");
+        }
+        deleteAll(temporary);
+    }
+
+    /** Empty, or with the first bytes of a database or of its journal (www.sqlite.org/fileformat.html). */
+    private static boolean isOfADatabase(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            String head = new String(in.readNBytes(8), StandardCharsets.ISO_8859_1);
+            return head.chars().allMatch(c -> c == 0)
+                    || head.equals("SQLite f")
+                    || head.equals("\u00D9\u00D5\u0005\u00F9\u0020\u00A1\u0063\u00D7");
+        }
+    }
+
+    private static void deleteAll(Path path) throws IOException {
+        if (!Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS)) {
+            Files.deleteIfExists(path);
+            return;
+        }
+        try (Stream<Path> inside = Files.walk(path)) {
+            // the mark goes last, so that what is left of a folder is known for ours
+            Comparator<Path> order = Comparator.comparing((Path p) -> p.equals(path))
+                    .thenComparing(p -> p.equals(path.resolve(UNFINISHED)))
+                    .thenComparing(Comparator.reverseOrder());
+            for (Path each : inside.sorted(order).toList()) {
+                Files.delete(each);
             }
         }
     }

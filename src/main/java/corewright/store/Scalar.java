@@ -95,8 +95,13 @@ record Scalar(Class<?> type, String column, boolean mayBeNull) {
     }
 
     private IllegalArgumentException expected(String found, String expected) {
-        String shown = found.length() > 60 ? found.substring(0, 60) + "..." : found;
-        return new IllegalArgumentException(column + ": found \"" + shown + "\", expected " + expected);
+        return new IllegalArgumentException(column + ": found \"" + shown(found) + "\", expected " + expected);
+    }
+
+    /** A text of the file as a message may show it: not too long, and without what would upset a terminal. */
+    static String shown(String text) {
+        String cut = text.length() > 60 ? text.substring(0, 60) + "..." : text;
+        return cut.replaceAll("[\\p{Cc}\\p{Cf}\u2028\u2029]", "\uFFFD");
     }
 
     static String word(Enum<?> choice) {

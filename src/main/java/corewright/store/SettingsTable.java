@@ -6,7 +6,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.survey.Resin;
 import corewright.survey.Settings;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Settings as lines of section, name and value; resins have a table of their own. */
 final class SettingsTable {
@@ -34,6 +36,13 @@ final class SettingsTable {
      */
     static Settings settings(List<Value> values, List<Resin> resins) {
         ObjectNode tree = Json.tree(Settings.defaults());
+        Set<String> seen = new HashSet<>();
+        for (Value value : values) {
+            if (!seen.add(value.section() + "." + value.name())) {
+                throw new IllegalArgumentException(
+                        Scalar.shown(value.section() + "." + value.name()) + ": is there twice");
+            }
+        }
         tree.fields().forEachRemaining(section -> {
             if (section.getValue() instanceof ObjectNode names) {
                 names.fields().forEachRemaining(each -> values.stream()
@@ -64,7 +73,9 @@ final class SettingsTable {
                     : nodes.textNode(value.value());
         } catch (NumberFormatException e) {
             throw new IllegalArgumentException(
-                    value.section() + "." + value.name() + ": found \"" + value.value() + "\", expected a number", e);
+                    value.section() + "." + value.name() + ": found \"" + Scalar.shown(value.value())
+                            + "\", expected a number",
+                    e);
         }
     }
 }

@@ -13,6 +13,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -86,7 +87,7 @@ public final class SurveyFile implements AutoCloseable {
         String why = "the file or its folder cannot be written";
         try {
             if (Files.isWritable(path) && Files.isWritable(parent(path))) {
-                lock = WriterLock.take(path);
+                lock = WriterLock.take(path, "is open in another window");
             }
         } catch (WriterLock.NotFreeException e) {
             why = e.getMessage() + "";
@@ -278,8 +279,16 @@ public final class SurveyFile implements AutoCloseable {
         }
     }
 
-    /** Keeps the bytes of a photograph under the name that a {@link corewright.survey.Photo} gives it. */
+    /**
+     * Keeps the bytes of a photograph under the name that a {@link corewright.survey.Photo} gives it; never in the place
+     * of another picture, which an undo may want back.
+     */
     public synchronized void putPicture(String name, byte[] content) throws StoreException {
+        byte[] kept = picture(name);
+        if (kept != null && !Arrays.equals(kept, content)) {
+            throw new StoreException(
+                    path, "holds another picture called " + name + " already; name this one otherwise");
+        }
         if (content.length > Pictures.LARGEST_BYTES) {
             throw new StoreException(
                     path,

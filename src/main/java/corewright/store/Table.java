@@ -109,8 +109,8 @@ record Table<T>(
         Object kind = row[columns.indexOf("kind")];
         Form<? extends Record> form = kind instanceof String word ? forms.get(word) : null;
         if (form == null || !(row[columns.indexOf("face")] instanceof String face)) {
-            throw new IllegalArgumentException(
-                    "kind: found \"" + kind + "\", expected one of " + new TreeSet<>(forms.keySet()));
+            throw new IllegalArgumentException("kind: found \"" + Scalar.shown(String.valueOf(kind))
+                    + "\", expected one of " + new TreeSet<>(forms.keySet()));
         }
         @Nullable
         Object[] own =

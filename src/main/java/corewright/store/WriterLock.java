@@ -20,17 +20,17 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The right to write one survey file, held by one window at a time and given back by the system when its process ends,
- * however it ends. The lock is on a file beside it, as closing any other handle of the database itself would drop the
+ * The right to write one thing, a survey file or a folder of outputs, held by one process at a time and given back by the
+ * system when its process ends, however it ends. The lock is on a file beside it, {@code NAME.lock}, as closing any other handle of the database itself would drop the
  * database's own locks (POSIX advisory locks belong to the process). For the same reason the lock file has one handle in
  * this process as long as the lock is held: closing a second one would drop the lock.
  */
-final class WriterLock implements AutoCloseable {
+public final class WriterLock implements AutoCloseable {
     /** The locked byte lies beyond the content, which some systems would otherwise keep others from reading. */
     private static final long FAR = 1L << 40;
 
     /** What a lock file of ours begins with; dots follow, a random number of them. */
-    private static final String MARK = "This file says that a survey is open for work.\n";
+    private static final String MARK = "Somebody is at work on what this file is named after.\n";
 
     private static final int MOST_DOTS = 50_000;
     private static final Random RANDOM = new SecureRandom();
@@ -39,7 +39,7 @@ final class WriterLock implements AutoCloseable {
     private static final Set<Path> HELD = new HashSet<>();
 
     /** The lock is somebody's, or its place is taken; the message is what to say of the survey file. */
-    static final class NotFreeException extends Exception {
+    public static final class NotFreeException extends Exception {
         private static final long serialVersionUID = 1L;
 
         NotFreeException(String message) {
@@ -58,20 +58,21 @@ final class WriterLock implements AutoCloseable {
     }
 
     /**
-     * The lock of a survey file.
+     * The lock of a file or folder.
      *
      * @param file its real path
+     * @param held what to say where somebody else has it
      * @throws NotFreeException where somebody else has it, or where something that is not ours stands in its place
      * @throws IOException where the folder cannot be written
      */
-    static WriterLock take(Path file) throws IOException, NotFreeException {
+    public static WriterLock take(Path file, String held) throws IOException, NotFreeException {
         Path path = file.resolveSibling(file.getFileName() + ".lock");
         synchronized (HELD) {
             if (HELD.contains(path)) {
-                throw new NotFreeException("is open in another window");
+                throw new NotFreeException(held);
             }
             while (true) {
-                WriterLock lock = attempt(path);
+                WriterLock lock = attempt(path, held);
                 if (lock != null) {
                     HELD.add(path);
                     return lock;
@@ -81,7 +82,7 @@ final class WriterLock implements AutoCloseable {
     }
 
     /** Null where the file lost its name while we took it, so that it is to be tried again. */
-    private static @Nullable WriterLock attempt(Path path) throws IOException, NotFreeException {
+    private static @Nullable WriterLock attempt(Path path, String held) throws IOException, NotFreeException {
         try {
             Files.createFile(path);
         } catch (FileAlreadyExistsException e) {
@@ -98,20 +99,20 @@ final class WriterLock implements AutoCloseable {
         } catch (NoSuchFileException e) {
             return null;
         }
-        boolean held = false;
+        boolean taken = false;
         try {
             if (channel.tryLock(FAR, 1, false) == null) {
-                throw new NotFreeException("is open in another window");
+                throw new NotFreeException(held);
             }
             if (!isOurs(channel)) {
                 throw foreign(path);
             }
-            held = isStill(path, before, channel);
-            return held ? new WriterLock(path, before, channel) : null;
+            taken = isStill(path, before, channel);
+            return taken ? new WriterLock(path, before, channel) : null;
         } catch (OverlappingFileLockException e) {
-            throw new NotFreeException("is open in another window");
+            throw new NotFreeException(held);
         } finally {
-            if (!held) {
+            if (!taken) {
                 channel.close();
             }
         }

@@ -35,7 +35,7 @@ public record Thresholds(
         double recoreMarginMm) {
     /** Common practice where a handbook gives none; see docs/methods.md. */
     public static final Thresholds DEFAULT =
-            new Thresholds(0.5, 0.1, 0.3, 0.7, 0.5, 2500, 100, 15, 20, 400_000, 120, 0.3, 25);
+            new Thresholds(0.5, 0.1, 0.3, 0.7, 0.5, 5000, 100, 15, 20, 400_000, 120, 0.3, 25);
 
     public Thresholds {
         Check.within("likely", likely, 0.05, 0.95);

@@ -1,9 +1,11 @@
 package corewright.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import corewright.SurveyFolders;
 import corewright.damage.Coverage;
+import corewright.damage.FaceDamage;
 import corewright.intake.Intake;
 import corewright.intake.SurveyFolder;
 import corewright.survey.Finding;
@@ -137,6 +139,42 @@ class SpoiledSurveysTest {
             }
         }
         return text.toString();
+    }
+
+    /** A damaged deck that is believed, then with its readings taken for metres: nothing is planned, nothing told one by one. */
+    @Test
+    void nothingIsConcludedFromASurveyThatCannotBeSo() throws IOException {
+        SurveyFolders folder = SurveyFolders.minimal(Files.createDirectory(dir.resolve("believed")));
+        Assessment believed = assess(folder);
+        assertThat(believed.damage().regions()).isNotEmpty();
+        assertThat(believed.stiffness().panels()).isNotEmpty();
+
+        SurveyCopy copy = new SurveyCopy(folder.path(), dir.resolve("in-metres"));
+        for (String file : List.of("moisture.csv", "taps.csv", "probes.csv")) {
+            copy.places(file, (x, y) -> x / 1000, (x, y) -> y / 1000);
+        }
+        Intake intake = SurveyFolder.read(copy.folder());
+        Assessment doubted = Assessor.assess(intake.survey(), intake.findings(), Earlier.NONE, Progress.NONE)
+                .assessment();
+
+        assertThat(doubted.verdict().withheld()).isTrue();
+        assertThat(doubted.damage().regions()).isEmpty();
+        assertThat(doubted.stiffness().panels()).isEmpty();
+        assertThat(doubted.decision().injections()).isEmpty();
+        assertThat(doubted.decision().buying()).isEmpty();
+        assertThat(doubted.findings()).allMatch(f -> f.subject() == Subject.PLAUSIBILITY);
+        FaceDamage face = doubted.damage().faces().get(0);
+        assertThat(face.told()).isFalse();
+        assertThat(face.undecidedMm2()).isCloseTo(face.deckMm2(), within(1e-6));
+        assertThat(face.deckMm2())
+                .as("the deck is as large as ever")
+                .isCloseTo(believed.damage().faces().get(0).deckMm2(), within(1e-3));
+    }
+
+    private static Assessment assess(SurveyFolders folder) throws IOException {
+        Intake intake = SurveyFolder.read(folder.path());
+        return Assessor.assess(intake.survey(), intake.findings(), Earlier.NONE, Progress.NONE)
+                .assessment();
     }
 
     @TestFactory
@@ -302,9 +340,9 @@ class SpoiledSurveysTest {
         to.add(new Slip(
                 "one face unread",
                 "quillwort",
-                c -> c.drop("cabin front"),
+                c -> c.drop("wheelhouse side"),
                 Verdicts.PART,
-                "No moisture reading, tap or probe was taken on cabin front"));
+                "No moisture reading, tap or probe was taken on wheelhouse side"));
         to.add(moved(
                 "far off", "deck05", (x, y) -> 1.5 * x + 2500, (x, y) -> 2 * y - x / 2, "lie outside the outline"));
     }

@@ -2,6 +2,7 @@ package corewright.bench;
 
 import corewright.GeneratedSurveys;
 import corewright.store.EditingProcess;
+import corewright.store.StoreException;
 import corewright.store.SurveyFile;
 import corewright.survey.Edit;
 import corewright.survey.Origin;
@@ -161,12 +162,25 @@ public final class TwoWriters {
         return file.resolveSibling(file.getFileName() + "-said-" + name + ".txt");
     }
 
+    /** On a slow machine the other's edits may keep a reader waiting longer than it waits. */
+    private static SurveyFile openWhenNotBusy(Path path) throws IOException {
+        while (true) {
+            try {
+                return SurveyFile.open(path);
+            } catch (StoreException e) {
+                if (!String.valueOf(e.getMessage()).contains("another program is writing to it")) {
+                    throw e;
+                }
+            }
+        }
+    }
+
     /** Makes so many edits, a few each time the file is free, and says each once it is done. */
     private static void edit(Path path, String name, int edits) throws IOException, InterruptedException {
         Random random = new Random(name.hashCode());
         int done = 0;
         while (done < edits) {
-            try (SurveyFile file = SurveyFile.open(path)) {
+            try (SurveyFile file = openWhenNotBusy(path)) {
                 for (int i = 1 + random.nextInt(MOST_EDITS_AT_ONCE); i > 0 && done < edits && !file.readOnly(); i--) {
                     done++;
                     Plug plug = new Plug(new Origin("by hand", 0), name + "-" + done, new Spot("foredeck", 1, 2), 11);

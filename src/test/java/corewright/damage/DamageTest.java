@@ -210,6 +210,25 @@ class DamageTest {
     }
 
     @Test
+    void saysNothingOfADeckThatWasNotRead() {
+        Deck deck = Deck.plain().solid("POLYGON((0 0,200 0,200 200,0 200,0 0))");
+        for (int i = 0; i < 4; i++) {
+            deck.reads(900 + 50 * i, 500, 40).taps(900 + 50 * i, 500, Sound.HOLLOW);
+        }
+        FaceDamage unread = deck.map();
+
+        assertThat(unread.told()).isFalse();
+        assertThat(unread.regions()).isEmpty();
+        assertThat(unread.areaMm2(Condition.SOUND)).isZero();
+        assertThat(unread.deckMm2()).isCloseTo(2e6, within(1e-6));
+        assertThat(unread.undecidedMm2()).isCloseTo(2e6, within(1e-6));
+        assertThat(unread.damagedMm2()).isEqualTo(Quantiles.ZERO);
+
+        deck.reads(1100, 500, 40).taps(1100, 500, Sound.HOLLOW);
+        assertThat(deck.map().told()).as("a fifth reading").isTrue();
+    }
+
+    @Test
     void setsReadingsOffTheCoreAside() {
         FaceDamage map = wetHereLooseThere()
                 .opening("POLYGON((900 400,1000 400,1000 500,900 500,900 400))")

@@ -88,13 +88,13 @@ class DeciderTest {
         Deck deck = deck(DECK)
                 .region(Condition.VOID, PATCH, 4, 0.1)
                 .probe(1200, 300, 4, CoreState.DRY)
-                .with(fitting("forestay plate", 1700, 300, true, 60)); // 100 mm from the patch
+                .with(fitting("mooring bollard", 1700, 300, true, 60)); // 100 mm from the patch
         RegionDecision d = first(deck);
         assertThat(d.method()).isEqualTo(Method.RECORE);
         assertThat(d.architect()).isTrue();
         assertThat(d.notOffered().get(Method.INJECT))
                 .isEqualTo(
-                        "R1 holds or touches the place of forestay plate, which carries load. Injection is not offered "
+                        "R1 holds or touches the place of mooring bollard, which carries load. Injection is not offered "
                                 + "under a load.");
         assertThat(decide(deck).findings())
                 .filteredOn(f -> f.severity() == Finding.Severity.HAZARD)
@@ -114,7 +114,7 @@ class DeciderTest {
                 .region(Condition.VOID, PATCH, 4, 0.1)
                 .probe(1200, 300, 4, CoreState.DRY)
                 .probe(1450, 300, 4, CoreState.DRY)
-                .with(fitting("forestay plate", 1760, 300, true, 60))
+                .with(fitting("mooring bollard", 1760, 300, true, 60))
                 .with(fitting("vent cowl", 1500, 300, false, 60));
         assertThat(first(deck).method()).isEqualTo(Method.INJECT);
         assertThat(first(deck).architect()).isFalse();

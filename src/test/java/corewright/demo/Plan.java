@@ -8,18 +8,16 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 
-/** The boat's two faces, millimetres; x aft (on the cabin front: up), y to starboard. */
+/** The boat's two faces, millimetres: x aft and y to starboard; on the wheelhouse side x aft and y up. */
 final class Plan {
-    static final String DECK = "foredeck";
-    static final String FRONT = "cabin front";
+    static final String DECK = "boat deck";
+    static final String FRONT = "wheelhouse side";
 
-    /** The foredeck ends at the main bulkhead. */
-    static final double DECK_LENGTH = 3400;
+    /** The boat deck ends at the after bulkhead of the saloon. */
+    static final double DECK_LENGTH = 3120;
 
-    static final double HALF_BEAM = 1250;
-
-    /** A web of solid glass under the deck: no water passes. */
-    static final double DIVIDER_X = 900;
+    /** A rib of solid glass under the deck: no water passes. */
+    static final double DIVIDER_X = 2320;
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
@@ -27,40 +25,46 @@ final class Plan {
     record Fitting(String face, String name, double x, double y, boolean metal, boolean loadBearing, int keepout) {}
 
     static final List<Fitting> FITTINGS = List.of(
-            new Fitting(DECK, "bow cleat, port", 610, -220, true, true, 60),
-            new Fitting(DECK, "bow cleat, starboard", 610, 220, true, true, 60),
-            new Fitting(DECK, "inner forestay plate", 1100, 0, true, true, 90),
-            new Fitting(DECK, "stanchion base, port", 1920, -770, true, true, 60),
-            new Fitting(DECK, "stanchion base, starboard", 1920, 770, true, true, 60),
-            new Fitting(DECK, "stanchion base, aft starboard", 3050, 1080, true, true, 60),
-            new Fitting(DECK, "ventilator", 2180, 430, false, false, 70),
-            new Fitting(FRONT, "handrail foot", 470, 720, true, false, 40));
+            new Fitting(DECK, "grab rail foot, port", 300, -600, true, true, 50),
+            new Fitting(DECK, "grab rail foot, starboard", 300, 600, true, true, 50),
+            new Fitting(DECK, "signal mast step", 2080, 20, true, true, 90),
+            new Fitting(DECK, "tender chock", 1400, 660, true, true, 60),
+            new Fitting(DECK, "davit foot, port", 2640, -560, true, true, 80),
+            new Fitting(DECK, "davit foot, starboard", 2640, 560, true, true, 80),
+            new Fitting(DECK, "mushroom ventilator", 1910, 600, false, false, 70),
+            new Fitting(FRONT, "shore-power inlet", 230, 470, true, false, 40));
 
-    static final Polygon HATCH = box(2400, -280, 2960, 280);
-    static final Polygon PORTLIGHT = box(230, -660, 390, -380);
+    static final Polygon SKYLIGHT = box(520, -260, 1040, 260);
+    static final Polygon GRILLE = box(1210, 220, 1490, 380);
 
     private Plan() {}
 
-    /** Half the deck's width: a full bow. */
-    static double halfWidth(double x) {
-        return HALF_BEAM * StrictMath.pow(x / DECK_LENGTH, 0.62);
-    }
-
     static Polygon outline(String face) {
-        List<Coordinate> ring = new ArrayList<>();
         if (face.equals(FRONT)) {
-            return polygon(List.of(at(0, -930), at(560, -850), at(560, 850), at(0, 930), at(0, -930)));
+            return polygon(List.of(at(0, 0), at(1840, 0), at(1770, 560), at(70, 560), at(0, 0)));
         }
-        double[] stations = {
-            0, 25, 60, 120, 200, 300, 450, 650, 900, 1200, 1500, 1800, 2100, 2400, 2700, 3000, 3200, 3400
+        double[][] stations = { // x and half the width: square aft, rounded forward, a little wider amidships
+            {0, 500},
+            {25, 570},
+            {70, 640},
+            {140, 705},
+            {240, 755},
+            {380, 795},
+            {600, 832},
+            {900, 866},
+            {1250, 892},
+            {1650, 906},
+            {2050, 908},
+            {2450, 898},
+            {2850, 876},
+            {DECK_LENGTH, 852}
         };
-        for (double x : stations) {
-            ring.add(at(x, 0 - StrictMath.rint(halfWidth(x))));
+        List<Coordinate> ring = new ArrayList<>();
+        for (double[] s : stations) {
+            ring.add(at(s[0], -s[1]));
         }
         for (int i = stations.length - 1; i >= 0; i--) {
-            if (stations[i] > 0) {
-                ring.add(at(stations[i], StrictMath.rint(halfWidth(stations[i]))));
-            }
+            ring.add(at(stations[i][0], stations[i][1]));
         }
         ring.add(ring.get(0));
         return polygon(ring);
@@ -68,22 +72,22 @@ final class Plan {
 
     /** The face's core: the outline less openings. */
     static Geometry core(String face) {
-        return outline(face).difference(face.equals(DECK) ? HATCH : PORTLIGHT);
+        return outline(face).difference(face.equals(DECK) ? SKYLIGHT : GRILLE);
     }
 
     static String csv() {
         StringBuilder csv = new StringBuilder("face,kind,name,wkt,metal,load_bearing,keepout,edge,laminate\n");
         row(csv, DECK, "outline", "deck edge", wkt(outline(DECK)), ",,,,deck");
-        row(csv, DECK, "opening", "fore hatch", wkt(HATCH), ",,,,");
-        line(csv, DECK, "divider", "solid glass web", DIVIDER_X, 560);
-        line(csv, DECK, "support", "chain locker bulkhead", DIVIDER_X, 560);
-        line(csv, DECK, "support", "deck beam", 2050, 930);
-        line(csv, DECK, "support", "main bulkhead", DECK_LENGTH, HALF_BEAM);
-        row(csv, DECK, "access", "old core-drilled hole", "POINT(1840 430)", ",,,,");
-        row(csv, DECK, "access", "hole of an old pad eye", "POINT(1450 330)", ",,,,");
-        row(csv, FRONT, "outline", "cabin front", wkt(outline(FRONT)), ",,,,cabin");
-        row(csv, FRONT, "opening", "portlight", wkt(PORTLIGHT), ",,,,");
-        row(csv, FRONT, "support", "mast web", "LINESTRING(0 0,560 0)", ",,,simple,");
+        row(csv, DECK, "opening", "skylight", wkt(SKYLIGHT), ",,,,");
+        line(csv, DECK, "divider", "solid glass rib", DIVIDER_X, 905);
+        line(csv, DECK, "support", "galley bulkhead", 1180, 892);
+        line(csv, DECK, "support", "davit frame", DIVIDER_X, 905);
+        line(csv, DECK, "support", "saloon bulkhead", DECK_LENGTH, 852);
+        row(csv, DECK, "access", "gland of a former aerial", "POINT(1790 -490)", ",,,,");
+        row(csv, DECK, "access", "hole of a former lashing eye", "POINT(1290 -350)", ",,,,");
+        row(csv, FRONT, "outline", "wheelhouse side", wkt(outline(FRONT)), ",,,,wheelhouse");
+        row(csv, FRONT, "opening", "ventilation grille", wkt(GRILLE), ",,,,");
+        row(csv, FRONT, "support", "locker partition", "LINESTRING(920 0,920 560)", ",,,simple,");
         for (Fitting f : FITTINGS) {
             String place = String.format(Locale.ROOT, "POINT(%.0f %.0f)", f.x(), f.y());
             String flags = "," + yes(f.metal()) + "," + yes(f.loadBearing()) + "," + f.keepout() + ",,";

@@ -19,7 +19,7 @@ final class Truth {
      * @param wet the core holds water
      * @param loose the skin is off the core
      * @param depthMm empty space at the middle; falls to nothing at the edge
-     * @param fromX the damage ends here where a divider stops it
+     * @param toX the damage ends here where a divider stops it
      */
     record Damage(
             String name,
@@ -28,7 +28,7 @@ final class Truth {
             boolean wet,
             boolean loose,
             double depthMm,
-            double fromX,
+            double toX,
             String story) {
         /** 0 in the middle, 1 at the edge. */
         double rho(double x, double y) {
@@ -36,7 +36,7 @@ final class Truth {
         }
 
         boolean holds(String where, double x, double y) {
-            return face.equals(where) && x > fromX && rho(x, y) < 1;
+            return face.equals(where) && x < toX && rho(x, y) < 1;
         }
 
         double depthAt(double x, double y) {
@@ -65,57 +65,67 @@ final class Truth {
             new Damage(
                     "empty space over dry core",
                     Plan.DECK,
-                    new Ellipse(1560, 400, 320, 190, 12, 0.4),
+                    new Ellipse(1530, -420, 315, 190, -14, 0.4),
                     false,
                     true,
                     8.5,
-                    0,
-                    "A core panel was never pressed into its bedding when the deck was built."),
+                    Plan.DECK_LENGTH,
+                    "The core was planed down here for a pad under a raft's cradle; pad and cradle were never fitted, "
+                            + "and the outer skin was laid over the hollow."),
             new Damage(
                     "loose skin over dry core",
                     Plan.DECK,
-                    new Ellipse(2640, -690, 290, 155, 14, 2.1),
+                    new Ellipse(830, 600, 300, 150, 6, 2.1),
                     false,
                     true,
                     0.25,
-                    0,
-                    "The bond let go where the crew jumps down from the rail; too thin a gap to measure."),
+                    Plan.DECK_LENGTH,
+                    "A black solar mat lay here for years and the heat let the bond go; too thin a gap to measure."),
             new Damage(
                     "wet core, still bonded",
                     Plan.DECK,
-                    new Ellipse(2990, 860, 270, 200, 20, 1.2),
+                    new Ellipse(2730, 640, 265, 195, -12, 1.2),
                     true,
                     false,
                     0,
-                    0,
-                    "The aft starboard stanchion base leaks."),
+                    Plan.DECK_LENGTH,
+                    "The starboard davit foot leaks."),
             new Damage(
-                    "wet and loose at the inner forestay plate",
+                    "wet and loose at the signal mast step",
                     Plan.DECK,
-                    new Ellipse(1150, -130, 290, 200, -10, 3.3),
+                    new Ellipse(2110, 80, 285, 200, 10, 3.3),
                     true,
                     true,
                     0.35,
                     Plan.DIVIDER_X,
-                    "The plate leaks and its core has begun to rot; the solid web stops the water forward."),
+                    "The mast's cable gland leaks and the core has begun to rot; the solid rib stops the water aft."),
             new Damage(
-                    "empty space over dry core on the cabin front",
+                    "loose skin, core not looked at",
+                    Plan.DECK,
+                    new Ellipse(2720, -90, 200, 140, 20, 4.2),
+                    false,
+                    true,
+                    0.25,
+                    Plan.DECK_LENGTH,
+                    "An outboard engine was dropped here; the core is dry, but the pilot hole's note leaves it out."),
+            new Damage(
+                    "empty space over dry core on the wheelhouse side",
                     Plan.FRONT,
-                    new Ellipse(290, 410, 130, 220, 8, 5.0),
+                    new Ellipse(470, 290, 215, 130, 8, 5.0),
                     false,
                     true,
                     5.5,
-                    0,
-                    "Bedding ran down the steep form before the core was set."),
+                    Plan.DECK_LENGTH,
+                    "The foam sheet was too stiff to follow a hollow of the mould and bridges it."),
             new Damage(
-                    "wet core under the portlight",
+                    "wet joints under the ventilation grille",
                     Plan.FRONT,
-                    new Ellipse(160, -520, 115, 180, 0, 0.9),
+                    new Ellipse(1340, 145, 180, 110, 0, 0.9),
                     true,
                     false,
                     0,
-                    0,
-                    "The portlight's lower edge leaks."));
+                    Plan.DECK_LENGTH,
+                    "The grille's drain is blocked; water stands in the saw cuts of the foam, not in the foam itself."));
 
     static boolean isLoose(String face, double x, double y) {
         return DAMAGES.stream().anyMatch(d -> d.loose() && d.holds(face, x, y));
@@ -137,7 +147,7 @@ final class Truth {
     static double wetness(String face, double x, double y) {
         double most = 0;
         for (Damage d : DAMAGES) {
-            if (d.wet() && d.face().equals(face) && x > d.fromX()) {
+            if (d.wet() && d.face().equals(face) && x < d.toX()) {
                 double rho = d.rho(x, y);
                 double outside = (rho - 1) * d.shape().meanRadius() / 45; // damp fringe, a few centimetres
                 most = Math.max(most, rho < 1 ? 2 - rho * rho : StrictMath.exp(-outside));

@@ -15,18 +15,29 @@ import org.locationtech.jts.geom.Location;
 /**
  * A surveyor's walk over the boat: chalked grids, closer where something was found, with scatter and a few mistakes.
  *
- * <p>The relative meter reads 10 over dry core, 25 at the edge of wet core and above 40 well inside it. Metal raises it.
+ * <p>Over balsa the relative meter reads 10 where the core is dry, 25 at the edge of wet core and above 40 well inside it;
+ * over foam, which holds water in its joints only, 6, 16 and 30. Metal raises it.
  */
 final class Walk {
-    private static final double DRY = 10;
-    private static final double WET = 25;
-    private static final double FULL = 46;
+    /** What the meter reads over dry core, at the edge of wet core, and most where the core is wettest. */
+    private record Scale(String meter, double dry, double edge, double most) {
+        double reads(double wetness) {
+            return wetness < 1 ? dry + (edge - dry) * wetness : edge + (most - edge) * Math.sqrt(wetness - 1);
+        }
+    }
+
+    private static final Scale OVER_BALSA = new Scale("A", 10, 25, 46);
+    private static final Scale OVER_FOAM = new Scale("B", 6, 16, 30);
+
     /** How far metal upsets the meter, and by how much beside it. */
     private static final double METAL_MM = 95;
 
     private static final double METAL_RISE = 38;
 
-    private final Random random = new Random(19860511);
+    /** The pilot hole whose note leaves out the core. */
+    private static final double[] NOT_LOOKED_AT = {2720, -100};
+
+    private final Random random = new Random(7_240_913);
 
     /** A place on a chalked grid. */
     private record Place(double x, double y) implements Comparable<Place> {
@@ -37,7 +48,7 @@ final class Walk {
     }
 
     String moisture() {
-        StringBuilder csv = new StringBuilder("id,face,x,y,value,reference,note\n");
+        StringBuilder csv = new StringBuilder("id,face,x,y,value,meter,reference,note\n");
         int n = 0;
         for (String face : List.of(Plan.DECK, Plan.FRONT)) {
             for (Place p : grid(face, face.equals(Plan.DECK) ? 180 : 140, face.equals(Plan.DECK) ? 90 : 70, true)) {
@@ -46,33 +57,34 @@ final class Walk {
         }
         for (double y : new double[] {-40, -20, 0, 20, 40}) {
             csv.append(
-                    moistureRow("M" + ++n, Plan.DECK, new Place(760, y), "yes", "dry by the plug taken here in 2024"));
+                    moistureRow("M" + ++n, Plan.DECK, new Place(300, y), "yes", "dry by a plug of an earlier survey"));
         }
-        csv.append(moistureRow("M" + ++n, Plan.DECK, new Place(2970, 900), "", "read again"));
-        csv.append(moistureRow("M" + ++n, Plan.DECK, new Place(1530, -360), "", "read again"));
-        csv.append(offScale("M" + ++n, 1060, -60, ">100"));
-        csv.append(offScale("M" + ++n, 1140, -60, "100+"));
+        csv.append(moistureRow("M" + ++n, Plan.DECK, new Place(2790, 720), "", "read again"));
+        csv.append(moistureRow("M" + ++n, Plan.DECK, new Place(450, -360), "", "read again"));
+        csv.append(offScale("M" + ++n, 2050, 70, ">100"));
+        csv.append(offScale("M" + ++n, 2120, 70, "100+"));
         return csv.toString();
     }
 
     private String moistureRow(String id, String face, Place p, String reference, String note) {
-        double wetness = Truth.wetness(face, p.x, p.y);
-        double mean = wetness < 1 ? DRY + (WET - DRY) * wetness : WET + (FULL - WET) * Math.sqrt(wetness - 1);
+        Scale scale = face.equals(Plan.DECK) ? OVER_BALSA : OVER_FOAM;
+        double mean = scale.reads(Truth.wetness(face, p.x, p.y));
         double value = mean + metal(face, p) + (1.2 + 0.06 * mean) * random.nextGaussian();
         return String.format(
                 Locale.ROOT,
-                "%s,%s,%.0f,%.0f,%d,%s,%s%n",
+                "%s,%s,%.0f,%.0f,%d,%s,%s,%s%n",
                 id,
                 face,
                 p.x,
                 p.y,
-                Math.round(Math.min(99, Math.max(5, value))),
+                Math.round(Math.min(99, Math.max(2, value))),
+                scale.meter(),
                 reference,
                 note);
     }
 
     private static String offScale(String id, double x, double y, String value) {
-        return String.format(Locale.ROOT, "%s,%s,%.0f,%.0f,%s,,needle at its stop%n", id, Plan.DECK, x, y, value);
+        return String.format(Locale.ROOT, "%s,%s,%.0f,%.0f,%s,A,,needle at its stop%n", id, Plan.DECK, x, y, value);
     }
 
     private static double metal(String face, Place p) {
@@ -91,7 +103,7 @@ final class Walk {
         int n = 0;
         for (String face : List.of(Plan.DECK, Plan.FRONT)) {
             for (Place p : grid(face, 160, 80, false)) {
-                boolean misheard = face.equals(Plan.DECK) && p.x == 2320 && p.y == 640;
+                boolean misheard = face.equals(Plan.DECK) && p.x == 1360 && p.y == 480;
                 String sound = misheard ? "hollow" : sound(face, p);
                 csv.append(String.format(Locale.ROOT, "T%d,%s,%.0f,%.0f,%s%n", ++n, face, p.x, p.y, sound));
             }
@@ -115,28 +127,30 @@ final class Walk {
         StringBuilder csv = new StringBuilder("id,face,x,y,void_depth,core_state,core_moisture,note\n");
         double[][] deck = {
             // empty space, from its middle to its rim, and beyond
-            {1560, 400},
-            {1430, 330},
-            {1700, 470},
-            {1330, 400},
-            {1590, 260},
-            {1520, 535},
-            {1900, 560},
+            {1530, -420},
+            {1420, -370},
+            {1660, -480},
+            {1310, -400},
+            {1560, -290},
+            {1500, -550},
+            {1880, -580},
             // loose over dry core
-            {2640, -690},
-            {2500, -740},
-            {2790, -640},
+            {830, 600},
+            {690, 640},
+            {990, 600},
             // wet, bonded
-            {2960, 850},
-            {2860, 760},
+            {2700, 650},
+            {2830, 560},
             // wet and loose
-            {1180, -180},
-            {1040, -170},
-            {1320, -120},
-            // forward of the web
-            {750, 120},
+            {2140, 150},
+            {2000, 110},
+            {2230, 60},
+            // abaft the rib
+            {2450, 120},
+            // loose; the core was not looked at
+            NOT_LOOKED_AT,
         };
-        double[][] front = {{290, 410}, {280, 255}, {310, 570}, {150, -520}};
+        double[][] front = {{470, 290}, {330, 270}, {620, 315}, {1340, 140}};
         int n = 0;
         for (double[] p : deck) {
             csv.append(probeRow("P" + ++n, Plan.DECK, p[0], p[1]));
@@ -153,7 +167,9 @@ final class Walk {
         double error = 0.35 * random.nextGaussian();
         double read = depth < 0.5 ? 0 : Math.max(0.5, Math.rint(2 * (depth + error)) / 2);
         boolean wet = Truth.isWet(face, x, y);
-        String state = !wet ? "dry" : Truth.isLoose(face, x, y) && x < 1250 ? "rotted" : "wet";
+        String state = x == NOT_LOOKED_AT[0] && y == NOT_LOOKED_AT[1]
+                ? ""
+                : !wet ? "dry" : Truth.isLoose(face, x, y) && x < 2200 ? "rotted" : "wet";
         String water = state.equals("rotted") ? "wet" : "";
         return String.format(Locale.ROOT, "%s,%s,%.0f,%.0f,%.1f,%s,%s,%n", id, face, x, y, read, state, water);
     }
@@ -187,7 +203,7 @@ final class Walk {
         for (Damage d : Truth.DAMAGES) {
             boolean heard = water ? d.wet() : d.loose();
             double rho = d.rho(x, y);
-            if (heard && d.face().equals(face) && x > d.fromX() && rho > (water ? 0.4 : 0.6) && rho < 1.35) {
+            if (heard && d.face().equals(face) && x < d.toX() && rho > (water ? 0.4 : 0.6) && rho < 1.35) {
                 return true;
             }
         }

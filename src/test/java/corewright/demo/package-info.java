@@ -1,5 +1,5 @@
 /**
- * The invented boat <i>Quillwort</i>: what is wrong with her, what a surveyor would have read, and the files under {@code
+ * The invented boat <i>Brindlewisp</i>: what is wrong with her, what a surveyor would have read, and the files under {@code
  * demo-data/quillwort} that say so.
  *
  * <p><b>Steps.</b> (1) {@link corewright.demo.Truth} says of every place whether the core is wet, the skin loose and how

@@ -156,7 +156,7 @@ public final class DrawingFixture {
         f.add(new Feature.Support(HERE, "carlin", line(1850, 330, 3600, 330), EdgeSupport.SIMPLE));
         f.add(new Feature.Support(HERE, "carlin", line(1850, -330, 3600, -330), EdgeSupport.SIMPLE));
         f.add(new Feature.Support(HERE, "aft bulkhead", line(3600, -1380, 3600, 1380), EdgeSupport.SIMPLE));
-        f.add(fitting("inner forestay plate", 1650, 0, true, true));
+        f.add(fitting("mooring bollard", 1650, 0, true, true));
         f.add(fitting("windlass", 1060, 0, true, true));
         f.add(fitting("cleat", 820, 430, true, true));
         f.add(fitting("cleat", 820, -430, true, true));
@@ -276,7 +276,7 @@ public final class DrawingFixture {
                 new Heading(
                         "Foredeck, 11.2 m sloop",
                         LocalDate.of(2026, 4, 2),
-                        "Ronja, 11.2 m sloop, 1986",
+                        "Ronja, 11.2 m sloop",
                         "J. Vestergaard",
                         "T. Aalto",
                         "",

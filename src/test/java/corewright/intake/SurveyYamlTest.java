@@ -51,16 +51,18 @@ class SurveyYamlTest {
                 loads:
                   - { name: crew, area: "POLYGON((100 100,200 100,200 200,100 200,100 100))", force_N: 800 }
                   - { name: crew, line: "LINESTRING(100 100,400 100)", force_N: 200 }
-                  - { name: pedestal, fitting: winch, moment_x_Nmm: 2e5 }
+                  - { name: windlass under load, fitting: windlass, moment_x_Nmm: 2e5 }
                   - { pressure_kPa: 5 }
                 """)
                 .adding(
                         "plan.csv",
-                        "foredeck,fitting,winch,\"POLYGON((600 400,650 400,650 450,600 450,600 400))\",yes,yes,60,,\n");
+                        "foredeck,fitting,windlass,\"POLYGON((600 400,650 400,650 450,600 450,600 400))\",yes,yes,60,,\n");
 
         Survey survey = Reads.read(folder).survey();
 
-        assertThat(survey.loads()).extracting(DeckLoad::loadCase).containsExactly("crew", "crew", "pedestal", "load 4");
+        assertThat(survey.loads())
+                .extracting(DeckLoad::loadCase)
+                .containsExactly("crew", "crew", "windlass under load", "load 4");
         assertThat(survey.loads().get(2).area().getArea()).isEqualTo(2500);
         assertThat(survey.loads().get(2).momentXNmm()).isEqualTo(2e5);
         assertThat(survey.loads().get(3).area()).isEqualTo(survey.faces().get(0).outline());

@@ -82,7 +82,7 @@ class DataFilesTest {
         assertThat(List.of("covered_fraction", "hole_lower_bound", "hole_hex_estimate"))
                 .allSatisfy(key -> assertThat(region.get(key).isNull()).as(key).isTrue());
         assertThat(region.get("architect").booleanValue()).isTrue();
-        assertThat(region.get("not_offered").get("inject").textValue()).isEqualTo("It holds the inner forestay plate.");
+        assertThat(region.get("not_offered").get("inject").textValue()).isEqualTo("It holds the mooring bollard.");
     }
 
     @Test
@@ -101,7 +101,7 @@ class DataFilesTest {
                 .containsExactly(
                         "severity,file,line,id,face,x,y,subject,message,effect",
                         "doubt,moisture.csv,14,'=M12,foredeck,1400,40,metal,"
-                                + "\"The inner forestay plate is 40 mm away, and metal raises readings.\","
+                                + "\"The mooring bollard is 40 mm away, and metal raises readings.\","
                                 + "It counts as an upper bound.");
         assertThat(List.of("=1+1", "+cmd", "-x", "@SUM", "\tx", "-12.5", "+3", "plain"))
                 .extracting(CsvTable::harmless)

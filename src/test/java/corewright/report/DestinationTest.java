@@ -6,11 +6,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.File;
 import java.io.IOException;
 import java.net.URI;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -37,39 +39,105 @@ class DestinationTest {
 
         run(folder, "new");
 
-        assertThat(all()).containsExactly("not", "not/there", "not/there/out", "not/there/out/summary.json");
+        assertThat(all())
+                .containsExactly(
+                        "not",
+                        "not/there",
+                        "not/there/out",
+                        "not/there/out/outputs.sha256",
+                        "not/there/out/summary.json");
     }
 
     @Test
     void anEarlierRunGivesWayAndWhatIsNotOursStays() throws IOException {
         Path folder = place.resolve("out");
-        run(folder, "old");
-        Files.writeString(folder.resolve("holes.csv"), "stale");
+        run(folder, "old", "holes.csv", "maps/a.svg");
         Files.writeString(folder.resolve("my notes.txt"), "mine");
+        Files.writeString(folder.resolve("work-done.csv"), "mine, under a name of yours");
+        Files.createDirectories(folder.resolve("maps/mine"));
+        Files.writeString(folder.resolve("maps/mine/photo.jpg"), "mine");
+        Files.createSymbolicLink(folder.resolve("maps/link.svg"), folder.resolve("my notes.txt"));
 
         run(folder, "new");
 
-        assertThat(all()).containsExactly("out", "out/my notes.txt", "out/summary.json");
+        assertThat(all())
+                .containsExactly(
+                        "out",
+                        "out/maps",
+                        "out/maps/link.svg",
+                        "out/maps/mine",
+                        "out/maps/mine/photo.jpg",
+                        "out/my notes.txt",
+                        "out/outputs.sha256",
+                        "out/summary.json",
+                        "out/work-done.csv");
         assertThat(folder.resolve("summary.json")).hasContent("new");
+        assertThat(folder.resolve("work-done.csv")).hasContent("mine, under a name of yours");
     }
 
-    /** A second run over a folder with a work log must not find its own table in the way. */
+    /** What somebody has changed is somebody's, though a run wrote it first. */
     @Test
-    void whatOnlySomeRunsWriteIsOursToo() throws IOException {
+    void aChangedOutputIsKeptBesideTheNewOne() throws IOException {
         Path folder = place.resolve("out");
-        run(folder, "old");
-        for (String name : List.of("work-done.csv", "work-left.csv", "fill-check.csv", "second-shots.csv")) {
-            Files.writeString(folder.resolve(name), "stale");
+        run(folder, "old", "holes.csv");
+        Files.writeString(folder.resolve("holes.csv"), "with my remarks");
+
+        run(folder, "new", "holes.csv");
+        run(folder, "newer", "holes.csv");
+
+        assertThat(folder.resolve("holes.csv.kept")).hasContent("with my remarks");
+        assertThat(folder.resolve("holes.csv")).hasContent("newer holes.csv");
+        assertThat(all())
+                .containsExactly(
+                        "out", "out/holes.csv", "out/holes.csv.kept", "out/outputs.sha256", "out/summary.json");
+    }
+
+    /** A folder of somebody's own that happens to hold a summary.json, maps and tables. */
+    @Test
+    void aFileOfOursByNameAloneDoesNotGiveAFolderAway() throws IOException {
+        Path folder = Files.createDirectory(place.resolve("thesis"));
+        for (String name : List.of("summary.json", "holes.csv", "owner-report.pdf")) {
+            Files.writeString(folder.resolve(name), "mine");
         }
 
-        try (Destination destination = new Destination(folder)) {
-            Files.writeString(destination.work().resolve("summary.json"), "new");
-            Files.writeString(destination.work().resolve("work-done.csv"), "new");
-            destination.finish();
-        }
+        assertThatThrownBy(() -> run(folder, "new")).hasMessageContaining("holds other things than outputs");
+        assertThat(folder.resolve("holes.csv")).hasContent("mine");
+    }
 
-        assertThat(all()).containsExactly("out", "out/summary.json", "out/work-done.csv");
-        assertThat(folder.resolve("work-done.csv")).hasContent("new");
+    @Test
+    void theListIsReadByTheUsualTool() throws Exception {
+        Path folder = place.resolve("out");
+        run(folder, "new", "a name with spaces.csv", "maps/a.svg");
+
+        Process check = new ProcessBuilder("sha256sum", "--check", "--strict", OutputList.NAME)
+                .directory(folder.toFile())
+                .redirectErrorStream(true)
+                .start();
+        String said = new String(check.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(check.waitFor()).as(said).isZero();
+        assertThat(said.lines()).hasSize(3);
+    }
+
+    @Test
+    void ofTwoRunsAtOnceToOnePlaceTheSecondIsRefused() throws IOException {
+        Path folder = place.resolve("out");
+        try (Destination first = new Destination(folder)) {
+            assertThatThrownBy(() -> new Destination(folder))
+                    .hasMessage(folder + ": is being written by another run; name another folder, or wait");
+            Files.writeString(first.work().resolve("summary.json"), "first");
+            first.finish();
+        }
+        assertThat(folder.resolve("summary.json")).hasContent("first");
+    }
+
+    @Test
+    void whatStandsInTheWayAndIsNotOursStays() throws IOException {
+        Path other = Files.createDirectory(place.resolve(".out-unfinished"));
+        Files.writeString(other.resolve("letter.txt"), "mine");
+
+        assertThatThrownBy(() -> run(place.resolve("out"), "new"))
+                .hasMessage(other + ": is in the way and not of a run; move it away");
+        assertThat(all()).containsExactly(".out-unfinished", ".out-unfinished/letter.txt");
     }
 
     @Test
@@ -85,7 +153,7 @@ class DestinationTest {
                 })
                 .hasMessage("the disk is full");
 
-        assertThat(all()).containsExactly("out", "out/summary.json");
+        assertThat(all()).containsExactly("out", "out/outputs.sha256", "out/summary.json");
         assertThat(folder.resolve("summary.json")).hasContent("old");
     }
 
@@ -96,7 +164,7 @@ class DestinationTest {
         Process writer = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-cp",
-                        classPath(HalfWritten.class, Destination.class),
+                        classPath(HalfWritten.class, Destination.class, Nullable.class),
                         HalfWritten.class.getName(),
                         folder.toString())
                 .redirectErrorStream(true)
@@ -108,16 +176,15 @@ class DestinationTest {
         assertThat(folder.resolve("summary.json")).hasContent("old");
         run(folder, "new");
         assertThat(folder.resolve("summary.json")).hasContent("new");
+        assertThat(all()).containsExactly("out", "out/outputs.sha256", "out/summary.json");
     }
 
-    /** What a kill leaves behind between the last two moves, with somebody's notes half way along. */
+    /** What a kill leaves behind between the last moves, with somebody's notes half way along. */
     @Test
     void aKillWhileTheFoldersAreExchangedIsMendedByTheNextRun() throws IOException {
-        long dead = 999_999_999_999L;
-        Path earlier = Files.createDirectory(place.resolve(".out-earlier-" + dead));
-        Files.writeString(earlier.resolve("summary.json"), "old");
-        Path unfinished = Files.createDirectory(place.resolve(".out-unfinished-" + dead));
-        Files.writeString(unfinished.resolve("summary.json"), "half");
+        run(place.resolve(".out-earlier"), "old", "holes.csv");
+        Path unfinished = place.resolve(".out-unfinished");
+        run(unfinished, "half", "holes.csv");
         Files.writeString(unfinished.resolve("my notes.txt"), "mine");
 
         try (Destination destination = new Destination(place.resolve("out"))) {
@@ -126,8 +193,21 @@ class DestinationTest {
             destination.finish();
         }
 
-        assertThat(all()).containsExactly("out", "out/my notes.txt", "out/summary.json");
+        assertThat(all()).containsExactly("out", "out/my notes.txt", "out/outputs.sha256", "out/summary.json");
         assertThat(place.resolve("out/summary.json")).hasContent("new");
+    }
+
+    /** A kill after the exchange, while the earlier outputs are being deleted. */
+    @Test
+    void aKillAfterTheExchangeIsClearedByTheNextRun() throws IOException {
+        Path earlier = place.resolve(".out-earlier");
+        run(earlier, "old", "holes.csv", "maps/a.svg");
+        Files.delete(earlier.resolve("holes.csv"));
+        run(place.resolve("out"), "new");
+
+        run(place.resolve("out"), "newer");
+
+        assertThat(all()).containsExactly("out", "out/outputs.sha256", "out/summary.json");
     }
 
     private static String classPath(Class<?>... classes) {
@@ -147,7 +227,7 @@ class DestinationTest {
 
         run(folder, "new");
 
-        assertThat(all()).containsExactly("out", "out/summary.json");
+        assertThat(all()).containsExactly("out", "out/outputs.sha256", "out/summary.json");
     }
 
     @Test
@@ -170,9 +250,14 @@ class DestinationTest {
                 .hasMessage(file + ": is a file, expected a folder for the outputs");
     }
 
-    private static void run(Path folder, String summary) throws IOException {
+    private static void run(Path folder, String summary, String... others) throws IOException {
         try (Destination destination = new Destination(folder)) {
             Files.writeString(destination.work().resolve(Destination.MARKER), summary);
+            for (String other : others) {
+                Path file = destination.work().resolve(other);
+                Files.createDirectories(file.getParent());
+                Files.writeString(file, summary + " " + other);
+            }
             destination.finish();
         }
     }

@@ -44,6 +44,7 @@ class OutputsTest {
                         "maps/foredeck-repair.png",
                         "maps/foredeck-repair.svg",
                         "next-readings.csv",
+                        "outputs.sha256",
                         "owner-report.pdf",
                         "regions.geojson",
                         "schedule.csv",

@@ -189,7 +189,7 @@ public final class SampleAssessment {
                                 "hatch",
                                 polygon("POLYGON((1650 -280,2210 -280,2210 280,1650 280,1650 -280))"),
                                 EdgeSupport.FREE),
-                        new Feature.Fitting(plan, "inner forestay plate", geometry("POINT(1400 0)"), true, true, 60),
+                        new Feature.Fitting(plan, "mooring bollard", geometry("POINT(1400 0)"), true, true, 60),
                         new Feature.Fitting(
                                 plan, "after port stanchion", geometry("POINT(2700 -1050)"), true, false, 60)));
         return new Survey(
@@ -303,7 +303,7 @@ public final class SampleAssessment {
                             method,
                             List.of("The reason that settled " + r.id() + "."),
                             injected ? "Prove that the core is dry: a probe or a plug in " + r.id() + "." : null,
-                            loaded ? Map.of(Method.INJECT, "It holds the inner forestay plate.") : Map.of(),
+                            loaded ? Map.of(Method.INJECT, "It holds the mooring bollard.") : Map.of(),
                             loaded);
                 })
                 .toList();
@@ -369,7 +369,7 @@ public final class SampleAssessment {
                 new About.OfReading(
                         new Reading.Key(Reading.Kind.MOISTURE, "=M12", spot(1400, 40.04)), spot(1400, 40.04)),
                 Subject.METAL,
-                "The inner forestay plate is 40 mm away, and metal raises readings.",
+                "The mooring bollard is 40 mm away, and metal raises readings.",
                 "It counts as an upper bound.");
     }
 

@@ -188,6 +188,9 @@ class SurveyFileTest {
         byte[] picture = {1, 2, 3};
         try (SurveyFile file = generated(dir)) {
             file.putPicture("p.jpg", picture);
+            file.putPicture("p.jpg", picture);
+            assertThatThrownBy(() -> file.putPicture("p.jpg", new byte[] {9}))
+                    .hasMessageEndingWith("holds another picture called p.jpg already; name this one otherwise");
             file.append(Edit.add(file.survey(), Part.PLUGS, PLUG));
             file.saveCopy(copy);
             assertThatThrownBy(() -> file.saveCopy(copy)).hasMessageContaining("is there already");

@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Iterator;
 import java.util.Optional;
@@ -37,33 +38,38 @@ public final class Photos {
         return Files.readAllBytes(file);
     }
 
-    /** Keeps the bytes with the survey and pins them to a place; a name already in use gets a number. */
+    /**
+     * Keeps the bytes with the survey and pins them to a place; a name already in use gets a number. So does one that was
+     * in use for another picture: taking that away may be undone.
+     */
     public static Function<Survey, @Nullable Edit> pin(
             EditLog log, Path file, byte[] content, Spot spot, String caption) {
         return survey -> {
-            String name = freeName(survey, String.valueOf(file.getFileName()));
             try {
+                String name = freeName(survey, log, String.valueOf(file.getFileName()), content);
                 log.putPicture(name, content);
+                return Edit.add(survey, Part.PHOTOS, new Photo(new Origin("window", 0), name, spot, caption.strip()));
             } catch (IOException e) {
                 throw new UncheckedIOException(e.getMessage(), e);
             }
-            return Edit.add(survey, Part.PHOTOS, new Photo(new Origin("window", 0), name, spot, caption.strip()));
         };
     }
 
-    static String freeName(Survey survey, String file) {
+    private static String freeName(Survey survey, EditLog log, String file, byte[] content) throws IOException {
         int dot = file.lastIndexOf('.');
         String stem = "photos/" + (dot < 0 ? file : file.substring(0, dot));
         String ending = dot < 0 ? "" : file.substring(dot);
         String name = stem + ending;
-        for (int n = 2; taken(survey, name); n++) {
+        for (int n = 2; taken(survey, log, name, content); n++) {
             name = stem + "-" + n + ending;
         }
         return name;
     }
 
-    private static boolean taken(Survey survey, String name) {
-        return survey.photos().stream().anyMatch(p -> p.file().equals(name));
+    private static boolean taken(Survey survey, EditLog log, String name, byte[] content) throws IOException {
+        byte[] kept = log.picture(name);
+        return survey.photos().stream().anyMatch(p -> p.file().equals(name))
+                || (kept != null && !Arrays.equals(kept, content));
     }
 
     /** Other words for a photograph. */

@@ -2,7 +2,6 @@ package corewright.desktop.slip;
 
 import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
-import corewright.assessment.Verdict;
 import corewright.damage.Condition;
 import corewright.damage.Coverage;
 import corewright.damage.FaceDamage;
@@ -49,12 +48,11 @@ public final class SlipWords {
     public Slip face(String name) {
         FaceDamage damage = found.damage().face(name);
         double deck = damage.deckMm2();
-        boolean told = told(name);
-        List<Slip.Fact> facts = new ArrayList<>(told ? areas(damage) : List.of());
+        List<Slip.Fact> facts = new ArrayList<>(areas(damage));
         Readings own = found.survey().readings().on(name);
         facts.add(new Slip.Fact("rests on", restsOn(own)));
         List<Slip.FindingLine> lines = FindingLines.of(found, name, units);
-        Slip.Range range = told && own.coreSeen() && damage.voidMm3().p90() > 0 ? volume(damage.voidMm3()) : null;
+        Slip.Range range = own.coreSeen() && damage.voidMm3().p90() > 0 ? volume(damage.voidMm3()) : null;
         return new Slip(
                 Character.toUpperCase(name.charAt(0)) + name.substring(1),
                 deck > 0 ? units.area(deck) : "",
@@ -66,12 +64,6 @@ public final class SlipWords {
                 age(range != null));
     }
 
-    /** Whether anything may be said of a face. */
-    private boolean told(String face) {
-        Verdict verdict = Verdict.of(found);
-        return !verdict.withheld() && verdict.read(face);
-    }
-
     private List<Slip.Fact> areas(FaceDamage damage) {
         List<Slip.Fact> facts = new ArrayList<>();
         for (Condition c : List.of(Condition.WET, Condition.DELAMINATED, Condition.WET_DELAMINATED, Condition.VOID)) {
@@ -80,7 +72,7 @@ public final class SlipWords {
                 facts.add(new Slip.Fact(c.word(), units.area(area), ages.oldMap()));
             }
         }
-        if (damage.deckMm2() > 0) {
+        if (damage.told()) {
             facts.add(new Slip.Fact("sound", units.area(damage.areaMm2(Condition.SOUND)), ages.oldMap()));
         }
         return facts;
@@ -100,8 +92,8 @@ public final class SlipWords {
         if (deck == 0) {
             return "Nothing is calculated of this face yet.";
         }
-        if (!told(damage.face().name())) {
-            return Verdict.of(found).sentence();
+        if (!damage.told()) {
+            return found.verdict().sentence();
         }
         String unread = Coverage.of(found.survey(), damage.face()).unread();
         if (n == 0) {

@@ -2,7 +2,6 @@ package corewright.desktop.state;
 
 import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
-import corewright.assessment.Verdict;
 import corewright.drawing.kit.Figures;
 import corewright.overlay.Overlay;
 import corewright.survey.Face;
@@ -92,7 +91,7 @@ public final class Steps {
     }
 
     private static String repair(Assessment found, Ages ages) {
-        if (Verdict.of(found).withheld()) {
+        if (found.verdict().withheld()) {
             return "no verdict";
         }
         long open = found.decision().regions().stream()

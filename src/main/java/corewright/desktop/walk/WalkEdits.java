@@ -10,6 +10,7 @@ import corewright.survey.Side;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
 import corewright.survey.Tap;
+import corewright.survey.Tolerances;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,9 +19,6 @@ import org.jspecify.annotations.Nullable;
 /** The edits of a walk. */
 final class WalkEdits {
     private static final Origin WALK = new Origin("grid walk", 0);
-
-    /** Places are noted to a few millimetres. */
-    private static final double SAME_MM = 5;
 
     private WalkEdits() {}
 
@@ -47,7 +45,7 @@ final class WalkEdits {
         R found = null;
         for (R r : readings) {
             boolean here = r.spot().face().equals(spot.face())
-                    && Math.hypot(r.spot().xMm() - spot.xMm(), r.spot().yMm() - spot.yMm()) <= SAME_MM;
+                    && Math.hypot(r.spot().xMm() - spot.xMm(), r.spot().yMm() - spot.yMm()) <= Tolerances.SAME_PLACE_MM;
             found = here ? r : found;
         }
         return found;

@@ -13,6 +13,7 @@ import corewright.survey.Sound;
 import corewright.survey.Spot;
 import corewright.survey.Subject;
 import corewright.survey.Tap;
+import corewright.survey.Tolerances;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -25,9 +26,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Meter readings with their taps, as marks, and which of them there is room for. */
 final class ReadingMarks {
-    /** A tap belongs to the reading at the same place; places are noted to a few millimetres. */
-    private static final double SAME_PLACE_MM = 10;
-
     /** Paper left between two numbers of one line: a figure's width, so that two never read as one. */
     private static final double CLEAR = 1.1;
 
@@ -88,7 +86,8 @@ final class ReadingMarks {
     }
 
     private static long cell(Spot spot) {
-        return Math.round(spot.xMm() / SAME_PLACE_MM) * 1_000_003L + Math.round(spot.yMm() / SAME_PLACE_MM);
+        return Math.round(spot.xMm() / Tolerances.SAME_PLACE_MM) * 1_000_003L
+                + Math.round(spot.yMm() / Tolerances.SAME_PLACE_MM);
     }
 
     /** A contact time alone is no call by ear: it shows as a place that was tapped. */

@@ -17,6 +17,7 @@ import corewright.survey.Spot;
 import corewright.survey.Subject;
 import corewright.survey.Survey;
 import corewright.survey.Tap;
+import corewright.survey.Tolerances;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -46,9 +47,6 @@ public record CuredFill(
         String region, String face, Polygon space, List<Place> places, double tappedShare, List<SecondShot> shots) {
     /** A fill is proven when at least this share of it was tapped. Practice. */
     public static final double PROVEN_SHARE = 0.75;
-
-    /** Places are noted to a few millimetres. */
-    private static final double SAME_PLACE_MM = 10;
 
     /** Of many alike these are named, the others counted. */
     private static final int NAMED = 6;
@@ -114,7 +112,7 @@ public record CuredFill(
             Tap tap = all.get(i);
             if (tap.side() == Side.OUTER && aside.stream().noneMatch(o -> o.concerns(tap))) {
                 Spot at = tap.spot();
-                KdTree heard = places.computeIfAbsent(at.face(), f -> new KdTree(SAME_PLACE_MM));
+                KdTree heard = places.computeIfAbsent(at.face(), f -> new KdTree(Tolerances.SAME_PLACE_MM));
                 if (tap.equals(heard.insert(at.coordinate(), tap).getData())) {
                     last.add(tap);
                 }

@@ -81,7 +81,10 @@ public final class WorkCards {
         CardSheet.head(paper, "No cards", Prose.bold(Titles.boat(heading) + "."), List.of(""));
         CardSheet.TEXT.paint(
                 paper,
-                "No region of this survey is to be injected.",
+                Prose.plain(
+                        assessment.verdict().withheld()
+                                ? assessment.verdict().sentence() + " Drill nothing before that is settled."
+                                : "No region of this survey is to be injected."),
                 CardSheet.LEFT,
                 CardSheet.BODY,
                 CardSheet.FULL_WIDTH,

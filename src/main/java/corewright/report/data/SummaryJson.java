@@ -6,7 +6,9 @@ import corewright.assessment.Assessment;
 import corewright.assessment.Verdict;
 import corewright.damage.Condition;
 import corewright.damage.Coverage;
+import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
+import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import corewright.decision.Method;
 import corewright.decision.RegionDecision;
@@ -42,13 +44,11 @@ public final class SummaryJson {
                 .put("surveyed", heading.surveyed().toString())
                 .put("vessel", heading.vessel())
                 .put("surveyor", heading.surveyor());
-        JsonFile.put(
-                root, "void_volume_l", Conversions.litres(assessment.damage().voidMm3()));
-        JsonFile.put(
-                root,
-                "damaged_area_m2",
-                Conversions.squareMetres(assessment.damage().damagedMm2()));
-        root.put("verdict", Verdict.of(assessment).sentence());
+        Verdict verdict = assessment.verdict();
+        DamageMap damage = assessment.damage();
+        range(root, "void_volume_l", Conversions.litres(damage.voidMm3()), !verdict.withheld());
+        range(root, "damaged_area_m2", Conversions.squareMetres(damage.damagedMm2()), !verdict.withheld());
+        root.put("verdict", verdict.sentence());
         ArrayNode faces = root.putArray("faces");
         assessment.damage().faces().forEach(f -> face(faces.addObject(), f, assessment.survey()));
         ArrayNode regions = root.putArray("regions");
@@ -73,6 +73,15 @@ public final class SummaryJson {
         return JsonFile.text(root);
     }
 
+    /** A range; null where nothing may be said. */
+    private static void range(ObjectNode node, String key, Quantiles range, boolean told) {
+        if (told) {
+            JsonFile.put(node, key, range);
+        } else {
+            node.putNull(key);
+        }
+    }
+
     private static void face(ObjectNode node, FaceDamage face, Survey survey) {
         node.put("name", face.face().name());
         node.put("deck_area_m2", Conversions.squareMetres(face.deckMm2()));
@@ -80,8 +89,9 @@ public final class SummaryJson {
         for (Condition condition : Condition.values()) {
             areas.put(condition.word().replace('-', '_'), Conversions.squareMetres(face.areaMm2(condition)));
         }
-        JsonFile.put(node, "damaged_m2", Conversions.squareMetres(face.damagedMm2()));
-        JsonFile.put(node, "void_volume_l", Conversions.litres(face.voidMm3()));
+        JsonFile.put(node, "undecided_m2", Conversions.squareMetres(face.undecidedMm2()));
+        range(node, "damaged_m2", Conversions.squareMetres(face.damagedMm2()), face.told());
+        range(node, "void_volume_l", Conversions.litres(face.voidMm3()), face.told());
         Coverage coverage = Coverage.of(survey, face.face());
         ObjectNode read = node.putObject("read_share");
         JsonFile.put(read, "water", coverage.water());

@@ -1,7 +1,6 @@
 package corewright.report.owner;
 
 import corewright.assessment.Assessment;
-import corewright.assessment.Verdict;
 import corewright.damage.Quantiles;
 import corewright.decision.Choice;
 import corewright.drawing.kit.Figures;
@@ -34,7 +33,7 @@ final class ChoiceTable {
     }
 
     private static List<Choice> offered(Assessment assessment) {
-        return Verdict.of(assessment).withheld()
+        return assessment.verdict().withheld()
                 ? List.of()
                 : assessment.decision().choices();
     }

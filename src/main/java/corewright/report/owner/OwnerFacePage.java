@@ -1,7 +1,6 @@
 package corewright.report.owner;
 
 import corewright.assessment.Assessment;
-import corewright.assessment.Verdict;
 import corewright.damage.Coverage;
 import corewright.damage.FaceDamage;
 import corewright.drawing.kit.Box;
@@ -47,7 +46,7 @@ final class OwnerFacePage {
     }
 
     private String words() {
-        if (Verdict.of(assessment).withheld()) {
+        if (assessment.verdict().withheld()) {
             return "No verdict is given: the first page says why." + missing();
         }
         if (face.regions().isEmpty()) {

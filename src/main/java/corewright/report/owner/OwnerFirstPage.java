@@ -1,7 +1,6 @@
 package corewright.report.owner;
 
 import corewright.assessment.Assessment;
-import corewright.assessment.Verdict;
 import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
 import corewright.drawing.kit.Box;
@@ -36,17 +35,14 @@ final class OwnerFirstPage {
 
     OwnerFirstPage(Assessment assessment) {
         this.assessment = assessment;
-        Verdict verdict = Verdict.of(assessment);
         face = OwnerTitle.worst(assessment);
         title = Prose.bold(OwnerTitle.of(assessment));
         now = OwnerWords.now(assessment);
         doubt = OwnerWords.doubt(assessment);
         costs = OwnerWords.costs(assessment);
         choices = ChoiceTable.of(assessment, ChoiceTable.stiffness(assessment));
-        damaged = verdict.withheld()
-                ? Quantiles.ZERO
-                : Conversions.squareMetres(assessment.damage().damagedMm2());
-        boolean measured = assessment.survey().readings().coreSeen() && !verdict.withheld();
+        damaged = Conversions.squareMetres(assessment.damage().damagedMm2());
+        boolean measured = assessment.survey().readings().coreSeen();
         empty = measured ? Conversions.litres(assessment.damage().voidMm3()) : Quantiles.ZERO;
     }
 

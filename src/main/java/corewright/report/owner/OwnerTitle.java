@@ -18,7 +18,7 @@ final class OwnerTitle {
     private OwnerTitle() {}
 
     static String of(Assessment assessment) {
-        Verdict verdict = Verdict.of(assessment);
+        Verdict verdict = assessment.verdict();
         String first = Prose.plain(verdict.sentence());
         if (verdict.withheld()) {
             return first;

@@ -40,7 +40,7 @@ final class OwnerWords {
         double deck = faces.stream().mapToDouble(FaceDamage::deckMm2).sum();
         double damaged = faces.stream().mapToDouble(OwnerTitle::damagedMm2).sum();
         List<Region> regions = assessment.damage().regions();
-        Verdict verdict = Verdict.of(assessment);
+        Verdict verdict = assessment.verdict();
         String all = Wording.known(Conversions.squareMetres(deck)) + " m²";
         if (verdict.withheld()) {
             return "Of the " + all + " nothing is said yet, good or bad.";
@@ -59,7 +59,7 @@ final class OwnerWords {
         int rest = regions.size() - told;
         double deckM2 = Conversions.squareMetres(deck);
         return (faces.size() == 1 ? "On the plan " : "On the plans ") + Wording.known(Conversions.squareMetres(damaged))
-                + " of " + Wording.known(deckM2) + " m² is not sound."
+                + " of " + Wording.known(deckM2) + " m² is more probably damaged than not."
                 + places
                 + (rest == 0
                         ? ""
@@ -140,6 +140,12 @@ final class OwnerWords {
 
     /** How edges are to be read, what was doubted and what that does to the plan. */
     static String doubt(Assessment assessment) {
+        Verdict verdict = assessment.verdict();
+        if (verdict.withheld()) {
+            return verdict.doubts().isEmpty()
+                    ? "Nothing is known where nothing was read."
+                    : "Nothing is sure while the question at the head of this page is open.";
+        }
         return "Solid edge on the plan: more probable than not. Broken edge: damage cannot be ruled out."
                 + unmeasured(assessment)
                 + OwnerDoubts.of(assessment.findings());
@@ -147,10 +153,12 @@ final class OwnerWords {
 
     /** What the owner should do before anything else, gravest first. */
     static String now(Assessment assessment) {
-        Verdict verdict = Verdict.of(assessment);
+        Verdict verdict = assessment.verdict();
         if (verdict.withheld()) {
-            return "Settle the question at the head of this page, or read what was not read, and calculate again. Decide"
-                    + " nothing on the deck before that.";
+            return (verdict.doubts().isEmpty()
+                            ? "Have the deck read with a meter and tapped, in a grid, and calculate again."
+                            : "Settle the question at the head of this page and calculate again.")
+                    + " Decide nothing on the deck before that.";
         }
         List<String> steps = new ArrayList<>();
         List<Region> regions = assessment.damage().regions();
@@ -233,6 +241,9 @@ final class OwnerWords {
 
     /** What the costs stand on. */
     static String costs(Assessment assessment) {
+        if (assessment.verdict().withheld()) {
+            return "";
+        }
         boolean standIn = assessment
                 .survey()
                 .settings()

@@ -24,7 +24,7 @@ public final class PlaceWords {
 
     private PlaceWords() {}
 
-    /** {@code forward of the hatch}, {@code at the inner forestay plate}, {@code at 2.20 m aft and 0.60 m to starboard}. */
+    /** {@code forward of the hatch}, {@code at the mooring bollard}, {@code at 2.20 m aft and 0.60 m to starboard}. */
     public static String of(Face face, Geometry area) {
         return nearest(face, area)
                 .filter(f -> distance(f, area) <= BESIDE_MM)

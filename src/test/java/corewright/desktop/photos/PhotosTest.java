@@ -7,6 +7,7 @@ import corewright.SurveyFolders;
 import corewright.assessment.Assessment;
 import corewright.desktop.MapChain;
 import corewright.desktop.state.AtOnce;
+import corewright.desktop.state.EditLog;
 import corewright.desktop.state.SurveyOpener;
 import corewright.desktop.state.Workbench;
 import corewright.store.SurveyFile;
@@ -66,6 +67,26 @@ class PhotosTest {
             assertThat(again.survey().photos()).hasSize(2);
             assertThat(again.picture("photos/crack-2.png")).isEqualTo(Files.readAllBytes(file));
         }
+    }
+
+    /** Undo knows a photograph by its name: that of one taken away is not given to another picture. */
+    @Test
+    void undoBringsBackThePictureThatWasTakenAway(@TempDir Path folder, @TempDir Path other) throws IOException {
+        open(folder);
+        Path file = picture(other, 40, 30);
+        byte[] first = Files.readAllBytes(file);
+        pin(file, "first");
+        bench.edit("away", Photos.remove(bench.survey().orElseThrow().photos().get(0)));
+        pin(picture(other, 50, 20), "second");
+        bench.undo();
+        bench.undo();
+
+        Photo back = bench.survey().orElseThrow().photos().get(0);
+        EditLog log = java.util.Objects.requireNonNull(bench.log());
+        assertThat(back.caption()).isEqualTo("first");
+        assertThat(log.picture(back.file())).isEqualTo(first);
+        assertThat(log.picture("photos/crack-2.png")).isEqualTo(Files.readAllBytes(file));
+        bench.close();
     }
 
     @Test

@@ -77,15 +77,21 @@ class FindingLinesTest {
     void aFaceWithoutAVerdictHasNoAreaCalledSound(@TempDir Path dir) {
         Assessment found = assessed(SurveyFolders.minimal(dir));
         Origin origin = new Origin("moisture.csv", 0);
-        Assessment doubted = with(
-                found,
-                new Finding(
-                        Finding.Severity.HAZARD,
-                        origin,
-                        new About.OfFile(origin),
-                        Subject.PLAUSIBILITY,
-                        "Are they in metres?",
-                        "so"));
+        Finding doubt = new Finding(
+                Finding.Severity.HAZARD,
+                origin,
+                new About.OfFile(origin),
+                Subject.PLAUSIBILITY,
+                "Are they in metres?",
+                "so");
+        Assessment doubted = Assessments.of(
+                found.survey(),
+                found.damage().withheld("No verdict yet."),
+                found.stiffness(),
+                found.options(),
+                found.decision(),
+                List.of(doubt),
+                found.next());
 
         assertThat(SlipWords.of(found, Units.METRIC, Ages.FRESH).face(FACE).facts())
                 .extracting(Slip.Fact::name)

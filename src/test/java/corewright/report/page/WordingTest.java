@@ -65,7 +65,7 @@ class WordingTest {
         assertThat(place(face, "POLYGON((2300 -100,2400 -100,2400 0,2300 0,2300 -100))"))
                 .isEqualTo("aft of the hatch");
         assertThat(place(face, "POLYGON((1350 -50,1450 -50,1450 50,1350 50,1350 -50))"))
-                .isEqualTo("at the inner forestay plate");
+                .isEqualTo("at the mooring bollard");
         assertThat(place(face, "POLYGON((600 -50,700 -50,700 50,600 50,600 -50))"))
                 .isEqualTo("at 0.65 m aft of the datum");
         assertThat(PlaceWords.named("fitting 1")).isEqualTo("fitting 1");
