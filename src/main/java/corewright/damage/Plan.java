@@ -108,7 +108,9 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
         Point point = face.outline().getFactory().createPoint(spot.coordinate());
         for (Feature.Opening opening : face.all(Feature.Opening.class)) {
             if (opening.geometry().covers(point)) {
-                return new OffCore(Subject.IN_AN_OPENING, "lies in the opening " + opening.name());
+                return new OffCore(
+                        Subject.IN_AN_OPENING,
+                        "lies in " + (opening.name().isBlank() ? "an opening" : "the opening " + opening.name()));
             }
         }
         return solids.stream().anyMatch(s -> s.covers(point))

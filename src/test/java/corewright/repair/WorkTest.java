@@ -161,10 +161,10 @@ class WorkTest {
         assertThat(rise.endS() - first.mixAtS()).isCloseTo(slower * 1050, within(1e-6));
         double hard = batches.get(batches.size() - 1).hardAtS();
         assertThat(hard - batches.get(batches.size() - 1).mixAtS()).isCloseTo(slower * 2400, within(1e-6));
-        Schedule.Bar weights = only(schedule, Schedule.What.WEIGHTS, 0);
+        Schedule.Bar weights = only(schedule, Schedule.What.HOLD, 0);
         assertThat(weights.startS()).isLessThan(first.firstRiseS());
         assertThat(weights.endS()).isGreaterThan(hard);
-        assertThat(only(schedule, Schedule.What.WALK, 0).startS()).isGreaterThanOrEqualTo(24 * 3600);
+        assertThat(only(schedule, Schedule.What.LOAD, 0).startS()).isGreaterThanOrEqualTo(24 * 3600);
         for (Batch batch : batches) {
             for (Schedule.Bar bar : schedule.bars()) {
                 if (bar.batch() == batch.number() && bar.what() == Schedule.What.INJECT) {
