@@ -42,8 +42,7 @@ public final class Structure {
 
     /** Where the core ends inside a face whose laminate has a solid edge: a quiet line, as round solid areas. */
     public static void coreEdge(Paper paper, PlanView view, FaceDamage damage) {
-        withinSolid(damage.face(), damage.bays())
-                .forEach(core -> StructureMarks.quietEdge(paper, view.onPaper(core)));
+        withinSolid(damage.face(), damage.bays()).forEach(core -> StructureMarks.quietEdge(paper, view.onPaper(core)));
     }
 
     /** The bays that end where nothing is drawn: a corner lies off the outline and everything on it. */
