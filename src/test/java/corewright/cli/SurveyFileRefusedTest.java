@@ -78,8 +78,8 @@ class SurveyFileRefusedTest {
                 "UPDATE settings SET value = '-1' WHERE name = 'rate_per_hour' | settings: rate_per_hour: found \"-1.0\","
                         + " expected a number from 0 to 1000000000",
                 "UPDATE settings SET value = 'NaN' WHERE name = 'rate_per_hour' | settings: rate_per_hour: found \"NaN\"",
-                "INSERT INTO laminates SELECT 99, name, outer_skin_mm, 1, inner_skin_mm, skin, core, measured, 99 FROM"
-                        + " laminates | laminates: name: two laminates are called \"deck\"",
+                "INSERT INTO laminates SELECT 99, name, outer_skin_mm, 1, inner_skin_mm, skin, core, measured, 99,"
+                        + " core_form, solid_edge_mm FROM laminates | laminates: name: two laminates are called \"deck\"",
                 "INSERT INTO meters SELECT 99, name, kind, 50, dry, wet, 99 FROM meters | meters: name: two meters are"
                         + " called \"A\"",
                 "INSERT INTO cores SELECT 99, name, 1, 1, 1, 1, 1, source, 99 FROM cores WHERE fid = 1 | table cores: two"

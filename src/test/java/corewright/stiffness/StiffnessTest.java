@@ -284,7 +284,6 @@ class StiffnessTest {
         double injected = panel.in(State.AFTER_INJECTION).stiffnessNPerMm();
         assertThat(found).isLessThan(0.7 * built);
         assertThat(injected).isBetween(0.8 * built, 1.001 * built);
-        assertThat(panel.in(State.AFTER_RECORE).stiffnessNPerMm()).isEqualTo(built);
         assertThat(panel.in(State.AFTER_PLAN).stiffnessNPerMm())
                 .as("bonded again, with a softer core than the one as built")
                 .isBetween(1.1 * found, 0.95 * built);

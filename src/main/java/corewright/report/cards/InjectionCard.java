@@ -113,7 +113,7 @@ record InjectionCard(Assessment assessment, InjectionPlan plan) {
         return assessment.survey().laminateAt(hole.spot());
     }
 
-    /** {@code Quillwort, foredeck.} */
+    /** {@code Brindlewisp, boat deck.} */
     String place() {
         String boat = Titles.boat(assessment.survey().heading());
         int comma = boat.indexOf(',');
