@@ -54,8 +54,11 @@ class NothingShortenedTest {
             PDFTextStripper words = new PDFTextStripper() {
                 @Override
                 protected void writeString(String text, List<TextPosition> at) {
-                    boolean foot = text.startsWith("Where strength") || text.startsWith("Seen:") || text.startsWith("page ");
-                    assertThat(foot || at.get(0).getYDirAdj() < bodyEnd).as(text).isTrue();
+                    boolean foot =
+                            text.startsWith("Where strength") || text.startsWith("Seen:") || text.startsWith("page ");
+                    assertThat(foot || at.get(0).getYDirAdj() < bodyEnd)
+                            .as(text)
+                            .isTrue();
                 }
             };
             words.getText(pdf);

@@ -69,12 +69,14 @@ class ReadersTermsTest {
             nothingMetric("findings.csv", line.replaceAll("^([^,]*,){8}", ""));
         }
         var placed = assessment.findings().stream()
-                .filter(f -> f.about().spot() != null && Math.abs(f.about().spot().xMm()) > 100)
+                .filter(f ->
+                        f.about().spot() != null && Math.abs(f.about().spot().xMm()) > 100)
                 .findFirst()
                 .orElseThrow();
         assertThat(Files.readString(folder.resolve("out/findings.csv")))
                 .as("data columns stay millimetres")
-                .contains("," + placed.about().face() + "," + Numbers.rounded(placed.about().spot().xMm(), 1) + ",");
+                .contains("," + placed.about().face() + ","
+                        + Numbers.rounded(placed.about().spot().xMm(), 1) + ",");
 
         Units units = Units.of(assessment.survey());
         assertThat(units).isEqualTo(Units.US);

@@ -147,13 +147,13 @@ final class CardBack {
     private boolean mixing(Paper paper, double top) {
         String words = card.measure()
                 .say(Prose.bold(card.words().mixing()) + " "
-                        + String.join(" ", CardCautions.of(card.plan().cautions()).mixing()));
+                        + String.join(
+                                " ", CardCautions.of(card.plan().cautions()).mixing()));
         double room = CardSheet.BODY_END - top - 0.8;
         String more = words + " " + card.measure().say(reach());
         boolean both = fitting(more, STOPS_WIDTH, room).points() >= Prose.NOTE.points();
         String all = both ? more : words;
-        fitting(all, STOPS_WIDTH, room)
-                .paint(paper, all, CardSheet.LEFT, top + 0.8, STOPS_WIDTH, Anchor.LEFT);
+        fitting(all, STOPS_WIDTH, room).paint(paper, all, CardSheet.LEFT, top + 0.8, STOPS_WIDTH, Anchor.LEFT);
         return both;
     }
 

@@ -1,8 +1,8 @@
 package corewright.report.cards;
 
-import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Across;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Pen;

@@ -1,9 +1,9 @@
 package corewright.report.owner;
 
-import corewright.decision.Safety;
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
+import corewright.decision.Safety;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Measure;
@@ -42,9 +42,7 @@ final class OwnerFirstPage {
         measure = Measure.of(assessment.survey());
         title = Prose.bold(measure.say(OwnerTitle.of(assessment)));
         now = measure.say(OwnerWords.now(assessment));
-        safety = assessment.verdict().withheld()
-                ? ""
-                : brief(assessment.safety(r -> true));
+        safety = assessment.verdict().withheld() ? "" : brief(assessment.safety(r -> true));
         doubt = measure.say(OwnerWords.doubt(assessment));
         costs = OwnerWords.costs(assessment);
         choices = ChoiceTable.of(assessment, ChoiceTable.stiffness(assessment));
