@@ -1,5 +1,6 @@
 package corewright.desktop.slip;
 
+import corewright.drawing.kit.Orientation;
 import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
 import corewright.damage.Region;
@@ -63,7 +64,8 @@ public final class StepSlips {
         return new Slip(
                 "Plan of " + name,
                 "",
-                "The outline, what is cut into it, what holds it from below and what is bolted through it.",
+                "The outline, what is cut into it, what holds it on the other side and what is bolted through it. The plan is "
+                        + Orientation.of(face) + ".",
                 "What is drawn",
                 null,
                 facts,
