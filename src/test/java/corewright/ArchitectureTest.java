@@ -289,7 +289,9 @@ class ArchitectureTest {
             entry(
                     Set.of("Assessor", "Assessed", "Assessment", "Partial", "Progress"),
                     "what is assessed, whole and in part, and who is told"),
-            entry(Set.of("Foot", "FootLoadMap", "FootLoads"), "a map of feet and one foot of it"),
+            entry(
+                    Set.of("AreaPull", "Foot", "FootLikeness", "FootLoadMap", "FootLoads"),
+                    "a map of feet, one foot of it, and what is foretold between feet"),
             entry(Set.of("ImportNote", "Table"), "a note on a row and the table it is kept in"),
             entry(Set.of("Schema", "Strangers"), "a file's tables are compared with those that would be made"),
             entry(Set.of("FolderWriter", "SurveyYamlText"), "a folder and its one page of settings"),

@@ -72,7 +72,7 @@ public final class Assessor {
         Assessment whole = new Assessment(
                 survey,
                 damage,
-                stiffness,
+                gains.map(),
                 options,
                 plans,
                 gains,

@@ -48,10 +48,31 @@ public final class Cholesky {
      * @param last nodes, ascending: those that are all coupled with each other, as in {@link #condensed}
      */
     public static Cholesky factor(BlockMatrix a, double[] x, double[] y, int[] last) {
-        Fronts fronts = new Fronts(a, new Dissection(a, x, y, last));
-        Cholesky factor = new Cholesky(fronts);
-        factor.new Elimination(a, fronts.root).invoke();
-        return factor;
+        return new Order(a, x, y, last).factor(a);
+    }
+
+    /** The order in which the unknowns of matrices of one structure are eliminated, found once for all of them. */
+    public static final class Order {
+        private final Fronts fronts;
+
+        /**
+         * @param a any matrix of the structure
+         * @param last nodes that are eliminated last, ascending
+         */
+        public Order(BlockMatrix a, double[] x, double[] y, int[] last) {
+            fronts = new Fronts(a, new Dissection(a, x, y, last));
+        }
+
+        /**
+         * Factors a matrix of this structure.
+         *
+         * @throws NotPositiveDefiniteException if it is not positive definite
+         */
+        public Cholesky factor(BlockMatrix a) {
+            Cholesky factor = new Cholesky(fronts);
+            factor.new Elimination(a, fronts.root).invoke();
+            return factor;
+        }
     }
 
     /**

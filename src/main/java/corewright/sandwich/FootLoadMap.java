@@ -19,6 +19,11 @@ public record FootLoadMap(double sideMm, double forceN, List<Place> places) {
 
     public static final double FORCE_N = 1000;
 
+    /** By what part a foretold place may truly give more, and how many such places are reckoned to find the softest. */
+    private static final double FORETOLD = 0.04;
+
+    private static final int DOUBTED = 12;
+
     public FootLoadMap {
         places = List.copyOf(places);
     }
@@ -60,6 +65,46 @@ public record FootLoadMap(double sideMm, double forceN, List<Place> places) {
         List<Place> places = new ArrayList<>(new FootLoads(model, centres).places(theory));
         places.sort(Comparator.comparingDouble(Place::y).thenComparingDouble(Place::x));
         return new FootLoadMap(SIDE_MM, FORCE_N, places);
+    }
+
+    /** The same with places put in place of those with the same coordinates. */
+    public FootLoadMap with(List<Place> better) {
+        return new FootLoadMap(
+                sideMm,
+                forceN,
+                places.stream()
+                        .map(p -> better.stream()
+                                .filter(b -> b.x() == p.x() && b.y() == p.y())
+                                .findFirst()
+                                .orElse(p))
+                        .toList());
+    }
+
+    /**
+     * The same map with its softest place reckoned, not between others: the softest few that are not, until one that is gives
+     * more than any other by what may be wrong with it.
+     *
+     * @param model of which the map is
+     */
+    public FootLoadMap sure(PanelModel model) {
+        FootLoadMap map = this;
+        for (int k = 0; k < DOUBTED; k++) {
+            double sure = map.places.stream()
+                    .filter(p -> p.theory() != Theory.LARGE_BETWEEN)
+                    .mapToDouble(Place::deflectionMm)
+                    .max()
+                    .orElse(0);
+            Place doubted = map.places.stream()
+                    .filter(p -> p.theory() == Theory.LARGE_BETWEEN)
+                    .max(Comparator.comparingDouble(Place::deflectionMm))
+                    .orElse(null);
+            if (doubted == null || doubted.deflectionMm() * (1 + FORETOLD) < sure) {
+                break;
+            }
+            map = map.with(at(model, List.of(new Coordinate(doubted.x(), doubted.y())), Theory.LARGE)
+                    .places());
+        }
+        return map;
     }
 
     /** Where the panel gives most. */

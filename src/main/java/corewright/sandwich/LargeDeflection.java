@@ -31,6 +31,9 @@ final class LargeDeflection {
 
     private static final int HALVINGS = 30;
 
+    /** A step that leaves less than this part of the forces out of balance goes on with the tangent it had. */
+    private static final double FAST = 0.2;
+
     private final PanelModel model;
     private final int[] cells;
     private final int[] nodes;
@@ -46,6 +49,7 @@ final class LargeDeflection {
     private final double[] spring;
 
     private final BlockMatrix stiffness;
+    private final Cholesky.Order order;
     final double[] x;
     final double[] y;
 
@@ -79,6 +83,7 @@ final class LargeDeflection {
         rim = rim();
         x = Arrays.stream(nodes).mapToDouble(v -> model.mesh.gridX[v]).toArray();
         y = Arrays.stream(nodes).mapToDouble(v -> model.mesh.gridY[v]).toArray();
+        order = new Cholesky.Order(stiffness, x, y, rim);
     }
 
     private int[] rim() {
@@ -115,15 +120,27 @@ final class LargeDeflection {
      * @param start d to begin with: what a load nearby took, or zero
      */
     Optional<Settled> settle(double[] linear, double[] start) {
+        return settle(linear, start, BALANCE);
+    }
+
+    /** @param balance forces out of balance that are left, as part of those that bend the cells */
+    Optional<Settled> settle(double[] linear, double[] start, double balance) {
         double[] x0 = local(linear);
         double[] d = start.clone();
-        double limit = Math.max(BALANCE * norm(stiffness.times(x0)), 1e-9);
+        double limit = Math.max(balance * norm(stiffness.times(x0)), 1e-9);
+        Cholesky tangent = null;
+        double before = Double.POSITIVE_INFINITY;
         for (int pass = 0; pass < ITERATIONS; pass++) {
             double[] rest = outOfBalance(x0, d);
-            if (norm(rest) <= limit) {
+            double left = norm(rest);
+            if (left <= limit) {
                 return Optional.of(new Settled(d, pass));
             }
-            d = stepped(x0, d, rest);
+            if (tangent == null || left > FAST * before) {
+                tangent = tangent(x0, d);
+            }
+            before = left;
+            d = stepped(x0, d, rest, tangent);
         }
         return Optional.empty();
     }
@@ -151,8 +168,8 @@ final class LargeDeflection {
         return forces;
     }
 
-    private double[] stepped(double[] x0, double[] d, double[] rest) {
-        double[] change = tangent(x0, d).solve(rest);
+    private double[] stepped(double[] x0, double[] d, double[] rest, Cholesky tangent) {
+        double[] change = tangent.solve(rest);
         double promised = dot(rest, change);
         double before = energy(x0, d);
         double step = 1;
@@ -202,9 +219,9 @@ final class LargeDeflection {
     private Cholesky tangent(double[] x0, double[] d) {
         double[] all = sum(x0, d, 1);
         try {
-            return Cholesky.factor(tangentMatrix(all, false), x, y, rim);
+            return order.factor(tangentMatrix(all, false));
         } catch (NotPositiveDefiniteException compressed) {
-            return Cholesky.factor(tangentMatrix(all, true), x, y, rim);
+            return order.factor(tangentMatrix(all, true));
         }
     }
 

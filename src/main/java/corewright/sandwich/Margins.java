@@ -18,6 +18,9 @@ public final class Margins {
     /** Clamped disc under even compression: N = 14.68 D/a². S. Timoshenko and J. Gere, Theory of Elastic Stability (1961). */
     private static final double DISC = 14.68;
 
+    /** What is said of a loose skin that the load presses together. */
+    public static final String LOOSE_SKIN_BUCKLING = "loose skin buckling";
+
     private final List<CellStress> stresses;
     private final PanelSpec panel;
     private final List<Margin> margins = new ArrayList<>();
@@ -109,7 +112,7 @@ public final class Margins {
                 / 12;
         double critical = DISC * d * Math.PI / area / t;
         add(
-                "loose skin buckling",
+                LOOSE_SKIN_BUCKLING,
                 s -> Math.max(0, -s.outer().middle().smallest()),
                 s -> critical,
                 s -> !s.place().bonded(),

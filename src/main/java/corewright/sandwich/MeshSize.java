@@ -31,10 +31,11 @@ public record MeshSize(double generalMm, double rimMm) {
 
     /** The given size, and at rims no more than three quarters of the core's thickness. */
     public static MeshSize of(PanelSpec panel, double generalMm) {
-        return new MeshSize(generalMm, Math.max(RIM_OF_CORE * panel.core().thicknessMm(), affordable(panel)));
+        return new MeshSize(generalMm, Math.max(RIM_OF_CORE * panel.core().thicknessMm(), affordableMm(panel)));
     }
 
-    private static double affordable(PanelSpec panel) {
+    /** No smaller, lest a large panel has more than some 15 000 nodes. */
+    public static double affordableMm(PanelSpec panel) {
         return Math.sqrt(panel.outline().getEnvelopeInternal().getArea() / 15_000);
     }
 
@@ -50,6 +51,6 @@ public record MeshSize(double generalMm, double rimMm) {
     public static MeshSize automatic(PanelSpec panel) {
         Envelope box = panel.outline().getEnvelopeInternal();
         double across = Math.min(box.getWidth(), box.getHeight()) / ACROSS;
-        return of(panel, Math.max(Math.min(GENERAL_MM, across), affordable(panel)));
+        return of(panel, Math.max(Math.min(GENERAL_MM, across), affordableMm(panel)));
     }
 }

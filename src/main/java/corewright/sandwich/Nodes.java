@@ -4,6 +4,7 @@ import corewright.sandwich.spec.PanelSpec;
 import corewright.sandwich.spec.UnsupportedPanelException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -31,7 +32,8 @@ final class Nodes {
         plain = new boolean[mesh.nodes()];
     }
 
-    static Nodes of(PanelSpec panel, Mesh mesh, List<Zone> zones, RimLayers layers) {
+    /** @param together nodes at which both skins deflect and turn alike */
+    static Nodes of(PanelSpec panel, Mesh mesh, List<Zone> zones, RimLayers layers, BitSet together) {
         Nodes nodes = new Nodes(mesh, layers);
         Edges edges = new Edges(panel, mesh);
         requireHeld(mesh, edges);
@@ -40,6 +42,12 @@ final class Nodes {
         List<List<double[]>> inner = joined ? edges.plane : outer;
         for (int v = 0; v < mesh.nodes(); v++) {
             List<double[]> columns = new ArrayList<>();
+            if (together.get(v)) {
+                addTogether(columns, outer.get(v), inner.get(v), edges.deflection[v], edges.plane.get(v));
+                columns.forEach(c -> tieMiddle(panel, c));
+                nodes.set(v, columns, false);
+                continue;
+            }
             addSurface(columns, 0, outer.get(v), edges.deflection[v], edges.plane.get(v));
             addSurface(columns, 1, inner.get(v), edges.deflection[v], edges.plane.get(v));
             if (nodes.middle[v]) {
@@ -134,6 +142,27 @@ final class Nodes {
             columns.add(column);
         }
         addPair(columns, at + 3, rotation);
+    }
+
+    /** Both skins' stretching, and one deflection and one rotation for both. */
+    private static void addTogether(
+            List<double[]> columns,
+            List<double[]> outer,
+            List<double[]> inner,
+            boolean deflection,
+            List<double[]> rotation) {
+        addPair(columns, 0, outer);
+        addPair(columns, CellRows.PER_SURFACE, inner);
+        int shared = columns.size();
+        if (!deflection) {
+            double[] column = new double[PER_NODE];
+            column[2] = 1;
+            columns.add(column);
+        }
+        addPair(columns, 3, rotation);
+        for (double[] column : columns.subList(shared, columns.size())) {
+            System.arraycopy(column, 2, column, CellRows.PER_SURFACE + 2, 3);
+        }
     }
 
     /** Adds what is free of a vector in the plane. */

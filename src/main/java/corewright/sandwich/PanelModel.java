@@ -10,15 +10,20 @@ import corewright.sandwich.spec.UnsupportedPanelException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /** A panel meshed, assembled and factored once; any number of loads can be put on it. */
 public final class PanelModel {
+    /** A foot, 0.1 MPa, squeezes a core of this modulus and 12.5 mm by 0.01 mm. */
+    private static final double STIFF_MPA = 125;
+
     final PanelSpec panel;
     final MeshSize meshSize;
     final Mesh mesh;
@@ -30,8 +35,10 @@ public final class PanelModel {
     final BlockMatrix matrix;
     final Cholesky factor;
     private final Map<Upright, double[]> uprights = new ConcurrentHashMap<>();
+    private @Nullable Contact contact;
+    private final Map<Long, LargeDeflection> large = new HashMap<>();
 
-    private PanelModel(PanelSpec panel, MeshSize size) {
+    private PanelModel(PanelSpec panel, MeshSize size, boolean deflectionsOnly) {
         this.panel = panel;
         this.meshSize = size;
         zones = Zone.of(panel);
@@ -39,8 +46,8 @@ public final class PanelModel {
         if (mesh.cells.length == 0) {
             throw new UnsupportedPanelException("the panel is smaller than one element");
         }
-        layers = new RimLayers(panel, mesh, zones);
-        nodes = Nodes.of(panel, mesh, zones, layers);
+        layers = deflectionsOnly ? new RimLayers(mesh) : new RimLayers(panel, mesh, zones);
+        nodes = Nodes.of(panel, mesh, zones, layers, deflectionsOnly ? together() : new BitSet());
         loads = new LoadVector(mesh);
         loose = new LooseAreas(panel, mesh, zones);
         matrix = assemble();
@@ -57,7 +64,37 @@ public final class PanelModel {
      * @throws UnsupportedPanelException where nothing holds it, or a loose part of it
      */
     public static PanelModel of(PanelSpec panel, MeshSize size) {
-        return new PanelModel(panel, size);
+        return new PanelModel(panel, size, false);
+    }
+
+    /**
+     * The same for deflections, in less than half the work: away from loose areas, where the core is stiff enough through its thickness,
+     * both skins deflect and turn as one, and the core has one layer beside the rims of voids too, which the outer skin hardly feels.
+     * What squeezes the core is then not known: no {@link Margins} of crushing and peel.
+     */
+    public static PanelModel forDeflections(PanelSpec panel, MeshSize size) {
+        return new PanelModel(panel, size, true);
+    }
+
+    /** Nodes away from loose cells by one cell or more, of stiff cores. */
+    private BitSet together() {
+        BitSet apart = new BitSet();
+        for (int c = 0; c < mesh.cells.length; c++) {
+            Zone zone = zones.get(mesh.zone[c]);
+            if (!zone.bonded() || layers.split[c] || zone.material().ezMPa() < STIFF_MPA) {
+                Arrays.stream(mesh.cells[c]).forEach(apart::set);
+            }
+        }
+        BitSet beside = new BitSet();
+        for (int[] cell : mesh.cells) {
+            if (Arrays.stream(cell).anyMatch(apart::get)) {
+                Arrays.stream(cell).forEach(beside::set);
+            }
+        }
+        BitSet together = new BitSet();
+        together.set(0, mesh.nodes());
+        together.andNot(beside);
+        return together;
     }
 
     /** Linear answer to loads that act together. */
@@ -136,10 +173,27 @@ public final class PanelModel {
         double[] x = factor.solve(load);
         double[] approach =
                 Arrays.stream(loose.nodes).mapToDouble(v -> approach(v, x)).toArray();
-        List<SparseVector> pushes = Contact.pushes(this);
-        Contact contact = new Contact(loose, factor.compliance(pushes, pushes.size()));
-        addPushes(contact.settle(approach, new BitSet()), load);
+        addPushes(contact().settle(approach, new BitSet()), load);
         return factor.solveRefined(matrix, load);
+    }
+
+    /** Contact of the loose skins; the compliance it needs is found once. */
+    synchronized Contact contact() {
+        if (contact == null) {
+            List<SparseVector> pushes = Contact.pushes(this);
+            contact = new Contact(loose, factor.compliance(pushes, pushes.size()));
+        }
+        return contact;
+    }
+
+    synchronized void keep(Contact found) {
+        contact = found;
+    }
+
+    /** The panel condensed onto some cells, once for each set of them. */
+    synchronized LargeDeflection large(int[] cells) {
+        return large.computeIfAbsent(
+                (long) cells.length << Integer.SIZE | cells[0], key -> new LargeDeflection(this, cells));
     }
 
     /** Takes the pushes of loose skins on each other from a right-hand side. */

@@ -67,11 +67,14 @@ public final class Response {
 
     /**
      * The same loads with the pull of skins that move far (von Karman's strains) and with loose skins resting on what is
-     * below them; empty where no equilibrium is found.
+     * below them; empty where no equilibrium is found. Where nothing is loose it is the linear answer.
      */
     public Optional<Response> largeDeflection() {
+        if (model.loose.none()) {
+            return Optional.of(this);
+        }
         double[] load = model.rightHandSide(loads);
-        LargeDeflection large = new LargeDeflection(model, model.loose.cells);
+        LargeDeflection large = model.large(model.loose.cells);
         return large.settle(model.factor.solve(load), large.nothing()).map(settled -> {
             double[] more = large.forces(settled);
             double[] all = new double[load.length];

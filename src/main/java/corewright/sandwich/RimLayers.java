@@ -19,6 +19,12 @@ final class RimLayers {
     /** Nodes at which the core's middle moves freely. */
     final boolean[] free;
 
+    /** One layer everywhere. */
+    RimLayers(Mesh mesh) {
+        split = new boolean[mesh.cells.length];
+        free = new boolean[mesh.nodes()];
+    }
+
     RimLayers(PanelSpec panel, Mesh mesh, List<Zone> zones) {
         split = new boolean[mesh.cells.length];
         free = new boolean[mesh.nodes()];

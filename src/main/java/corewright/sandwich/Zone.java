@@ -20,7 +20,7 @@ record Zone(boolean bonded, CoreMaterial material, double depthMm) {
         zones.add(new Zone(true, panel.core().material(), 0));
         for (Patch patch : panel.patches()) {
             if (patch instanceof Patch.Loose loose) {
-                zones.add(new Zone(false, panel.core().material(), loose.depthMm()));
+                zones.add(new Zone(false, loose.rest().orElse(panel.core().material()), loose.depthMm()));
             } else if (patch instanceof Patch.Core core) {
                 zones.add(new Zone(true, core.material(), 0));
             }

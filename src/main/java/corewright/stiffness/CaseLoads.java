@@ -1,6 +1,7 @@
 package corewright.stiffness;
 
 import corewright.overlay.Overlay;
+import corewright.overlay.Pieces;
 import corewright.sandwich.spec.Load;
 import corewright.survey.DeckLoad;
 import java.util.ArrayList;
@@ -14,10 +15,13 @@ import org.locationtech.jts.geom.util.LineStringExtracter;
 
 /**
  * The loads of a face shared out among its panels. A force is spread over what of its area or line lies on panels, and
- * each carries its part; pressure acts where it lies; a moment is carried by the panel with most of its area.
+ * each carries its part; a piece under a thousandth of the load and of the panel is a crumb, carried by the rest; pressure acts where it lies; a moment is carried by the panel with most of its area.
  */
 final class CaseLoads {
     private static final double MPA_PER_KPA = 1e-3;
+
+    /** Part of a load's area below which a piece is a crumb of the drawing: a tape's millimetre along a side of a metre. */
+    private static final double CRUMB = 1e-3;
 
     private final List<DeckPanel> panels;
     private final List<DeckLoad> loads;
@@ -57,6 +61,7 @@ final class CaseLoads {
             return List.of();
         }
         double all = panels.stream().mapToDouble(p -> size(part(load, p))).sum();
+        double crumbs = panels.stream().mapToDouble(p -> size(whole(load, p))).sum() / all;
         List<Load> shares = new ArrayList<>();
         if (load.area() instanceof Lineal) {
             for (Object line : LineStringExtracter.getLines(part)) {
@@ -65,7 +70,7 @@ final class CaseLoads {
             }
             return shares;
         }
-        double force = load.forceN() * size / all + load.pressureKPa() * MPA_PER_KPA * size;
+        double force = load.forceN() * size / all + load.pressureKPa() * MPA_PER_KPA * size * crumbs;
         if (force != 0) {
             shares.add(new Load.Force(part, force));
         }
@@ -76,8 +81,21 @@ final class CaseLoads {
         return shares;
     }
 
+    /** What a panel carries of a load: pieces large enough to bear on it. What crumbs would carry is shared out to the rest. */
     private static Geometry part(DeckLoad load, DeckPanel panel) {
-        return Overlay.intersection(load.area(), panel.area());
+        Geometry part = whole(load, panel);
+        double least = CRUMB * Math.min(size(load.area()), size(panel.area()));
+        return size(part) > (load.area() instanceof Lineal ? 0 : least)
+                ? part
+                : part.getFactory().createEmpty(2);
+    }
+
+    /** Of an area only what is area on the panel, of a line what is line: one that touches a panel's edge bears on nothing there. */
+    private static Geometry whole(DeckLoad load, DeckPanel panel) {
+        Geometry part = Overlay.intersection(load.area(), panel.area());
+        return load.area() instanceof Lineal
+                ? part.getFactory().buildGeometry(LineStringExtracter.getLines(part))
+                : Pieces.areal(part);
     }
 
     /** Area in mm², or the length of a line in mm. */

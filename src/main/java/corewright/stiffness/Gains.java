@@ -13,18 +13,23 @@ import java.util.Optional;
  * @param dried what is wet is dried
  * @param advised what is advised is done
  * @param renewed all damaged core is renewed
+ * @param map all panels, with their state after what is advised
  */
 public record Gains(
         Optional<Quantiles> left,
         Optional<Quantiles> dried,
         Optional<Quantiles> advised,
         Optional<Quantiles> renewed,
+        StiffnessMap map,
         List<Defect> defects) {
     /** Nothing to gain. */
-    public static final Gains NONE =
-            new Gains(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of());
+    public static final Gains NONE = none(StiffnessMap.NONE, List.of());
 
     public Gains {
         defects = List.copyOf(defects);
+    }
+
+    static Gains none(StiffnessMap map, List<Defect> defects) {
+        return new Gains(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), map, defects);
     }
 }

@@ -3,12 +3,11 @@ package corewright.stiffness;
 import corewright.sandwich.LooseSkin;
 import corewright.sandwich.Margin;
 import corewright.survey.Spot;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /**
  * How stiff one panel is in every state.
@@ -17,9 +16,6 @@ import java.util.OptionalDouble;
  * @param damaged whether any region lies on it; if not, all states are the same
  * @param margins under the foot at that place as found: demand over capacity
  * @param looseSkin the loose skin under that foot, where there is one
- * @param restingMm what the foot truly sinks as found where a loose skin comes to rest on what is below or pulls like a
- *     membrane, which the linear figures leave out; empty where they leave
- *     nothing out, and for all but the panel that lost most
  * @param cases the survey's load cases that reach the panel
  * @param notes what a reader must know of the figures, a sentence each
  */
@@ -30,7 +26,6 @@ public record PanelStiffness(
         Map<State, StateStiffness> states,
         List<Margin> margins,
         Optional<LooseSkin> looseSkin,
-        OptionalDouble restingMm,
         List<LoadCase> cases,
         List<String> notes) {
     public PanelStiffness {
@@ -40,11 +35,14 @@ public record PanelStiffness(
         notes = List.copyOf(notes);
     }
 
-    PanelStiffness resting(double mm, String note) {
-        List<String> all = new ArrayList<>(notes);
-        all.add(note);
-        return new PanelStiffness(
-                panel, softest, damaged, states, margins, looseSkin, OptionalDouble.of(mm), cases, all);
+    /** The same with the state after the advised plan. */
+    PanelStiffness planned(StateStiffness plan, Function<LoadCase, LoadCase.Answer> answers) {
+        Map<State, StateStiffness> all = new EnumMap<>(states);
+        all.put(State.AFTER_PLAN, plan);
+        List<LoadCase> withPlan = cases.stream()
+                .map(c -> c.with(State.AFTER_PLAN, answers.apply(c)))
+                .toList();
+        return new PanelStiffness(panel, softest, damaged, all, margins, looseSkin, withPlan, notes);
     }
 
     /** The figures of a state. */

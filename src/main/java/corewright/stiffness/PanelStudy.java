@@ -6,107 +6,160 @@ import corewright.sandwich.FootLoadMap.Place;
 import corewright.sandwich.LooseSkin;
 import corewright.sandwich.Margin;
 import corewright.sandwich.Margins;
-import corewright.sandwich.MeshSize;
 import corewright.sandwich.PanelModel;
 import corewright.sandwich.Response;
+import corewright.sandwich.Theory;
 import corewright.sandwich.spec.Load;
 import corewright.sandwich.spec.PanelSpec;
 import corewright.survey.Spot;
-import java.lang.ref.SoftReference;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
 
-/** One panel under a foot, in every state and outlook. */
+/**
+ * One panel under a foot and under the survey's loads, in every state. A state's model is made once, asked everything, and let
+ * go; it is made anew for the loads, where there are any.
+ */
 final class PanelStudy {
     /** Feet on a panel: enough to draw lines of equal deflection, few enough to be quick. */
-    private static final int FEET = 800;
+    private static final int FEET = 200;
 
-    private static final double STEP_MM = 25;
-
-    /**
-     * Size at rims, in core thicknesses: within 1.5 to 2 % of solid elements over a full void, at a third of the time that
-     * half the size takes.
-     */
-    private static final double RIM = 1.5;
+    private static final double STEP_MM = 50;
 
     private static final Quantiles WHOLE = new Quantiles(1, 1, 1);
 
     private final PanelInput input;
-    private final DeckPanel panel;
-    private final Map<PanelSpec, FootLoadMap> maps = new HashMap<>();
-    /** A factored model of a large panel takes hundreds of megabytes: kept as long as there is room, else made again. */
-    private final Map<PanelSpec, SoftReference<PanelModel>> models = new HashMap<>();
-
-    private final Map<PanelSpec, Map<String, LoadCase.Answer>> answers = new HashMap<>();
-    private final Map<PanelSpec, Double> stiffnesses = new HashMap<>();
+    private final Map<PanelSpec, Figures> figures = new HashMap<>();
+    private final Map<PanelSpec, Double> deflections = new HashMap<>();
 
     private PanelStudy(PanelInput input) {
         this.input = input;
-        panel = input.panel();
     }
 
-    /** The four states. */
+    /** What one model is asked. */
+    private record Figures(FootLoadMap feet, Place at, Map<String, LoadCase.Answer> answers) {}
+
+    /** The states that need no plan. */
     static PanelStiffness of(PanelInput input) {
         return new PanelStudy(input).study();
     }
 
     private PanelStiffness study() {
         PanelSpec found = input.found();
-        PanelModel model = model(found);
-        FootLoadMap feet = FootLoadMap.of(model, step());
-        maps.put(found, feet);
-        Coordinate softest = refined(model, feet);
-        Response response = model.solve(foot(softest));
-        Optional<LooseSkin> loose = response.looseSkin();
-        List<Margin> margins = Margins.of(found, response, input.strengths());
+        PanelModel model = forDeflections(found);
+        FootLoadMap feet = map(model);
+        Coordinate softest = input.damaged() ? at(feet.softest()) : refined(model, feet);
+        PanelModel whole = whole(found);
+        figures.put(found, figures(feet, model, whole, softest));
+        Response linear = whole.solve(foot(softest));
+        Optional<LooseSkin> loose = linear.looseSkin();
+        List<Margin> margins = Margins.of(found, settled(linear), input.strengths());
         List<String> notes = new ArrayList<>();
         if (!model.notes().isEmpty()) {
             notes.add(
                     "Some damage is too small or too thin for the elements: the figures follow its edge only roughly.");
         }
-        double built = stiffness(input.built(), softest);
         Map<State, StateStiffness> states = new EnumMap<>(State.class);
-        Map<State, Map<String, LoadCase.Answer>> byState = new EnumMap<>(State.class);
-        states.put(State.AS_BUILT, state(input.built(), softest, WHOLE));
-        byState.put(State.AS_BUILT, answers(input.built()));
+        Map<State, Map<String, LoadCase.Answer>> answers = new EnumMap<>(State.class);
+        Figures built = figures(input.built(), softest);
+        states.put(State.AS_BUILT, state(built, WHOLE));
+        answers.put(State.AS_BUILT, built.answers);
         for (State state : List.of(State.AS_FOUND, State.AFTER_INJECTION, State.AFTER_RECORE)) {
-            PanelSpec spec = input.in(state).middle();
-            Quantiles ratios = input.damaged() ? ratios(input.in(state), softest, built) : WHOLE;
-            states.put(state, state(spec, softest, ratios));
-            byState.put(state, answers(spec));
+            Prospects prospects = input.in(state);
+            Figures middle = figures(prospects.middle(), softest);
+            states.put(state, state(middle, ratios(prospects, softest, built, middle)));
+            answers.put(state, middle.answers);
         }
-        Spot spot = new Spot(panel.face(), softest.x, softest.y);
-        return new PanelStiffness(
-                panel, spot, input.damaged(), states, margins, loose, OptionalDouble.empty(), byCase(byState), notes);
+        Spot spot = new Spot(input.panel().face(), softest.x, softest.y);
+        return new PanelStiffness(input.panel(), spot, input.damaged(), states, margins, loose, byCase(answers), notes);
     }
 
-    private Map<String, LoadCase.Answer> answers(PanelSpec spec) {
-        Map<String, LoadCase.Answer> known = answers.get(spec);
-        if (known != null) {
-            return known;
+    /**
+     * What the figures after the advised plan depend on.
+     *
+     * @param known the panel in the states that need no plan
+     */
+    record Planned(PanelInput input, PanelStiffness known, Prospects plan) {}
+
+    /** The panel with the state after the advised plan; a state that is the same as it is not reckoned again. */
+    static PanelStiffness planned(Planned asked) {
+        PanelStiffness known = asked.known;
+        for (State state : List.of(State.AS_FOUND, State.AFTER_INJECTION, State.AFTER_RECORE)) {
+            if (asked.input.in(state).equals(asked.plan)) {
+                return known.planned(known.in(state), c -> c.in(state));
+            }
         }
+        if (asked.plan.equals(Prospects.all(asked.input.built()))) {
+            return known.planned(known.in(State.AS_BUILT), c -> c.in(State.AS_BUILT));
+        }
+        PanelStudy study = new PanelStudy(asked.input);
+        Coordinate softest = known.softest().coordinate();
+        Figures middle = study.figures(asked.plan.middle(), softest);
+        double built = known.in(State.AS_BUILT).deflectionMm();
+        StateStiffness state = state(middle, study.ratios(asked.plan, softest, built / middle.at.deflectionMm()));
+        return known.planned(state, c -> Objects.requireNonNull(middle.answers.get(c.name())));
+    }
+
+    /**
+     * What a panel's stiffness over the one as built depends on, in one state.
+     *
+     * @param place where it is compared
+     */
+    record Gain(PanelInput input, Prospects state, Coordinate place, double builtMm) {}
+
+    /** Stiffness over the one as built at a place; p10 in the worse tenth of cases, p90 in the better one. */
+    static Quantiles gain(Gain asked) {
+        PanelStudy study = new PanelStudy(asked.input);
+        double middle = study.deflection(asked.state.middle(), asked.place);
+        return study.ratios(asked.state, asked.place, asked.builtMm / middle);
+    }
+
+    private Figures figures(PanelSpec spec, Coordinate softest) {
+        Figures known = figures.get(spec);
+        if (known == null) {
+            PanelModel model = forDeflections(spec);
+            known = figures(map(model), model, input.cases().isEmpty() ? model : whole(spec), softest);
+            figures.put(spec, known);
+        }
+        return known;
+    }
+
+    /** @param whole asked for the loads, whose margins want all that a core does */
+    private Figures figures(FootLoadMap feet, PanelModel model, PanelModel whole, Coordinate softest) {
+        Place at = feet.places().stream()
+                .filter(p -> p.x() == softest.x && p.y() == softest.y && p.theory() != Theory.LARGE_BETWEEN)
+                .findFirst()
+                .orElseGet(() -> place(model, softest));
+        return new Figures(feet.with(List.of(at)), at, answers(whole));
+    }
+
+    private Map<String, LoadCase.Answer> answers(PanelModel model) {
         Map<String, LoadCase.Answer> found = new HashMap<>();
         input.cases().forEach(loadCase -> {
-            Response response = model(spec).solve(loadCase.loads());
-            Response.Deflection most = response.largest();
-            Spot at = new Spot(panel.face(), most.x(), most.y());
+            Response linear = model.solve(loadCase.loads());
+            Response settled = settled(linear);
+            Response.Deflection most = settled.largest();
+            Spot at = new Spot(input.panel().face(), most.x(), most.y());
             found.put(
                     loadCase.name(),
-                    new LoadCase.Answer(most.outerMm(), at, Margins.of(spec, response, input.strengths())));
+                    new LoadCase.Answer(
+                            most.outerMm(),
+                            linear.largest().outerMm(),
+                            at,
+                            Margins.of(model.panel(), settled, input.strengths())));
         });
-        answers.put(spec, found);
         return found;
+    }
+
+    /** With contact and the skins' pull; with contact alone where no equilibrium with the pull is found. */
+    private static Response settled(Response linear) {
+        return linear.largeDeflection().orElseGet(linear::withContact);
     }
 
     private List<LoadCase> byCase(Map<State, Map<String, LoadCase.Answer>> answers) {
@@ -124,101 +177,53 @@ final class PanelStudy {
         return List.of(Load.foot(centre, FootLoadMap.SIDE_MM, FootLoadMap.FORCE_N));
     }
 
-    /**
-     * What the sinking under a foot as found depends on.
-     *
-     * @param known the panel's linear figures
-     */
-    record Resting(PanelSpec found, PanelStiffness known) {}
-
-    /**
-     * The panel with what the foot truly sinks as found, where a loose skin under it meets what is below or gives half its
-     * thickness. Each iteration factors anew, so only the damage the foot stands on is kept, and elements at its rim are no
-     * smaller than elsewhere: some 3 % on the skin over a void.
-     */
-    static PanelStiffness resting(Resting input) {
-        PanelStiffness known = input.known;
-        Optional<LooseSkin> loose = known.looseSkin().filter(l -> l.overstated() || l.linearMm() > l.gapMm());
-        if (loose.isEmpty()) {
-            return known;
-        }
-        Coordinate place = known.softest().coordinate();
-        Geometry near = known.panel().area().getFactory().createPoint(place).buffer(FootLoadMap.SIDE_MM);
-        PanelSpec under = input.found.with(input.found.patches().stream()
-                .filter(p -> p.area().intersects(near))
-                .toList());
-        return PanelModel.of(under, MeshSize.uniform(MeshSize.automatic(under).generalMm()))
-                .solve(foot(place))
-                .largeDeflection()
-                .flatMap(r -> r.at(place.x, place.y))
-                .map(d -> known.resting(
-                        d.outerMm(), restingWords(known.in(State.AS_FOUND).deflectionMm(), d.outerMm())))
-                .orElse(known);
+    private Quantiles ratios(Prospects state, Coordinate place, Figures built, Figures middle) {
+        return input.damaged() ? ratios(state, place, built.at.deflectionMm() / middle.at.deflectionMm()) : WHOLE;
     }
 
-    /**
-     * What a panel's stiffness over the one as built depends on, in one state.
-     *
-     * @param place where it is compared
-     */
-    record Gain(Prospects state, Coordinate place, double builtNPerMm) {}
-
-    /** Stiffness over the one as built at a place; p10 in the worse tenth of cases, p90 in the better one. */
-    static Quantiles gain(Gain input) {
-        Map<PanelSpec, Double> known = new HashMap<>();
-        return ratios(
-                input.state,
-                input.builtNPerMm,
-                spec -> known.computeIfAbsent(spec, s -> stiffness(meshed(s), input.place)));
-    }
-
-    private Quantiles ratios(Prospects state, Coordinate place, double builtNPerMm) {
-        return ratios(state, builtNPerMm, spec -> stiffness(spec, place));
-    }
-
-    private static Quantiles ratios(Prospects state, double builtNPerMm, ToDoubleFunction<PanelSpec> stiffness) {
+    /** @param middle stiffness over the one as built, as estimated */
+    private Quantiles ratios(Prospects state, Coordinate place, double middle) {
         double[] ratio = Stream.of(state.worse(), state.middle(), state.better())
-                .mapToDouble(spec -> stiffness.applyAsDouble(spec) / builtNPerMm)
+                .mapToDouble(spec -> middle * deflection(state.middle(), place) / deflection(spec, place))
                 .sorted() // where the place lies at a rim, more damage elsewhere can make it stiffer
                 .toArray();
         return new Quantiles(ratio[0], ratio[1], ratio[2]);
     }
 
-    private StateStiffness state(PanelSpec spec, Coordinate place, Quantiles ratio) {
-        FootLoadMap feet = maps.computeIfAbsent(spec, s -> FootLoadMap.of(model(s), step()));
-        double stiffness = stiffness(spec, place);
-        return new StateStiffness(FootLoadMap.FORCE_N / stiffness, stiffness, ratio, feet);
-    }
-
-    private PanelModel model(PanelSpec spec) {
-        SoftReference<PanelModel> kept = models.get(spec);
-        PanelModel model = kept == null ? null : kept.get();
-        if (model == null) {
-            model = meshed(spec);
-            models.put(spec, new SoftReference<>(model));
+    private double deflection(PanelSpec spec, Coordinate place) {
+        Double known = deflections.get(spec);
+        if (known == null) {
+            known = place(forDeflections(spec), place).deflectionMm();
+            deflections.put(spec, known);
         }
-        return model;
+        return known;
     }
 
-    private static PanelModel meshed(PanelSpec spec) {
-        double rim = RIM * spec.core().thicknessMm();
-        return PanelModel.of(
-                spec, new MeshSize(Math.max(rim, MeshSize.automatic(spec).generalMm()), rim));
+    private static StateStiffness state(Figures figures, Quantiles ratio) {
+        return new StateStiffness(figures.at.deflectionMm(), figures.at.linearMm(), ratio, figures.feet);
     }
 
-    private double stiffness(PanelSpec spec, Coordinate place) {
-        return stiffnesses.computeIfAbsent(spec, s -> stiffness(model(s), place));
+    private static PanelModel forDeflections(PanelSpec spec) {
+        return PanelModel.forDeflections(spec, StudyMesh.of(spec));
     }
 
-    private static double stiffness(PanelModel model, Coordinate place) {
-        return FootLoadMap.FORCE_N / deflection(model, List.of(place)).deflectionMm();
+    private static PanelModel whole(PanelSpec spec) {
+        return PanelModel.of(spec, StudyMesh.of(spec));
     }
 
-    private static Place deflection(PanelModel model, List<Coordinate> places) {
-        return FootLoadMap.at(model, places).softest();
+    private FootLoadMap map(PanelModel model) {
+        return FootLoadMap.of(model, step(), Theory.LARGE).sure(model);
     }
 
-    /** Between the grid's places, by halving its step twice. */
+    private static Place place(PanelModel model, Coordinate place) {
+        return FootLoadMap.at(model, List.of(place), Theory.LARGE).softest();
+    }
+
+    private static Coordinate at(Place place) {
+        return new Coordinate(place.x(), place.y());
+    }
+
+    /** Between the grid's places, by halving its step twice; without loose skins feet cost next to nothing. */
     private Coordinate refined(PanelModel model, FootLoadMap feet) {
         Place best = feet.softest();
         for (double step = step() / 2; step > step() / 5; step /= 2) {
@@ -228,21 +233,12 @@ final class PanelStudy {
                     around.add(new Coordinate(best.x() + i * step, best.y() + j * step));
                 }
             }
-            best = deflection(model, around);
+            best = FootLoadMap.at(model, around).softest();
         }
-        return new Coordinate(best.x(), best.y());
+        return at(best);
     }
 
     private double step() {
-        return Math.max(STEP_MM, Math.sqrt(panel.area().getArea() / FEET));
-    }
-
-    private static String restingWords(double linearMm, double restingMm) {
-        return String.format(
-                Locale.ROOT,
-                "The %.1f mm as found are linear, as the comparison needs. The loose skin comes to rest on what is below, or"
-                        + " pulls like a membrane: with both counted the foot sinks about %.1f mm.",
-                linearMm,
-                restingMm);
+        return Math.max(STEP_MM, Math.sqrt(input.panel().area().getArea() / FEET));
     }
 }

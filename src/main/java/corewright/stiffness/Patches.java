@@ -139,7 +139,7 @@ final class Patches {
             if (!left.isEmpty()) {
                 patches.add(
                         p instanceof Patch.Loose loose
-                                ? new Patch.Loose(left, loose.depthMm())
+                                ? new Patch.Loose(left, loose.depthMm(), loose.rest())
                                 : new Patch.Core(left, ((Patch.Core) p).material()));
             }
         }
@@ -156,9 +156,17 @@ final class Patches {
         return switch (region.condition()) {
             case SOUND -> throw new IllegalArgumentException(region.id() + " is sound");
             case WET -> new Patch.Core(area, softening(region).in(outlook).of(built));
-            case DELAMINATED, WET_DELAMINATED -> new Patch.Loose(area, 0);
-            case VOID -> new Patch.Loose(area, outlook.depthMm(region, coreMm));
+            case DELAMINATED, WET_DELAMINATED -> new Patch.Loose(area, 0, below(region, outlook));
+            case VOID -> new Patch.Loose(area, outlook.depthMm(region, coreMm), below(region, outlook));
         };
+    }
+
+    /** The core under a loose skin, where it is softer than as built. */
+    private Optional<CoreMaterial> below(Region region, Outlook outlook) {
+        Softening found = softening(region);
+        return region.wet() || found.equals(Softening.ROTTED)
+                ? Optional.of(found.in(outlook).of(built))
+                : Optional.empty();
     }
 
     /** Foam above, what core remains below: shear and thickness compliances add up (Reuss). */
@@ -189,8 +197,7 @@ final class Patches {
     }
 
     private CoreMaterial core(String name) {
-        Materials.Core core = survey.materials().core(name);
-        return new CoreMaterial(core.shearMPa(), core.shearMPa(), core.modulusMPa());
+        return Cores.material(survey.materials().core(name));
     }
 
     private static Support support(EdgeSupport edge) {

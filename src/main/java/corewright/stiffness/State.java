@@ -10,7 +10,9 @@ public enum State {
     /** What is loose and dry, and every void, filled; the rest as found. */
     AFTER_INJECTION,
     /** All damaged core replaced by the same kind. */
-    AFTER_RECORE;
+    AFTER_RECORE,
+    /** What is advised of each region is done. */
+    AFTER_PLAN;
 
     /** As in summary.json. */
     public String word() {

@@ -3,7 +3,6 @@ package corewright.stiffness;
 import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
 import corewright.reuse.Memory;
-import corewright.sandwich.spec.PanelSpec;
 import corewright.sandwich.spec.UnsupportedPanelException;
 import corewright.survey.About;
 import corewright.survey.DeckLoad;
@@ -45,24 +44,11 @@ public final class Stiffness {
                 }
             }
         }
-        new StiffnessMap(panels, findings, defects).worst().ifPresent(worst -> {
-            try {
-                PanelSpec found = new Patches(survey, damage.face(worst.panel().face()), worst.panel())
-                        .with(List.of())
-                        .middle();
-                panels.set(panels.indexOf(worst), memory.of(new PanelStudy.Resting(found, worst), PanelStudy::resting));
-            } catch (RuntimeException e) {
-                defects.add(Defect.of(
-                        "the sinking under a foot",
-                        new About.OfPanel(worst.panel().name(), worst.softest()),
-                        e));
-            }
-        });
         return new StiffnessMap(panels, findings, defects);
     }
 
     /**
-     * What is left of the worst panel's stiffness, by what is done.
+     * The panels after the advised plan too, and what is left of the worst panel's stiffness, by what is done.
      *
      * @param dried all that drying does
      * @param advised all that the advised methods do
@@ -75,10 +61,7 @@ public final class Stiffness {
             List<Treatment> dried,
             List<Treatment> advised,
             Memory memory) {
-        return stiffness
-                .worst()
-                .map(worst -> new WorstGain(survey, damage, worst, memory).gains(dried, advised))
-                .orElse(Gains.NONE);
+        return new PlannedGains(survey, damage, memory).of(stiffness, dried, advised);
     }
 
     private static Finding off(DeckLoad load) {
@@ -92,7 +75,7 @@ public final class Stiffness {
                 "The case is calculated without it.");
     }
 
-    private static Spot middle(DeckPanel panel) {
+    static Spot middle(DeckPanel panel) {
         Coordinate c = panel.area().getInteriorPoint().getCoordinate();
         return new Spot(panel.face(), c.x, c.y);
     }

@@ -36,6 +36,24 @@ public record StiffnessMap(List<PanelStiffness> panels, List<Finding> findings, 
         return worstOf(of(face));
     }
 
+    /** The damaged panel that has least of its stiffness after the advised plan; empty before there is one. */
+    public Optional<PanelStiffness> leastAfterPlan() {
+        return panels.stream()
+                .filter(p -> p.damaged() && p.states().containsKey(State.AFTER_PLAN))
+                .min(Comparator.comparingDouble(
+                        p -> p.in(State.AFTER_PLAN).ofAsBuilt().p50()));
+    }
+
+    /** The damaged panel of which the survey's loads, as found, take the largest part of what it holds; empty without loads. */
+    public Optional<PanelStiffness> mostLoaded() {
+        return panels.stream()
+                .filter(p -> p.damaged() && !p.cases().isEmpty())
+                .max(Comparator.comparingDouble(p -> p.cases().stream()
+                        .mapToDouble(c -> c.in(State.AS_FOUND).taken())
+                        .max()
+                        .orElse(0)));
+    }
+
     private static Optional<PanelStiffness> worstOf(List<PanelStiffness> panels) {
         return panels.stream().filter(PanelStiffness::damaged).min(Comparator.comparingDouble(p -> p.in(State.AS_FOUND)
                 .ofAsBuilt()

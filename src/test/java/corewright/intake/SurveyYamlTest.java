@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import corewright.SurveyFolders;
 import corewright.survey.DeckLoad;
 import corewright.survey.Heading;
+import corewright.survey.Laminate;
 import corewright.survey.Meter;
 import corewright.survey.Settings;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -43,6 +45,23 @@ class SurveyYamlTest {
                         "18 C, dry",
                         40,
                         "two\nlines"));
+    }
+
+    @Test
+    void aLaminateSaysHowItsCoreWasCutAndHowFarInItIsSolid(@TempDir Path dir, @TempDir Path other) {
+        SurveyFolders folder = SurveyFolders.minimal(dir)
+                .replacing("survey.yaml", "core: balsa-150", "core: balsa-150, core_form: kerfed, solid_edge_mm: 60");
+
+        Intake intake = Reads.read(folder);
+
+        Laminate laminate = intake.survey().laminates().get(0);
+        assertThat(laminate.coreForm()).isEqualTo(Laminate.CoreForm.KERFED);
+        assertThat(laminate.solidEdgeMm()).isEqualTo(60);
+        assertThat(intake.findings())
+                .filteredOn(f -> f.subject() == Subject.LAMINATE)
+                .singleElement()
+                .satisfies(f -> assertThat(f.message()).contains("is kerfed: water and mix run along its cuts"));
+        assertThat(Reads.read(SurveyFolders.minimal(other)).findings()).noneMatch(f -> f.subject() == Subject.LAMINATE);
     }
 
     @Test

@@ -208,6 +208,7 @@ public final class CardPlan {
     /** Paints it. */
     public void paint(Paper paper) {
         regions(paper);
+        paper.within(box.shape(), p -> Structure.coreEdge(p, view, damage));
         paper.within(box.shape(), p -> Structure.paint(p, view, damage.face(), Structure.Shows.ALL));
         arrivals.forEach(l -> line(paper, l.onPaper(), Pen.LEADER));
         paper.within(box.shape(), p -> Structure.keepOuts(p, view, damage.face()));

@@ -21,24 +21,26 @@ public final class PanelsJson {
                 .put("area_m2", Conversions.squareMetres(panel.panel().area().getArea()))
                 .put("damaged", panel.damaged());
         ObjectNode stiffness = node.putObject("stiffness_n_per_mm");
+        ObjectNode linear = node.putObject("linear_n_per_mm");
         ObjectNode deflection = node.putObject("deflection_mm");
         ObjectNode ofAsBuilt = node.putObject("of_as_built");
         ObjectNode worst = node.putObject("worst_place");
         for (State state : State.values()) {
             JsonFile.put(stiffness, state.word(), panel.in(state).stiffnessNPerMm());
+            JsonFile.put(linear, state.word(), panel.in(state).linearNPerMm());
             JsonFile.put(deflection, state.word(), panel.in(state).deflectionMm());
             JsonFile.put(ofAsBuilt, state.word(), panel.in(state).ofAsBuilt());
             FootLoadMap.Place place = panel.in(state).feet().softest();
             worst.putObject(state.word())
                     .put("x", place.x())
                     .put("y", place.y())
-                    .put("deflection_mm", place.deflectionMm());
+                    .put("deflection_mm", place.deflectionMm())
+                    .put("theory", place.theory().words());
         }
         node.putArray("softest_point")
                 .add(panel.softest().xMm())
                 .add(panel.softest().yMm());
         panel.looseSkin().ifPresent(l -> looseSkin(node.putObject("loose_skin"), l));
-        panel.restingMm().ifPresent(mm -> JsonFile.put(node, "as_found_resting_mm", mm));
         ArrayNode margins = node.putArray("margins_as_found");
         panel.margins().forEach(m -> margin(margins.addObject(), m));
         ArrayNode cases = node.putArray("load_cases");
@@ -63,6 +65,7 @@ public final class PanelsJson {
             LoadCase.Answer answer = loadCase.in(state);
             ObjectNode one = node.putObject(state.word());
             JsonFile.put(one, "deflection_mm", answer.deflectionMm());
+            JsonFile.put(one, "linear_mm", answer.linearMm());
             one.put("x", answer.at().xMm()).put("y", answer.at().yMm());
             ArrayNode margins = one.putArray("margins");
             answer.margins().forEach(m -> margin(margins.addObject(), m));

@@ -27,7 +27,7 @@ import org.locationtech.jts.geom.Envelope;
 final class OwnerStiffnessPage {
     private static final double APART = 8;
     private static final double MOST_HIGH = 105;
-    private static final List<State> PICTURES = List.of(State.AS_FOUND, State.AFTER_INJECTION);
+    private static final List<State> PICTURES = List.of(State.AS_FOUND, State.AFTER_PLAN);
 
     private final Assessment assessment;
     private static final int MOST_CASES = 6;
@@ -128,6 +128,7 @@ final class OwnerStiffnessPage {
             case AS_FOUND -> "As found";
             case AFTER_INJECTION -> "After filling what is loose and dry, and every void";
             case AFTER_RECORE -> "After cutting out and renewing";
+            case AFTER_PLAN -> "After what is advised";
         };
     }
 
@@ -152,11 +153,12 @@ final class OwnerStiffnessPage {
 
     private RuledTable cases() {
         RuledTable table = new RuledTable(List.of(
-                new Column("Under the loads of the survey, " + measure.depthUnit(), 94, Anchor.LEFT),
-                new Column("As built", 20, Anchor.RIGHT),
-                new Column("As found", 20, Anchor.RIGHT),
-                new Column("Filled", 20, Anchor.RIGHT),
-                new Column("Renewed", 20, Anchor.RIGHT)));
+                new Column("Under the loads of the survey, " + measure.depthUnit(), 79, Anchor.LEFT),
+                new Column("As built", 19, Anchor.RIGHT),
+                new Column("As found", 19, Anchor.RIGHT),
+                new Column("Filled", 19, Anchor.RIGHT),
+                new Column("Renewed", 19, Anchor.RIGHT),
+                new Column("Advised", 19, Anchor.RIGHT)));
         for (LoadCase each :
                 panel.cases().subList(0, Math.min(MOST_CASES, panel.cases().size()))) {
             List<String> row = new ArrayList<>();
@@ -176,6 +178,7 @@ final class OwnerStiffnessPage {
             case AS_FOUND -> range;
             case AFTER_INJECTION -> range + ", if the fill check passes";
             case AFTER_RECORE -> "with the same core, well bonded";
+            case AFTER_PLAN -> range + ", if done as planned";
         };
     }
 

@@ -8,9 +8,13 @@ import corewright.damage.NextReading;
 import corewright.damage.Region;
 import corewright.damage.Undecided;
 import corewright.decision.RegionDecision;
+import corewright.drawing.kit.Figures;
 import corewright.report.page.Conversions;
 import corewright.report.page.Prose;
 import corewright.report.page.Wording;
+import corewright.stiffness.PanelStiffness;
+import corewright.stiffness.State;
+import corewright.stiffness.StiffnessMap;
 import corewright.survey.Face;
 import corewright.survey.Readings;
 import corewright.survey.Settings;
@@ -246,11 +250,27 @@ final class OwnerWords {
                 .settings()
                 .costs()
                 .equals(Settings.defaults().costs());
-        String stiffness = ChoiceTable.stiffness(assessment).isEmpty()
-                ? ""
-                : " * Of the panel that lost most, as built = 100; in 8 cases of 10 within the range.";
+        String stiffness = ChoiceTable.stiffness(assessment).isEmpty() ? "" : stiffness(assessment.stiffness());
         return "Yard work, materials and survey visits; hauling out and tax are not included. "
                 + (standIn ? "Hours and rates are common practice: ask your yard." : "Hours and rates from the survey.")
                 + stiffness;
+    }
+
+    /** Which panel the table's figures are of, and which others to look at. */
+    private static String stiffness(StiffnessMap map) {
+        String words = " * Of the panel " + map.worst().map(OwnerWords::name).orElse("that lost most")
+                + ", which lost most, as built = 100; in 8 cases of 10 within the range.";
+        words += map.leastAfterPlan()
+                .map(p -> " After what is advised " + name(p) + " has least, "
+                        + Figures.fixed(100 * p.in(State.AFTER_PLAN).ofAsBuilt().p50(), 0) + " of 100.")
+                .orElse("");
+        return words
+                + map.mostLoaded()
+                        .map(p -> " The survey's loads ask most of " + name(p) + ".")
+                        .orElse("");
+    }
+
+    private static String name(PanelStiffness panel) {
+        return Prose.plain(panel.panel().name());
     }
 }

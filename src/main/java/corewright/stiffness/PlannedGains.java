@@ -1,0 +1,80 @@
+package corewright.stiffness;
+
+import corewright.damage.DamageMap;
+import corewright.damage.FaceDamage;
+import corewright.damage.Quantiles;
+import corewright.reuse.Memory;
+import corewright.survey.About;
+import corewright.survey.Defect;
+import corewright.survey.Survey;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Works out what each panel has again after the advised plan, and the one that lost most after drying. */
+final class PlannedGains {
+    private final Survey survey;
+    private final DamageMap damage;
+    private final Memory memory;
+    private final List<Defect> defects = new ArrayList<>();
+
+    PlannedGains(Survey survey, DamageMap damage, Memory memory) {
+        this.survey = survey;
+        this.damage = damage;
+        this.memory = memory;
+    }
+
+    /** A panel that cannot be calculated after the plan is left out; a defect names it. */
+    Gains of(StiffnessMap stiffness, List<Treatment> dried, List<Treatment> advised) {
+        List<PanelStiffness> panels = new ArrayList<>();
+        for (FaceDamage face : damage.faces()) {
+            CaseLoads loads = new CaseLoads(DeckPanels.of(survey, face.face()).panels(), survey.loads());
+            for (PanelStiffness panel : stiffness.of(face.face().name())) {
+                try {
+                    Prospects plan = new Patches(survey, face, panel.panel()).with(advised);
+                    PanelInput input = PanelInput.of(survey, face, panel.panel(), loads);
+                    panels.add(memory.of(new PanelStudy.Planned(input, panel, plan), PanelStudy::planned));
+                } catch (RuntimeException e) {
+                    defects.add(Defect.of(
+                            "the stiffness after the advised plan",
+                            new About.OfPanel(panel.panel().name(), panel.softest()),
+                            e));
+                }
+            }
+        }
+        StiffnessMap map = new StiffnessMap(panels, stiffness.findings(), stiffness.defects());
+        return map.worst()
+                .map(worst -> new Gains(
+                        Optional.of(worst.in(State.AS_FOUND).ofAsBuilt()),
+                        dried(worst, dried),
+                        Optional.of(worst.in(State.AFTER_PLAN).ofAsBuilt()),
+                        Optional.of(worst.in(State.AFTER_RECORE).ofAsBuilt()),
+                        map,
+                        defects))
+                .orElseGet(() -> Gains.none(map, defects));
+    }
+
+    private Optional<Quantiles> dried(PanelStiffness worst, List<Treatment> dried) {
+        FaceDamage face = damage.face(worst.panel().face());
+        Patches patches = new Patches(survey, face, worst.panel());
+        Prospects state = patches.with(dried);
+        if (state.equals(patches.with(List.of()))) {
+            return Optional.of(worst.in(State.AS_FOUND).ofAsBuilt());
+        }
+        try {
+            return Optional.of(memory.of(
+                    new PanelStudy.Gain(
+                            PanelInput.of(survey, face, worst.panel(), new CaseLoads(List.of(), List.of())),
+                            state,
+                            worst.softest().coordinate(),
+                            worst.in(State.AS_BUILT).deflectionMm()),
+                    PanelStudy::gain));
+        } catch (RuntimeException e) {
+            defects.add(Defect.of(
+                    "what drying gives back of the stiffness",
+                    new About.OfPanel(worst.panel().name(), worst.softest()),
+                    e));
+            return Optional.empty();
+        }
+    }
+}
