@@ -1,6 +1,5 @@
 package corewright.desktop.slip;
 
-import corewright.drawing.kit.Orientation;
 import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
 import corewright.damage.Region;
@@ -9,6 +8,7 @@ import corewright.desktop.state.Step;
 import corewright.desktop.state.Units;
 import corewright.desktop.state.Workbench;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Orientation;
 import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
 import corewright.survey.Face;
