@@ -8,6 +8,7 @@ import corewright.desktop.state.Step;
 import corewright.desktop.state.Units;
 import corewright.desktop.state.Workbench;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Orientation;
 import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
 import corewright.survey.Face;
@@ -63,7 +64,8 @@ public final class StepSlips {
         return new Slip(
                 "Plan of " + name,
                 "",
-                "The outline, what is cut into it, what holds it from below and what is bolted through it.",
+                "The outline, what is cut into it, what holds it on the other side and what is bolted through it. The plan is "
+                        + Orientation.of(face) + ".",
                 "What is drawn",
                 null,
                 facts,

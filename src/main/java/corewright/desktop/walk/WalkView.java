@@ -1,5 +1,6 @@
 package corewright.desktop.walk;
 
+import corewright.drawing.kit.Orientation;
 import corewright.drawing.screen.ScreenLook;
 import corewright.survey.Sound;
 import java.util.ArrayList;
@@ -338,7 +339,7 @@ public final class WalkView extends HBox {
     }
 
     private void show() {
-        progress.setText(walk.progress());
+        progress.setText(walk.progress() + "; " + Orientation.bowUp(walk.face()));
         place.setText(walk.place());
         measured.setText(walk.measured());
         last.setText(walk.last());

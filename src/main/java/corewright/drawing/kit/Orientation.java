@@ -20,4 +20,14 @@ public final class Orientation {
         boolean left = Math.cos(Math.toRadians(face.uphillDeg())) < 0;
         return "seen square on, bow to the left, high side to the " + (left ? "left" : "right");
     }
+
+    /** The same of a plan with the bow up: "seen from below, bow up, port at the right". */
+    public static String bowUp(Face face) {
+        if (face.wall()) {
+            return "seen square on, bow up, high side at the right";
+        }
+        return face.plusYPointsDown()
+                ? "seen from below, bow up, port at the right"
+                : "seen from above, bow up, starboard at the right";
+    }
 }
