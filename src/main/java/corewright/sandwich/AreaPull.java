@@ -111,9 +111,7 @@ final class AreaPull {
         for (int from = 0; from < last; from = to) {
             to = Math.min(last, from + (from == 0 ? FIRST : BATCH));
             int[] some = Arrays.copyOfRange(order, from, to);
-            double[] foretold = Arrays.stream(some)
-                    .mapToDouble(k -> from(k))
-                    .toArray();
+            double[] foretold = Arrays.stream(some).mapToDouble(k -> from(k)).toArray();
             double[] whole = Arrays.stream(some)
                     .parallel()
                     .mapToDouble(k -> whole(large, k))
@@ -164,7 +162,8 @@ final class AreaPull {
     /** Pushes without those of this area. */
     private double[] elsewhere(double[] push) {
         BitSet own = new BitSet();
-        Arrays.stream(area).forEach(c -> Arrays.stream(loads.model.mesh.cells[c]).forEach(own::set));
+        Arrays.stream(area)
+                .forEach(c -> Arrays.stream(loads.model.mesh.cells[c]).forEach(own::set));
         double[] rest = push.clone();
         for (int n = 0; n < rest.length; n++) {
             if (own.get(loads.model.loose.nodes[n])) {

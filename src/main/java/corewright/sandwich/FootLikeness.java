@@ -45,8 +45,8 @@ final class FootLikeness {
     private static double share(PanelModel model, BitSet own, Place p) {
         double on = 0;
         double all = 0;
-        Load.Force foot = (Load.Force) Load.foot(
-                new Coordinate(p.x(), p.y()), FootLoadMap.SIDE_MM, FootLoadMap.FORCE_N);
+        Load.Force foot =
+                (Load.Force) Load.foot(new Coordinate(p.x(), p.y()), FootLoadMap.SIDE_MM, FootLoadMap.FORCE_N);
         for (LoadVector.Spot spot : model.loads.spotsOver(foot.area())) {
             all += spot.weight();
             on += own.get(spot.cell()) ? spot.weight() : 0;

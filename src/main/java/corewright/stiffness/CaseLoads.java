@@ -1,6 +1,7 @@
 package corewright.stiffness;
 
 import corewright.overlay.Overlay;
+import corewright.overlay.Pieces;
 import corewright.sandwich.spec.Load;
 import corewright.survey.DeckLoad;
 import java.util.ArrayList;
@@ -9,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.Lineal;
 import org.locationtech.jts.geom.util.LineStringExtracter;
 
@@ -95,8 +95,7 @@ final class CaseLoads {
         Geometry part = Overlay.intersection(load.area(), panel.area());
         return load.area() instanceof Lineal
                 ? part.getFactory().buildGeometry(LineStringExtracter.getLines(part))
-                : part.getFactory()
-                        .createMultiPolygon(DeckPanels.polygons(part).toArray(Polygon[]::new));
+                : Pieces.areal(part);
     }
 
     /** Area in mm², or the length of a line in mm. */

@@ -77,8 +77,7 @@ final class PanelStudy {
             answers.put(state, middle.answers);
         }
         Spot spot = new Spot(input.panel().face(), softest.x, softest.y);
-        return new PanelStiffness(
-                input.panel(), spot, input.damaged(), states, margins, loose, byCase(answers), notes);
+        return new PanelStiffness(input.panel(), spot, input.damaged(), states, margins, loose, byCase(answers), notes);
     }
 
     /**
@@ -179,9 +178,7 @@ final class PanelStudy {
     }
 
     private Quantiles ratios(Prospects state, Coordinate place, Figures built, Figures middle) {
-        return input.damaged()
-                ? ratios(state, place, built.at.deflectionMm() / middle.at.deflectionMm())
-                : WHOLE;
+        return input.damaged() ? ratios(state, place, built.at.deflectionMm() / middle.at.deflectionMm()) : WHOLE;
     }
 
     /** @param middle stiffness over the one as built, as estimated */

@@ -28,8 +28,7 @@ final class PlannedGains {
     Gains of(StiffnessMap stiffness, List<Treatment> dried, List<Treatment> advised) {
         List<PanelStiffness> panels = new ArrayList<>();
         for (FaceDamage face : damage.faces()) {
-            CaseLoads loads =
-                    new CaseLoads(DeckPanels.of(survey, face.face()).panels(), survey.loads());
+            CaseLoads loads = new CaseLoads(DeckPanels.of(survey, face.face()).panels(), survey.loads());
             for (PanelStiffness panel : stiffness.of(face.face().name())) {
                 try {
                     Prospects plan = new Patches(survey, face, panel.panel()).with(advised);

@@ -142,7 +142,9 @@ class DefectTest {
         PanelStiffness without = one.stiffness().panels().get(0);
         PanelStiffness with = sound.stiffness().panels().get(0);
         for (State state : Set.of(State.AS_BUILT, State.AS_FOUND, State.AFTER_INJECTION, State.AFTER_RECORE)) {
-            assertThat(without.in(state).equals(with.in(state))).as(state.word()).isTrue();
+            assertThat(without.in(state).equals(with.in(state)))
+                    .as(state.word())
+                    .isTrue();
         }
         assertThat(without.in(State.AFTER_PLAN).deflectionMm())
                 .as("what is not planned is not counted on")

@@ -17,7 +17,8 @@ public final class FootLoadCsv {
     private FootLoadCsv() {}
 
     public static CsvTable of(Assessment assessment) {
-        CsvTable table = new CsvTable("face,panel,x,y,as_built_mm,as_found_mm,after_injection_mm,after_recore_mm,after_plan_mm");
+        CsvTable table =
+                new CsvTable("face,panel,x,y,as_built_mm,as_found_mm,after_injection_mm,after_recore_mm,after_plan_mm");
         for (PanelStiffness panel : assessment.stiffness().panels()) {
             rows(panel).forEach(table::add);
         }
