@@ -2,6 +2,7 @@ package corewright;
 
 import corewright.survey.Resin;
 import corewright.survey.Settings;
+import corewright.survey.Terms;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
@@ -41,7 +42,11 @@ final class GeneratedSettings {
                 nudged(d.costs(), random),
                 new Settings.Crew(1 + random.nextInt(2)),
                 nudged(d.climate(), random),
-                new Settings.Numerics(20 + random.nextDouble(), 100, random.nextInt(1_000_000_000), 12));
+                new Settings.Numerics(20 + random.nextDouble(), 100, random.nextInt(1_000_000_000), 12),
+                new Terms(
+                        Terms.Display.values()[random.nextInt(2)],
+                        Terms.Sign.values()[random.nextInt(2)],
+                        Terms.Sign.values()[random.nextInt(2)]));
     }
 
     /** A copy with each number, one at a time, made up to a tenth larger where the record takes it. */

@@ -234,7 +234,9 @@ public final class GeneratedSurveys {
                 number(1, 5),
                 "e-glass-polyester",
                 random.nextBoolean() ? "cork 7" : "balsa-150",
-                random.nextBoolean());
+                random.nextBoolean(),
+                pick(Laminate.CoreForm.values()),
+                random.nextBoolean() ? 0 : number(1, 90));
     }
 
     private Materials materials() {

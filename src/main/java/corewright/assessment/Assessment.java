@@ -3,7 +3,10 @@ package corewright.assessment;
 import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
 import corewright.damage.NextReading;
+import corewright.damage.Region;
 import corewright.decision.Decision;
+import corewright.decision.RegionDecision;
+import corewright.decision.Safety;
 import corewright.repair.plan.RepairOptions;
 import corewright.repair.work.WorkDone;
 import corewright.stiffness.Gains;
@@ -12,6 +15,7 @@ import corewright.survey.Defect;
 import corewright.survey.Finding;
 import corewright.survey.Survey;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -48,6 +52,19 @@ public record Assessment(
         return Stream.of(stiffness.defects(), plans.defects(), gains.defects(), work.defects())
                 .flatMap(List::stream)
                 .toList();
+    }
+
+    /** What whoever works on some regions has to look out for. */
+    public Safety safety(Predicate<Region> which) {
+        List<RegionDecision> decisions = damage.regions().stream()
+                .filter(which)
+                .map(r -> decision.on(r.id()))
+                .toList();
+        return Safety.of(decisions, id -> damage.regions().stream()
+                .filter(r -> r.id().equals(id))
+                .findFirst()
+                .map(r -> survey.face(r.face()).posture())
+                .orElseThrow());
     }
 
     /** The same with other places to be read next. */

@@ -3,6 +3,7 @@ package corewright.cli;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.assessment.Verdict;
+import corewright.drawing.kit.Measure;
 import corewright.intake.Intake;
 import corewright.survey.Finding;
 import corewright.survey.Readings;
@@ -49,9 +50,10 @@ final class CheckCommand implements Callable<Integer> {
         } else {
             Verdict verdict = Verdict.of(intake.survey(), intake.findings());
             if (!verdict.free()) {
-                out.println(verdict.sentence());
+                out.println(Measure.of(intake.survey()).say(verdict.sentence()));
             }
-            gravestFirst(intake).forEach(f -> print(f, out));
+            Measure measure = Measure.of(intake.survey());
+            gravestFirst(intake).forEach(f -> print(f, measure, out));
             out.println(summary(intake));
         }
         return Corewright.DONE;
@@ -63,11 +65,11 @@ final class CheckCommand implements Callable<Integer> {
                 .toList();
     }
 
-    private static void print(Finding finding, PrintWriter out) {
+    private static void print(Finding finding, Measure measure, PrintWriter out) {
         String place = finding.origin()
                 + (finding.about().id().isEmpty() ? "" : " " + finding.about().id());
-        out.println(mark(finding.severity()) + " " + place + ": " + finding.message());
-        out.println("    " + finding.effect());
+        out.println(mark(finding.severity()) + " " + place + ": " + measure.say(finding.message()));
+        out.println("    " + measure.say(finding.effect()));
     }
 
     private static String mark(Finding.Severity severity) {
@@ -113,6 +115,7 @@ final class CheckCommand implements Callable<Integer> {
         ObjectNode readings = root.putObject("readings");
         counts(intake.survey().readings()).forEach(readings::put);
         var findings = root.putArray("findings");
+        Measure measure = Measure.of(intake.survey());
         for (Finding f : gravestFirst(intake)) {
             Spot spot = f.about().spot();
             findings.addObject()
@@ -124,8 +127,8 @@ final class CheckCommand implements Callable<Integer> {
                     .put("x", spot == null ? null : (Double) spot.xMm())
                     .put("y", spot == null ? null : (Double) spot.yMm())
                     .put("subject", f.subject().word())
-                    .put("message", f.message())
-                    .put("effect", f.effect());
+                    .put("message", measure.say(f.message()))
+                    .put("effect", measure.say(f.effect()));
         }
         return root.toPrettyString();
     }

@@ -8,6 +8,7 @@ import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import corewright.decision.Method;
 import corewright.decision.RegionDecision;
+import corewright.drawing.kit.Measure;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
@@ -29,15 +30,21 @@ final class RunSummary {
     private RunSummary() {}
 
     static List<String> lines(Assessment assessment, Path out) {
+        List<String> lines = metric(assessment);
+        lines.replaceAll(Measure.of(assessment.survey())::say);
+        lines.add(0, assessment.survey().heading().name());
+        lines.add("  owner's report: " + out.resolve("owner-report.pdf"));
+        return lines;
+    }
+
+    private static List<String> metric(Assessment assessment) {
         List<String> lines = new ArrayList<>();
-        lines.add(assessment.survey().heading().name());
         Verdict verdict = assessment.verdict();
         if (!verdict.free()) {
             lines.add("  " + verdict.sentence());
         }
         if (verdict.withheld()) {
             lines.add("  " + findings(assessment.findings()));
-            lines.add("  owner's report: " + out.resolve("owner-report.pdf"));
             return lines;
         }
         assessment.damage().faces().stream()
@@ -56,8 +63,11 @@ final class RunSummary {
         if (!assessment.work().cured().isEmpty()) {
             lines.add("  " + cured(assessment.work().cured()));
         }
+        String safety = assessment.safety(r -> true).brief();
+        if (!safety.isEmpty()) {
+            lines.add("  caution: " + safety);
+        }
         lines.add("  " + findings(assessment.findings()));
-        lines.add("  owner's report: " + out.resolve("owner-report.pdf"));
         return lines;
     }
 

@@ -48,7 +48,7 @@ public record Coverage(String face, double water, double bond) {
 
     /** The coverage of one face. */
     public static Coverage of(Survey survey, Face face) {
-        Plan plan = Plan.of(face);
+        Plan plan = Plan.of(survey, face);
         double cellMm = Math.max(LEAST_CELL_MM, Math.sqrt(face.outline().getArea() / CELLS));
         Frame frame = Frame.over(face.outline(), cellMm);
         Readings r = survey.readings().on(face.name());

@@ -44,7 +44,7 @@ final class FaceWork {
         survey = judged.survey();
         this.face = face;
         settings = survey.settings();
-        plan = Plan.of(face);
+        plan = Plan.of(survey, face);
         frame = Frame.over(face.outline(), settings.numerics().cellMm());
         voidMm3 = new double[settings.numerics().realisations()];
         damagedMm2 = new double[voidMm3.length];

@@ -8,6 +8,7 @@ import corewright.survey.Feature;
 import corewright.survey.Finding;
 import corewright.survey.Spot;
 import corewright.survey.Subject;
+import corewright.survey.Survey;
 import corewright.survey.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +18,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
 
 /**
  * A face cut into bays.
@@ -31,8 +34,17 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
     /** Smaller left-overs of a cut are slivers of rounding. */
     private static final double SLIVER_MM2 = 1;
 
-    /** Outline less openings and solids, cut by every divider that crosses it from side to side. */
-    static Plan of(Face face) {
+    /** A face of a survey, with the solid edge of its own laminate. */
+    static Plan of(Survey survey, Face face) {
+        return of(face, survey.laminate(face.laminate()).solidEdgeMm());
+    }
+
+    /**
+     * Outline less openings and solids, cut by every divider that crosses it from side to side.
+     *
+     * @param solidEdgeMm without core so far in from the outline and from openings
+     */
+    static Plan of(Face face, double solidEdgeMm) {
         Geometry deck = face.outline();
         for (Feature.Opening opening : face.all(Feature.Opening.class)) {
             deck = Overlay.difference(deck, opening.geometry());
@@ -40,6 +52,9 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
         Geometry core = deck;
         for (Feature.Solid solid : face.all(Feature.Solid.class)) {
             core = Overlay.difference(core, solid.geometry());
+        }
+        if (solidEdgeMm > 0) {
+            core = Overlay.intersection(core, inside(deck, solidEdgeMm));
         }
         Geometry solids = Overlay.difference(deck, core);
         List<Finding> findings = new ArrayList<>();
@@ -59,6 +74,12 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
             bays.add(new Bay(face.name() + "-B" + (bays.size() + 1), face.name(), piece));
         }
         return new Plan(face, List.copyOf(bays), Pieces.polygons(solids), List.copyOf(findings));
+    }
+
+    /** Corners stay corners, as a laminator keeps to a straight edge. */
+    private static Geometry inside(Geometry deck, double widthMm) {
+        return BufferOp.bufferOp(
+                deck, -widthMm, new BufferParameters(1, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 2));
     }
 
     /** The bay a reading belongs to, or null when it lies off the core. */
@@ -87,7 +108,9 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
         Point point = face.outline().getFactory().createPoint(spot.coordinate());
         for (Feature.Opening opening : face.all(Feature.Opening.class)) {
             if (opening.geometry().covers(point)) {
-                return new OffCore(Subject.IN_AN_OPENING, "lies in the opening " + opening.name());
+                return new OffCore(
+                        Subject.IN_AN_OPENING,
+                        "lies in " + (opening.name().isBlank() ? "an opening" : "the opening " + opening.name()));
             }
         }
         return solids.stream().anyMatch(s -> s.covers(point))

@@ -212,7 +212,10 @@ final class WetEvidence {
             boolean upsets = f instanceof Feature.Disturbance || (f instanceof Feature.Fitting x && x.metal());
             if (upsets && f.geometry().isWithinDistance(point, thresholds.metalInfluenceMm())) {
                 return String.format(
-                        Locale.ROOT, "%s, %.0f mm away", f.name(), f.geometry().distance(point));
+                        Locale.ROOT,
+                        "%s, %.0f mm away",
+                        f.called(),
+                        f.geometry().distance(point));
             }
         }
         return "";

@@ -6,6 +6,7 @@ import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RecorePlan;
 import corewright.survey.Drilling;
+import corewright.survey.Posture;
 import corewright.survey.Resin;
 import corewright.survey.Survey;
 import java.util.ArrayList;
@@ -13,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** What to buy for the chosen repairs, each line with its basis. All allowances are common practice. */
@@ -21,6 +23,10 @@ final class BuyingList {
     private static final double EPOXY_RESERVE = 1.2;
     private static final int HOLES_PER_BIT = 40;
     private static final int HOLES_PER_TAPE = 50;
+    private static final int HOLES_PER_DAM_TAPE = 20;
+    private static final double FILLER_G_PER_MM3 = 1.2e-3;
+    private static final double FILLER_RESERVE = 1.5;
+    private static final double PLACES_A_DAY = 4;
     private static final int PAIRS_PER_CUP = 2;
     private static final int PAIRS_PER_CUT = 6;
     private static final double PLATE_MARGIN = 1.2;
@@ -120,9 +126,66 @@ final class BuyingList {
                     holes + " holes, glass dulls a bit after about " + HOLES_PER_BIT + "; one spare");
             add("collar stop for the bit", 1, 2, "pieces", "set to the depth stop of each hole; one spare");
             nozzles();
-            double rolls = Math.ceil((double) holes / HOLES_PER_TAPE);
-            add("masking tape", rolls, rolls + 1, "rolls", "round " + holes + " holes, to keep the surface clean");
+            closing(holes);
         }
+        protection();
+    }
+
+    /** What keeps mix in a hole, and what closes it for good. */
+    private void closing(int holes) {
+        boolean overhead = postures().contains(Posture.OVERHEAD);
+        int perRoll = overhead ? HOLES_PER_DAM_TAPE : HOLES_PER_TAPE;
+        double rolls = Math.ceil((double) holes / perRoll);
+        String why = overhead ? "for a dam round each of " : "round ";
+        add("masking tape", rolls, rolls + 1, "rolls", why + holes + " holes, to keep the surface clean");
+        if (holes > 0) {
+            add("plugs for the holes", holes, Math.ceil(1.2 * holes), "pieces", "one a hole and vent, a fifth spare");
+            double grams = injections.stream()
+                    .flatMap(p -> p.holes().stream())
+                    .filter(Hole::drilled)
+                    .mapToDouble(
+                            h -> FILLER_G_PER_MM3 * Math.PI / 4 * h.diameterMm() * h.diameterMm() * h.depthStopMm())
+                    .sum();
+            double plan = Math.round(grams * 10) / 10.0;
+            add(
+                    "epoxy filler",
+                    plan,
+                    up(grams * FILLER_RESERVE, 50),
+                    "g",
+                    "to close " + holes + " holes to their depth");
+        }
+    }
+
+    private Set<Posture> postures() {
+        return injections.stream()
+                .map(p -> survey.face(p.holes().get(0).spot().face()).posture())
+                .collect(Collectors.toSet());
+    }
+
+    /** For every person, as the cards ask; a mask's filters are spent after a day. */
+    private void protection() {
+        if (injections.isEmpty() && recores.isEmpty()) {
+            return;
+        }
+        int people = survey.settings().crew().people();
+        double days = Math.max(1, Math.ceil((injections.size() + 2.0 * recores.size()) / PLACES_A_DAY));
+        add("dust mask P3", people * days, people * (days + 1), "pieces", "one a person and day of work, a day spare");
+        add("half mask with A2 filters", people, people, "pieces", "one a person, for mixing and laminating");
+        if (days > 1) {
+            double more = people * (days - 1);
+            add("A2 filters for the half masks", more, more, "pairs", "a pair a person and further day of work");
+        }
+        boolean overhead = overhead();
+        add(
+                overhead ? "sealed goggles and face shield" : "eye protection",
+                people,
+                people + 1.0,
+                "pieces",
+                "one a person, one spare");
+    }
+
+    private boolean overhead() {
+        return survey.faces().stream().anyMatch(f -> f.posture() == Posture.OVERHEAD);
     }
 
     private void nozzles() {
@@ -156,13 +219,17 @@ final class BuyingList {
                         .mapToDouble(p -> p.getArea())
                         .sum()
                 / 1e6;
+        boolean overhead = postures().contains(Posture.OVERHEAD);
+        boolean deck = postures().contains(Posture.DECK);
+        String how = deck ? "screwed or weighed down" : overhead ? "propped from below" : "screwed or strutted";
+        String plates = "cover plate and release film" + (overhead ? ", with props" : "");
         if (m2 > 0) {
             add(
-                    "cover plate and release film",
+                    plates,
                     m2,
                     up(m2 * PLATE_MARGIN, 0.1),
                     "m2",
-                    regions(names) + ": over each filled place, a fifth for overlap; screwed or weighed down");
+                    regions(names) + ": over each filled place, a fifth for overlap; " + how);
         }
     }
 

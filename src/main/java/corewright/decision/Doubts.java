@@ -70,8 +70,8 @@ final class Doubts {
                     fitting.origin(),
                     new About.OfRegion(region.id(), new Spot(region.face(), at.getX(), at.getY())),
                     Subject.LOAD,
-                    region.id() + " holds or touches the place of " + fitting.name() + ", which carries load.",
-                    "Injection is not offered under a load. Keep " + fitting.name()
+                    region.id() + " holds or touches the place of " + fitting.called() + ", which carries load.",
+                    "Injection is not offered under a load. Keep " + fitting.called()
                             + " out of use until a naval architect or surveyor has decided."));
         }
     }

@@ -5,6 +5,7 @@ import corewright.damage.Region;
 import corewright.overlay.Overlay;
 import corewright.survey.CoreMoisture;
 import corewright.survey.CoreState;
+import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Plug;
 import corewright.survey.Probe;
@@ -34,6 +35,7 @@ import org.locationtech.jts.geom.GeometryFactory;
  * @param meanIndex moisture index over the region, NaN where nothing was estimated
  */
 record Evidence(
+        Face face,
         Region region,
         List<Probe> probes,
         List<Plug> plugs,
@@ -59,6 +61,7 @@ record Evidence(
         List<Region> cavity = cavity(damage, region);
         Readings readings = survey.readings().on(region.face());
         return new Evidence(
+                damage.face(),
                 region,
                 inside(readings.probes(), List.of(region)),
                 inside(readings.plugs(), List.of(region)),
@@ -115,7 +118,7 @@ record Evidence(
         return probes.stream()
                 .filter(p -> p.coreState() == CoreState.ROTTED)
                 .findFirst()
-                .map(p -> "A pilot hole at " + Words.place(p.spot()) + " brought up rotted core.");
+                .map(p -> "A pilot hole at " + Words.place(face, p.spot()) + " brought up rotted core.");
     }
 
     /** The sentence about wet core found inside, if any was. */
@@ -123,14 +126,15 @@ record Evidence(
         return wetFound(probes, plugs, rules);
     }
 
-    private static Optional<String> wetFound(List<Probe> probes, List<Plug> plugs, Thresholds rules) {
+    private Optional<String> wetFound(List<Probe> probes, List<Plug> plugs, Thresholds rules) {
         Stream<String> holes = probes.stream()
                 .filter(p -> p.water() == CoreMoisture.WET)
-                .map(p -> "A pilot hole at " + Words.place(p.spot()) + " found wet core.");
+                .map(p -> "A pilot hole at " + Words.place(face, p.spot()) + " found wet core.");
         Stream<String> samples = plugs.stream()
                 .filter(p -> p.moisturePercent() >= rules.wetPlugPercent())
-                .map(p -> "A core sample at " + Words.place(p.spot()) + " held " + Words.plain(p.moisturePercent())
-                        + " % water; " + Words.plain(rules.wetPlugPercent()) + " % or more counts as wet.");
+                .map(p ->
+                        "A core sample at " + Words.place(face, p.spot()) + " held " + Words.plain(p.moisturePercent())
+                                + " % water; " + Words.plain(rules.wetPlugPercent()) + " % or more counts as wet.");
         return Stream.concat(holes, samples).findFirst();
     }
 
@@ -138,11 +142,11 @@ record Evidence(
     Optional<String> dryProof(Thresholds rules) {
         Stream<String> holes = cavityProbes.stream()
                 .filter(p -> p.water() == CoreMoisture.DRY)
-                .map(p -> "The core is proven dry: a pilot hole at " + Words.place(p.spot()) + " found dry core"
+                .map(p -> "The core is proven dry: a pilot hole at " + Words.place(face, p.spot()) + " found dry core"
                         + elsewhere(p.spot()) + ".");
         Stream<String> samples = cavityPlugs.stream()
                 .filter(p -> p.moisturePercent() <= rules.dryPlugPercent())
-                .map(p -> "The core is proven dry: a sample at " + Words.place(p.spot()) + " held "
+                .map(p -> "The core is proven dry: a sample at " + Words.place(face, p.spot()) + " held "
                         + Words.plain(p.moisturePercent()) + " % water, " + Words.plain(rules.dryPlugPercent())
                         + " % or less counts as dry" + elsewhere(p.spot()) + ".");
         return Stream.concat(holes, samples).findFirst();
@@ -180,12 +184,12 @@ record Evidence(
         Stream<String> wet = wetFound(cavityProbes, cavityPlugs, rules).stream();
         Stream<String> holes = cavityProbes.stream()
                 .filter(p -> p.water() == CoreMoisture.DAMP)
-                .map(p -> "A pilot hole at " + Words.place(p.spot()) + " found damp core.");
+                .map(p -> "A pilot hole at " + Words.place(face, p.spot()) + " found damp core.");
         Stream<String> samples = cavityPlugs.stream()
                 .filter(p ->
                         p.moisturePercent() > rules.dryPlugPercent() && p.moisturePercent() < rules.wetPlugPercent())
-                .map(p -> "A core sample at " + Words.place(p.spot()) + " held " + Words.plain(p.moisturePercent())
-                        + " % water: neither dry nor wet.");
+                .map(p -> "A core sample at " + Words.place(face, p.spot()) + " held "
+                        + Words.plain(p.moisturePercent()) + " % water: neither dry nor wet.");
         return Stream.of(wet, holes, samples).flatMap(s -> s).findFirst();
     }
 }

@@ -205,13 +205,13 @@ final class Rules {
                 region.id());
         reasons.add(reach);
         refuse(Method.INJECT, "The core is proven dry in a part only. " + reach);
-        firstStep = "Drill a further pilot hole at " + Words.place(new Spot(region.face(), at.x, at.y))
+        firstStep = "Drill a further pilot hole at " + Words.place(evidence.face(), new Spot(region.face(), at.x, at.y))
                 + " and look at the core: dry core opens the way to injection, wet core means cutting out.";
         return Method.MONITOR;
     }
 
     private Method unproven(Optional<String> against, Optional<InjectionPlan> plan) {
-        String place = Words.place(pilotSpot(plan));
+        String place = Words.place(evidence.face(), pilotSpot(plan));
         if (against.isPresent()) {
             reasons.add("The skin is loose, and the core is not proven dry. " + against.get());
             refuse(Method.INJECT, "The core is not proven dry. " + against.get());

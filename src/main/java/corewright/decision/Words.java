@@ -1,5 +1,6 @@
 package corewright.decision;
 
+import corewright.survey.Face;
 import corewright.survey.Spot;
 import java.util.List;
 import java.util.Locale;
@@ -8,16 +9,15 @@ import java.util.Locale;
 final class Words {
     private Words() {}
 
-    /** {@code 2.25 aft, 0.60 starboard}: metres from the survey's datum. */
-    static String place(Spot spot) {
-        return metres(spot.xMm())
-                + (spot.xMm() < 0 ? " forward, " : " aft, ")
-                + metres(spot.yMm())
-                + (spot.yMm() < 0 ? " port" : " starboard");
+    /** {@code 2.25 m aft, 0.60 m to starboard}, from the survey's datum; on a wall up or down. */
+    static String place(Face face, Spot spot) {
+        boolean plus = spot.yMm() >= 0;
+        String side = !face.wall() ? plus ? " to starboard" : " to port" : plus == face.risesWithY() ? " up" : " down";
+        return metres(spot.xMm()) + (spot.xMm() < 0 ? " forward, " : " aft, ") + metres(spot.yMm()) + side;
     }
 
     private static String metres(double mm) {
-        return String.format(Locale.ROOT, "%.2f", Math.abs(mm) / 1000);
+        return String.format(Locale.ROOT, "%.2f m", Math.abs(mm) / 1000);
     }
 
     static String squareMetres(double mm2) {

@@ -23,6 +23,7 @@ import corewright.drawing.screen.ScreenLook;
 import corewright.survey.Heading;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
+import corewright.survey.Terms;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -231,7 +232,10 @@ final class MainView extends StackPane {
         if (pinned != null && photo.isPresent()) {
             slip.show(photo.get(), ink(), pinned.nodes());
         } else if (bench.complaints().isEmpty()) {
-            slip.show(StepSlips.of(sight.step(), shown, bench), ink(), tasks.actions(sight.step()));
+            Terms.Sign decimal = survey.settings().terms().decimal();
+            Slip said = StepSlips.of(sight.step(), shown, bench)
+                    .said(words -> Figures.signed(sight.units().measure().say(words), decimal));
+            slip.show(said, ink(), tasks.actions(sight.step()));
         } else {
             slip.show(complaints(), ink());
         }

@@ -1,6 +1,7 @@
 package corewright.intake;
 
 import corewright.intake.drawn.Drawing;
+import corewright.intake.drawn.Drawing.Label;
 import corewright.intake.drawn.Drawing.Place;
 import corewright.intake.drawn.Drawing.Stroke;
 import corewright.intake.drawn.Drawing.Unread;
@@ -22,6 +23,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
@@ -37,6 +39,9 @@ import org.locationtech.jts.operation.valid.IsValidOp;
 final class DrawnPlan {
     /** Chords of curves lie no farther from the curve: half the width of a pencil line, well below any reading's place. */
     private static final double SAGITTA_MM = 0.5;
+
+    /** A word this near a point speaks of it: the keep-out round a fitting. */
+    private static final double BESIDE_MM = 60;
 
     private static final List<String> CELLS = List.of("name", "metal", "load_bearing", "keepout", "edge", "laminate");
     private static final Map<String, Integer> COLUMNS =
@@ -75,7 +80,9 @@ final class DrawnPlan {
         Map<String, List<Stroke>> byLayer = drawing.strokes().stream()
                 .collect(Collectors.groupingBy(s -> s.place().layer(), LinkedHashMap::new, Collectors.toList()));
         List<DrawnFeature> features = new ArrayList<>();
-        byLayer.forEach((layer, strokes) -> layer(layer, strokes, unit, features));
+        List<Label> labels =
+                drawing.labels().stream().map(l -> inSurvey(l, unit)).toList();
+        byLayer.forEach((layer, strokes) -> layer(layer, strokes, unit, labels, features));
         drawing.unread().forEach(this::noteUnread);
         return features;
     }
@@ -92,7 +99,8 @@ final class DrawnPlan {
         return asked;
     }
 
-    private void layer(String layer, List<Stroke> strokes, LengthUnit unit, List<DrawnFeature> features) {
+    private void layer(
+            String layer, List<Stroke> strokes, LengthUnit unit, List<Label> labels, List<DrawnFeature> features) {
         Map<String, String> columns = how.columns(layer);
         DrawnKind kind = columns == null ? null : Words.pick(DrawnKind.class, columns.getOrDefault("kind", ""));
         if (columns == null) {
@@ -103,22 +111,55 @@ final class DrawnPlan {
             return;
         }
         List<Stroke> placed = strokes.stream().map(s -> inSurvey(s, unit)).toList();
-        for (Stroke stroke : Joined.of(placed, how.joinMm())) {
+        List<Stroke> joined = Joined.of(placed, how.joinMm());
+        for (Stroke stroke : joined) {
             Geometry geometry = geometry(stroke, kind);
             if (geometry != null) {
-                features.add(new DrawnFeature(row(stroke, columns), kind, geometry));
+                String called = layer.isBlank() ? kind.name().toLowerCase(java.util.Locale.ROOT) : layer.strip();
+                String count = joined.size() > 1 ? called + " " + (joined.indexOf(stroke) + 1) : called;
+                String name =
+                        stroke.name().isBlank() ? label(geometry, kind, labels).orElse(count) : stroke.name();
+                features.add(new DrawnFeature(row(stroke, name, columns), kind, geometry));
             }
         }
     }
 
-    private Stroke inSurvey(Stroke stroke, LengthUnit unit) {
+    /** The words in an area, or beside a point; an outline holds everybody's. */
+    private Optional<String> label(Geometry geometry, DrawnKind kind, List<Label> labels) {
+        if (kind == DrawnKind.OUTLINE || kind == DrawnKind.LAMINATE || kind == DrawnKind.SOLID) {
+            return Optional.empty();
+        }
+        double near = geometry.getDimension() == 2 ? 0 : BESIDE_MM;
+        return labels.stream()
+                .filter(l -> !l.text().isBlank() && leftOut(l.place()).isEmpty())
+                .filter(l -> geometry.distance(factory.createPoint(l.at())) <= near)
+                .map(Label::text)
+                .findFirst();
+    }
+
+    /** The layer's name where the survey says that nothing of it is wanted. */
+    private Optional<String> leftOut(Place place) {
+        Map<String, String> columns = how.columns(place.layer());
+        boolean none = columns != null && columns.getOrDefault("kind", "").isEmpty();
+        return none ? Optional.of(place.layer()) : Optional.empty();
+    }
+
+    private Label inSurvey(Label label, LengthUnit unit) {
+        return new Label(label.place(), label.text(), inSurvey(label.at(), unit));
+    }
+
+    private Coordinate inSurvey(Coordinate p, LengthUnit unit) {
         double cos = rounded(Math.cos(Math.toRadians(how.aftDeg())));
         double sin = rounded(Math.sin(Math.toRadians(how.aftDeg())));
+        double dx = (p.x - how.originX()) * unit.mm;
+        double dy = (p.y - how.originY()) * unit.mm;
+        return new Coordinate(cos * dx + sin * dy, cos * dy - sin * dx);
+    }
+
+    private Stroke inSurvey(Stroke stroke, LengthUnit unit) {
         List<Coordinate> moved = new ArrayList<>();
         for (Coordinate p : stroke.points()) {
-            double dx = (p.x - how.originX()) * unit.mm;
-            double dy = (p.y - how.originY()) * unit.mm;
-            Coordinate place = new Coordinate(cos * dx + sin * dy, cos * dy - sin * dx);
+            Coordinate place = inSurvey(p, unit);
             if (moved.isEmpty() || !moved.get(moved.size() - 1).equals2D(place)) {
                 moved.add(place);
             }
@@ -174,7 +215,8 @@ final class DrawnPlan {
     }
 
     private void noteUnread(Unread unread) {
-        if (how.columns(unread.place().layer()) != null) {
+        if (how.columns(unread.place().layer()) != null
+                && leftOut(unread.place()).isEmpty()) {
             note(unread.place(), "In " + unread.place() + " stands a " + unread.what());
         }
     }
@@ -184,10 +226,10 @@ final class DrawnPlan {
         notes.doubt(new Origin(entry.file(), place.line()), Subject.DRAWING, message, "It is left out of the plan.");
     }
 
-    private Row row(Stroke stroke, Map<String, String> columns) {
+    private Row row(Stroke stroke, String name, Map<String, String> columns) {
         List<String> cells = new ArrayList<>(
                 CELLS.stream().map(c -> columns.getOrDefault(c, "")).toList());
-        cells.set(0, stroke.name());
+        cells.set(0, name);
         boolean outline = "outline".equalsIgnoreCase(columns.get("kind"));
         if (outline && cells.get(5).isEmpty()) {
             cells.set(5, how.laminate());

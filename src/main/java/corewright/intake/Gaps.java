@@ -6,6 +6,7 @@ import corewright.survey.About;
 import corewright.survey.Face;
 import corewright.survey.Finding;
 import corewright.survey.Finding.Severity;
+import corewright.survey.Laminate;
 import corewright.survey.Moisture;
 import corewright.survey.Origin;
 import corewright.survey.Reading;
@@ -35,6 +36,21 @@ final class Gaps {
     static void note(Survey survey, Notes notes) {
         Gaps gaps = new Gaps(survey, notes);
         survey.faces().forEach(gaps::face);
+        survey.laminates().stream()
+                .filter(l -> l.coreForm() != Laminate.CoreForm.PLAIN)
+                .forEach(gaps::cuts);
+    }
+
+    /** Water and mix go along the cuts of a core: no gap of readings, but one of what they can say. */
+    private void cuts(Laminate laminate) {
+        notes.doubt(
+                new Origin(SurveyYaml.NAME, 0),
+                new About.OfLaminate(laminate.name()),
+                Subject.LAMINATE,
+                "The core of lay-up " + laminate.name() + " is "
+                        + laminate.coreForm().name().toLowerCase(Locale.ROOT)
+                        + ": water and mix run along its cuts (common practice).",
+                "A dry place between cuts says little of the next one, and a region may take more mix than its empty space.");
     }
 
     private void face(Face face) {

@@ -71,6 +71,8 @@ final class Oddities {
                 r.curedTaps());
         Survey checked = survey.with(clipped);
         Gaps.note(checked, notes);
+        Letters.note(checked, notes);
+        Hands.note(checked, notes);
         return checked;
     }
 

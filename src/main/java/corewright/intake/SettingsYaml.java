@@ -9,6 +9,7 @@ import corewright.survey.Costs;
 import corewright.survey.Resin;
 import corewright.survey.Settings;
 import corewright.survey.Subject;
+import corewright.survey.Terms;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -30,7 +31,20 @@ final class SettingsYaml {
                 costs(defaults.costs(), top.block("costs")),
                 Overrides.apply(defaults.crew(), top.block("crew")),
                 Overrides.apply(defaults.climate(), top.block("climate")),
-                Overrides.apply(defaults.numerics(), top.block("numerics")));
+                Overrides.apply(defaults.numerics(), top.block("numerics")),
+                terms(top.block("units")));
+    }
+
+    /** They stand beside the units of the files. */
+    private static Terms terms(YamlBlock units) {
+        Terms defaults = Terms.DEFAULT;
+        Terms.Display display = units.word("display", Terms.Display.class);
+        Terms.Sign decimal = units.word("decimal", Terms.Sign.class);
+        Terms.Sign csv = units.word("csv", Terms.Sign.class);
+        return new Terms(
+                display == null ? defaults.display() : display,
+                decimal == null ? defaults.decimal() : decimal,
+                csv == null ? defaults.csv() : csv);
     }
 
     private static Costs costs(Costs defaults, YamlBlock block) {

@@ -136,6 +136,7 @@ final class SurveyRules {
             within(origin, "outer_skin_mm", laminate.outerSkinMm(), THINNEST_MM, THICKEST_MM);
             within(origin, "core_mm", laminate.coreMm(), THINNEST_MM, THICKEST_MM);
             within(origin, "inner_skin_mm", laminate.innerSkinMm(), THINNEST_MM, THICKEST_MM);
+            within(origin, "solid_edge_mm", laminate.solidEdgeMm(), 0, Laminate.WIDEST_EDGE_MM);
         }
         for (Materials.Skin skin : survey.materials().skins().values()) {
             Origin origin = new Origin("skin " + skin.name(), 0);

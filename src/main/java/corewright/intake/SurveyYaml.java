@@ -144,7 +144,7 @@ final class SurveyYaml {
 
     private Units units() {
         YamlBlock block = top.block("units");
-        block.only(List.of("length", "depth", "temperature"));
+        block.only(List.of("length", "depth", "temperature", "display", "decimal", "csv"));
         LengthUnit length = block.word("length", LengthUnit.class);
         LengthUnit depth = block.word("depth", LengthUnit.class);
         String temperature = block.text("temperature").replace("°", "");
@@ -212,6 +212,8 @@ final class SurveyYaml {
             if (measured == null) {
                 block.expected("measured", "yes or no");
             }
+            Laminate.CoreForm form =
+                    block.has("core_form") ? block.word("core_form", Laminate.CoreForm.class) : Laminate.CoreForm.PLAIN;
             laminates.add(new Laminate(
                     name,
                     thickness(block, "outer_skin_mm"),
@@ -219,7 +221,9 @@ final class SurveyYaml {
                     thickness(block, "inner_skin_mm"),
                     known(block, "skin", materials.skins().keySet()),
                     known(block, "core", materials.cores().keySet()),
-                    Boolean.TRUE.equals(measured)));
+                    Boolean.TRUE.equals(measured),
+                    form == null ? Laminate.CoreForm.PLAIN : form,
+                    block.number("solid_edge_mm", 0, Laminate.WIDEST_EDGE_MM, 0)));
         }
         return laminates;
     }

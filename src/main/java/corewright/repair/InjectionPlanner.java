@@ -188,7 +188,8 @@ final class InjectionPlanner {
                         Restraint.range(
                                 resin, settings.climate().temperatureC(), reach.mm(), HolePlacing.middleGapMm(cavity)),
                         MaximumInscribedCircle.getRadiusLine(space.area(), cavity.cell)
-                                .getLength()));
+                                .getLength()),
+                task.face().posture());
         Laminate thinnest = holes.stream()
                 .map(h -> task.laminateAt(h.spot()))
                 .min((a, b) -> Double.compare(a.outerSkinMm() + a.coreMm(), b.outerSkinMm() + b.coreMm()))

@@ -96,18 +96,29 @@ final class RecorePlanner {
         if (!laminate.measured()) {
             cautions.add("Drill a pilot hole first: the skin's thickness is not measured on this boat.");
         }
-        cautions.add("Look from below before cutting: wires, tanks, pipes and steel.");
+        cautions.add(Cautions.before("cutting", face.posture()));
         cautions.add(
-                "Prop the deck before a cut runs from support to support: an opened panel has lost its stiffness.");
+                switch (face.posture()) {
+                    case DECK ->
+                        "Prop the deck before a cut runs from support to support: an opened panel has lost its stiffness.";
+                    case WALL ->
+                        "Strut the wall before a cut runs from support to support, and hold the piece before the last cut: it"
+                                + " comes off at once.";
+                    case OVERHEAD ->
+                        "Prop a board under the piece before the first cut: skin and wet core fall. Goggles that seal and a face"
+                                + " shield; nobody stands below.";
+                });
         for (Feature.Fitting fitting : face.all(Feature.Fitting.class)) {
             if (fitting.geometry().intersects(cut)) {
-                cautions.add("Take off " + fitting.name() + " first"
+                cautions.add("Take off " + fitting.called() + " first"
                         + (fitting.loadBearing() ? " and keep it out of use until the repair is signed off" : "")
                         + ": it stands in the cut.");
             }
         }
         cautions.add("Let the new core in at 15 % moisture or less: damp core does not bond.");
-        cautions.add("Wear a mask and draw off the dust: glass, mouldy core and old paint.");
+        cautions.add("Wear a P3 mask and draw off the dust: glass, mouldy core and old paint.");
+        cautions.add(
+                "Laminate with an A2 filter in moving air, no flame near: styrene and solvent harm lungs and burn.");
         cautions.add(Cautions.SKIN);
         cautions.add(Cautions.RULES);
         return cautions;

@@ -22,6 +22,7 @@ import corewright.report.data.WorkCsv;
 import corewright.report.owner.OwnerReport;
 import corewright.report.page.FileNames;
 import corewright.report.page.PlateFiles;
+import corewright.survey.Terms;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -72,22 +73,23 @@ public final class Outputs {
     }
 
     private static void tables(Assessment assessment, Path work) throws IOException {
+        Terms.Sign sign = assessment.survey().settings().terms().csv();
         text(work.resolve("regions.geojson"), RegionsGeoJson.text(assessment));
-        HolesCsv.of(assessment).write(work.resolve("holes.csv"));
-        BatchesCsv.of(assessment).write(work.resolve("batches.csv"));
-        CupsCsv.of(assessment).write(work.resolve("cups.csv"));
-        ScheduleCsv.of(assessment).write(work.resolve("schedule.csv"));
-        BuyingListCsv.of(assessment).write(work.resolve("buying-list.csv"));
-        FindingsCsv.of(assessment).write(work.resolve("findings.csv"));
-        FootLoadCsv.of(assessment).write(work.resolve("foot-load.csv"));
-        NextReadingsCsv.of(assessment).write(work.resolve("next-readings.csv"));
+        HolesCsv.of(assessment).write(work.resolve("holes.csv"), sign);
+        BatchesCsv.of(assessment).write(work.resolve("batches.csv"), sign);
+        CupsCsv.of(assessment).write(work.resolve("cups.csv"), sign);
+        ScheduleCsv.of(assessment).write(work.resolve("schedule.csv"), sign);
+        BuyingListCsv.of(assessment).write(work.resolve("buying-list.csv"), sign);
+        FindingsCsv.of(assessment).write(work.resolve("findings.csv"), sign);
+        FootLoadCsv.of(assessment).write(work.resolve("foot-load.csv"), sign);
+        NextReadingsCsv.of(assessment).write(work.resolve("next-readings.csv"), sign);
         if (!assessment.work().progress().isEmpty()) {
-            WorkCsv.done(assessment).write(work.resolve("work-done.csv"));
-            WorkCsv.left(assessment).write(work.resolve("work-left.csv"));
-            WorkCsv.warmth(assessment).write(work.resolve("fill-check.csv"));
+            WorkCsv.done(assessment).write(work.resolve("work-done.csv"), sign);
+            WorkCsv.left(assessment).write(work.resolve("work-left.csv"), sign);
+            WorkCsv.warmth(assessment).write(work.resolve("fill-check.csv"), sign);
         }
         if (SecondShotsCsv.wanted(assessment)) {
-            SecondShotsCsv.of(assessment).write(work.resolve("second-shots.csv"));
+            SecondShotsCsv.of(assessment).write(work.resolve("second-shots.csv"), sign);
         }
     }
 

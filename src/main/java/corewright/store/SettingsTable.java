@@ -59,7 +59,8 @@ final class SettingsTable {
                 plain.costs(),
                 plain.crew(),
                 plain.climate(),
-                plain.numerics());
+                plain.numerics(),
+                plain.terms());
     }
 
     private static JsonNode like(JsonNode known, Value value) {

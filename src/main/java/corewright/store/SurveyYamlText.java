@@ -14,10 +14,12 @@ import corewright.survey.Resin;
 import corewright.survey.Settings;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
+import corewright.survey.Terms;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -36,7 +38,7 @@ final class SurveyYamlText {
     static String of(Survey survey, Collection<String> files) {
         SurveyYamlText text = new SurveyYamlText();
         text.heading(survey.heading());
-        text.yaml.put("units", fields("length", "mm", "depth", "mm", "temperature", "C"));
+        text.yaml.put("units", units(survey.settings().terms()));
         text.list("faces", survey.faces(), SurveyYamlText::face);
         Map<String, String> named = new LinkedHashMap<>();
         files.forEach(f -> named.put(f, f + ".csv"));
@@ -51,6 +53,21 @@ final class SurveyYamlText {
         options.setSplitLines(false);
         options.setWidth(Integer.MAX_VALUE);
         return new Yaml(options).dump(text.yaml);
+    }
+
+    /** Those of the files, and what the reader asked for where it is not the default. */
+    private static Map<String, Object> units(Terms terms) {
+        Map<String, Object> units = fields("length", "mm", "depth", "mm", "temperature", "C");
+        asked(units, "display", terms.display(), Terms.DEFAULT.display());
+        asked(units, "decimal", terms.decimal(), Terms.DEFAULT.decimal());
+        asked(units, "csv", terms.csv(), Terms.DEFAULT.csv());
+        return units;
+    }
+
+    private static void asked(Map<String, Object> units, String key, Enum<?> value, Enum<?> plain) {
+        if (value != plain) {
+            units.put(key, value.name().toLowerCase(Locale.ROOT));
+        }
     }
 
     private void heading(Heading heading) {
@@ -107,7 +124,7 @@ final class SurveyYamlText {
                     changed.put(Form.snake(each.getKey()), plain(each.getValue()));
                 }
             });
-            if (!changed.isEmpty()) {
+            if (!changed.isEmpty() && !section.getKey().equals("terms")) { // they stand under units
                 yaml.put(section.getKey(), changed);
             }
         });

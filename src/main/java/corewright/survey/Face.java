@@ -37,6 +37,11 @@ public record Face(
         return Math.min(tiltDeg, 180 - tiltDeg);
     }
 
+    /** How one works at it. */
+    public Posture posture() {
+        return Posture.of(tiltDeg);
+    }
+
     /** So steep, with y along the slope, that y is a height and not a side. */
     public boolean wall() {
         return tiltDeg >= WALL_FROM_DEG

@@ -1,5 +1,6 @@
 package corewright.survey;
 
+import java.util.Locale;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
@@ -9,6 +10,15 @@ public sealed interface Feature {
     Origin origin();
 
     String name();
+
+    /** As a sentence calls it: its name, else what it is. */
+    default String called() {
+        String kind = getClass()
+                .getSimpleName()
+                .replaceAll("(?<=[a-z])(?=[A-Z])", " ")
+                .toLowerCase(Locale.ROOT);
+        return !name().isBlank() ? name() : ("aeiou".indexOf(kind.charAt(0)) >= 0 ? "an " : "a ") + kind;
+    }
 
     Geometry geometry();
 

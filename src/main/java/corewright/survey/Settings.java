@@ -10,9 +10,22 @@ public record Settings(
         Costs costs,
         Crew crew,
         Climate climate,
-        Numerics numerics) {
+        Numerics numerics,
+        Terms terms) {
     public Settings {
         resins = List.copyOf(resins);
+    }
+
+    /** In the terms of the default. */
+    public Settings(
+            Thresholds thresholds,
+            Drilling drilling,
+            List<Resin> resins,
+            Costs costs,
+            Crew crew,
+            Climate climate,
+            Numerics numerics) {
+        this(thresholds, drilling, resins, costs, crew, climate, numerics, Terms.DEFAULT);
     }
 
     /** The defaults, each explained where it is declared. */

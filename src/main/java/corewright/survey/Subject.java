@@ -27,6 +27,7 @@ public enum Subject {
     ALL_EQUAL("all equal"),
     NUMERICS("numerics"),
     UPHILL("uphill"),
+    SIDE("side"),
 
     // of what is drawn, built and laid on it
     PLAN("plan"),

@@ -216,8 +216,8 @@ class CheckRefusesTest {
                         .replacing("probes.csv", "4.5,rotted", "-4.5,rot")
                         .path(),
                 "survey.yaml:9: meters[1].wet: found \"25\", expected more than dry, which is 30",
-                "survey.yaml:11: laminates[1].core: found \"cork\", expected balsa-100, balsa-150, balsa-220, plywood,"
-                        + " pvc-100, pvc-130, pvc-60 or pvc-80",
+                "survey.yaml:11: laminates[1].core: found \"cork\", expected balsa-100, balsa-150, balsa-220,"
+                        + " honeycomb-aramid-48, honeycomb-pp-80, plywood, pvc-100, pvc-130, pvc-200, pvc-60 or pvc-80",
                 "plan.csv:3: kind: found \"cleat\", expected outline, opening, divider, support, fitting, solid,"
                         + " laminate, disturbance or access",
                 "moisture.csv:3: x: found \"abc\", expected a length in mm",

@@ -44,7 +44,7 @@ class DeciderTest {
         assertThat(d.method()).isEqualTo(Method.RECORE);
         assertThat(d.reasons().get(0))
                 .isEqualTo(
-                        "A pilot hole at 1.40 aft, 0.30 starboard brought up rotted core. Nothing bonds to it, so it "
+                        "A pilot hole at 1.40 m aft, 0.30 m to starboard brought up rotted core. Nothing bonds to it, so it "
                                 + "is cut out.");
         assertThat(d.notOffered()).containsOnlyKeys(Method.MONITOR, Method.DRY_OUT, Method.INJECT);
     }
@@ -76,7 +76,7 @@ class DeciderTest {
         assertThat(d.method()).isEqualTo(Method.RECORE);
         assertThat(d.reasons().get(0))
                 .isEqualTo(
-                        "A core sample at 1.10 aft, 0.20 starboard held 24.5 % water; 20 % or more counts as wet. Core "
+                        "A core sample at 1.10 m aft, 0.20 m to starboard held 24.5 % water; 20 % or more counts as wet. Core "
                                 + "that is wet through is cut out.");
         RegionDecision bonded =
                 first(deck(DECK).region(Condition.WET, PATCH, 0, 0.9).probe(1100, 200, 0, CoreState.WET));
@@ -157,7 +157,7 @@ class DeciderTest {
                 .probe(1450, 300, 4, CoreState.DRY));
         assertThat(probe.method()).isEqualTo(Method.INJECT);
         assertThat(probe.reasons().get(0))
-                .isEqualTo("The core is proven dry: a pilot hole at 1.20 aft, 0.30 starboard found dry core.");
+                .isEqualTo("The core is proven dry: a pilot hole at 1.20 m aft, 0.30 m to starboard found dry core.");
         RegionDecision plug = first(deck(DECK)
                 .region(Condition.DELAMINATED, PATCH, 0, 0.1)
                 .plug(1200, 300, 15)
@@ -173,7 +173,7 @@ class DeciderTest {
         assertThat(d.method()).isEqualTo(Method.MONITOR);
         assertThat(d.firstStep())
                 .matches(
-                        "Drill a pilot hole at \\d\\.\\d\\d aft, \\d\\.\\d\\d starboard and look at the core: dry core opens "
+                        "Drill a pilot hole at \\d\\.\\d\\d m aft, \\d\\.\\d\\d m to starboard and look at the core: dry core opens "
                                 + "the way to injection, wet core means cutting out\\.");
         assertThat(d.notOffered().get(Method.INJECT))
                 .isEqualTo(
@@ -199,7 +199,7 @@ class DeciderTest {
                 .probe(1200, 300, 4, CoreState.DRY)
                 .probe(1500, 300, 4, CoreState.DAMP));
         assertThat(d.method()).isEqualTo(Method.MONITOR);
-        assertThat(d.reasons().get(0)).contains("A pilot hole at 1.50 aft, 0.30 starboard found damp core.");
+        assertThat(d.reasons().get(0)).contains("A pilot hole at 1.50 m aft, 0.30 m to starboard found damp core.");
     }
 
     @Test
@@ -225,7 +225,7 @@ class DeciderTest {
 
         assertThat(d.method()).isEqualTo(Method.MONITOR);
         assertThat(d.reasons())
-                .anyMatch(r -> r.startsWith("The core is proven dry: a pilot hole at 1.15 aft"))
+                .anyMatch(r -> r.startsWith("The core is proven dry: a pilot hole at 1.15 m aft"))
                 .anyMatch(r -> r.startsWith("That speaks for 300 mm around, and 0.1"));
         assertThat(d.firstStep()).startsWith("Drill a further pilot hole at 1.");
 

@@ -36,7 +36,7 @@ final class DemoFiles {
               - { name: B, full_scale: 100, dry: 6, wet: 16 }             # the same meter over foam, where it reads less
             laminates:
               - { name: deck, outer_skin_mm: 3.0, core_mm: 15.0, inner_skin_mm: 2.2, skin: e-glass-polyester, core: balsa-150, measured: yes }
-              - { name: wheelhouse, outer_skin_mm: 2.6, core_mm: 12.0, inner_skin_mm: 2.0, skin: e-glass-polyester, core: pvc-80, measured: yes }
+              - { name: wheelhouse, outer_skin_mm: 2.6, core_mm: 12.0, inner_skin_mm: 2.0, skin: e-glass-polyester, core: pvc-80, core_form: scored, measured: yes }
             climate: { temperature_c: 19, humidity_percent: 58 }
             crew: { people: 2 }
             loads:

@@ -25,8 +25,8 @@ final class Plan {
     record Fitting(String face, String name, double x, double y, boolean metal, boolean loadBearing, int keepout) {}
 
     static final List<Fitting> FITTINGS = List.of(
-            new Fitting(DECK, "grab rail foot, port", 300, -600, true, true, 50),
-            new Fitting(DECK, "grab rail foot, starboard", 300, 600, true, true, 50),
+            new Fitting(DECK, "grab rail foot, port", 180, -340, true, true, 50),
+            new Fitting(DECK, "grab rail foot, starboard", 180, 340, true, true, 50),
             new Fitting(DECK, "signal mast step", 2080, 20, true, true, 90),
             new Fitting(DECK, "tender chock", 1400, 660, true, true, 60),
             new Fitting(DECK, "davit foot, port", 2640, -560, true, true, 80),

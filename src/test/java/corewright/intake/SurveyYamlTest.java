@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import corewright.SurveyFolders;
 import corewright.survey.DeckLoad;
 import corewright.survey.Heading;
+import corewright.survey.Laminate;
 import corewright.survey.Meter;
 import corewright.survey.Settings;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -43,6 +45,23 @@ class SurveyYamlTest {
                         "18 C, dry",
                         40,
                         "two\nlines"));
+    }
+
+    @Test
+    void aLaminateSaysHowItsCoreWasCutAndHowFarInItIsSolid(@TempDir Path dir, @TempDir Path other) {
+        SurveyFolders folder = SurveyFolders.minimal(dir)
+                .replacing("survey.yaml", "core: balsa-150", "core: balsa-150, core_form: kerfed, solid_edge_mm: 60");
+
+        Intake intake = Reads.read(folder);
+
+        Laminate laminate = intake.survey().laminates().get(0);
+        assertThat(laminate.coreForm()).isEqualTo(Laminate.CoreForm.KERFED);
+        assertThat(laminate.solidEdgeMm()).isEqualTo(60);
+        assertThat(intake.findings())
+                .filteredOn(f -> f.subject() == Subject.LAMINATE)
+                .singleElement()
+                .satisfies(f -> assertThat(f.message()).contains("is kerfed: water and mix run along its cuts"));
+        assertThat(Reads.read(SurveyFolders.minimal(other)).findings()).noneMatch(f -> f.subject() == Subject.LAMINATE);
     }
 
     @Test
@@ -173,7 +192,7 @@ class SurveyYamlTest {
                 "2026-04-02|2026-02-30|survey.yaml:3: surveyed: found \"2026-02-30\", expected a date such as 2026-04-02",
                 "length: mm|length: furlong|survey.yaml:4: units.length: found \"furlong\", expected mm, cm, m, in or ft",
                 "temperature: C|temperature: K|survey.yaml:4: units.temperature: found \"K\", expected C or F",
-                "units: {|units: { lenght: mm,|survey.yaml:4: units.lenght: this key is not known, expected length, depth or temperature",
+                "units: {|units: { lenght: mm,|survey.yaml:4: units.lenght: this key is not known, expected length, depth, temperature, display, decimal or csv",
                 "tilt_deg: 3|tilt_deg: 181|survey.yaml:6: faces[1].tilt_deg: found \"181\", expected a number from 0 to 180",
                 "taps: taps|tap: taps|survey.yaml:7: files.tap: this key is not known, expected plan, moisture, taps, probes, feelers, plugs, temperatures, cured_taps, log or photos",
                 "taps: taps.csv|taps: { file: taps.csv, side: top }|survey.yaml:7: files.taps.side: found \"top\", expected outer or inner",

@@ -90,8 +90,8 @@ class DataFilesTest {
         assertThat(lines(HolesCsv.of(SampleAssessment.damaged())))
                 .containsExactly(
                         "id,face,region,kind,order,x,y,diameter_mm,depth_stop_mm,reach_mm,served_l,access,push_in_mm,simulated_l",
-                        "R1-1,foredeck,R1,injection,1,2290,530,6.4,6.5,120,0.42625,,,",
-                        "R1-2,foredeck,R1,injection,2,2650,680,6.4,6.5,120,0.42625,,,",
+                        "R1-1,foredeck,R1,injection,1,2290,530,6.4,6.5,120,0.426,,,",
+                        "R1-2,foredeck,R1,injection,2,2650,680,6.4,6.5,120,0.426,,,",
                         "R1-V1,foredeck,R1,vent,3,2290,700,6.4,6.5,0,0,,,");
     }
 
@@ -111,7 +111,7 @@ class DataFilesTest {
     @Test
     void theOtherTablesHaveTheirColumns() throws IOException {
         assertThat(lines(NextReadingsCsv.of(SampleAssessment.damaged())))
-                .containsExactly("rank,face,kind,x,y,gain,gain_unit", "1,foredeck,tap,1100,-500,0.0281234567,m2");
+                .containsExactly("rank,face,kind,x,y,gain,gain_unit", "1,foredeck,tap,1100,-500,0.0281,m2");
         assertThat(lines(BuyingListCsv.of(SampleAssessment.damaged())))
                 .containsExactly(
                         "item,plan,buy,unit,basis",

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
-/** Each margin against its formula reckoned by hand on a case whose stresses are known. */
+/** Each margin against a published formula, computed by hand on a case whose stresses are known. */
 class MarginsTest {
     private static final Strengths ALL = new Strengths(
             OptionalDouble.of(100),
@@ -46,7 +46,10 @@ class MarginsTest {
         return margins.stream().filter(m -> m.what().equals(what)).findFirst().orElseThrow();
     }
 
-    /** ASTM C393: shear V/(d b) and facing stress M/(t d b); three-point, 400 N: .0909 and 22.73 MPa (b 100, L 1000). */
+    /**
+     * ASTM C393/C393M-20, core shear V/(d b), and ASTM D7249/D7249M-20, facing stress M/(t d b), thin faces (both from memory);
+     * computed for three-point bending, 400 N, b 100, L 1000, d 22, t 2 mm: 0.0909 and 22.73 MPa.
+     */
     @Test
     void shearAndSkinStressAreThoseOfAstmC393() {
         List<Margin> margins = margins(strip(List.of()), new Load.Force(Panels.rectangle(499, 0, 501, 100), 400));
@@ -58,14 +61,17 @@ class MarginsTest {
         assertThat(find(margins, "outer skin").ratio()).isCloseTo(24.73 / 100, withinPercentage(3));
     }
 
-    /** Hoff and Mautner's 0.5 (Ef Ez G)^(1/3): here (10 000 · 80 · 40)^(1/3)/2. */
+    /**
+     * N. J. Hoff and S. E. Mautner, The buckling of sandwich-type panels, Journal of the Aeronautical Sciences 12 (1945), 285: the
+     * advised 0.5 (Ef Ez G)^(1/3), computed here as (10 000 · 80 · 40)^(1/3)/2 = 158.74 MPa.
+     */
     @Test
     void wrinklingHasHoffAndMautnersCapacity() {
         Margin wrinkling = find(
                 margins(strip(List.of()), new Load.Force(Panels.rectangle(499, 0, 501, 100), 400)),
                 "outer skin wrinkling");
 
-        assertThat(wrinkling.capacityMPa()).isCloseTo(0.5 * Math.cbrt(10000.0 * 80 * 40), within(1e-9));
+        assertThat(wrinkling.capacityMPa()).isCloseTo(158.74, within(0.005)); // half the last digit
         assertThat(wrinkling.demandMPa()).isCloseTo(22.73, withinPercentage(8));
     }
 
@@ -77,7 +83,10 @@ class MarginsTest {
         assertThat(crushing.demandMPa()).isCloseTo(0.005, withinPercentage(5));
     }
 
-    /** 14.68 D/(a² t) of a disc of radius 100: D = E t³/12 for nu 0. */
+    /**
+     * S. P. Timoshenko and J. M. Gere, Theory of Elastic Stability (2nd ed. 1961), art. 9.12, clamped disc under even thrust:
+     * N = 14.68 D/a², computed for a 100, t 3 mm, E 11 000 MPa, nu 0.3: 13.31 MPa.
+     */
     @Test
     void looseSkinBucklesAsAClampedDisc() {
         Geometry disc = Panels.ellipse(450, 300, 100, 100);
@@ -88,9 +97,8 @@ class MarginsTest {
                 Margins.of(panel, PanelModel.of(panel, MeshSize.uniform(25)).solve(List.of(foot)), ALL),
                 "loose skin buckling");
 
-        double d = 11000 * 27 / (12 * 0.91);
-        assertThat(buckling.capacityMPa()).isCloseTo(14.68 * d / (100 * 100 * 3), withinPercentage(1.5));
-        assertThat(buckling.demandMPa()).isPositive();
+        assertThat(buckling.capacityMPa()).isCloseTo(13.31, withinPercentage(1.5)); // the disc is a polygon of 96 sides
+        assertThat(buckling.demandMPa()).as("under a foot beside it").isBetween(0.0, buckling.capacityMPa());
     }
 
     /** A patch with the core as built leaves stresses as they are, so its bond bears the core's own shear V/(d b). */

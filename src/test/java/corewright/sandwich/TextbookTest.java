@@ -22,8 +22,9 @@ class TextbookTest {
     private static final double ONE = 1;
 
     /**
-     * Simply supported thin plates, nu 0.3, centre: w = c1 q a⁴/D under pressure. Source: S. Timoshenko and S.
-     * Woinowsky-Krieger, Theory of Plates and Shells (1959), table 8.
+     * Simply supported thin plates, nu 0.3, centre. Source: S. Timoshenko and S. Woinowsky-Krieger, Theory of Plates and Shells
+     * (2nd ed. 1959), table 8, art. 30 (w = alpha q a⁴/D under pressure), and table 23, art. 34 (w = alpha P a²/D under a point
+     * load); numbers of tables from memory.
      */
     @ParameterizedTest(name = "b/a {0}")
     @CsvSource({"1.0, .00406, .01160", "1.5, .00772, .01531", "2.0, .01013, .01651"})
@@ -34,7 +35,10 @@ class TextbookTest {
         assertThat(w[1].outerMm()).isCloseTo(point, withinPercentage(ONE));
     }
 
-    /** Clamped thin plates, the same book, tables 35 and 37. */
+    /**
+     * Clamped thin plates, nu 0.3, centre. Source: the same book, art. 44, table 35 (pressure) and table 37 (point load); numbers of
+     * tables from memory.
+     */
     @ParameterizedTest(name = "b/a {0}")
     @CsvSource({"1.0, .00126, .00560", "1.4, .00207, .00691", "2.0, .00254, .00722"})
     void clampedPlatesAgreeWithTheTables(double ratio, double pressure, double point) {
@@ -59,9 +63,10 @@ class TextbookTest {
     }
 
     /**
-     * NAFEMS R0031/3, sandwich plate 10 x 10 in, simply supported, 100 psi: w 0.123 in, mid-skin stresses 34 449 and 13 350
-     * psi at the centre and shear 5067.5 psi at E, the quarter point. Source: as reprinted in verification manuals of general finite element programs. Lengths in inches
-     * and stresses in psi here; the equations do not mind.
+     * Sandwich plate 10 x 10 in, simply supported, 100 psi: w 0.123 in, mid-skin stresses 34 449 and 13 350 psi at the centre and
+     * shear 5067.5 psi at E, the quarter point. Source: NAFEMS report R0031, Composites Benchmarks (G. A. O. Davies, E. Hinton et
+     * al., issue 2, 2001), test 3, target values as reprinted in verification manuals of general finite element programs (year
+     * and names from memory). Lengths in inches and stresses in psi here; the equations do not mind.
      */
     @Test
     void agreesWithNafemsR0031Case3() {
@@ -107,7 +112,7 @@ class TextbookTest {
 
     /**
      * Three-point bending with thick faces: P L³/48D + (P L/4S)(D0/D)²(1 - tanh a/a), a = (L/2)√(S D/(Df D0)). Source: H. G.
-     * Allen, Analysis and Design of Structural Sandwich Panels (1969), ch. 2 and 9. L 600, b 50, t 3, c 12.5 mm, E 11 000, G
+     * Allen, Analysis and Design of Structural Sandwich Panels (Pergamon 1969), ch. 2 and 9; computed from it for L 600, b 50, t 3, c 12.5 mm, E 11 000, G
      * 157 MPa, nu 0, 1 kN: 23.3804 mm.
      */
     @Test
@@ -118,7 +123,7 @@ class TextbookTest {
     }
 
     /**
-     * Three-point bending as ASTM C393 and D7250 reckon it, P L³/48D + P L/4U: L 1000, b 100, c 20, t 2 mm, E 10 GPa, G 40
+     * Three-point bending by ASTM D7250/D7250M-20, P L³/48D + P L/4U with U = G d² b/c (from memory); computed from it for L 1000, b 100, c 20, t 2 mm, E 10 GPa, G 40
      * MPa, 400 N: 17.170 + 1.033 mm.
      */
     @Test
@@ -145,8 +150,8 @@ class TextbookTest {
     }
 
     /**
-     * Navier's series for thick faces, hard supports, core without give: 1.32616 mm (200 x 200 terms, sandwich theory after
-     * Allen 1969 and Hoff 1950).
+     * Navier's series for thick faces, hard supports, core without give, computed beforehand with 200 x 200 terms: 1.32616 mm.
+     * Theory: Allen (1969), ch. 6; N. J. Hoff, Bending and buckling of rectangular sandwich plates, NACA TN 2225 (1950).
      */
     @Test
     void panelAgreesWithNaviersSeriesForThickFaces() {
@@ -166,7 +171,7 @@ class TextbookTest {
 
     /**
      * A loose skin alone, clamped along an ellipse: w = q/(D(24/a⁴ + 24/b⁴ + 16/(a² b²))). Source: Timoshenko and
-     * Woinowsky-Krieger (1959), ch. 9 (clamped elliptical plate). Curved edge, no staircase: 0.5 % at 20 mm.
+     * Woinowsky-Krieger (2nd ed. 1959), art. 71, the clamped elliptical plate. Curved edge, no staircase: 0.5 % at 20 mm.
      */
     @Test
     void clampedEllipticalPlateAgreesWithTheExactSolution() {

@@ -229,7 +229,11 @@ class StiffnessTest {
         return SurveyFolder.read(at).survey();
     }
 
-    /** A. Allen 1969 and S. Timoshenko: simply supported sandwich plate, load on a square patch at its centre. */
+    /**
+     * Simply supported sandwich plate, load on a square patch at its centre: Navier's double series with the shear of the core
+     * added term by term. Source: H. G. Allen, Analysis and Design of Structural Sandwich Panels (Pergamon 1969), ch. 6; the patch's
+     * coefficients: S. Timoshenko and S. Woinowsky-Krieger, Theory of Plates and Shells (2nd ed. 1959), art. 29.
+     */
     private static final class Navier {
         static double deflectionMm(
                 corewright.survey.Laminate laminate,
@@ -290,10 +294,12 @@ class StiffnessTest {
         assertThat(panel.in(State.AS_FOUND).feet().softest().deflectionMm())
                 .as("the map and the table agree")
                 .isEqualTo(panel.in(State.AS_FOUND).deflectionMm());
-        for (State state : State.values()) {
-            var ratio = panel.in(state).ofAsBuilt();
-            assertThat(ratio.p50()).isBetween(ratio.p10(), ratio.p90());
-        }
+        var ratio = panel.in(State.AS_FOUND).ofAsBuilt();
+        assertThat(ratio.p50()).as("the middle is the one that is told").isCloseTo(found / built, within(1e-9));
+        // a loose disc is as soft as it is large: the better and the worse tenth differ by far more than the solver's
+        // 1e-9
+        assertThat(ratio.p10()).isLessThan(0.99 * ratio.p50());
+        assertThat(ratio.p90()).isGreaterThan(1.01 * ratio.p50());
         assertThat(panel.margins()).isNotEmpty();
     }
 
@@ -317,5 +323,20 @@ class StiffnessTest {
         PanelStiffness panel = nothing.map().panels().get(0);
         assertThat(panel.in(State.AFTER_PLAN) == panel.in(State.AS_FOUND)).isTrue();
         assertThat(nothing.advised()).isEqualTo(nothing.left());
+    }
+
+    /** All core renewed, the damaged deck carries a foot at its middle as the series for a sound one says. */
+    @Test
+    void renewedCoreAgreesWithNaviersSeries() throws IOException {
+        Survey survey = withLoads(survey(PLAIN, true), load("a foot", square(450, 300, 100), 1000, 0));
+        LoadCase foot = Stiffness.of(survey, Damage.fit(survey, new Memory()).map(), new Memory())
+                .panels()
+                .get(0)
+                .cases()
+                .get(0);
+
+        double navier = Navier.deflectionMm(survey.laminate("deck"), survey.materials(), 900, 600, 100, 1000);
+        assertThat(foot.in(State.AFTER_RECORE).deflectionMm()).isCloseTo(navier, within(0.015 * navier));
+        assertThat(foot.in(State.AS_FOUND).deflectionMm()).isGreaterThan(1.5 * navier);
     }
 }

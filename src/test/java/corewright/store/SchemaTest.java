@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import corewright.GeneratedSurveys;
 import corewright.survey.Edit;
 import corewright.survey.Judgements;
+import corewright.survey.Laminate;
 import corewright.survey.Part;
 import corewright.survey.Survey;
 import java.io.IOException;
@@ -77,7 +78,7 @@ class SchemaTest {
         }
 
         assertThat(strings(file, "SELECT value FROM survey_file WHERE name = 'schema_version'"))
-                .containsExactly("4");
+                .containsExactly("5");
         assertThat(SurveyFile.read(file).judgements().holes()).hasSize(1);
     }
 
@@ -128,7 +129,11 @@ class SchemaTest {
                     "DELETE FROM gpkg_geometry_columns WHERE table_name = '" + table + "'",
                     "DELETE FROM gpkg_contents WHERE table_name = '" + table + "'");
         }
-        Samples.sql(file, "UPDATE survey_file SET value = 0 WHERE name = 'schema_version'");
+        Samples.sql(
+                file,
+                "ALTER TABLE laminates DROP COLUMN core_form",
+                "ALTER TABLE laminates DROP COLUMN solid_edge_mm",
+                "UPDATE survey_file SET value = 0 WHERE name = 'schema_version'");
     }
 
     private static Survey asOfVersion0(Survey all) {
@@ -137,7 +142,16 @@ class SchemaTest {
                 s.heading(),
                 s.faces(),
                 s.meters(),
-                s.laminates(),
+                s.laminates().stream()
+                        .map(l -> new Laminate(
+                                l.name(),
+                                l.outerSkinMm(),
+                                l.coreMm(),
+                                l.innerSkinMm(),
+                                l.skin(),
+                                l.core(),
+                                l.measured()))
+                        .toList(),
                 s.materials(),
                 s.readings(),
                 s.settings(),

@@ -261,6 +261,8 @@ class SurveyFileTest {
         SurveyFile.create(path, survey, List.of(note), Pictures.NONE);
         Samples.sql(
                 path,
+                "ALTER TABLE laminates DROP COLUMN core_form",
+                "ALTER TABLE laminates DROP COLUMN solid_edge_mm",
                 "ALTER TABLE import_notes DROP COLUMN about",
                 "UPDATE import_notes SET subject = 'void depth'",
                 "UPDATE survey_file SET value = 3 WHERE name = 'schema_version'");

@@ -55,13 +55,13 @@ final class LaminateEdits {
     /** The laminate with one value as typed. */
     static Laminate changed(Survey survey, Laminate l, SetupField field, String text, Units units) throws Typed {
         return switch (field) {
-            case NAME -> named(l, Typed.name("laminate", text, others(survey, l)));
-            case OUTER -> thick(l, mm("The outer skin", text, MOST_SKIN_MM, units), l.coreMm(), l.innerSkinMm());
-            case CORE_MM -> thick(l, l.outerSkinMm(), mm("The core", text, MOST_CORE_MM, units), l.innerSkinMm());
-            case INNER -> thick(l, l.outerSkinMm(), l.coreMm(), mm("The inner skin", text, MOST_SKIN_MM, units));
-            case SKIN -> of(l, text, l.core(), l.measured());
-            case CORE -> of(l, l.skin(), text, l.measured());
-            case MEASURED -> of(l, l.skin(), l.core(), text.equals(MEASURED));
+            case NAME -> l.named(Typed.name("laminate", text, others(survey, l)));
+            case OUTER -> l.thick(mm("The outer skin", text, MOST_SKIN_MM, units), l.coreMm(), l.innerSkinMm());
+            case CORE_MM -> l.thick(l.outerSkinMm(), mm("The core", text, MOST_CORE_MM, units), l.innerSkinMm());
+            case INNER -> l.thick(l.outerSkinMm(), l.coreMm(), mm("The inner skin", text, MOST_SKIN_MM, units));
+            case SKIN -> l.of(text, l.core(), l.measured());
+            case CORE -> l.of(l.skin(), text, l.measured());
+            case MEASURED -> l.of(l.skin(), l.core(), text.equals(MEASURED));
             default -> throw new IllegalArgumentException("a laminate has no " + field);
         };
     }
@@ -80,18 +80,6 @@ final class LaminateEdits {
                 + units.depthUnit() + ", such as " + example;
         double mm = units.mm(Typed.number(what, text, least, units.typed(mostMm) * (1 + 1e-9), expected));
         return Math.rint(mm * MILLIONTHS) / MILLIONTHS;
-    }
-
-    private static Laminate named(Laminate l, String name) {
-        return new Laminate(name, l.outerSkinMm(), l.coreMm(), l.innerSkinMm(), l.skin(), l.core(), l.measured());
-    }
-
-    private static Laminate thick(Laminate l, double outer, double core, double inner) {
-        return new Laminate(l.name(), outer, core, inner, l.skin(), l.core(), l.measured());
-    }
-
-    private static Laminate of(Laminate l, String skin, String core, boolean measured) {
-        return new Laminate(l.name(), l.outerSkinMm(), l.coreMm(), l.innerSkinMm(), skin, core, measured);
     }
 
     /** Exchanges the laminate; faces and laminate areas go by its name. */
@@ -124,7 +112,7 @@ final class LaminateEdits {
     static Laminate fresh(Survey survey) {
         List<String> taken = survey.laminates().stream().map(Laminate::name).toList();
         Laminate last = survey.laminates().get(survey.laminates().size() - 1);
-        return of(named(last, SetupText.freeName("laminate", taken)), last.skin(), last.core(), false);
+        return last.named(SetupText.freeName("laminate", taken)).of(last.skin(), last.core(), false);
     }
 
     /** Takes a laminate away that nothing is made of. */

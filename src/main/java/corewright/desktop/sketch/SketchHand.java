@@ -116,7 +116,9 @@ public final class SketchHand implements PlanPane.Hand, PlanPane.Overlay {
     /** Lays a picture under the plan: its width over the face's length until two points say better. */
     void lay(Image image, Coordinate p, Coordinate q, Coordinate at, double lengthMm, double deg) {
         picture = image;
-        underlay = Underlay.of(p, q, at, lengthMm, deg);
+        boolean yDown =
+                survey().map(s -> s.face(bench.face()).plusYPointsDown()).orElse(false);
+        underlay = Underlay.of(p, q, at, lengthMm, deg, yDown);
         show();
     }
 

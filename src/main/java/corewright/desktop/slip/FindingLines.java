@@ -106,6 +106,7 @@ public final class FindingLines {
                     ALL_EQUAL,
                     NUMERICS,
                     UPHILL,
+                    SIDE,
                     PLAN,
                     DRAWING,
                     DIVIDER,

@@ -112,7 +112,10 @@ final class MethodWords {
         return decision(region)
                 .map(d -> {
                     String first = d.firstStep() == null ? "" : " First: " + d.firstStep();
-                    return name(d.method()) + " is advised: " + String.join(" ", d.reasons()) + first;
+                    String safety =
+                            found.safety(r -> r.id().equals(region.id())).brief();
+                    String caution = safety.isEmpty() ? "" : " Caution: " + safety + ".";
+                    return name(d.method()) + " is advised: " + String.join(" ", d.reasons()) + first + caution;
                 })
                 .orElse("");
     }

@@ -3,6 +3,7 @@ package corewright.desktop.slip;
 import corewright.survey.Finding;
 import corewright.survey.Spot;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,6 +40,21 @@ public record Slip(
             List<Fact> facts,
             Work work) {
         this(title, aside, sentence, rangeTitle, range, facts, work, "");
+    }
+
+    /** The same in the reader's terms: sentences of the engine are metric, with a decimal point. */
+    public Slip said(UnaryOperator<String> terms) {
+        return new Slip(
+                terms.apply(title),
+                terms.apply(aside),
+                terms.apply(sentence),
+                rangeTitle,
+                range,
+                facts.stream()
+                        .map(f -> new Fact(f.name, terms.apply(f.value), f.old))
+                        .toList(),
+                work.said(terms),
+                before);
     }
 
     /**
@@ -105,6 +121,19 @@ public record Slip(
         public Work {
             methods = List.copyOf(methods);
             findings = List.copyOf(findings);
+        }
+
+        Work said(UnaryOperator<String> terms) {
+            return new Work(
+                    methods.stream()
+                            .map(m -> new MethodKey(m.name, m.note, m.standing, terms.apply(m.why)))
+                            .toList(),
+                    terms.apply(advice),
+                    findingsTitle,
+                    findings.stream()
+                            .map(f -> new FindingLine(
+                                    f.severity, terms.apply(f.fact), terms.apply(f.consequence), f.spot, f.region))
+                            .toList());
         }
     }
 }

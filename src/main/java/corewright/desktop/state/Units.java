@@ -2,6 +2,7 @@ package corewright.desktop.state;
 
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Measure;
+import corewright.survey.Survey;
 
 /** How quantities are shown; what is stored does not change. */
 public enum Units {
@@ -14,6 +15,11 @@ public enum Units {
 
     Units(Measure measure) {
         this.measure = measure;
+    }
+
+    /** Those that a survey's reader asked for. */
+    public static Units of(Survey survey) {
+        return Measure.of(survey) == Measure.US ? US : METRIC;
     }
 
     /** As the plan's own words use them. */

@@ -88,6 +88,7 @@ public final class Workbench {
         message = opened.whyReadOnly();
         opening = Busy.NOT;
         conclusions.startOver(opened);
+        sight.measure(Units.of(opened.survey()));
         sight.go(Steps.count(opened.survey().readings()) == 0 ? Step.PLAN : Step.DAMAGE);
     }
 

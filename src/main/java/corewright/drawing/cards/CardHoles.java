@@ -2,6 +2,7 @@ package corewright.drawing.cards;
 
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.PlanView;
@@ -43,7 +44,7 @@ record CardHoles(List<Mark> marks, List<Arrow> arrows) {
      * @param box paper they must keep to
      * @param taken what they must keep clear of; gets their own
      */
-    static CardHoles of(List<Hole> holes, PlanView view, Box box, Obstacles taken) {
+    static CardHoles of(List<Hole> holes, PlanView view, Box box, Measure measure, Obstacles taken) {
         double diameter = diameter(holes, view);
         List<Hole> injections =
                 holes.stream().filter(h -> h.kind() == Hole.Kind.INJECTION).toList();
@@ -64,13 +65,13 @@ record CardHoles(List<Mark> marks, List<Arrow> arrows) {
             marks.addAll(0, nozzles(holes, view, diameter, taken)); // under the discs
             claim(arrows, taken);
             Predicate<Box> free = b -> box.holds(b) && taken.free(b);
-            marks.addAll(stops(injections, view, diameter, free, taken));
+            marks.addAll(stops(injections, view, diameter, measure, free, taken));
         } else {
             List<HoleMark> small = holes.stream().map(h -> HoleMark.of(h, view)).toList();
             marks.addAll(small);
             taken.addAll(marks);
             List<HoleLabel> labels =
-                    HoleLabels.place(new Marks(List.of(), List.of(), small, holes, List.of()), true, taken);
+                    HoleLabels.place(new Marks(List.of(), List.of(), small, holes, List.of()), true, measure, taken);
             taken.addAll(labels);
             marks.addAll(labels);
         }
@@ -138,14 +139,19 @@ record CardHoles(List<Mark> marks, List<Arrow> arrows) {
     }
 
     private static List<Mark> stops(
-            List<Hole> injections, PlanView view, double diameter, Predicate<Box> free, Obstacles taken) {
+            List<Hole> injections,
+            PlanView view,
+            double diameter,
+            Measure measure,
+            Predicate<Box> free,
+            Obstacles taken) {
         List<Mark> stops = new ArrayList<>();
         for (Hole hole : injections) {
             CardStop.beside(
                             view.x(hole.spot().xMm()),
                             view.y(hole.spot().yMm()),
                             diameter,
-                            Figures.fixed(hole.depthStopMm(), 1))
+                            measure.depthFigure(hole.depthStopMm()))
                     .stream()
                     .filter(s -> free.test(s.box().grown(0.3)))
                     .findFirst()

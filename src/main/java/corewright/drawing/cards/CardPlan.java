@@ -5,6 +5,7 @@ import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.drawing.kit.Across;
 import corewright.drawing.kit.Box;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pattern;
 import corewright.drawing.kit.Pen;
@@ -58,6 +59,7 @@ public final class CardPlan {
     /** A shorter line of arrival goes without its minute, unless it is the longest of that minute. */
     private static final double NAMED_FROM = 14;
 
+    private final Measure measure;
     private final FaceDamage damage;
     private final List<Region> filled;
     private final Box box;
@@ -73,6 +75,7 @@ public final class CardPlan {
 
     /** @param paper the plan may use, with its measures */
     public CardPlan(Assessment assessment, InjectionPlan plan, Box paper) {
+        measure = Measure.of(assessment.survey());
         filled = assessment.damage().regions().stream()
                 .filter(r -> plan.part(r.id()).isPresent())
                 .toList();
@@ -85,7 +88,7 @@ public final class CardPlan {
         view = PlanView.centred(damage.face(), extent, scale(extent), box.middleX(), box.middleY());
         across = Across.of(damage.face(), plan.holes());
         fittings();
-        holes = CardHoles.of(plan.holes(), view, box, taken);
+        holes = CardHoles.of(plan.holes(), view, box, measure, taken);
         air = air(plan);
         taken.addAll(air);
         names();
@@ -205,6 +208,7 @@ public final class CardPlan {
     /** Paints it. */
     public void paint(Paper paper) {
         regions(paper);
+        paper.within(box.shape(), p -> Structure.coreEdge(p, view, damage));
         paper.within(box.shape(), p -> Structure.paint(p, view, damage.face(), Structure.Shows.ALL));
         arrivals.forEach(l -> line(paper, l.onPaper(), Pen.LEADER));
         paper.within(box.shape(), p -> Structure.keepOuts(p, view, damage.face()));
@@ -262,7 +266,7 @@ public final class CardPlan {
         }
     }
 
-    /** Ticks at round millimetres of the survey along the foot and the left. */
+    /** Ticks at round millimetres or inches of the survey along the foot and the left. */
     private void measures(Paper paper) {
         double step = measureStep();
         double foot = box.bottom();
@@ -271,7 +275,7 @@ public final class CardPlan {
         double fromX = view.surveyX(box.x());
         for (double x = Math.ceil(fromX / step) * step; view.x(x) <= box.right() - 3; x += step) {
             paper.line(Pen.LEADER, view.x(x), foot, view.x(x), foot - 1.5);
-            paper.text(Across.signed(x), view.x(x), foot + 3.6, MEASURE, Paper.Anchor.CENTRE);
+            paper.text(Across.signed(x, measure, 0), view.x(x), foot + 3.6, MEASURE, Paper.Anchor.CENTRE);
         }
         double low = Math.min(view.surveyY(foot), view.surveyY(box.y()));
         double high = Math.max(view.surveyY(foot), view.surveyY(box.y()));
@@ -279,7 +283,7 @@ public final class CardPlan {
             if (view.y(y) >= box.y() + 1.5 && view.y(y) <= foot - 2) {
                 paper.line(Pen.LEADER, box.x(), view.y(y), box.x() + 1.5, view.y(y));
                 paper.text(
-                        across.millimetres(y),
+                        across.figure(y, measure, 0),
                         box.x() - 1,
                         view.y(y) + MEASURE.capMm() / 2,
                         MEASURE,
@@ -289,11 +293,14 @@ public final class CardPlan {
     }
 
     private double measureStep() {
-        for (double step : new double[] {20, 50, 100, 200, 500, 1000}) {
-            if (step / view.scale() >= 14) {
-                return step;
+        boolean metric = measure == Measure.METRIC;
+        double unit = metric ? 1 : Measure.MM_PER_INCH;
+        double[] steps = metric ? new double[] {20, 50, 100, 200, 500, 1000} : new double[] {1, 2, 4, 6, 12, 24, 48};
+        for (double step : steps) {
+            if (step * unit / view.scale() >= 14) {
+                return step * unit;
             }
         }
-        return 2000;
+        return metric ? 2000 : 96 * unit;
     }
 }

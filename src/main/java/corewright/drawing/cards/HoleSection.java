@@ -1,15 +1,17 @@
 package corewright.drawing.cards;
 
-import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.Tone;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
+import corewright.survey.Posture;
 import java.awt.Color;
 import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -17,12 +19,22 @@ import java.util.List;
  *
  * @param emptyMm expected empty space under the outer skin
  * @param stopMm from the outer surface to the drill's tip
+ * @param posture overhead the bit comes from below, and the outer skin is the lower one
  */
 public record HoleSection(
-        double outerSkinMm, double coreMm, double innerSkinMm, double emptyMm, double stopMm, double bitMm) {
+        double outerSkinMm,
+        double coreMm,
+        double innerSkinMm,
+        double emptyMm,
+        double stopMm,
+        double bitMm,
+        Posture posture,
+        Measure measure) {
     private static final Color SKIN = new Color(0xC8C8C8);
     private static final double WIDTH = 42;
     private static final double ABOVE = 9;
+    private static final double BESIDE_ABOVE = 3.6;
+    private static final double BESIDE_BELOW = 7;
     private static final double COLLAR = 5;
     private static final double COLLAR_OVER = 3.4;
     private static final double LINES_EVERY = 1.6;
@@ -36,34 +48,50 @@ public record HoleSection(
 
     private record Ply(String name, double from, double to) {}
 
+    private boolean fromBelow() {
+        return posture == Posture.OVERHEAD;
+    }
+
     /** Paper it takes downwards. */
     public double heightMm() {
         return ABOVE + Math.max(outerSkinMm + coreMm + innerSkinMm, 4 * LEAD) + LAST_WORD;
+    }
+
+    /** Where words beside the bit stand, outside the laminate: the baseline, the section's upper left corner at y. */
+    public double besideBit(double y) {
+        return fromBelow() ? y + heightMm() - ABOVE + BESIDE_BELOW : y + BESIDE_ABOVE;
     }
 
     private List<Ply> plies() {
         double empty = Math.min(emptyMm, coreMm);
         double inner = outerSkinMm + coreMm;
         List<Ply> plies = new ArrayList<>();
-        plies.add(new Ply("outer skin " + Figures.fixed(outerSkinMm, 1), 0, outerSkinMm));
+        plies.add(new Ply("outer skin " + measure.depthFigure(outerSkinMm), 0, outerSkinMm));
         if (empty >= LEAST_SHOWN) {
-            plies.add(new Ply("empty " + Figures.fixed(empty, 1), outerSkinMm, outerSkinMm + empty));
+            plies.add(new Ply("empty " + measure.depthFigure(empty), outerSkinMm, outerSkinMm + empty));
         }
         if (coreMm - empty >= LEAST_SHOWN) {
             String core = empty >= LEAST_SHOWN ? "core left " : "core ";
-            plies.add(new Ply(core + Figures.fixed(coreMm - empty, 1), inner - (coreMm - empty), inner));
+            plies.add(new Ply(core + measure.depthFigure(coreMm - empty), inner - (coreMm - empty), inner));
         }
-        plies.add(new Ply("lower skin " + Figures.fixed(innerSkinMm, 1), inner, inner + innerSkinMm));
+        plies.add(new Ply(
+                (posture == Posture.DECK ? "lower skin " : "inner skin ") + measure.depthFigure(innerSkinMm),
+                inner,
+                inner + innerSkinMm));
         return plies;
     }
 
     /** Paints it, its upper left corner at (x, y). */
     public void paint(Paper paper, double x, double y) {
-        double surface = y + ABOVE;
-        double words = surface;
-        for (Ply ply : plies()) {
-            double from = surface + ply.from;
-            double to = surface + ply.to;
+        double surface = fromBelow() ? y + heightMm() - ABOVE : y + ABOVE;
+        double words = fromBelow() ? y + WORD.capMm() / 2 : surface;
+        List<Ply> plies = new ArrayList<>(plies());
+        if (fromBelow()) {
+            Collections.reverse(plies); // from the top of the paper down
+        }
+        for (Ply ply : plies) {
+            double from = Math.min(surface + in() * ply.from, surface + in() * ply.to);
+            double to = Math.max(surface + in() * ply.from, surface + in() * ply.to);
             Rectangle2D body = new Rectangle2D.Double(x, from, WIDTH, to - from);
             if (ply.name.contains("skin")) {
                 paper.fill(body, SKIN);
@@ -82,15 +110,21 @@ public record HoleSection(
         bit(paper, x + 15, surface);
     }
 
+    /** Which way on the paper it goes into the laminate. */
+    private int in() {
+        return fromBelow() ? -1 : 1;
+    }
+
     private void bit(Paper paper, double middle, double surface) {
         double half = bitMm / 2;
-        double tip = surface + stopMm;
-        double shoulder = Math.max(surface, tip - half * 0.3);
+        double tip = surface + in() * stopMm;
+        double shoulder = surface + in() * Math.max(0, stopMm - half * 0.3);
+        double shank = surface - in() * ABOVE;
         Shape bit = Paper.closed(
                 middle - half,
-                surface - ABOVE,
+                shank,
                 middle + half,
-                surface - ABOVE,
+                shank,
                 middle + half,
                 shoulder,
                 middle,
@@ -100,11 +134,11 @@ public record HoleSection(
         paper.fill(bit, Tone.WHITE);
         paper.draw(bit, Pen.MARK);
         double wide = Math.max(half + COLLAR_OVER, ON_COLLAR.width("collar") / 2 + 1);
-        paper.fill(new Rectangle2D.Double(middle - wide, surface - COLLAR, 2 * wide, COLLAR));
+        paper.fill(new Rectangle2D.Double(middle - wide, fromBelow() ? surface : surface - COLLAR, 2 * wide, COLLAR));
         paper.text(
                 "collar",
                 middle,
-                surface - COLLAR / 2 + ON_COLLAR.capMm() / 2,
+                surface - in() * COLLAR / 2 + ON_COLLAR.capMm() / 2,
                 ON_COLLAR,
                 Paper.Anchor.CENTRE,
                 Tone.WHITE);
@@ -113,6 +147,11 @@ public record HoleSection(
         paper.line(Pen.EDGE, at, surface, at, tip);
         paper.line(Pen.EDGE, at - 1.2, tip, at + 1.2, tip);
         paper.haloText(
-                Figures.fixed(stopMm, 1), at + 2, (surface + tip) / 2 + STOP.capMm() / 2, STOP, Paper.Anchor.LEFT, 0.9);
+                measure.depthFigure(stopMm),
+                at + 2,
+                (surface + tip) / 2 + STOP.capMm() / 2,
+                STOP,
+                Paper.Anchor.LEFT,
+                0.9);
     }
 }

@@ -20,13 +20,15 @@ public record Across(String name, int sign) {
         return new Across(grid.steep() ? height : side, plus ? 1 : -1);
     }
 
-    /** {@code 504}, {@code −1 200}. */
-    public String millimetres(double yMm) {
-        return signed(sign * yMm);
+    /** {@code 504}, {@code −1 200}; or inches. */
+    public String figure(double yMm, Measure measure, int inchDecimals) {
+        return signed(sign * yMm, measure, inchDecimals);
     }
 
-    /** Whole millimetres with a true minus. */
-    public static String signed(double mm) {
-        return Figures.fixed(mm, 0).replace('-', '−');
+    /** Whole millimetres, or inches with so many decimals, with a true minus. */
+    public static String signed(double mm, Measure measure, int inchDecimals) {
+        boolean metric = measure == Measure.METRIC;
+        String figure = Figures.fixed(metric ? mm : mm / Measure.MM_PER_INCH, metric ? 0 : inchDecimals);
+        return figure.matches("-0(\\.0*)?") ? figure.substring(1) : figure.replace('-', '−');
     }
 }

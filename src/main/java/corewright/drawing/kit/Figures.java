@@ -1,10 +1,12 @@
 package corewright.drawing.kit;
 
+import corewright.survey.Terms;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.format.TextStyle;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Figures and dates as they stand on paper, the same on every machine. */
 public final class Figures {
@@ -23,6 +25,13 @@ public final class Figures {
             grouped.insert(i, Type.THIN);
         }
         return grouped.toString();
+    }
+
+    private static final Pattern POINT = Pattern.compile("(?<=\\d)\\.(?=\\d)");
+
+    /** Words whose figures have a decimal point, with the reader's sign. */
+    public static String signed(String words, Terms.Sign decimal) {
+        return decimal == Terms.Sign.POINT ? words : POINT.matcher(words).replaceAll(",");
     }
 
     /** A figure with at most so many decimals: 3, 2.5. */

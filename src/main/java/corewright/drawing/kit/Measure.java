@@ -1,7 +1,10 @@
 package corewright.drawing.kit;
 
+import corewright.survey.Survey;
+import corewright.survey.Terms;
+
 /**
- * The units in which figures are shown; everything stored and every printed sheet is metric. Factors: NIST SP 811 (2008),
+ * The units in which figures are shown; everything stored is metric. Factors: NIST SP 811 (2008),
  * appendix B.8.
  */
 public enum Measure {
@@ -11,6 +14,43 @@ public enum Measure {
     public static final double MM_PER_INCH = 25.4;
     private static final double MM2_PER_FOOT2 = 92_903.04;
     private static final double MM3_PER_QUART = 946_352.946;
+
+    /** As a survey's reader asked. */
+    public static Measure of(Survey survey) {
+        return survey.settings().terms().display() == Terms.Display.US ? US : METRIC;
+    }
+
+    /** A sentence that is written in metric units, its figures in these. */
+    public String say(String metric) {
+        return this == METRIC ? metric : Said.us(metric);
+    }
+
+    /** A place or size on deck as a bare number: 431 or 16.97. */
+    public String lengthFigure(double mm) {
+        return Figures.fixed(this == METRIC ? mm : mm / MM_PER_INCH, this == METRIC ? 0 : 2);
+    }
+
+    /** A place on deck in metres or feet, as a bare number. */
+    public double deck(double mm) {
+        return mm / (this == METRIC ? 1000 : 12 * MM_PER_INCH);
+    }
+
+    public String deckUnit() {
+        return this == METRIC ? "m" : "ft";
+    }
+
+    /** Square metres or square feet, a bare number. */
+    public double areaOf(double mm2) {
+        return mm2 / (this == METRIC ? 1e6 : MM2_PER_FOOT2);
+    }
+
+    public String areaUnit() {
+        return this == METRIC ? "m²" : "ft²";
+    }
+
+    public String volumeUnit() {
+        return this == METRIC ? "litres" : "quarts";
+    }
 
     /** An area, 0.17 m² or 1.8 ft². */
     public String area(double mm2) {
@@ -25,6 +65,12 @@ public enum Measure {
     /** A depth or thickness, 5.2 or 0.20. */
     public String depthFigure(double mm) {
         return this == METRIC ? Figures.fixed(mm, 1) : Figures.fixed(mm / MM_PER_INCH, 2);
+    }
+
+    /** A deflection as it is known, two digits: 4.3, 20 or 0.17, 0.79. */
+    public String deflectionFigure(double mm) {
+        double value = this == METRIC ? mm : mm / MM_PER_INCH;
+        return Figures.fixed(value, this == METRIC ? (mm < 1 ? 2 : mm < 10 ? 1 : 0) : value < 0.1 ? 3 : 2);
     }
 
     public String depthUnit() {

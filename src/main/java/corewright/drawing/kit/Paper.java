@@ -1,5 +1,6 @@
 package corewright.drawing.kit;
 
+import corewright.survey.Terms;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -29,16 +30,27 @@ public final class Paper {
 
     private final Graphics2D g;
     private final Tone tone;
+    private final Terms.Sign decimal;
 
     /** For print: grey pictures, SVG and PDF. */
     public Paper(Graphics2D graphics) {
         this(graphics, Tone.PRINT);
     }
 
+    /** For print, with the reader's decimal sign. */
+    public Paper(Graphics2D graphics, Terms.Sign decimal) {
+        this(graphics, Tone.PRINT, decimal);
+    }
+
     /** In the colours of a screen. */
     public Paper(Graphics2D graphics, Tone tone) {
+        this(graphics, tone, Terms.Sign.POINT);
+    }
+
+    private Paper(Graphics2D graphics, Tone tone, Terms.Sign decimal) {
         g = graphics;
         this.tone = tone;
+        this.decimal = decimal;
         g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
@@ -49,7 +61,7 @@ public final class Paper {
     public void within(Shape shape, Consumer<Paper> painting) {
         Graphics2D clipped = (Graphics2D) g.create();
         clipped.clip(shape);
-        painting.accept(new Paper(clipped, tone));
+        painting.accept(new Paper(clipped, tone, decimal));
         clipped.dispose();
     }
 
@@ -127,7 +139,8 @@ public final class Paper {
         text(words, x, y, type, anchor, Tone.INK);
     }
 
-    public void text(String words, double x, double y, Type type, Anchor anchor, Color colour) {
+    public void text(String plain, double x, double y, Type type, Anchor anchor, Color colour) {
+        String words = Figures.signed(plain, decimal);
         g.setColor(tone.of(colour));
         g.setFont(type.face().font(type.sizeMm()));
         double at = x - anchor.share * type.width(words);
@@ -140,7 +153,8 @@ public final class Paper {
     }
 
     /** Words on a paper ground that follows their shape, {@code haloMm} wide. */
-    public void haloText(String words, double x, double y, Type type, Anchor anchor, double haloMm) {
+    public void haloText(String plain, double x, double y, Type type, Anchor anchor, double haloMm) {
+        String words = Figures.signed(plain, decimal);
         double left = x - anchor.share * type.width(words);
         casing(type.outline(words, left, y), 2 * haloMm);
         text(words, left, y, type, Anchor.LEFT);

@@ -31,6 +31,11 @@ public record Type(Typeface face, double points) {
 
     private static final double MM_PER_POINT = 25.4 / 72;
 
+    /** Below this nothing is read on a copy; what is longer still takes more lines. */
+    private static final double SMALLEST = 6.5;
+
+    private static final double STEP = 0.25;
+
     private record Glyph(Typeface face, String text) {}
 
     private static final Map<Glyph, Double> EMS = new ConcurrentHashMap<>();
@@ -100,11 +105,11 @@ public record Type(Typeface face, double points) {
         return all;
     }
 
-    /** The text broken at spaces into lines no wider than {@code widthMm}; a longer word stands alone. */
+    /** The text broken at spaces into lines no wider than {@code widthMm}; a longer word is parted, never shortened. */
     public List<String> wrap(String text, double widthMm) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.split(" ", -1)) {
+        for (String word : words(text, widthMm)) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (line.isEmpty() || width(longer) <= widthMm) {
                 line.setLength(0);
@@ -133,15 +138,29 @@ public record Type(Typeface face, double points) {
         return lines;
     }
 
-    /** The text, or as much of it as fits with an ellipsis. */
-    public String fit(String text, double widthMm) {
-        if (width(text) <= widthMm) {
-            return text;
+    private List<String> words(String text, double widthMm) {
+        List<String> words = new ArrayList<>();
+        for (String word : text.split(" ", -1)) {
+            String rest = word;
+            while (width(rest) > widthMm && rest.length() > 1) {
+                int end = rest.length() - 1;
+                while (end > 1 && width(rest.substring(0, end)) > widthMm) {
+                    end--;
+                }
+                words.add(rest.substring(0, end));
+                rest = rest.substring(end);
+            }
+            words.add(rest);
         }
-        int end = text.length();
-        while (end > 0 && width(text.substring(0, end).stripTrailing() + "…") > widthMm) {
-            end--;
+        return words;
+    }
+
+    /** The same typeface, at most as large as this one, in which the text takes no more than so many lines. */
+    public Type within(String text, double widthMm, int lines) {
+        Type type = this;
+        while (type.points > SMALLEST && type.wrap(text, widthMm).size() > lines) {
+            type = type.at(Math.max(SMALLEST, type.points - STEP));
         }
-        return text.substring(0, end).stripTrailing() + "…";
+        return type;
     }
 }

@@ -1,11 +1,15 @@
 package corewright.drawing.marks;
 
+import corewright.damage.Bay;
+import corewright.damage.FaceDamage;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.PlanView;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 
@@ -21,6 +25,9 @@ public final class Structure {
         NO_SUPPORTS
     }
 
+    /** Farther apart than two lines of a plan that are meant to be one. */
+    private static final double APART_MM = 1;
+
     private final Paper paper;
     private final PlanView view;
     private final Face face;
@@ -31,6 +38,24 @@ public final class Structure {
         this.view = view;
         this.face = face;
         outline = view.onPaper(face.outline());
+    }
+
+    /** Where the core ends inside a face whose laminate has a solid edge: a quiet line, as round solid areas. */
+    public static void coreEdge(Paper paper, PlanView view, FaceDamage damage) {
+        withinSolid(damage.face(), damage.bays()).forEach(core -> StructureMarks.quietEdge(paper, view.onPaper(core)));
+    }
+
+    /** The bays that end where nothing is drawn: a corner lies off the outline and everything on it. */
+    static List<Polygon> withinSolid(Face face, List<Bay> bays) {
+        Geometry outline = face.outline().getBoundary();
+        return bays.stream()
+                .map(Bay::area)
+                .filter(area -> Stream.of(area.getExteriorRing().getCoordinates())
+                        .map(area.getFactory()::createPoint)
+                        .anyMatch(corner -> corner.distance(outline) > APART_MM
+                                && face.features().stream()
+                                        .noneMatch(f -> f.geometry().distance(corner) <= APART_MM)))
+                .toList();
     }
 
     /** Paints a whole face. */

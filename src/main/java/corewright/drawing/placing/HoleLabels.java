@@ -2,6 +2,7 @@ package corewright.drawing.placing;
 
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.marks.HoleLabel;
 import corewright.drawing.marks.HoleMark;
 import corewright.repair.plan.Hole;
@@ -16,7 +17,7 @@ public final class HoleLabels {
 
     private HoleLabels() {}
 
-    public static List<HoleLabel> place(Marks marks, boolean stops, Obstacles taken) {
+    public static List<HoleLabel> place(Marks marks, boolean stops, Measure measure, Obstacles taken) {
         Obstacles all = taken.copy();
         List<HoleLabel> labels = new ArrayList<>();
         for (int i = 0; i < marks.holes().size(); i++) {
@@ -30,7 +31,7 @@ public final class HoleLabels {
         for (int i = 0; stops && i < marks.holes().size(); i++) {
             Hole plan = marks.holePlans().get(i);
             if (plan.kind() == Hole.Kind.INJECTION) {
-                String depth = Figures.fixed(plan.depthStopMm(), 1);
+                String depth = measure.depthFigure(plan.depthStopMm());
                 HoleLabel stop = best(marks, i, depth, true, all);
                 if (stop != null) {
                     labels.add(stop);

@@ -10,9 +10,9 @@ import corewright.drawing.kit.Measure;
  * @param oldVolumes volumes are those of before the last change and say so
  */
 public record Lettering(MapWording wording, Measure measure, boolean oldVolumes) {
-    /** As paper speaks: metric, and of the survey as it is. */
-    public static Lettering onPaper(MapWording wording) {
-        return new Lettering(wording, Measure.METRIC, false);
+    /** As paper speaks: of the survey as it is. */
+    public static Lettering onPaper(MapWording wording, Measure measure) {
+        return new Lettering(wording, measure, false);
     }
 
     /** As a window speaks to the surveyor. */

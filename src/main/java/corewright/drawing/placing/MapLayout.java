@@ -157,7 +157,7 @@ public record MapLayout(
             Ground ground = new Ground(labelBox(), deck);
             List<Mark> sheet = spec.shows(Layer.SCALE_AND_UPHILL) ? SheetMarks.inCorner(spec, view, ground) : List.of();
             claimOutside(sheet);
-            List<HoleLabel> holes = HoleLabels.place(marks, spec.shows(Layer.DEPTH_STOPS), hard);
+            List<HoleLabel> holes = HoleLabels.place(marks, spec.shows(Layer.DEPTH_STOPS), spec.measure(), hard);
             hard.addAll(holes);
             List<NameMark> names = names();
             names.forEach(n -> hard.add(n.box().grown(WORD_CLEAR)));

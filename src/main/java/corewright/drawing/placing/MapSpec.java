@@ -41,14 +41,14 @@ public record MapSpec(
 
     /** On paper. */
     public MapSpec(Assessment assessment, String face, Box box, double scale, Set<Layer> layers, MapWording wording) {
-        this(assessment, face, box, scale, layers, Lettering.onPaper(wording));
+        this(assessment, face, box, scale, layers, Lettering.onPaper(wording, Measure.of(assessment.survey())));
     }
 
     public MapWording wording() {
         return lettering.wording();
     }
 
-    Measure measure() {
+    public Measure measure() {
         return lettering.measure();
     }
 

@@ -33,6 +33,9 @@ public final class RegionWords {
 
     private static final int MOST_LINES = 4;
 
+    /** In place of a first step that takes more lines; the table has it in full. */
+    private static final String PROOF_FIRST = "proof first: see report";
+
     private final MapSpec spec;
     private final FaceDamage damage;
 
@@ -60,7 +63,7 @@ public final class RegionWords {
         if (on.architect()) {
             return List.of(head, "architect or surveyor first");
         }
-        return List.of(head, on.firstStep() == null ? area : "proof first: work card");
+        return List.of(head, on.firstStep() == null ? area : PROOF_FIRST);
     }
 
     private List<String> trade(Region region) {
@@ -74,7 +77,9 @@ public final class RegionWords {
             return List.of(head(region), area + more + " · " + volume(region.voidMm3()), depth);
         }
         String address = address(region);
-        return List.of(head(region), address.isEmpty() ? area : area + ", " + address);
+        List<String> lines = new ArrayList<>(List.of(head(region)));
+        lines.addAll(Type.NOTE.wrapEvenly(address.isEmpty() ? area : area + ", " + address, WIDEST));
+        return lines;
     }
 
     /** "0.88 L (0.65 to 1.15)". */
@@ -98,12 +103,14 @@ public final class RegionWords {
     }
 
     private List<String> owner(Region region) {
-        String area = Figures.area(region.likely().getArea());
+        String area = spec.measure().area(region.likely().getArea());
         return switch (region.condition()) {
             case VOID ->
                 List.of(
                         "empty space under the skin",
-                        area + ", " + Figures.litres(region.voidMm3().p50()) + " litres");
+                        area + ", "
+                                + spec.measure().volumeFigure(region.voidMm3().p50()) + " "
+                                + spec.measure().volumeUnit());
             case DELAMINATED -> List.of("skin loose, dry", area);
             case WET_DELAMINATED -> List.of("wet, and the skin is loose", area);
             case WET -> List.of(doubted(region) ? "wet? doubtful" : "wet, still bonded", area);
@@ -155,7 +162,7 @@ public final class RegionWords {
     boolean says(Feature.Fitting fitting) {
         return spec.shows(Layer.REGION_LABELS)
                 && damage.regions().stream()
-                        .anyMatch(r -> full(r).stream().anyMatch(l -> l.endsWith("at the " + fitting.name()))
+                        .anyMatch(r -> String.join(" ", full(r)).endsWith("at the " + fitting.name())
                                 && fitting(r).filter(f -> f == fitting).isPresent());
     }
 
@@ -164,19 +171,13 @@ public final class RegionWords {
         RegionDecision on = decision.on(region.id());
         List<String> lines = new ArrayList<>();
         lines.add(doing(on.method()));
-        lines.add(figures(region, on.method(), decision));
+        lines.add(spec.measure().say(figures(region, on.method(), decision)));
         if (on.architect()) {
             lines.add("a naval architect or surveyor decides first");
         }
         if (on.firstStep() != null) {
-            for (String line : Type.NOTE.wrapEvenly("first: " + lowered(on.firstStep()), WIDEST)) {
-                lines.add(line);
-            }
-        }
-        if (lines.size() > MOST_LINES) {
-            List<String> fewer = new ArrayList<>(lines.subList(0, MOST_LINES - 1));
-            fewer.add(Type.NOTE.fit(lines.get(MOST_LINES - 1) + " …", WIDEST));
-            return fewer;
+            List<String> step = Type.NOTE.wrapEvenly("first: " + spec.measure().say(lowered(on.firstStep())), WIDEST);
+            lines.addAll(lines.size() + step.size() > MOST_LINES ? List.of(PROOF_FIRST) : step);
         }
         return lines;
     }

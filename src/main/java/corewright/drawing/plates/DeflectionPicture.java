@@ -4,7 +4,7 @@ import corewright.contour.Band;
 import corewright.contour.Contours;
 import corewright.contour.Raster;
 import corewright.drawing.kit.Box;
-import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Pen;
@@ -54,16 +54,19 @@ public final class DeflectionPicture {
     private final PanelStiffness panel;
     private final PlanView view;
     private final List<Double> levels;
+    private final Measure measure;
 
-    private DeflectionPicture(Paper paper, PanelStiffness panel, PlanView view, List<Double> levels) {
+    private DeflectionPicture(Paper paper, PanelStiffness panel, PlanView view, List<Double> levels, Measure measure) {
         this.paper = paper;
+        this.measure = measure;
         this.panel = panel;
         this.view = view;
         this.levels = levels;
     }
 
     /** Paints the states of a panel side by side, each in its box; all boxes have one size. */
-    public static void paint(Paper paper, Face face, PanelStiffness panel, List<State> states, List<Box> boxes) {
+    public static void paint(
+            Paper paper, Face face, PanelStiffness panel, List<State> states, List<Box> boxes, Measure measure) {
         double smallest = Double.POSITIVE_INFINITY;
         double largest = 0;
         for (State state : states) {
@@ -77,7 +80,7 @@ public final class DeflectionPicture {
             Box box = boxes.get(i);
             double scale = Math.max(extent.getWidth() / box.width(), extent.getHeight() / box.height());
             PlanView view = PlanView.centred(face, extent, scale, box.middleX(), box.middleY());
-            new DeflectionPicture(paper, panel, view, levels).paint(states.get(i));
+            new DeflectionPicture(paper, panel, view, levels, measure).paint(states.get(i));
         }
     }
 
@@ -112,7 +115,12 @@ public final class DeflectionPicture {
         paper.draw(PlanView.shape(view.onPaper(area)), Pen.EDGE);
         paper.ring(softest.x, softest.y, 2.2, Pen.MARK);
         paper.haloText(
-                millimetres(panel.in(state).deflectionMm()), softest.x, softest.y - 2.2, ANSWER, Anchor.CENTRE, 0.9);
+                measure.deflectionFigure(panel.in(state).deflectionMm()),
+                softest.x,
+                softest.y - 2.2,
+                ANSWER,
+                Anchor.CENTRE,
+                0.9);
     }
 
     private record Figure(String words, Coordinate at) {}
@@ -137,7 +145,7 @@ public final class DeflectionPicture {
         }
         longest.filter(l -> l.getLength() >= LABELLED_FROM)
                 .flatMap(l -> place(l, softest, figures))
-                .ifPresent(at -> figures.add(new Figure(millimetres(level), at)));
+                .ifPresent(at -> figures.add(new Figure(measure.deflectionFigure(level), at)));
     }
 
     private static Optional<Coordinate> place(LineString line, Coordinate softest, List<Figure> taken) {
@@ -145,11 +153,6 @@ public final class DeflectionPicture {
                 .filter(c -> c.distance(softest) > LABELS_APART)
                 .filter(c -> taken.stream().allMatch(f -> f.at.distance(c) > LABELS_APART))
                 .max(Comparator.comparingDouble((Coordinate c) -> c.y).thenComparingDouble(c -> c.x));
-    }
-
-    /** A millimetre figure as it is known: two digits. */
-    static String millimetres(double mm) {
-        return Figures.fixed(mm, mm < 1 ? 2 : mm < 10 ? 1 : 0);
     }
 
     /** Deflections on square cells over the panel's box, linear between the feet, level beyond the last. */

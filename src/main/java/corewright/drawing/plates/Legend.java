@@ -139,13 +139,13 @@ public final class Legend {
                             reading(x, y, "", 1, ReadingMark.Trust.TAKEN).paint(paper),
                     "dot: tapped, no meter reading");
         }
-        trust(ReadingMark.Trust.DOUBTED, "(41)", "in brackets: doubted, see the record");
-        trust(ReadingMark.Trust.SET_ASIDE, "77", "struck through: set aside, see the record");
+        trust(ReadingMark.Trust.DOUBTED, "(41)", "in brackets: doubted, see findings.csv");
+        trust(ReadingMark.Trust.SET_ASIDE, "77", "struck through: set aside, see findings.csv");
         if (shown.size() < layout.readingsTotal()) {
             mark(
                     (paper, x, y) -> {},
                     shown.size() + " of " + layout.readingsTotal() + " readings shown,",
-                    "where figures had room; all in the record");
+                    "where figures had room; the files have all");
         }
     }
 
@@ -187,7 +187,9 @@ public final class Legend {
         }
         Readings readings = spec.assessment().survey().readings().on(spec.face());
         if (!readings.probes().isEmpty()) {
-            mark((paper, x, y) -> new ProbeMark(x - 2, y, "7.5").paint(paper), "probe: void depth, mm");
+            mark(
+                    (paper, x, y) -> new ProbeMark(x - 2, y, spec.measure().depthFigure(7.5)).paint(paper),
+                    "probe: void depth, " + spec.measure().depthUnit());
         }
         if (!readings.feelers().isEmpty()) {
             mark(
@@ -234,11 +236,14 @@ public final class Legend {
         long wanted =
                 holes.stream().filter(h -> h.kind() == Hole.Kind.INJECTION).count();
         if (stops > 0) {
-            List<String> words = new ArrayList<>(List.of("depth stop, mm: never drill past it"));
+            List<String> words =
+                    new ArrayList<>(List.of("depth stop, " + spec.measure().depthUnit() + ": never drill past it"));
             if (stops < wanted) {
                 words.add(stops + " of " + wanted + " shown, all on the work card");
             }
-            mark((paper, x, y) -> new HoleLabel(x - 1.8, y, "8.5", true).paint(paper), words.toArray(String[]::new));
+            mark(
+                    (paper, x, y) -> new HoleLabel(x - 1.8, y, spec.measure().depthFigure(8.5), true).paint(paper),
+                    words.toArray(String[]::new));
         }
         if (spec.shows(Layer.CUTS) && !spec.assessment().decision().recores().isEmpty()) {
             line(Pen.CUT, "cut line through the outer skin");

@@ -154,6 +154,7 @@ public final class MapPainter {
     private void structure() {
         Face face = damage.face();
         if (spec.part() == null) {
+            Structure.coreEdge(paper, view, damage);
             Structure.paint(paper, view, face, Structure.Shows.ALL);
         } else {
             Structure.paintPart(paper, view, face, spec.whole().face());

@@ -73,7 +73,8 @@ public final class Plate {
 
     /** Paints the sheet; one unit must be one millimetre, the origin top left. */
     public void paint(Graphics2D graphics) {
-        paint(new Paper(graphics));
+        paint(new Paper(
+                graphics, layout.spec().assessment().survey().settings().terms().decimal()));
     }
 
     /** Paints the sheet on paper of any kind. */

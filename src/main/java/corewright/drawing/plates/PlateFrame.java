@@ -29,6 +29,11 @@ final class PlateFrame {
     private static final Type VALUE = new Type(Typeface.CONDENSED_SEMIBOLD, 8);
     private static final double LEAST_VALUE_POINTS = 6.5;
 
+    /** For names longer than three lines of the strip. */
+    private static final double LEAST_CROWDED_POINTS = 4;
+
+    private static final double VALUE_ROOM = 9.4;
+
     private record Field(String name, String value) {}
 
     private final Paper paper;
@@ -60,7 +65,7 @@ final class PlateFrame {
         title();
         strip();
         caution();
-        PrintRule.paint(paper, LEFT, 202);
+        PrintRule.paint(paper, LEFT, 202, spec.measure());
         if (layout.sheetMarks().isEmpty()) {
             SheetMarks.at(spec, layout.view(), 191, 205).forEach(m -> m.paint(paper));
         }
@@ -77,11 +82,14 @@ final class PlateFrame {
     private void title() {
         String side = Orientation.of(spec.damage().face());
         double room = RIGHT - LEFT - SIDE.width(side) - 8;
-        Type type = TITLE;
-        while (type.width(title) > room && type.points() > 9) {
-            type = type.at(type.points() - 0.5);
+        Type type = TITLE.at(9).width(title) <= room
+                ? TITLE.within(title, room, 1)
+                : TITLE.at(9).within(title, room, 3);
+        List<String> lines = type.wrap(title, room);
+        for (int i = 0; i < lines.size(); i++) {
+            double up = (lines.size() - 1 - i) * type.leadMm() * 0.9;
+            paper.text(lines.get(i), LEFT, 14 - up, type, Paper.Anchor.LEFT);
         }
-        paper.text(type.fit(title, room), LEFT, 14, type, Paper.Anchor.LEFT);
         paper.text(side, RIGHT, 14, SIDE, Paper.Anchor.RIGHT);
         paper.line(Pen.EDGE, LEFT, 17, RIGHT, 17);
     }
@@ -132,27 +140,44 @@ final class PlateFrame {
         }
     }
 
-    /** Fields as wide as their words, what is left over shared evenly; smaller type, then an ellipsis, where too long. */
+    /**
+     * Fields as wide as their words, what is left over shared evenly; smaller type where they are too wide together, then
+     * the widest take more lines.
+     */
     private void strip() {
         paper.line(Pen.EDGE, LEFT, STRIP, RIGHT, STRIP);
         paper.line(Pen.EDGE, LEFT, STRIP_END, RIGHT, STRIP_END);
         List<Field> fields = fields();
         double room = RIGHT - LEFT;
         Type type = VALUE;
-        while (wanted(fields, type) > room && type.points() > LEAST_VALUE_POINTS) {
+        while (wanted(fields, type, room) > room && type.points() > LEAST_VALUE_POINTS) {
             type = type.at(type.points() - 0.25);
         }
         double most = widest(fields, type, room);
-        double spare = Math.max(0, (room - wanted(fields, type)) / fields.size());
+        double spare = Math.max(0, (room - wanted(fields, type, most)) / fields.size());
         double x = LEFT;
         for (Field field : fields) {
             if (x > LEFT) {
                 paper.line(Pen.FAINT, x - PAD, STRIP + 2, x - PAD, STRIP + 11);
             }
             double width = Math.min(width(field, type), most);
-            paper.text(field.name, x, STRIP + 4.4, FIELD, Paper.Anchor.LEFT, Tone.QUIET);
-            paper.text(type.fit(field.value, width + 1e-6), x, STRIP + 9.4, type, Paper.Anchor.LEFT);
+            paper.text(field.name, x, STRIP + 3.4, FIELD, Paper.Anchor.LEFT, Tone.QUIET);
+            value(field.value, x, width + 1e-6, type);
             x += width + 2 * PAD + spare;
+        }
+    }
+
+    private void value(String value, double x, double width, Type type) {
+        Type fits = type;
+        while (fits.points() > LEAST_CROWDED_POINTS && fits.wrap(value, width).size() * fits.leadMm() > VALUE_ROOM) {
+            fits = fits.at(fits.points() - 0.25);
+        }
+        List<String> lines = fits.wrap(value, width);
+        double lead = fits.leadMm() * 0.9;
+        double y = lines.size() == 1 ? STRIP + 9.4 : STRIP + 3.4 + lead;
+        for (String line : lines) {
+            paper.text(line, x, y, fits, Paper.Anchor.LEFT);
+            y += lead;
         }
     }
 
@@ -160,23 +185,19 @@ final class PlateFrame {
         return Math.max(type.width(field.value), FIELD.width(field.name));
     }
 
-    private static double wanted(List<Field> fields, Type type) {
-        return fields.stream().mapToDouble(f -> width(f, type) + 2 * PAD).sum();
-    }
-
-    /** The width at which the longest fields are cut so that all fit. */
-    private static double widest(List<Field> fields, Type type, double room) {
-        double most = room;
-        while (cut(fields, type, most) > room) {
-            most -= 0.5;
-        }
-        return most;
-    }
-
-    private static double cut(List<Field> fields, Type type, double most) {
+    private static double wanted(List<Field> fields, Type type, double most) {
         return fields.stream()
                 .mapToDouble(f -> Math.min(width(f, type), most) + 2 * PAD)
                 .sum();
+    }
+
+    /** The width at which the longest fields go on to a further line so that all fit. */
+    private static double widest(List<Field> fields, Type type, double room) {
+        double most = room;
+        while (wanted(fields, type, most) > room) {
+            most -= 0.5;
+        }
+        return most;
     }
 
     private void caution() {

@@ -57,8 +57,12 @@ final class ReadingColumn {
                     case REPAIR -> methods();
                     case FILL_CHECK -> checked();
                 };
-        List<String> voice = TEXT.wrap(voice(), RIGHT - LEFT);
-        double blocks = 9 + voice.size() * LEAD + 8 + (lines(rows) + 1) * TABLE_PITCH + 2;
+        List<String> voice = TEXT.wrap(layout.spec().measure().say(voice()), RIGHT - LEFT);
+        double blocks = 9
+                + voice.size() * LEAD
+                + 8
+                + (lines(rows) + FIGURE.wrap(totalName(), NAME_WIDTH).size()) * TABLE_PITCH
+                + 2;
         double squeeze = Math.min(1, (FOOT - TOP - 4 - blocks) / height(entries));
         double y = legend(entries, squeeze);
         y = voice(voice, y + 1.2);
@@ -87,8 +91,9 @@ final class ReadingColumn {
             entry.sample().paint(paper, LEFT + 5.5, middle);
             double first = middle + TEXT.capMm() / 2 - (entry.words().size() - 1) * 3.3 / 2;
             for (int i = 0; i < entry.words().size(); i++) {
-                String words = TEXT.fit(entry.words().get(i), RIGHT - WORDS);
-                paper.text(words, WORDS, first + i * 3.3, TEXT, Paper.Anchor.LEFT);
+                String words = entry.words().get(i);
+                Type type = TEXT.within(words, RIGHT - WORDS, 1);
+                paper.text(words, WORDS, first + i * 3.3, type, Paper.Anchor.LEFT);
             }
             y += tall;
         }
@@ -211,7 +216,12 @@ final class ReadingColumn {
             at += TABLE_PITCH;
         }
         paper.line(Pen.FAINT, LEFT, at - 2.6, UNIT_X + 5, at - 2.6);
-        row(totalName(), sum, at + 0.6, FIGURE);
+        List<String> total = FIGURE.wrap(totalName(), NAME_WIDTH);
+        for (String more : total.subList(0, total.size() - 1)) {
+            paper.text(more, LEFT, at + 0.6, FIGURE, Paper.Anchor.LEFT);
+            at += TABLE_PITCH;
+        }
+        row(total.get(total.size() - 1), sum, at + 0.6, FIGURE);
     }
 
     private String tableHead() {
@@ -231,8 +241,8 @@ final class ReadingColumn {
     }
 
     private void row(String name, double squareMetres, double y, Type type) {
-        paper.text(type.fit(name, NAME_WIDTH), LEFT, y, type, Paper.Anchor.LEFT);
-        paper.text(Figures.fixed(squareMetres, 2), FIGURE_X, y, FIGURE, Paper.Anchor.RIGHT);
-        paper.text("m²", UNIT_X, y, TEXT, Paper.Anchor.LEFT);
+        paper.text(name, LEFT, y, type, Paper.Anchor.LEFT);
+        paper.text(layout.spec().measure().areaFigure(1e6 * squareMetres), FIGURE_X, y, FIGURE, Paper.Anchor.RIGHT);
+        paper.text(layout.spec().measure().areaUnit(), UNIT_X, y, TEXT, Paper.Anchor.LEFT);
     }
 }

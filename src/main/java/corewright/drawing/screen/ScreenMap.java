@@ -270,6 +270,7 @@ public final class ScreenMap {
 
     private void structure(Paper paper) {
         boolean supports = layers.contains(ScreenLayer.STRUCTURE);
+        Structure.coreEdge(paper, view, damage);
         Structure.paint(paper, view, damage.face(), supports ? Structure.Shows.ALL : Structure.Shows.NO_SUPPORTS);
     }
 

@@ -31,6 +31,34 @@ final class Arcs {
     }
 
     /**
+     * An ellipse or a part of one. Source: DXF reference, ELLIPSE.
+     *
+     * @param major end of the long half axis, from the centre
+     * @param ratio short axis over long
+     * @param from parameter, radians; a whole ellipse runs from 0 to 2 pi
+     */
+    record Ellipse(Coordinate centre, Coordinate major, double ratio, double from, double to) {}
+
+    /** Its points; true where it is whole, whose first point is not repeated. */
+    boolean ellipse(Ellipse e, List<Coordinate> into) {
+        double sweep = e.to - e.from;
+        while (sweep <= 0) {
+            sweep += 2 * Math.PI;
+        }
+        boolean whole = sweep > 2 * Math.PI - 1e-6;
+        int n = chords(Math.hypot(e.major.x, e.major.y), sweep);
+        for (int i = 0; i <= n - (whole ? 1 : 0); i++) {
+            double t = e.from + sweep * i / n;
+            double along = Math.cos(t);
+            double across = e.ratio * Math.sin(t);
+            into.add(new Coordinate(
+                    e.centre.x + along * e.major.x - across * e.major.y,
+                    e.centre.y + along * e.major.y + across * e.major.x));
+        }
+        return whole;
+    }
+
+    /**
      * The points between two ends of an arc with a bulge, the tangent of a quarter of its angle, counter-clockwise
      * positive; the ends themselves are left out. Source: AutoCAD DXF reference, group 42.
      */

@@ -8,16 +8,23 @@ import org.locationtech.jts.geom.Coordinate;
  * The lines of a drawing as they stand in its file, before anything is known of a deck.
  *
  * @param strokes in file order
- * @param unread things that are not lines, such as texts and hatches
+ * @param unread things that are not lines, such as hatches
+ * @param labels words on the drawing, which may name what they stand in
  * @param unit the length unit the file itself names, empty where it names none
  */
-public record Drawing(List<Stroke> strokes, List<Unread> unread, String unit) {
+public record Drawing(List<Stroke> strokes, List<Unread> unread, List<Label> labels, String unit) {
     /** So many points in all strokes of a file; beyond any plan, and it bounds the joining. */
     static final int MOST_POINTS = 200_000;
 
     public Drawing {
         strokes = List.copyOf(strokes);
         unread = List.copyOf(unread);
+        labels = List.copyOf(labels);
+    }
+
+    /** Without words. */
+    public Drawing(List<Stroke> strokes, List<Unread> unread, String unit) {
+        this(strokes, unread, List.of(), unit);
     }
 
     /**
@@ -37,7 +44,7 @@ public record Drawing(List<Stroke> strokes, List<Unread> unread, String unit) {
     /**
      * A point, an open line or a closed one.
      *
-     * @param name what the drawing calls it, empty in a DXF file
+     * @param name what the drawing calls it, an attribute of the block in a DXF file, else empty there
      * @param points in the drawing's units, y upwards; one is a point; a closed line does not repeat its first
      */
     public record Stroke(Place place, String name, List<Coordinate> points, boolean closed) {
@@ -45,6 +52,9 @@ public record Drawing(List<Stroke> strokes, List<Unread> unread, String unit) {
             points = List.copyOf(points);
         }
     }
+
+    /** Words, and where they begin. */
+    public record Label(Place place, String text, Coordinate at) {}
 
     /** What is not a line, and what it is. */
     public record Unread(Place place, String what) {}

@@ -1,5 +1,6 @@
 package corewright.intake.drawn;
 
+import corewright.intake.drawn.Drawing.Label;
 import corewright.intake.drawn.Drawing.Place;
 import corewright.intake.drawn.Drawing.Stroke;
 import corewright.intake.drawn.Drawing.Unread;
@@ -8,13 +9,16 @@ import corewright.intake.text.Decimals;
 import corewright.intake.text.Notes;
 import corewright.survey.Origin;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
- * The lines of an ASCII DXF file: LINE, LWPOLYLINE, POLYLINE with its VERTEX entities, ARC, CIRCLE and POINT of the
- * section ENTITIES, in the world's plane. Everything else is noted as unread; blocks are not followed.
+ * The lines of an ASCII DXF file: LINE, LWPOLYLINE, POLYLINE with its VERTEX entities, ARC, CIRCLE, ELLIPSE and POINT of the
+ * section ENTITIES, in the world's plane, and of the blocks that it inserts; TEXT and MTEXT as words. Everything else is noted
+ * as unread.
  *
  * <p>Source: Autodesk, DXF Reference (release 12 and later): pairs of lines, a group code and a value; 0 begins an entity,
  * 8 names its layer, 10/20 are x and y, 40 a radius, 50/51 angles in degrees counter-clockwise, 42 a bulge, bit 1 of 70
@@ -29,6 +33,8 @@ public final class Dxf {
     private final Arcs arcs;
     private final String[] lines;
     private final List<Stroke> strokes = new ArrayList<>();
+    private final List<Label> labels = new ArrayList<>();
+    private final Map<String, Inserted.Block> blocks = new HashMap<>();
     private final List<Unread> unread = new ArrayList<>();
     private int at;
     private int entities;
@@ -81,6 +87,7 @@ public final class Dxf {
                     found |= section.equals("ENTITIES");
                     header(entity, section);
                 }
+                case "BLOCK" -> block(entity);
                 case "ENDSEC" -> section = "";
                 case "EOF" -> at = lines.length;
                 default -> {
@@ -93,7 +100,7 @@ public final class Dxf {
         if (!found) {
             throw new NotDxf(0, "found no section ENTITIES, expected an ASCII DXF drawing");
         }
-        return new Drawing(strokes, unread, unit);
+        return new Drawing(strokes, unread, labels, unit);
     }
 
     private void header(Entity section, String name) {
@@ -133,6 +140,15 @@ public final class Dxf {
                 closed = true;
             }
             case "ARC" -> arc(entity, line);
+            case "ELLIPSE" -> closed = arcs.ellipse(ellipse(entity), line);
+            case "INSERT" -> {
+                insert(entity, place);
+                return;
+            }
+            case "TEXT", "MTEXT" -> {
+                labels.add(new Label(place, plain(entity.text(1)), point(entity, 10)));
+                return;
+            }
             case "LWPOLYLINE" -> closed = polyline(entity, vertices(entity), line);
             case "POLYLINE" -> closed = polyline(entity, vertexEntities(), line);
             default -> {
@@ -146,6 +162,73 @@ public final class Dxf {
         boolean below = own && number(entity, 230, 1) < 0;
         line.replaceAll(p -> new Coordinate(below ? -p.x : p.x, p.y));
         strokes.add(new Stroke(place, "", line, closed));
+    }
+
+    private Arcs.Ellipse ellipse(Entity entity) {
+        double to = number(entity, 42, 2 * Math.PI);
+        return new Arcs.Ellipse(
+                point(entity, 10), point(entity, 11), number(entity, 40, Double.NaN), number(entity, 41, 0), to);
+    }
+
+    /** What a block holds is kept until it is inserted; blocks are defined before they are used. */
+    private void block(Entity begin) {
+        int strokesBefore = strokes.size();
+        int labelsBefore = labels.size();
+        for (Entity entity = next(); entity != null && !entity.type().equals("ENDBLK"); entity = next()) {
+            entity(entity);
+        }
+        List<Stroke> own = strokes.subList(strokesBefore, strokes.size());
+        List<Label> words = labels.subList(labelsBefore, labels.size());
+        String name = String.valueOf(begin.text(2));
+        blocks.put(name, new Inserted.Block(point(begin, 10), List.copyOf(own), List.copyOf(words)));
+        own.clear();
+        words.clear();
+    }
+
+    private void insert(Entity entity, Place place) {
+        String name = number(entity, 66, 0) == 1 ? attribute() : "";
+        Inserted.Block block = blocks.get(String.valueOf(entity.text(2)));
+        if (block == null || number(entity, 70, 1) > 1 || number(entity, 71, 1) > 1) {
+            unread.add(new Unread(place, block == null ? "INSERT of a block that the file lacks" : "INSERT in rows"));
+            return;
+        }
+        Inserted at = new Inserted(
+                place,
+                name,
+                point(entity, 10),
+                number(entity, 41, 1) * (number(entity, 230, 1) < 0 ? -1 : 1),
+                number(entity, 42, 1),
+                Math.toRadians(number(entity, 50, 0)));
+        strokes.addAll(at.strokes(block));
+        labels.addAll(at.labels(block));
+        points += block.points();
+    }
+
+    /** Of the attributes that follow up to SEQEND the one called NAME, else the first that says anything. */
+    private String attribute() {
+        String first = "";
+        String named = "";
+        for (Entity entity = next(); entity != null; entity = next()) {
+            if (entity.type().equals("SEQEND")) {
+                return named.isEmpty() ? first : named;
+            }
+            String text = plain(entity.text(1));
+            boolean name = "NAME".equalsIgnoreCase(String.valueOf(entity.text(2)));
+            named = name ? text : named;
+            first = first.isEmpty() ? text : first;
+        }
+        throw new NotDxf(lines.length, "an INSERT has no SEQEND");
+    }
+
+    /** A text without the marks of its formatting. */
+    private static String plain(@Nullable String text) {
+        return text == null
+                ? ""
+                : Clean.line(
+                        text.replaceAll("\\\\P", " ")
+                                .replaceAll("\\\\[A-Za-z][^;\\\\]*;", "")
+                                .replaceAll("[{}]", ""),
+                        60);
     }
 
     private void arc(Entity entity, List<Coordinate> into) {

@@ -2,6 +2,7 @@ package corewright.repair.plan;
 
 import corewright.survey.Drilling;
 import corewright.survey.Laminate;
+import corewright.survey.Posture;
 import corewright.survey.Resin;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,7 +30,8 @@ public final class Cautions {
             double coveredFraction,
             int narrowHoles,
             boolean pilotFirst,
-            Lift lift) {}
+            Lift lift,
+            Posture posture) {}
 
     /**
      * What the rise does to the skin.
@@ -51,8 +53,9 @@ public final class Cautions {
                     "Set the collar before each hole and never drill past %.1f mm: the inner skin begins at %.1f mm.",
                     facts.deepestStopMm(),
                     laminate.outerSkinMm() + laminate.coreMm()));
-            cautions.add("Look from below before drilling: wires, tanks, pipes and steel.");
+            cautions.add(before("drilling", facts.posture()));
         }
+        running(cautions, facts.posture());
         cautions.add(SKIN);
         cautions.add(String.format(
                 Locale.ROOT,
@@ -65,8 +68,9 @@ public final class Cautions {
                             + "fill: it overheats.",
                     HOT_GAP_MM));
         }
-        lifting(cautions, resin);
-        vented(cautions, facts.lift(), resin, laminate);
+        Holding holding = Holding.of(facts.posture());
+        lifting(cautions, resin, holding);
+        vented(cautions, facts, resin, laminate);
         if (facts.coveredFraction() < 0.995) {
             cautions.add(Amounts.percent(1 - facts.coveredFraction())
                     + " of the empty space lies out of reach of every hole that may be drilled. Tap there after cure.");
@@ -84,45 +88,87 @@ public final class Cautions {
         return cautions;
     }
 
-    /** The range with open vents, what a millimetre of lift takes, and whether weights can hold it. */
-    private static void vented(List<String> cautions, Lift lift, Resin resin, Laminate laminate) {
+    /** What must be off and looked at before a tool goes in. */
+    public static String before(String work, Posture posture) {
+        return "Before " + work + ": power and batteries off, fuel vapour and gas aired out; look "
+                + Holding.of(posture).otherSide() + " for wires, tanks, pipes and steel.";
+    }
+
+    /** Where liquid mix goes that nothing holds. */
+    private static void running(List<String> cautions, Posture posture) {
+        switch (posture) {
+            case DECK -> {}
+            case WALL ->
+                cautions.add(
+                        "Fill from the lowest hole up in short lifts, plug each hole you leave, and let a lift set before the"
+                                + " next: a high column pushes the skin off and runs out below.");
+            case OVERHEAD -> {
+                cautions.add("Wear goggles that seal and a face shield: mix and dust fall on you.");
+                cautions.add(
+                        "Lay a dam of tape round each hole and plug it the moment the nozzle leaves: mix runs out of every"
+                                + " open hole. Keep no hole open but the vent that lets the air out.");
+            }
+        }
+    }
+
+    /** The range with open vents, what a millimetre of lift takes, and what can hold it. */
+    private static void vented(List<String> cautions, Facts facts, Resin resin, Laminate laminate) {
+        Lift lift = facts.lift();
+        Holding holding = Holding.of(facts.posture());
         double millimetreKPa = 1 / Restraint.liftMm(1, lift.freeRadiusMm(), laminate.outerSkinMm());
         double high = lift.vented().highKPa();
         if (resin.expansion() <= 1 || high <= Math.min(millimetreKPa, 0.1)) {
             return;
         }
-        String hold = high > BALLAST_LIMIT_KPA
-                ? "weights cannot hold the most of it: open more vents, fill in lifts or screw a plate on"
-                : String.format(
-                        Locale.ROOT, "%.0f kg on a square metre hold the most of it", Restraint.ballastKgM2(high));
         cautions.add(String.format(
                 Locale.ROOT,
                 "With every vent open it pushes with %.1f to %.1f kPa; %s. Over a free circle of %.0f mm radius, %.1f kPa "
-                        + "lift this skin by 1 mm.",
+                        + "%s this skin by 1 mm.",
                 lift.vented().lowKPa(),
                 high,
-                hold,
+                held(high, holding),
                 lift.freeRadiusMm(),
-                millimetreKPa));
+                millimetreKPa,
+                holding.moves()));
     }
 
-    private static void lifting(List<String> cautions, Resin resin) {
+    private static String held(double highKPa, Holding holding) {
+        double kgM2 = Restraint.ballastKgM2(highKPa);
+        if (holding != Holding.DECK) {
+            return String.format(
+                    Locale.ROOT,
+                    "plate and %s must hold %.0f kg on a square metre",
+                    holding == Holding.WALL ? "struts" : "props",
+                    kgM2);
+        }
+        return highKPa > BALLAST_LIMIT_KPA
+                ? "weights cannot hold the most of it: open more vents, fill in lifts or screw a plate on"
+                : String.format(Locale.ROOT, "%.0f kg on a square metre hold the most of it", kgM2);
+    }
+
+    private static void lifting(List<String> cautions, Resin resin, Holding holding) {
         double sealed = Restraint.sealedKPa(resin);
         if (sealed <= 0) {
-            cautions.add("Weigh the skin down before filling: the tool's pressure lifts a loose skin.");
+            cautions.add(
+                    switch (holding) {
+                        case DECK -> "Weigh the skin down before filling: the tool's pressure lifts a loose skin.";
+                        case WALL ->
+                            "Screw or strut a plate over the skin before filling, the holes left free: the tool's pressure pushes"
+                                    + " a loose skin off.";
+                        case OVERHEAD ->
+                            "Prop a plate under the skin before filling, the holes left free: the tool's pressure and the mix's own"
+                                    + " mass push a loose skin down.";
+                    });
             return;
         }
-        String weights = sealed > BALLAST_LIMIT_KPA
-                ? String.format(
-                        Locale.ROOT,
-                        "%.0f kg on a square metre, more than weights can hold",
-                        Restraint.ballastKgM2(sealed))
-                : String.format(Locale.ROOT, "%.0f kg on a square metre", Restraint.ballastKgM2(sealed));
+        String force = String.format(Locale.ROOT, "%.0f kg on a square metre", Restraint.ballastKgM2(sealed));
+        boolean tooMuch = holding == Holding.DECK && sealed > BALLAST_LIMIT_KPA;
         cautions.add(String.format(
                 Locale.ROOT,
-                "Keep every vent open until the mix rises out of it, and hold the skin with a plate: sealed in, this mix "
-                        + "can push with up to %.0f kPa, %s.",
+                "Keep every vent open until the mix %s, and %s: sealed in, this mix can push with up to %.0f kPa, %s.",
+                holding == Holding.OVERHEAD ? "shows in it, then plug it at once" : "rises out of it",
+                holding.plate(),
                 sealed,
-                weights));
+                force + (tooMuch ? ", more than weights can hold" : "")));
     }
 }

@@ -17,11 +17,11 @@ import java.util.List;
  * @param bars by start, then by batch
  */
 public record Schedule(List<Bar> bars) {
-    /** Cured through at the reference temperature, by which the skin may be walked on. Practice: a day. */
+    /** Cured through at the reference temperature, by which the skin may carry. Practice: a day. */
     private static final double WALK_S = 24 * 3600;
 
-    /** Weights stay on until so long after it is hard. Practice. */
-    private static final double WEIGHTS_AFTER_S = 600;
+    /** The skin is held until so long after it is hard. Practice. */
+    private static final double HELD_AFTER_S = 600;
 
     public Schedule {
         bars = List.copyOf(bars);
@@ -34,9 +34,11 @@ public record Schedule(List<Bar> bars) {
         LEAVE,
         RISE,
         FEEL,
-        WEIGHTS,
+        /** Weights, plate or props hold the skin. */
+        HOLD,
         HARD,
-        WALK
+        /** It may be walked on or loaded. */
+        LOAD
     }
 
     /**
@@ -63,11 +65,11 @@ public record Schedule(List<Bar> bars) {
             double first = batches.get(0).mixAtS();
             double hard = batches.stream().mapToDouble(Batch::hardAtS).max().orElse(first);
             double rise = factor * resin.firstRiseS();
-            if (resin.expansion() > 1) { // down before the first cup rises, off when the last is hard
-                bars.add(new Bar(first + 0.8 * rise, hard + WEIGHTS_AFTER_S, 0, 0, "", What.WEIGHTS));
-            }
+            // on before the first cup rises, before any is poured of a mix that does not; off when the last is hard
+            double holdS = resin.expansion() > 1 ? first + 0.8 * rise : first;
+            bars.add(new Bar(holdS, hard + HELD_AFTER_S, 0, 0, "", What.HOLD));
             double walkS = Math.max(hard, batches.get(batches.size() - 1).mixAtS() + factor * WALK_S);
-            bars.add(new Bar(walkS, walkS, 0, 0, "", What.WALK));
+            bars.add(new Bar(walkS, walkS, 0, 0, "", What.LOAD));
         }
         bars.sort(Comparator.comparingDouble(Bar::startS).thenComparingInt(Bar::batch));
         return new Schedule(bars);

@@ -2,6 +2,7 @@ package corewright.report.cards;
 
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Pen;
@@ -19,6 +20,7 @@ import java.awt.geom.Rectangle2D;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** The side for mixing: cups, the day as bars and as a list, when to stop, warmth, what holds the skin down. */
 final class CardBack {
@@ -40,21 +42,12 @@ final class CardBack {
     /** For the desk, not for gloves. */
     private static final Prose SMALL = new Prose(7.5, 3.3);
 
+    private static final Prose SMALLEST = new Prose(6.5, 2.9);
+
     private static final Type NUMBER = new Type(Typeface.TEXT_BOLD, 16);
     private static final Type COLD = new Type(Typeface.TEXT_SEMIBOLD, 12);
     private static final Pen TODAY = new Pen(0.7, List.of());
     private static final double STEP_C = 5;
-
-    private static final List<String> STOPS = List.of(
-            "**Mix shows at the next place.** Plug the hole you leave and move to where it showed.",
-            "**A hole has taken one and a half times its grams.** Write it down. Find where it goes before pouring more.",
-            "**The skin lifts 1 mm at the straightedge.** Stop. Open the nearest vent. Wait for the rise to end.",
-            "**The cup feels warm, or its work time is over.** Do not pour. Carry it out to the tray.",
-            "**Anything comes through below.** Stop. Close from below before the next cup.");
-
-    private static final String OWN_CAUTION =
-            "Mix with gloves, eye protection and a mask for organic vapour (A2) in moving air. The product’s data sheet"
-                    + " and local rules win over this card.";
 
     private final InjectionCard card;
     private final List<Batch> cups;
@@ -97,9 +90,9 @@ final class CardBack {
                 .paint();
         CardSheet.TEXT.paint(paper, underBars(), CardSheet.LEFT, bottomTop - 6, CardSheet.FULL_WIDTH, Anchor.LEFT);
         double y = stops(paper);
-        mixing(paper, y);
+        String desk = mixing(paper, y) ? "" : " " + reach();
         y = warmth(paper);
-        holding(paper, y);
+        holding(paper, y, desk);
         boxes(paper);
     }
 
@@ -114,6 +107,9 @@ final class CardBack {
 
     /** How to read the bars; where the clock breaks the rule on rising cups, which ones to look at instead. */
     private String underBars() {
+        if (card.resin().expansion() <= 1) {
+            return "Open: mix. Solid: a hole. Line: work time.";
+        }
         String rule = Prose.bold("A cup may be mixed while another rises only where their served areas do not touch.");
         List<String> early = cups.stream()
                 .filter(this::mixedWhileOneRises)
@@ -122,8 +118,7 @@ final class CardBack {
         if (!early.isEmpty()) {
             return rule + " Check " + (early.size() == 1 ? "cup " : "cups ") + Wording.list(early) + ".";
         }
-        String rises = card.resin().expansion() > 1 ? "Wedge: it rises. " : "";
-        return "Open: mix. Solid: a hole. Line: work time. " + rises + rule;
+        return "Open: mix. Solid: a hole. Line: work time. Wedge: it rises. " + rule;
     }
 
     private boolean mixedWhileOneRises(Batch cup) {
@@ -136,21 +131,30 @@ final class CardBack {
         double y = CardSheet.heading(paper, "Stop when", CardSheet.LEFT, bottomTop, STOPS_WIDTH);
         double words = CardSheet.LEFT + 8;
         double width = STOPS_WIDTH - 8;
-        for (int i = 0; i < STOPS.size(); i++) {
-            double height = CardSheet.TEXT.height(STOPS.get(i), width);
+        List<String> stops =
+                card.words().stops().stream().map(card.measure()::say).toList();
+        for (int i = 0; i < stops.size(); i++) {
+            double height = CardSheet.TEXT.height(stops.get(i), width);
             paper.text(String.valueOf(i + 1), CardSheet.LEFT, y + 5.1, NUMBER, Anchor.LEFT);
-            CardSheet.TEXT.paint(paper, STOPS.get(i), words, y + 0.7, width, Anchor.LEFT);
+            CardSheet.TEXT.paint(paper, stops.get(i), words, y + 0.7, width, Anchor.LEFT);
             y += height + 1.8;
             paper.line(Pen.FAINT, CardSheet.LEFT, y - 0.2, CardSheet.LEFT + STOPS_WIDTH, y - 0.2);
         }
         return y;
     }
 
-    private void mixing(Paper paper, double top) {
-        String words = Prose.bold(OWN_CAUTION) + " "
-                + String.join(" ", CardCautions.of(card.plan().cautions()).mixing()) + " " + reach();
-        fitting(words, STOPS_WIDTH, CardSheet.BODY_END - top - 0.8)
-                .paint(paper, words, CardSheet.LEFT, top + 0.8, STOPS_WIDTH, Anchor.LEFT);
+    /** What to heed at the cups, and the reach where there is room for it; whether there was. */
+    private boolean mixing(Paper paper, double top) {
+        String words = card.measure()
+                .say(Prose.bold(card.words().mixing()) + " "
+                        + String.join(
+                                " ", CardCautions.of(card.plan().cautions()).mixing()));
+        double room = CardSheet.BODY_END - top - 0.8;
+        String more = words + " " + card.measure().say(reach());
+        boolean both = fitting(more, STOPS_WIDTH, room).points() >= Prose.NOTE.points();
+        String all = both ? more : words;
+        fitting(all, STOPS_WIDTH, room).paint(paper, all, CardSheet.LEFT, top + 0.8, STOPS_WIDTH, Anchor.LEFT);
+        return both;
     }
 
     private String reach() {
@@ -162,9 +166,12 @@ final class CardBack {
                 + Figures.atMost(drilling.reachCapMm(), 0) + " mm.";
     }
 
-    /** The larger type where it fits. */
+    /** The largest type that fits. */
     private static Prose fitting(String words, double width, double room) {
-        return CardSheet.TEXT.height(words, width) <= room ? CardSheet.TEXT : Prose.NOTE;
+        return Stream.of(CardSheet.TEXT, Prose.NOTE, SMALL)
+                .filter(p -> p.height(words, width) <= room)
+                .findFirst()
+                .orElse(SMALLEST);
     }
 
     /** Work time at the planned temperature, framed, and five degrees to either side. */
@@ -180,7 +187,12 @@ final class CardBack {
             double c = today + (i - 1) * STEP_C;
             double middle = RIGHT_LEFT + 20 + (i + 0.5) * column;
             double base = CardSheet.level(COLD, y, row);
-            paper.text(Figures.atMost(c, 1).replace("-", "−") + " °C", middle, base, COLD, Anchor.CENTRE);
+            paper.text(
+                    card.measure().say(Figures.atMost(c, 1).replace("-", "−") + " °C"),
+                    middle,
+                    base,
+                    COLD,
+                    Anchor.CENTRE);
             String runs = CardClock.said(resin.workS() * resin.timeFactor(c));
             paper.text(runs, middle, base + row, COLD, Anchor.CENTRE);
             if (i == 1) {
@@ -188,20 +200,22 @@ final class CardBack {
             }
         }
         paper.text(
-                "Framed: as planned. Times halve for each 10 °C more.",
+                card.measure().say("Framed: as planned. Times halve for each 10 °C more."),
                 RIGHT_LEFT,
                 y + 2 * row + 4.4,
                 CardSheet.WORD,
                 Anchor.LEFT);
-        return y + 2 * row + 8;
+        return y + 2 * row + 6.5;
     }
 
     /** What holds the skin down and, at the foot, how the grams come about. */
-    private void holding(Paper paper, double top) {
-        double y = CardSheet.heading(paper, "Hold the skin down", RIGHT_LEFT, top, RIGHT_WIDTH) + 0.3;
-        String words = String.join(" ", CardCautions.of(card.plan().cautions()).holding());
-        String sum =
-                Prose.bold("The grams.") + " " + String.join(" ", card.plan().arithmetic());
+    private void holding(Paper paper, double top, String desk) {
+        double y = CardSheet.heading(paper, card.holding().head(), RIGHT_LEFT, top, RIGHT_WIDTH) + 0.3;
+        String words = card.measure()
+                .say(String.join(" ", CardCautions.of(card.plan().cautions()).holding()));
+        String sum = card.measure()
+                .say(Prose.bold("The grams.") + " "
+                        + String.join(" ", card.plan().arithmetic()) + desk);
         double foot = CardSheet.BODY_END - CardSheet.BOX - SUM - SMALL.height(sum, RIGHT_WIDTH);
         fitting(words, RIGHT_WIDTH, foot - y - GAP).paint(paper, words, RIGHT_LEFT, y, RIGHT_WIDTH, Anchor.LEFT);
         SMALL.paint(paper, sum, RIGHT_LEFT, foot, RIGHT_WIDTH, Anchor.LEFT);
@@ -216,7 +230,8 @@ final class CardBack {
         paper.text(sum, RIGHT_LEFT, top - 2.2, CardSheet.WORD, Anchor.LEFT);
         double x = RIGHT_LEFT;
         double base = CardSheet.level(CardSheet.WORD, top, CardSheet.BOX);
-        for (String name : List.of("deck °C", "mix °C", "left, g", "done by")) {
+        String degree = card.measure() == Measure.METRIC ? "°C" : "°F";
+        for (String name : List.of("deck " + degree, "mix " + degree, "left, g", "done by")) {
             double word = CardSheet.WORD.width(name) + 1.2;
             paper.text(name, x, base, CardSheet.WORD, Anchor.LEFT);
             CardSheet.box(paper, x + word, top, RIGHT_WIDTH / 4 - word - 1.5);

@@ -20,7 +20,7 @@ import java.util.Set;
 
 /**
  * The day of a region over time, a lane a cup: an open box for mixing, a solid bar for each hole, a line until the work time
- * ends, a wedge that grows while the mix rises, a bracket while its warmth can be felt; below them the weights. What comes
+ * ends, a wedge that grows while the mix rises, a bracket while its warmth can be felt; below them what holds the skin. What comes
  * hours later stands behind a break of the axis.
  */
 final class CardBars {
@@ -83,11 +83,11 @@ final class CardBars {
     }
 
     private static int lanes(List<Batch> cups, List<Bar> bars) {
-        return cups.size() + (weighted(bars) ? 1 : 0);
+        return cups.size() + (held(bars) ? 1 : 0);
     }
 
-    private static boolean weighted(List<Bar> bars) {
-        return bars.stream().anyMatch(b -> b.what() == What.WEIGHTS);
+    private static boolean held(List<Bar> bars) {
+        return bars.stream().anyMatch(b -> b.what() == What.HOLD);
     }
 
     private double axisEnd() {
@@ -108,8 +108,8 @@ final class CardBars {
             y += lane;
         }
         for (Bar bar : bars) {
-            if (bar.what() == What.WEIGHTS) {
-                weights(bar, y);
+            if (bar.what() == What.HOLD) {
+                hold(bar, y);
             }
         }
         later(foot);
@@ -208,26 +208,26 @@ final class CardBars {
                 .orElse(startS);
     }
 
-    private void weights(Bar bar, double top) {
+    private void hold(Bar bar, double top) {
         double foot = top + (lane + BAR) / 2;
-        paper.text("weights", box.x(), foot - 0.9, NAME, Anchor.LEFT);
+        paper.text(card.holding().thing(), box.x(), foot - 0.9, NAME, Anchor.LEFT);
         double from = x(Math.max(startS, bar.startS()));
         double to = axisEnd() - 3;
         paper.fill(new Rectangle2D.Double(from, foot - BAR, to - from, BAR), RISING);
         paper.line(Pen.MARK, to, foot - BAR, from, foot - BAR, from, foot, to, foot);
-        paper.text("on, and nobody steps here", from + 2, foot - 1.2, WORD, Anchor.LEFT);
+        paper.text(card.holding().meanwhile(), from + 2, foot - 1.2, WORD, Anchor.LEFT);
     }
 
-    /** Hard, weights off, walk: each with its hour. */
+    /** Hard, hold off, load: each with its hour. */
     private void later(double foot) {
         double left = axisEnd() + 5;
         paper.line(Pen.EDGE, left - 2.5, box.y() + 0.5, left - 2.5, foot);
         double y = box.y() + 3.6;
         y = later(latest(What.HARD), "hard", left, y);
-        if (weighted(bars)) {
-            y = later(latest(What.WEIGHTS), "weights off", left, y);
+        if (held(bars)) {
+            y = later(latest(What.HOLD), card.holding().thing() + " off", left, y);
         }
-        later(latest(What.WALK), "walk; tap, sign", left, y);
+        later(latest(What.LOAD), card.holding().use() + "; tap, sign", left, y);
     }
 
     private double later(double atS, String words, double left, double y) {

@@ -5,11 +5,11 @@ import java.util.regex.Pattern;
 
 /**
  * The plan's own cautions, each on the side of the card where the hand is: about holes at the drill, about pressure beside
- * the weights, all others at the cups. Every sentence stands on one of them.
+ * what holds the skin, all others at the cups. Every sentence stands on one of them.
  */
 record CardCautions(List<String> drilling, List<String> holding, List<String> mixing) {
     private static final Pattern DRILLING = Pattern.compile("\\b[Dd]rill(ed|ing)?\\b|\\bholes? stand");
-    private static final Pattern HOLDING = Pattern.compile("kPa|Weigh the skin down");
+    private static final Pattern HOLDING = Pattern.compile("kPa|before filling|dam of tape|short lifts");
 
     static CardCautions of(List<String> cautions) {
         List<String> drilling = cautions.stream()

@@ -10,11 +10,12 @@ import corewright.repair.plan.Batch;
 import corewright.report.data.CupFigures;
 import java.awt.Color;
 import java.awt.geom.Path2D;
+import java.util.List;
 
 /** One cup as a drawing: the lower line is resin, the upper resin with hardener, each with what the scale shows. */
 final class CardCup {
     private static final Color RESIN = new Color(0xD8D8D8);
-    private static final Pen WALL = new Pen(0.7, java.util.List.of());
+    private static final Pen WALL = new Pen(0.7, List.of());
     private static final Type NAME = new Type(Typeface.TEXT_BOLD, 15);
     private static final Type HOLES = new Type(Typeface.TEXT_SEMIBOLD, 11.5);
     private static final Type FIGURE = new Type(Typeface.TEXT_BOLD, 22);
@@ -48,8 +49,7 @@ final class CardCup {
         CupFigures cup = CupFigures.of(batch);
         CardSheet.box(paper, box.x(), box.y(), box.width(), box.height());
         paper.text("Cup " + number, box.x() + 3, box.y() + 6.6, NAME, Anchor.LEFT);
-        String holes = HOLES.fit(InjectionCard.holes(batch), box.width() - NAME.width("Cup 99") - 8);
-        paper.text(holes, box.right() - 2.5, box.y() + 6.4, HOLES, Anchor.RIGHT);
+        holes(InjectionCard.holes(batch));
         double whole = (foot - rim)
                 * FULL
                 * Math.max(LEAST_FILL, Math.min(1, cup.secondG().doubleValue() / largestG));
@@ -63,6 +63,21 @@ final class CardCup {
         figure(lower, second + LEGEND + 1.2, cup.firstG() + " g", "resin to here");
         paper.text(cup.hardenerG() + " g hardener", box.x() + 4, foot + 4.8, CardSheet.WORD, Anchor.LEFT);
         boxes();
+    }
+
+    /** Ranged right beside the cup's name, in smaller type where one line does not hold them. */
+    private void holes(String holes) {
+        double room = box.width() - NAME.width("Cup 99") - 8;
+        Type type = HOLES.within(holes, room, 1);
+        if (type.width(holes) > room) {
+            type = HOLES.within(holes, room, 2);
+        }
+        List<String> lines = type.wrap(holes, room);
+        double y = box.y() + 6.4 - (lines.size() - 1) * type.leadMm() / 2;
+        for (String line : lines) {
+            paper.text(line, box.right() - 2.5, y, type, Anchor.RIGHT);
+            y += type.leadMm();
+        }
     }
 
     private void body(double upper, double lower) {

@@ -52,11 +52,11 @@ final class CardDay {
                 .orElse(0);
         lines.add(line(hardS, card.plan().batches().size() > 1 ? "the last cup is hard" : "hard"));
         for (Bar bar : bars) {
-            if (bar.what() == What.WEIGHTS) {
-                lines.add(line(bar.startS(), "weights on"));
-                lines.add(line(bar.endS(), "weights off"));
-            } else if (bar.what() == What.WALK) {
-                lines.add(line(bar.startS(), "may be walked on"));
+            if (bar.what() == What.HOLD) {
+                lines.add(line(bar.startS(), card.holding().thing() + " on"));
+                lines.add(line(bar.endS(), card.holding().thing() + " off"));
+            } else if (bar.what() == What.LOAD) {
+                lines.add(line(bar.startS(), card.holding().cured()));
             }
         }
         lines.sort(Comparator.comparingDouble(Line::atS));

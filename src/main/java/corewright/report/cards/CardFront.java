@@ -6,6 +6,7 @@ import corewright.drawing.cards.CardPlan;
 import corewright.drawing.cards.HoleSection;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Orientation;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
@@ -14,10 +15,13 @@ import corewright.drawing.kit.PrintRule;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
 import corewright.drawing.marks.RampMark;
+import corewright.repair.pattern.Slope;
+import corewright.repair.plan.Cautions;
 import corewright.repair.plan.Hole;
 import corewright.report.page.Prose;
 import corewright.survey.Face;
 import corewright.survey.Laminate;
+import corewright.survey.Posture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,7 +31,11 @@ final class CardFront {
     private static final double TABLE_LEFT = 164;
     private static final double PLAN_WIDTH = 148;
     private static final double PLAN_TOP = 43.5;
-    private static final double UNDER_PLAN = 10.5;
+    private static final double LEAST_UNDER_PLAN = 10.5;
+
+    /** Figures on the plan's axis, and clear of them. */
+    private static final double AXIS = 5.5;
+
     private static final double FOOT = 195.5;
     private static final double GAP = 2;
     private static final double LEGEND_LEFT = 92;
@@ -41,34 +49,30 @@ final class CardFront {
     /** Larger type only where the plan keeps this much. */
     private static final double GOOD_PLAN = 90;
 
-    private static final List<String> GEAR = List.of(
-            "eye protection",
-            "gloves, two pairs",
-            "mask P3 while drilling",
-            "long sleeves",
-            "collar set",
-            "looked from below");
-
     private final InjectionCard card;
     private final String cautions;
     private final Prose cautionType;
     private final double cautionTop;
     private final double sectionTop;
+    private final double underPlan;
     private final CardPlan plan;
 
     /** Laid out from the foot up: cautions in full, the section at full size, and what is left for the plan. */
     CardFront(InjectionCard card) {
         this.card = card;
-        cautions = cautions(card);
-        double under = Math.max(sectionHeight(), LEGEND.height(legend(true, true, true), legendWidth())) + UNDER_PLAN;
+        cautions = card.measure().say(cautions(card));
+        underPlan = Math.max(
+                LEAST_UNDER_PLAN,
+                AXIS + RampMark.of(card.face().face(), 0, 0).box().height());
+        double under = Math.max(sectionHeight(), LEGEND.height(legend(true, true, true), legendWidth())) + underPlan;
         double large = FOOT - CardSheet.TEXT.height(cautions, PLAN_WIDTH) - GAP - under - PLAN_TOP;
         cautionType = large >= GOOD_PLAN ? CardSheet.TEXT : Prose.NOTE;
         cautionTop = FOOT - cautionType.height(cautions, PLAN_WIDTH);
-        sectionTop = cautionTop - GAP - under + UNDER_PLAN;
+        sectionTop = cautionTop - GAP - under + underPlan;
         plan = new CardPlan(
                 card.assessment(),
                 card.plan(),
-                new Box(CardSheet.LEFT, PLAN_TOP, PLAN_WIDTH, sectionTop - UNDER_PLAN - PLAN_TOP));
+                new Box(CardSheet.LEFT, PLAN_TOP, PLAN_WIDTH, sectionTop - underPlan - PLAN_TOP));
     }
 
     private static double legendWidth() {
@@ -82,12 +86,12 @@ final class CardFront {
      * @param side what card it is
      */
     void paint(Paper paper, HoleTable table, List<String> side) {
-        CardSheet.head(paper, card.title() + " inject", facts(), side);
+        CardSheet.head(paper, card.title() + " inject", card.measure().say(facts()), side);
         gear(paper);
         String head = card.deepest().drilled()
-                ? "Drill " + Figures.atMost(card.deepest().diameterMm(), 1) + " mm, in this order: low to high"
+                ? "Drill " + Figures.atMost(card.deepest().diameterMm(), 1) + " mm" + order()
                 : "Nothing to drill: a nozzle fills it through the opening";
-        paper.text(head, CardSheet.LEFT, 41, CardSheet.HEAD, Anchor.LEFT);
+        paper.text(card.measure().say(head), CardSheet.LEFT, 41, CardSheet.HEAD, Anchor.LEFT);
         plan.paint(paper);
         underPlan(paper);
         section(paper);
@@ -100,7 +104,7 @@ final class CardFront {
                 Anchor.LEFT);
         cautionType.paint(paper, cautions, CardSheet.LEFT, cautionTop, PLAN_WIDTH, Anchor.LEFT);
         table.paint(paper, TABLE_LEFT, CardSheet.TABLE_TOP);
-        PrintRule.paint(paper, CardSheet.LEFT, RULE);
+        PrintRule.paint(paper, CardSheet.LEFT, RULE, card.measure());
     }
 
     private String facts() {
@@ -115,10 +119,11 @@ final class CardFront {
         return Prose.bold(card.place()) + " " + PlaceNames.of(face).over(region.likely()) + ". "
                 + what + Figures.area(region.likely().getArea()) + deep + rims() + ".\nSkin "
                 + Figures.fixed(laminate.outerSkinMm(), 1) + " mm, core " + Figures.fixed(laminate.coreMm(), 1)
-                + " mm. Lower skin at " + Figures.fixed(laminate.outerSkinMm() + laminate.coreMm(), 1)
+                + " mm. " + (face.posture() == Posture.DECK ? "Lower" : "Inner") + " skin at "
+                + Figures.fixed(laminate.outerSkinMm() + laminate.coreMm(), 1)
                 + " mm"
                 + (deepest.drilled()
-                        ? ": " + Prose.bold("never drill past " + Figures.fixed(deepest.depthStopMm(), 1) + ".")
+                        ? ": " + Prose.bold("never drill past " + Figures.fixed(deepest.depthStopMm(), 1) + " mm.")
                         : ".");
     }
 
@@ -131,11 +136,16 @@ final class CardFront {
         return area > 0 ? "; loose skin beside it " + Figures.area(area) : "";
     }
 
-    private static void gear(Paper paper) {
-        double words = GEAR.stream().mapToDouble(CardSheet.WORD::width).sum();
-        double gap = (CardSheet.FULL_WIDTH - words - GEAR.size() * (CardSheet.BOX + 2)) / (GEAR.size() - 1);
+    private String order() {
+        return card.holding().order(Slope.of(card.face().face()).sloping());
+    }
+
+    private void gear(Paper paper) {
+        List<String> all = card.words().gear();
+        double words = all.stream().mapToDouble(CardSheet.WORD::width).sum();
+        double gap = (CardSheet.FULL_WIDTH - words - all.size() * (CardSheet.BOX + 2)) / (all.size() - 1);
         double x = CardSheet.LEFT;
-        for (String gear : GEAR) {
+        for (String gear : all) {
             CardSheet.box(paper, x, CardSheet.BODY, CardSheet.BOX);
             x += CardSheet.BOX + 2;
             double y = CardSheet.level(CardSheet.WORD, CardSheet.BODY, CardSheet.BOX);
@@ -150,7 +160,8 @@ final class CardFront {
         RampMark.of(face, CardSheet.LEFT, y).paint(paper);
         Type bold = new Type(Typeface.TEXT_SEMIBOLD, 10.5);
         double right = CardSheet.LEFT + PLAN_WIDTH;
-        String scale = "1 : " + Figures.atMost(plan.scale(), 0) + " on A4, millimetres from the datum";
+        String scale = "1 : " + Figures.atMost(plan.scale(), 0) + " on A4, "
+                + (card.measure() == Measure.METRIC ? "millimetres" : "inches") + " from the datum";
         paper.text(scale, right, y - 4.4, bold, Anchor.RIGHT);
         paper.text(Orientation.of(face), right, y + 0.4, new Type(Typeface.TEXT, 9), Anchor.RIGHT);
     }
@@ -168,7 +179,9 @@ final class CardFront {
                 laminate.innerSkinMm(),
                 Double.isNaN(depth) ? 0 : depth,
                 deepest.depthStopMm(),
-                deepest.diameterMm());
+                deepest.diameterMm(),
+                card.face().face().posture(),
+                card.measure());
         return deepest.drilled() && section.heightMm() <= HIGHEST_SECTION ? Optional.of(section) : Optional.empty();
     }
 
@@ -180,7 +193,7 @@ final class CardFront {
         section().ifPresent(s -> {
             String head = "At " + Figures.holeNumber(card.deepest().id()) + ", full size";
             Type type = new Type(Typeface.TEXT_BOLD, 10.5);
-            paper.text(head, CardSheet.LEFT + 24, sectionTop + 3.6, type, Anchor.LEFT);
+            paper.text(head, CardSheet.LEFT + 24, s.besideBit(sectionTop), type, Anchor.LEFT);
             s.paint(paper, CardSheet.LEFT, sectionTop);
         });
     }
@@ -191,7 +204,8 @@ final class CardFront {
 
     private String legend(boolean arrival, boolean keepOut, boolean air) {
         return Prose.bold("Disc:") + " injection hole, in order.\n" + Prose.bold("Bar over a figure:")
-                + " collar stop in mm.\n" + Prose.bold("Ring:") + " vent. Open until mix shows, then plug it."
+                + " collar stop, " + card.measure().depthUnit() + ".\n" + Prose.bold("Ring:") + " "
+                + card.words().vent()
                 + (nozzle() ? "\n" + Prose.bold("Arrowhead:") + " nozzle through an opening, no hole." : "")
                 + (keepOut ? "\n" + Prose.bold("Dotted:") + " a fitting, keep out." : "")
                 + (arrival ? "\n" + Prose.bold("Thin lines:") + " simulated arrival of the mix, minutes." : "")
@@ -206,6 +220,9 @@ final class CardFront {
         }
         if (card.decision().architect()) {
             words.add(Prose.bold("This place carries load: a naval architect or surveyor decides first."));
+        }
+        if (!card.deepest().drilled()) {
+            words.add(Cautions.before("filling", card.face().face().posture()));
         }
         words.addAll(CardCautions.of(card.plan().cautions()).drilling());
         return String.join(" ", words);

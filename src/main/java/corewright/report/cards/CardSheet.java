@@ -41,24 +41,46 @@ final class CardSheet {
     private static final double HEAD_RULE = 23;
     private static final double GAP = 6;
 
+    /** Many regions filled as one have a long title. */
+    private static final double MOST_TITLE = 105;
+
+    private static final double LEAST_TITLE = 14;
+    private static final double LEAST_FACTS = 6.5;
+    private static final double LEAD_PER_POINT = 0.46;
+
+    /** From the upper margin to the rule. */
+    private static final double HEAD_ROOM = 15;
+
     private CardSheet() {}
 
     /**
-     * Region and verb, two lines of facts beside them (in smaller type where they are longer), and what card it is.
+     * Region and verb, the facts beside them (in smaller type where two lines do not hold them), and what card it is.
      *
      * @param side the last stands lowest
      */
     static void head(Paper paper, String title, String facts, List<String> side) {
-        paper.text(title, LEFT, TITLE_BASELINE, TITLE, Anchor.LEFT);
+        Type large = TITLE;
+        while (large.width(title) > MOST_TITLE && large.points() > LEAST_TITLE) {
+            large = large.at(large.points() - 1);
+        }
+        List<String> names = large.wrap(title, MOST_TITLE);
+        for (int i = 0; i < names.size(); i++) {
+            double up = (names.size() - 1 - i) * large.leadMm() * 0.85;
+            paper.text(names.get(i), LEFT, TITLE_BASELINE - up, large, Anchor.LEFT);
+        }
         double sideWidth = side.stream().mapToDouble(SIDE::width).max().orElse(0);
         for (int i = 0; i < side.size(); i++) {
             double up = (side.size() - 1 - i) * HEAD_WORDS.leadMm();
             paper.text(side.get(i), RIGHT, TITLE_BASELINE - up, SIDE, Anchor.RIGHT);
         }
-        double left = LEFT + TITLE.width(title) + GAP;
+        double left = LEFT + names.stream().mapToDouble(large::width).max().orElse(0) + GAP;
         double width = RIGHT - sideWidth - GAP - left;
+        Prose prose = HEAD_WORDS;
         double most = HEAD_LINES * HEAD_WORDS.leadMm();
-        Prose prose = HEAD_WORDS.height(facts, width) <= most ? HEAD_WORDS : Prose.NOTE;
+        while (prose.height(facts, width) > most && prose.points() > LEAST_FACTS) {
+            prose = new Prose(prose.points() - 0.5, (prose.points() - 0.5) * LEAD_PER_POINT);
+            most = HEAD_ROOM;
+        }
         prose.paint(paper, facts, left, HEAD_RULE - 1.6 - prose.height(facts, width), width, Anchor.LEFT);
         paper.line(new Pen(0.7, List.of()), LEFT, HEAD_RULE, RIGHT, HEAD_RULE);
     }

@@ -2,6 +2,7 @@ package corewright.report.cards;
 
 import corewright.drawing.kit.Across;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Pen;
@@ -100,11 +101,11 @@ final class HoleTable {
 
     private void head(Paper paper, double left, double top) {
         head(paper, left + HOLE, top, "hole", "");
-        head(paper, left + AFT, top, "aft", "mm");
-        head(paper, left + ACROSS, top, across.name(), "mm");
-        head(paper, left + STOP, top, "stop", "mm");
+        head(paper, left + AFT, top, "aft", card.measure().depthUnit());
+        head(paper, left + ACROSS, top, across.name(), card.measure().depthUnit());
+        head(paper, left + STOP, top, "stop", card.measure().depthUnit());
         head(paper, left + DRILLED, top, "drilled", "");
-        head(paper, left + FELT, top, "depth felt", "mm");
+        head(paper, left + FELT, top, "depth felt", card.measure().depthUnit());
         head(paper, left + CUPS, top, "cup", "");
         head(paper, left + GRAMS, top, "mix in", "g");
         head(paper, left + WENT, top, "went in", "g");
@@ -122,18 +123,19 @@ final class HoleTable {
         double base = CardSheet.level(TOOL, y, row);
         double small = CardSheet.level(PLACE, y, row);
         paper.text(Figures.holeNumber(hole.id()), left + HOLE, base, TOOL, Anchor.CENTRE);
-        paper.text(Across.signed(hole.spot().xMm()), left + AFT, small, PLACE, Anchor.CENTRE);
-        paper.text(across.millimetres(hole.spot().yMm()), left + ACROSS, small, PLACE, Anchor.CENTRE);
+        paper.text(Across.signed(hole.spot().xMm(), card.measure(), 2), left + AFT, small, PLACE, Anchor.CENTRE);
+        paper.text(across.figure(hole.spot().yMm(), card.measure(), 2), left + ACROSS, small, PLACE, Anchor.CENTRE);
         double box = y + (row - CardSheet.BOX) / 2;
         Hole.Nozzle nozzle = hole.nozzle();
         if (nozzle == null) {
-            paper.text(Figures.fixed(hole.depthStopMm(), 1), left + STOP, base, TOOL, Anchor.CENTRE);
+            paper.text(card.measure().depthFigure(hole.depthStopMm()), left + STOP, base, TOOL, Anchor.CENTRE);
             double bar = base - TOOL.capMm() - 0.9;
             paper.line(COLLAR, left + STOP - 6, bar, left + STOP + 6, bar);
             CardSheet.box(paper, left + DRILLED - CardSheet.BOX / 2, box, CardSheet.BOX);
             CardSheet.box(paper, left + FELT - WIDE / 2, box, WIDE);
         } else {
-            String push = "nozzle " + Figures.atMost(nozzle.pushMm(), 0) + " mm in";
+            String push = card.measure().say("nozzle " + Figures.atMost(nozzle.pushMm(), 0) + " mm")
+                    + (card.measure() == Measure.METRIC ? " in" : " deep");
             paper.text(push, left + STOP - 6, small, PLACE, Anchor.LEFT);
         }
         if (hole.kind() == Hole.Kind.VENT) {

@@ -5,7 +5,9 @@ import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.decision.RegionDecision;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.repair.plan.Batch;
+import corewright.repair.plan.Holding;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.report.page.Prose;
@@ -19,8 +21,6 @@ import java.util.List;
 
 /** What the sides of a region's cards draw on. */
 record InjectionCard(Assessment assessment, InjectionPlan plan) {
-    private static final double LONGEST_PLACE = 90;
-
     Settings settings() {
         return assessment.survey().settings();
     }
@@ -49,6 +49,18 @@ record InjectionCard(Assessment assessment, InjectionPlan plan) {
 
     FaceDamage face() {
         return assessment.damage().face(region().face());
+    }
+
+    Measure measure() {
+        return Measure.of(assessment.survey());
+    }
+
+    Holding holding() {
+        return Holding.of(face().face().posture());
+    }
+
+    CardWords words() {
+        return new CardWords(face().face().posture(), resin().expansion() > 1);
     }
 
     RegionDecision decision() {
@@ -106,6 +118,6 @@ record InjectionCard(Assessment assessment, InjectionPlan plan) {
         String boat = Titles.boat(assessment.survey().heading());
         int comma = boat.indexOf(',');
         String place = (comma < 0 ? boat : boat.substring(0, comma)) + ", " + Prose.plain(region().face());
-        return CardSheet.WORD.fit(place, LONGEST_PLACE) + ".";
+        return place + ".";
     }
 }

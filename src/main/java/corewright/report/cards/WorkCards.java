@@ -21,7 +21,10 @@ public final class WorkCards {
 
     public static void write(Assessment assessment, Path file) throws IOException {
         Heading heading = assessment.survey().heading();
-        try (PdfFile pdf = new PdfFile(Titles.boat(heading) + ", work cards", heading.surveyed())) {
+        try (PdfFile pdf = new PdfFile(
+                Titles.boat(heading) + ", work cards",
+                heading.surveyed(),
+                assessment.survey().settings().terms().decimal())) {
             for (PdfFile.Painting page : pages(assessment)) {
                 pdf.page(CardSheet.WIDTH, CardSheet.HEIGHT, page);
             }

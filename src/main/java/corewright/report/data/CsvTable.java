@@ -1,5 +1,6 @@
 package corewright.report.data;
 
+import corewright.survey.Terms;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -35,11 +36,25 @@ public final class CsvTable {
         rows.add(row);
     }
 
-    /** Writes header and rows. */
+    /** Writes header and rows, decimal points and commas between the fields. */
     public void write(Path file) throws IOException {
-        try (CSVPrinter printer = new CSVPrinter(Files.newBufferedWriter(file, StandardCharsets.UTF_8), FORMAT)) {
-            printer.printRecords(rows);
+        write(file, Terms.Sign.POINT);
+    }
+
+    /** The same; with a decimal comma the fields are parted by semicolons. Only cells that are numbers change. */
+    public void write(Path file, Terms.Sign decimal) throws IOException {
+        boolean comma = decimal == Terms.Sign.COMMA;
+        CSVFormat format = comma ? FORMAT.builder().setDelimiter(';').get() : FORMAT;
+        try (CSVPrinter printer = new CSVPrinter(Files.newBufferedWriter(file, StandardCharsets.UTF_8), format)) {
+            for (List<String> row : rows) {
+                printer.printRecord(
+                        comma ? row.stream().map(CsvTable::withComma).toList() : row);
+            }
         }
+    }
+
+    private static String withComma(String cell) {
+        return NUMBER.matcher(cell).matches() ? cell.replace('.', ',') : cell;
     }
 
     /** A leading apostrophe where a spreadsheet would take the text for a formula. */

@@ -1,6 +1,7 @@
 package corewright.report.data;
 
 import corewright.assessment.Assessment;
+import corewright.drawing.kit.Measure;
 import corewright.report.page.Numbers;
 import corewright.survey.Finding;
 import corewright.survey.Spot;
@@ -12,6 +13,7 @@ public final class FindingsCsv {
 
     public static CsvTable of(Assessment assessment) {
         CsvTable table = new CsvTable("severity,file,line,id,face,x,y,subject,message,effect");
+        Measure measure = Measure.of(assessment.survey());
         for (Finding finding : assessment.findings()) {
             Spot spot = finding.about().spot();
             long line = finding.origin().line();
@@ -24,8 +26,8 @@ public final class FindingsCsv {
                     spot == null ? "" : Numbers.rounded(spot.xMm(), 1),
                     spot == null ? "" : Numbers.rounded(spot.yMm(), 1),
                     finding.subject().word(),
-                    finding.message(),
-                    finding.effect());
+                    measure.say(finding.message()),
+                    measure.say(finding.effect()));
         }
         return table;
     }

@@ -28,7 +28,7 @@ public final class HolesCsv {
                         Numbers.rounded(hole.diameterMm(), 2),
                         Numbers.rounded(hole.depthStopMm(), 1),
                         Numbers.rounded(hole.reachMm(), 1),
-                        Numbers.full(hole.servedMm3() / Conversions.MM3_PER_LITRE),
+                        Numbers.rounded(hole.servedMm3() / Conversions.MM3_PER_LITRE, 3),
                         nozzle == null ? "" : nozzle.access(),
                         nozzle == null ? "" : Numbers.rounded(nozzle.pushMm(), 0),
                         simulated(plan, hole));
@@ -40,6 +40,6 @@ public final class HolesCsv {
     /** Cavity that its mix came to first; nothing where nothing was simulated or nothing goes in. */
     private static String simulated(InjectionPlan plan, Hole hole) {
         Double mm3 = plan.fill().filledMm3().get(hole.id());
-        return mm3 == null ? "" : Numbers.full(mm3 / Conversions.MM3_PER_LITRE);
+        return mm3 == null ? "" : Numbers.rounded(mm3 / Conversions.MM3_PER_LITRE, 3);
     }
 }

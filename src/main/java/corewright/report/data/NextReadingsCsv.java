@@ -17,7 +17,7 @@ public final class NextReadingsCsv {
                     next.kind().word(),
                     Numbers.rounded(next.spot().xMm(), 1),
                     Numbers.rounded(next.spot().yMm(), 1),
-                    Numbers.full(next.gain()),
+                    Numbers.rounded(next.gain(), next.unit() == NextReading.Unit.LITRE ? 3 : 4),
                     next.unit().symbol());
         }
         return table;

@@ -1,6 +1,7 @@
 package corewright.report.data;
 
 import corewright.assessment.Assessment;
+import corewright.repair.plan.Holding;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.work.Schedule;
 import corewright.report.page.Conversions;
@@ -16,6 +17,8 @@ public final class ScheduleCsv {
         CsvTable table = new CsvTable("region,batch,worker,hole,what,start_min,end_min");
         Settings settings = assessment.survey().settings();
         for (InjectionPlan plan : assessment.decision().injections()) {
+            String face = plan.holes().get(0).spot().face();
+            Holding holding = Holding.of(assessment.survey().face(face).posture());
             for (Schedule.Bar bar : Schedule.of(plan.holes(), plan.batches(), settings.resin(plan.resin()), settings)
                     .bars()) {
                 table.add(
@@ -23,12 +26,20 @@ public final class ScheduleCsv {
                         unless0(bar.batch()),
                         unless0(bar.worker()),
                         bar.hole(),
-                        bar.what().name().toLowerCase(Locale.ROOT),
+                        word(bar.what(), holding),
                         Numbers.rounded(bar.startS() / Conversions.SECONDS_PER_MINUTE, 2),
                         Numbers.rounded(bar.endS() / Conversions.SECONDS_PER_MINUTE, 2));
             }
         }
         return table;
+    }
+
+    private static String word(Schedule.What what, Holding holding) {
+        return switch (what) {
+            case HOLD -> holding.thing();
+            case LOAD -> holding.use();
+            default -> what.name().toLowerCase(Locale.ROOT);
+        };
     }
 
     private static String unless0(int number) {

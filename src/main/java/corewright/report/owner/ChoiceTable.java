@@ -4,6 +4,7 @@ import corewright.assessment.Assessment;
 import corewright.damage.Quantiles;
 import corewright.decision.Choice;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.report.page.PageFrame;
 import corewright.report.page.Prose;
@@ -68,7 +69,8 @@ final class ChoiceTable {
             for (Extra extra : extras) {
                 cells.add(extra.cells().get(i));
             }
-            cells.add((choice.advised() ? Prose.bold("Recommended.") + " " : "") + Prose.plain(choice.toKnow()));
+            cells.add((choice.advised() ? Prose.bold("Recommended.") + " " : "")
+                    + Measure.of(assessment.survey()).say(Prose.plain(choice.toKnow())));
             if (choice.advised()) {
                 table.markedRow(cells);
             } else {

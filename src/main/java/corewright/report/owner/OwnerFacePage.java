@@ -4,6 +4,7 @@ import corewright.assessment.Assessment;
 import corewright.damage.Coverage;
 import corewright.damage.FaceDamage;
 import corewright.drawing.kit.Box;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.report.page.PageFrame;
@@ -23,22 +24,29 @@ final class OwnerFacePage {
     private final Assessment assessment;
     private final FaceDamage face;
     private final RuledTable table;
+    private final String safety;
 
     private OwnerFacePage(Assessment assessment, FaceDamage face) {
         this.assessment = assessment;
         this.face = face;
         this.table = RegionTable.of(assessment, face);
+        String name = face.face().name();
+        String full = assessment.verdict().withheld()
+                ? ""
+                : assessment.safety(r -> r.face().equals(name)).full();
+        this.safety = full.isEmpty() ? "" : Prose.bold("Who works on it.") + " " + full;
     }
 
     /** The pages of a face. */
     static List<PdfFile.Painting> of(Assessment assessment, FaceDamage face) {
         OwnerFacePage page = new OwnerFacePage(assessment, face);
         List<PdfFile.Painting> pages = new ArrayList<>();
-        int first = page.table.fitting(0, PageFrame.BODY_END - page.tableTop());
+        double end = PageFrame.BODY_END - page.safetyHeight();
+        int first = page.table.fitting(0, end - page.tableTop());
         pages.add(paper -> page.paintMap(paper, first));
         for (int next = first; next < page.table.size(); ) {
             int from = next;
-            int count = Math.max(1, page.table.fitting(from, PageFrame.BODY_END - PageFrame.BODY - 4));
+            int count = Math.max(1, page.table.fitting(from, end - PageFrame.BODY - 4));
             pages.add(paper -> page.paintRest(paper, from, count));
             next += count;
         }
@@ -46,6 +54,10 @@ final class OwnerFacePage {
     }
 
     private String words() {
+        return Measure.of(assessment.survey()).say(metric());
+    }
+
+    private String metric() {
         if (assessment.verdict().withheld()) {
             return "No verdict is given: the first page says why." + missing();
         }
@@ -81,14 +93,26 @@ final class OwnerFacePage {
         OwnerLegend.paint(paper, assessment, face, new Box(PageFrame.LEFT, mapTop(), LEGEND_WIDTH, MAP_HEIGHT));
         OwnerMap.paint(
                 paper, assessment, face, new Box(PageFrame.ANSWERS, mapTop(), PageFrame.ANSWER_WIDTH, MAP_HEIGHT));
-        if (rows > 0) {
-            table.paint(paper, PageFrame.LEFT, tableTop(), 0, rows);
+        double y = tableTop() + (rows > 0 ? table.paint(paper, PageFrame.LEFT, tableTop(), 0, rows) : 0);
+        cautions(paper, rows, y + 3);
+    }
+
+    /** Under the last row; the rows leave room for it. */
+    private void cautions(Paper paper, int told, double top) {
+        if (told == table.size()) {
+            Prose.NOTE.paint(paper, safety, PageFrame.LEFT, top, PageFrame.FULL_WIDTH, Anchor.LEFT);
         }
+    }
+
+    private double safetyHeight() {
+        return safety.isEmpty() ? 0 : 3 + Prose.NOTE.height(safety, PageFrame.FULL_WIDTH);
     }
 
     private void paintRest(Paper paper, int from, int count) {
         head(paper, " · regions, continued");
-        table.paint(paper, PageFrame.LEFT, PageFrame.BODY + 4, from, count);
+        double y = PageFrame.BODY + 4;
+        y += table.paint(paper, PageFrame.LEFT, y, from, count);
+        cautions(paper, from + count, y + 3);
     }
 
     private void head(Paper paper, String what) {

@@ -3,11 +3,12 @@ package corewright.report.owner;
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
+import corewright.decision.Safety;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
-import corewright.report.page.Conversions;
 import corewright.report.page.PageFrame;
 import corewright.report.page.Prose;
 import corewright.report.page.RangeBar;
@@ -25,8 +26,10 @@ final class OwnerFirstPage {
 
     private final Assessment assessment;
     private final FaceDamage face;
+    private final Measure measure;
     private final String title;
     private final String now;
+    private final String safety;
     private final String doubt;
     private final String costs;
     private final RuledTable choices;
@@ -36,14 +39,21 @@ final class OwnerFirstPage {
     OwnerFirstPage(Assessment assessment) {
         this.assessment = assessment;
         face = OwnerTitle.worst(assessment);
-        title = Prose.bold(OwnerTitle.of(assessment));
-        now = OwnerWords.now(assessment);
-        doubt = OwnerWords.doubt(assessment);
+        measure = Measure.of(assessment.survey());
+        title = Prose.bold(measure.say(OwnerTitle.of(assessment)));
+        now = measure.say(OwnerWords.now(assessment));
+        safety = assessment.verdict().withheld() ? "" : brief(assessment.safety(r -> true));
+        doubt = measure.say(OwnerWords.doubt(assessment));
         costs = OwnerWords.costs(assessment);
         choices = ChoiceTable.of(assessment, ChoiceTable.stiffness(assessment));
-        damaged = Conversions.squareMetres(assessment.damage().damagedMm2());
+        damaged = assessment.damage().damagedMm2().times(measure.areaOf(1));
         boolean measured = assessment.survey().readings().coreSeen();
-        empty = measured ? Conversions.litres(assessment.damage().voidMm3()) : Quantiles.ZERO;
+        empty = measured ? assessment.damage().voidMm3().times(measure.volume(1)) : Quantiles.ZERO;
+    }
+
+    /** In short; the pages of the faces have it in full. */
+    private static String brief(Safety safety) {
+        return safety.none() ? "" : Wording.sentence(safety.brief()) + ".";
     }
 
     void paint(Paper paper) {
@@ -64,19 +74,24 @@ final class OwnerFirstPage {
         }
         y += sure(paper, y);
         y += choices(paper, y);
-        question(paper, "What to do now", now, y + GAP);
+        y += question(paper, "What to do now", now, y + GAP) + GAP;
+        if (!safety.isEmpty()) {
+            PageFrame.hairline(paper, y);
+            PageFrame.question(paper, "Who works on it", y + GAP);
+            Prose.NOTE.paint(paper, safety, PageFrame.ANSWERS, y + GAP + 0.6, PageFrame.ANSWER_WIDTH, Anchor.LEFT);
+        }
     }
 
     /** As many places told as leave the map its room. */
     private String wrong(double top, double below) {
         for (int told = 4; told > 2; told--) {
-            String words = OwnerWords.wrong(assessment, told);
+            String words = measure.say(OwnerWords.wrong(assessment, told));
             double height = Prose.TEXT.height(words, PageFrame.ANSWER_WIDTH);
             if (top + height + GAP + LEAST_MAP + below <= PageFrame.BODY_END) {
                 return words;
             }
         }
-        return OwnerWords.wrong(assessment, 3) + " The next page has the map.";
+        return measure.say(OwnerWords.wrong(assessment, 3)) + " The next page has the map.";
     }
 
     private static double question(Paper paper, String question, String answer, double top) {
@@ -102,10 +117,10 @@ final class OwnerFirstPage {
         double y = top + GAP;
         PageFrame.question(paper, "How sure we are", y);
         if (empty.p90() > 0) {
-            y += range(paper, "Empty space under the skin.", empty, " litres", y);
+            y += range(paper, "Empty space under the skin.", empty, " " + measure.volumeUnit(), y);
         }
         if (damaged.p90() > 0) {
-            y += range(paper, "Damaged core.", damaged, " m²", y);
+            y += range(paper, "Damaged core.", damaged, " " + measure.areaUnit(), y);
         }
         Prose.NOTE.paint(paper, doubt, PageFrame.ANSWERS, y, PageFrame.ANSWER_WIDTH, Anchor.LEFT);
         return sureHeight();
@@ -139,6 +154,7 @@ final class OwnerFirstPage {
     }
 
     private double nowHeight() {
-        return GAP + Prose.TEXT.height(now, PageFrame.ANSWER_WIDTH);
+        double cautions = safety.isEmpty() ? 0 : 2 * GAP + 0.6 + Prose.NOTE.height(safety, PageFrame.ANSWER_WIDTH);
+        return GAP + Prose.TEXT.height(now, PageFrame.ANSWER_WIDTH) + cautions;
     }
 }

@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Set;
 import org.locationtech.jts.geom.Envelope;
 
-/** The map as the owner sees it: regions in plain words, names, question tags; readings belong to the survey record. */
+/** The map as the owner sees it: regions in plain words, names, question tags; readings stand on the condition map. */
 final class OwnerMap {
     private static final Set<Layer> LAYERS =
             Set.of(Layer.REGION_LABELS, Layer.FEATURE_NAMES, Layer.NEXT, Layer.SCALE_AND_UPHILL);

@@ -24,7 +24,10 @@ public final class OwnerReport {
             pages.addAll(OwnerFacePage.of(assessment, face));
             pages.addAll(OwnerStiffnessPage.of(assessment, face.face().name()));
         }
-        try (PdfFile pdf = new PdfFile(Titles.boat(heading) + ", report to the owner", heading.surveyed())) {
+        try (PdfFile pdf = new PdfFile(
+                Titles.boat(heading) + ", report to the owner",
+                heading.surveyed(),
+                assessment.survey().settings().terms().decimal())) {
             for (int i = 0; i < pages.size(); i++) {
                 PdfFile.Painting page = pages.get(i);
                 int number = i + 1;

@@ -4,6 +4,7 @@ import corewright.assessment.Assessment;
 import corewright.damage.Quantiles;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.plates.DeflectionPicture;
@@ -17,6 +18,7 @@ import corewright.report.page.Wording;
 import corewright.stiffness.LoadCase;
 import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
+import corewright.survey.Posture;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
@@ -31,10 +33,12 @@ final class OwnerStiffnessPage {
     private static final int MOST_CASES = 6;
 
     private final PanelStiffness panel;
+    private final Measure measure;
 
     private OwnerStiffnessPage(Assessment assessment, PanelStiffness panel) {
         this.assessment = assessment;
         this.panel = panel;
+        this.measure = Measure.of(assessment.survey());
     }
 
     /** One page where the face has a damaged panel, else none. */
@@ -51,11 +55,14 @@ final class OwnerStiffnessPage {
                 Titles.boat(heading) + " · " + Prose.plain(panel.panel().face()) + " · stiffness",
                 Titles.data(heading));
         double y = PageFrame.BODY + 2;
-        y += Prose.TEXT.paint(paper, words(), PageFrame.LEFT, y, PageFrame.FULL_WIDTH, Anchor.LEFT) + 5;
+        y += Prose.TEXT.paint(paper, measure.say(words()), PageFrame.LEFT, y, PageFrame.FULL_WIDTH, Anchor.LEFT) + 5;
         y += Prose.TEXT.paint(
                         paper,
-                        Prose.bold("How far the deck gives under one foot, in millimetres")
-                                + " (1 kN, about 100 kg, on 100 × 100 mm)",
+                        Prose.bold(
+                                        deck()
+                                                ? "How far the deck gives under one foot, in " + length()
+                                                : "How far it gives under a load at one place, in " + length())
+                                + measure.say(" (1 kN, about 100 kg, on 100 × 100 mm)"),
                         PageFrame.LEFT,
                         y,
                         PageFrame.FULL_WIDTH,
@@ -68,7 +75,11 @@ final class OwnerStiffnessPage {
             RuledTable cases = cases();
             y += cases.paint(paper, PageFrame.LEFT, y, 0, cases.size()) + 4;
         }
-        Prose.NOTE.paint(paper, notes(), PageFrame.LEFT, y, PageFrame.FULL_WIDTH, Anchor.LEFT);
+        Prose.NOTE.paint(paper, measure.say(notes()), PageFrame.LEFT, y, PageFrame.FULL_WIDTH, Anchor.LEFT);
+    }
+
+    private boolean deck() {
+        return assessment.survey().face(panel.panel().face()).posture() == Posture.DECK;
     }
 
     private String words() {
@@ -83,7 +94,7 @@ final class OwnerStiffnessPage {
                 + Prose.plain(PlaceWords.of(
                         assessment.survey().face(panel.panel().face()),
                         panel.panel().area()))
-                + ", the deck between its supports. " + rest
+                + (deck() ? ", the deck between its supports. " : ", what lies between its supports. ") + rest
                 + " Darker is softer; the lines carry the figures. The ring marks the place that is softest as found.";
     }
 
@@ -107,7 +118,7 @@ final class OwnerStiffnessPage {
                     Anchor.LEFT);
             boxes.add(new Box(left, top + heads, width, height));
         }
-        DeflectionPicture.paint(paper, assessment.survey().face(panel.panel().face()), panel, PICTURES, boxes);
+        DeflectionPicture.paint(paper, assessment.survey().face(panel.panel().face()), panel, PICTURES, boxes, measure);
         return top + heads + height;
     }
 
@@ -124,8 +135,8 @@ final class OwnerStiffnessPage {
     private RuledTable table() {
         RuledTable table = new RuledTable(List.of(
                 new Column("The panel at that place", 52, Anchor.LEFT),
-                new Column("Gives, mm", 23, Anchor.RIGHT),
-                new Column("N per mm", 23, Anchor.RIGHT),
+                new Column("Gives, " + measure.depthUnit(), 23, Anchor.RIGHT),
+                new Column(measure == Measure.METRIC ? "N per mm" : "lbf per in", 23, Anchor.RIGHT),
                 new Column("Of 100 as built", 28, Anchor.RIGHT),
                 new Column("How sure", 48, Anchor.LEFT)));
         for (State state : State.values()) {
@@ -133,7 +144,7 @@ final class OwnerStiffnessPage {
             table.row(List.of(
                     state == State.AFTER_INJECTION ? "After filling" : title(state),
                     number(panel.in(state).deflectionMm()),
-                    Figures.fixed(tidy(panel.in(state).stiffnessNPerMm()), 0),
+                    Figures.fixed(tidy(panel.in(state).stiffnessNPerMm() * stiffnessFactor()), 0),
                     Figures.fixed(100 * share.p50(), 0),
                     sure(state, share)));
         }
@@ -142,7 +153,7 @@ final class OwnerStiffnessPage {
 
     private RuledTable cases() {
         RuledTable table = new RuledTable(List.of(
-                new Column("Under the loads of the survey, mm", 79, Anchor.LEFT),
+                new Column("Under the loads of the survey, " + measure.depthUnit(), 79, Anchor.LEFT),
                 new Column("As built", 19, Anchor.RIGHT),
                 new Column("As found", 19, Anchor.RIGHT),
                 new Column("Filled", 19, Anchor.RIGHT),
@@ -188,11 +199,20 @@ final class OwnerStiffnessPage {
         return notes.toString();
     }
 
-    private static String mm(double value) {
-        return number(value) + " mm";
+    private String mm(double value) {
+        return number(value) + " " + measure.depthUnit();
     }
 
-    private static String number(double value) {
-        return Figures.fixed(value, value < 1 ? 2 : value < 10 ? 1 : 0);
+    private String length() {
+        return measure == Measure.METRIC ? "millimetres" : "inches";
+    }
+
+    /** 1 N/mm is 5.71 lbf/in (NIST SP 811, appendix B.8). */
+    private double stiffnessFactor() {
+        return measure == Measure.METRIC ? 1 : Measure.MM_PER_INCH / 4.4482216;
+    }
+
+    private String number(double valueMm) {
+        return measure.deflectionFigure(valueMm);
     }
 }

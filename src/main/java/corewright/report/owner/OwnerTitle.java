@@ -8,6 +8,8 @@ import corewright.damage.Region;
 import corewright.decision.Method;
 import corewright.report.page.Prose;
 import corewright.report.page.Wording;
+import corewright.survey.Face;
+import corewright.survey.Posture;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -110,10 +112,17 @@ final class OwnerTitle {
                 .mapToDouble(FaceDamage::deckMm2)
                 .sum();
         if (opened > deck / 2) {
-            return "Most of the deck needs a new core";
+            return "Most of " + whole(assessment) + " needs a new core";
         }
         boolean repaired = methods.contains(Method.INJECT) || methods.contains(Method.RECORE);
-        return "It can be " + (repaired ? "repaired" : "dried out") + " without renewing the deck";
+        return "It can be " + (repaired ? "repaired" : "dried out") + " without renewing " + whole(assessment);
+    }
+
+    /** What would be renewed at the worst: the deck, where any face is one. */
+    private static String whole(Assessment assessment) {
+        List<Face> faces = assessment.survey().faces();
+        boolean deck = faces.stream().anyMatch(f -> f.posture() == Posture.DECK);
+        return deck ? "the deck" : faces.size() == 1 ? "the panel" : "the panels";
     }
 
     private static String awaiting(Assessment assessment, List<Region> loaded, int unproven) {

@@ -165,7 +165,7 @@ final class OwnerWords {
         loads(assessment).ifPresent(steps::add);
         proofs(assessment.decision().regions()).ifPresent(steps::add);
         if (regions.stream().anyMatch(Region::wet)) {
-            steps.add("Keep water out: cover the deck until the leaks are stopped.");
+            steps.add("Keep water out: cover it until the leaks are stopped.");
         }
         List<NextReading> tags =
                 OwnerMap.tags(assessment, OwnerTitle.worst(assessment).face().name());
@@ -222,7 +222,7 @@ final class OwnerWords {
                 + (count == 1 ? ": it tells most." : ": they tell most.");
     }
 
-    /** How it was seen, and who decides. */
+    /** Who decides, and how it was seen: the foot of every page. */
     static String seen(Readings readings) {
         List<String> by = new ArrayList<>();
         add(by, readings.moisture().size(), "meter reading");
@@ -230,7 +230,8 @@ final class OwnerWords {
         add(by, readings.probes().size(), "pilot hole");
         add(by, readings.feelers().size(), "feeler");
         add(by, readings.plugs().size(), "core plug");
-        return "Seen: " + String.join(", ", by) + ". Where strength matters, a naval architect or surveyor decides.";
+        String seen = by.isEmpty() ? "" : "\nSeen: " + String.join(", ", by) + ".";
+        return "Where strength matters, a naval architect or surveyor decides; local rules come first." + seen;
     }
 
     private static void add(List<String> by, int count, String thing) {

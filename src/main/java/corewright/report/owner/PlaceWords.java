@@ -29,7 +29,7 @@ public final class PlaceWords {
         return nearest(face, area)
                 .filter(f -> distance(f, area) <= BESIDE_MM)
                 .map(f -> side(face, f, area) + named(f.name()))
-                .orElseGet(() -> "at " + byFigures(area.getInteriorPoint()));
+                .orElseGet(() -> "at " + byFigures(face, area.getInteriorPoint()));
     }
 
     /** Which side of the landmark; on a steep face, where aft and starboard mean little, merely beside it. */
@@ -71,12 +71,14 @@ public final class PlaceWords {
     }
 
     /** {@code 2.25 m aft and 0.60 m to starboard}. */
-    static String byFigures(Point place) {
+    static String byFigures(Face face, Point place) {
         String aft = metres(place.getX()) + (place.getX() < 0 ? " forward" : " aft");
         if (Math.abs(place.getY()) < 5) {
             return aft + " of the datum";
         }
-        return aft + " and " + metres(place.getY()) + (place.getY() < 0 ? " to port" : " to starboard");
+        boolean plus = place.getY() >= 0;
+        String side = face.wall() ? plus == face.risesWithY() ? " up" : " down" : plus ? " to starboard" : " to port";
+        return aft + " and " + metres(place.getY()) + side;
     }
 
     private static String metres(double mm) {

@@ -6,8 +6,8 @@ import corewright.damage.Region;
 import corewright.decision.Method;
 import corewright.decision.RegionDecision;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper.Anchor;
-import corewright.report.page.Conversions;
 import corewright.report.page.Prose;
 import corewright.report.page.RuledTable;
 import corewright.report.page.RuledTable.Column;
@@ -20,10 +20,11 @@ final class RegionTable {
     private RegionTable() {}
 
     static RuledTable of(Assessment assessment, FaceDamage face) {
+        Measure measure = Measure.of(assessment.survey());
         RuledTable table = new RuledTable(List.of(
                 new Column("Region", 15, Anchor.LEFT),
                 new Column("What", 39, Anchor.LEFT),
-                new Column("Area, m²", 17, Anchor.RIGHT),
+                new Column("Area, " + measure.areaUnit(), 17, Anchor.RIGHT),
                 new Column("Possibly", 20, Anchor.RIGHT),
                 new Column("Do", 28, Anchor.LEFT),
                 new Column("Why", 55, Anchor.LEFT)));
@@ -33,15 +34,15 @@ final class RegionTable {
             table.row(List.of(
                     Prose.bold(region.id()),
                     OwnerWords.plainly(region.condition()) + ", "
-                            + Prose.plain(PlaceWords.of(face.face(), region.likely())),
-                    m2(region.likely().getArea()),
-                    m2(region.possible().getArea()),
+                            + measure.say(Prose.plain(PlaceWords.of(face.face(), region.likely()))),
+                    measure.areaFigure(region.likely().getArea()),
+                    measure.areaFigure(region.possible().getArea()),
                     filledWith(assessment, region).orElse(plainly(decision)),
-                    why(decision) + missing(assessment, region)));
-            together += hundredths(region.likely().getArea());
+                    measure.say(why(decision) + missing(assessment, region))));
+            together += shown(measure, region.likely().getArea());
         }
         if (face.regions().size() > 1) {
-            table.row(List.of("", "together", Figures.fixed(together / 100, 2), "", "", ""));
+            table.row(List.of("", "together", Figures.fixed(together, measure == Measure.METRIC ? 2 : 1), "", "", ""));
         }
         return table;
     }
@@ -85,12 +86,9 @@ final class RegionTable {
         };
     }
 
-    private static String m2(double mm2) {
-        return Figures.fixed(hundredths(mm2) / 100, 2);
-    }
-
-    /** Hundredths of a square metre as printed, so that the rows add up to the sum beneath them. */
-    private static double hundredths(double mm2) {
-        return Math.round(Conversions.squareMetres(mm2) * 100);
+    /** An area as printed, so that the rows add up to the sum beneath them. */
+    private static double shown(Measure measure, double mm2) {
+        double step = measure == Measure.METRIC ? 100 : 10;
+        return Math.round(measure.areaOf(mm2) * step) / step;
     }
 }

@@ -30,31 +30,52 @@ public final class PageFrame {
     private static final Type NAME = new Type(Typeface.TEXT_BOLD, 10.5);
     private static final Type DATA = new Type(Typeface.TEXT, 9);
     private static final Type QUESTION = new Type(Typeface.TEXT_BOLD, 10.5);
+    private static final double NAME_SHARE = 0.62;
+    private static final int HEAD_LINES = 3;
+    private static final double LEAST_POINTS = 6.5;
     private static final Type FOOT = new Type(Typeface.TEXT, 7.5);
 
     private PageFrame() {}
 
-    /**
-     * Head: the name takes what it needs, up to three quarters; of the data as much as fits beside it.
-     *
-     * @param data the last stays longest
-     */
+    /** Head: the name at the left, the data at the right. What one line does not hold takes more of them, upwards. */
     public static void head(Paper paper, String name, List<String> data) {
-        String left = NAME.fit(name, FULL_WIDTH * 0.75);
-        double room = FULL_WIDTH - NAME.width(left) - 5;
-        List<String> kept = data;
-        while (kept.size() > 1 && DATA.width(String.join(" · ", kept)) > room) {
-            kept = kept.subList(1, kept.size());
+        String all = String.join(" · ", data);
+        double beside = FULL_WIDTH - DATA.width(all) - 5;
+        boolean oneLine = NAME.width(name) <= beside;
+        double widest = data.stream().mapToDouble(DATA::width).max().orElse(0) + 0.5;
+        double right = oneLine ? DATA.width(all) + 1 : Math.min(widest, FULL_WIDTH * (1 - NAME_SHARE) - 5);
+        double left = oneLine ? beside : FULL_WIDTH - right - 5;
+        Type large = NAME.within(name, left, HEAD_LINES);
+        lines(paper, large.wrap(name, left), LEFT, large, Anchor.LEFT);
+        List<String> apart = oneLine ? List.of(all) : data;
+        Type small = DATA;
+        while (small.points() > LEAST_POINTS && wrapped(apart, small, right).size() > HEAD_LINES) {
+            small = small.at(small.points() - 0.5);
         }
-        paper.text(left, LEFT, HEAD_BASELINE, NAME, Anchor.LEFT);
-        paper.text(DATA.fit(String.join(" · ", kept), room), RIGHT, HEAD_BASELINE, DATA, Anchor.RIGHT);
+        lines(paper, wrapped(apart, small, right), RIGHT, small, Anchor.RIGHT);
         paper.line(Pen.EDGE, LEFT, HEAD_RULE, RIGHT, HEAD_RULE);
     }
 
+    private static List<String> wrapped(List<String> texts, Type type, double width) {
+        return texts.stream().flatMap(t -> type.wrap(t, width).stream()).toList();
+    }
+
+    /** The last line stands on the head's baseline. */
+    private static void lines(Paper paper, List<String> lines, double x, Type type, Anchor anchor) {
+        for (int i = 0; i < lines.size(); i++) {
+            double up = (lines.size() - 1 - i) * type.leadMm() * 0.9;
+            paper.text(lines.get(i), x, HEAD_BASELINE - up, type, anchor);
+        }
+    }
+
+    /** Foot: what stands on every page, in full, and the page's number. */
     public static void foot(Paper paper, String words, int page, int pages) {
         paper.line(Pen.FAINT, LEFT, FOOT_RULE, RIGHT, FOOT_RULE);
         String number = "page " + page + " of " + pages;
-        paper.text(FOOT.fit(words, FULL_WIDTH - FOOT.width(number) - 5), LEFT, FOOT_BASELINE, FOOT, Anchor.LEFT);
+        List<String> lines = wrapped(List.of(words.split("\n")), FOOT, FULL_WIDTH - FOOT.width(number) - 5);
+        for (int i = 0; i < lines.size(); i++) {
+            paper.text(lines.get(i), LEFT, FOOT_BASELINE + i * FOOT.leadMm(), FOOT, Anchor.LEFT);
+        }
         paper.text(number, RIGHT, FOOT_BASELINE, FOOT, Anchor.RIGHT);
     }
 

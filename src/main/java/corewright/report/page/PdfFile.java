@@ -2,6 +2,7 @@ package corewright.report.page;
 
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Typeface;
+import corewright.survey.Terms;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
 import java.awt.Font;
@@ -42,13 +43,16 @@ public final class PdfFile implements AutoCloseable {
     private static final double POINTS_PER_MM = 72 / 25.4;
 
     private final PDDocument document = new PDDocument();
+    private final Terms.Sign decimal;
     private final Embedded fonts = new Embedded();
 
     /**
      * @param title of the document, shown by a reader instead of the file's name
      * @param date of the survey: the only date the document carries
+     * @param decimal sign of its figures
      */
-    public PdfFile(String title, LocalDate date) {
+    public PdfFile(String title, LocalDate date, Terms.Sign decimal) {
+        this.decimal = decimal;
         PDDocumentInformation information = new PDDocumentInformation();
         information.setTitle(title);
         information.setCreator("Corewright");
@@ -73,7 +77,7 @@ public final class PdfFile implements AutoCloseable {
         PdfBoxGraphics2D graphics = new PdfBoxGraphics2D(document, width, height);
         graphics.setFontTextDrawer(fonts);
         graphics.scale(POINTS_PER_MM, POINTS_PER_MM);
-        painting.on(new Paper(graphics));
+        painting.on(new Paper(graphics, decimal));
         graphics.dispose();
         try (PDPageContentStream content = new PDPageContentStream(document, page)) {
             content.drawForm(graphics.getXFormObject());

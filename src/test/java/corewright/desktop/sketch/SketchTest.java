@@ -152,12 +152,24 @@ class SketchTest {
     /** By hand: 200 pixels are 1000 mm, upright on the picture and aft on the deck. */
     @Test
     void twoPointsScaleAndTurnAPicture() {
-        Underlay under = Underlay.of(new Coordinate(50, 300), new Coordinate(50, 100), new Coordinate(400, 0), 1000, 0);
+        Underlay under =
+                Underlay.of(new Coordinate(50, 300), new Coordinate(50, 100), new Coordinate(400, 0), 1000, 0, false);
 
         assertThat(under.place(50, 300).distance(new Coordinate(400, 0))).isCloseTo(0, within(1e-9));
         assertThat(under.place(50, 100).distance(new Coordinate(1400, 0))).isCloseTo(0, within(1e-9));
         assertThat(under.place(90, 300).distance(new Coordinate(400, -200)))
                 .as("right of the first point is to port when the picture's top is aft")
                 .isCloseTo(0, within(1e-9));
+    }
+
+    /** The same picture under a face overhead, as it was taken from below: right of the first point is to starboard. */
+    @Test
+    void aPictureOfAFaceOverheadIsSeenFromBelow() {
+        Underlay under =
+                Underlay.of(new Coordinate(50, 300), new Coordinate(50, 100), new Coordinate(400, 0), 1000, 0, true);
+
+        assertThat(under.place(50, 300).distance(new Coordinate(400, 0))).isCloseTo(0, within(1e-9));
+        assertThat(under.place(50, 100).distance(new Coordinate(1400, 0))).isCloseTo(0, within(1e-9));
+        assertThat(under.place(90, 300).distance(new Coordinate(400, 200))).isCloseTo(0, within(1e-9));
     }
 }

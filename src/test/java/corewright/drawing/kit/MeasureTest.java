@@ -84,8 +84,9 @@ class MeasureTest {
                 .orElseThrow();
         String us =
                 words(ronja, Lettering.onScreen(Measure.US, false)).full(hollow).get(1);
-        String paper =
-                words(ronja, Lettering.onPaper(MapWording.TRADE)).full(hollow).get(1);
+        String paper = words(ronja, Lettering.onPaper(MapWording.TRADE, Measure.METRIC))
+                .full(hollow)
+                .get(1);
         String old = words(ronja, Lettering.onScreen(Measure.METRIC, true))
                 .full(hollow)
                 .get(1);

@@ -19,16 +19,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class MixTest {
-    /** One litre overfilled by 1.15, mass = pack V 1160 / X: trade arithmetic, rounded to a gram. */
+    /** One litre overfilled by 1.15: mass = pack V 1160 / X, computed by hand to a gram. */
     @ParameterizedTest
     @CsvSource({"3, 445", "4, 334", "6, 222"})
-    void oneLitreTakesWhatTheTradeTableSays(double expansion, double grams) {
+    void oneLitreTakesPackTimesDensityOverExpansion(double expansion, double grams) {
         assertThat(Mix.of(1e6, foam(expansion, 0.35), 0).netG()).isCloseTo(grams, within(0.5));
     }
 
-    /**
-     * Thirty square feet at a quarter inch are 17.7 litres (4.68 US gallons); an answer published once said 47 gallons.
-     */
+    /** Thirty square feet at a quarter inch, computed by hand: 17.7 litres (4.68 US gallons). */
     @Test
     void thirtySquareFeetAtAQuarterInchAreEighteenLitres() {
         double cavityMm3 = 30 * 304.8 * 304.8 * 25.4 / 4;
@@ -38,9 +36,9 @@ class MixTest {
         assertThat(Mix.of(cavityMm3, plain(), 0).netG()).isCloseTo(17.698 * 1160, within(1.0));
     }
 
-    /** Worked example: X 4.83, pack 1.15, waste 15 %, 2.5 : 1, 28 °C, 3 mL/s, 2.4 l (P50), 3.1 l (P90). */
+    /** Computed example, worked beforehand apart from the program: X 4.83, pack 1.15, waste 15 %, 2.5 : 1, 28 °C, 3 mL/s, 2.4 l (P50), 3.1 l (P90). */
     @Test
-    void workedExampleComesOutToTheGramAndSecond() {
+    void computedExampleComesOutToTheGramAndSecond() {
         Resin resin = foam(4.83, 0.4);
         Mix mix = Mix.of(2.4e6, resin, 0.15);
         assertThat(mix.netG()).isCloseTo(662.9, within(0.06));

@@ -25,7 +25,10 @@ class DepthStopTest {
                 .isEqualTo(possible);
     }
 
-    /** Trade table of confinement, sealed cavity, isothermal gas, gauge kPa. */
+    /**
+     * A sealed cavity by Boyle's law, {@code p0 (pack (1 - 1/X) / (1 - pack/X) - 1)} with p0 101.325 kPa: computed beforehand apart
+     * from the program, gauge kPa to whole ones.
+     */
     @ParameterizedTest
     @CsvSource({
         "3, 1.1, 16",
@@ -41,7 +44,7 @@ class DepthStopTest {
         "6, 1.5, 68",
         "6, 2, 152"
     })
-    void sealedPressureAgreesWithTheTradeTable(double expansion, double pack, double kPa) {
+    void sealedPressureFollowsBoyle(double expansion, double pack, double kPa) {
         Resin resin = new Resin("f", 0.35, 1160, expansion, pack, 3, 360, 360, 1320, 1500, 2940, 25, true, "test");
         assertThat(Restraint.sealedKPa(resin)).isCloseTo(kPa, within(0.6)); // the table is rounded to 1 kPa
     }

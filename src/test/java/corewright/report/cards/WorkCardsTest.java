@@ -59,7 +59,7 @@ class WorkCardsTest {
                 // 2 holes serve the same cavity: each gets half of (192.5 + 67.375) g less 15 % waste, 110.4 g
                 .contains("1 2 290 530 6.5 1, 2 110", "2 2 650 680 6.5 2 110", "together, g 220")
                 .contains("V1 2 290 700 6.5 seen, min");
-        assertThat(front).contains("never drill past 6.5.", "Lower skin at 15.5 mm", "1 : 5 on A4");
+        assertThat(front).contains("never drill past 6.5 mm.", "Lower skin at 15.5 mm", "1 : 5 on A4");
     }
 
     @Test
