@@ -11,6 +11,7 @@ import corewright.sandwich.Response;
 import corewright.sandwich.Theory;
 import corewright.sandwich.spec.Load;
 import corewright.sandwich.spec.PanelSpec;
+import corewright.sandwich.spec.Patch;
 import corewright.survey.Spot;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -52,7 +53,7 @@ final class PanelStudy {
 
     private PanelStiffness study() {
         PanelSpec found = input.found();
-        PanelModel model = forDeflections(found);
+        PanelModel model = forDeflections(onOneMesh(found));
         FootLoadMap feet = map(model);
         Coordinate softest = input.damaged() ? at(feet.softest()) : refined(model, feet);
         PanelModel whole = whole(found);
@@ -61,7 +62,7 @@ final class PanelStudy {
         Optional<LooseSkin> loose = linear.looseSkin();
         List<Margin> margins = Margins.of(found, settled(linear), input.strengths());
         List<String> notes = new ArrayList<>();
-        if (!model.notes().isEmpty()) {
+        if (!whole.notes().isEmpty()) {
             notes.add(
                     "Some damage is too small or too thin for the elements: the figures follow its edge only roughly.");
         }
@@ -123,7 +124,7 @@ final class PanelStudy {
     private Figures figures(PanelSpec spec, Coordinate softest) {
         Figures known = figures.get(spec);
         if (known == null) {
-            PanelModel model = forDeflections(spec);
+            PanelModel model = forDeflections(onOneMesh(spec));
             known = figures(map(model), model, input.cases().isEmpty() ? model : whole(spec), softest);
             figures.put(spec, known);
         }
@@ -201,6 +202,20 @@ final class PanelStudy {
 
     private static StateStiffness state(Figures figures, Quantiles ratio) {
         return new StateStiffness(figures.at.deflectionMm(), figures.at.linearMm(), ratio, figures.feet);
+    }
+
+    /**
+     * The same panel with the rims of the damage as found, whether there is damage or not: all states then have one mesh, and what the
+     * mesh does to a figure drops out of their ratios.
+     */
+    private PanelSpec onOneMesh(PanelSpec spec) {
+        List<Patch> patches = new ArrayList<>();
+        input.found()
+                .patches()
+                .forEach(p -> patches.add(
+                        new Patch.Core(p.area(), spec.core().material())));
+        patches.addAll(spec.patches());
+        return spec.with(patches);
     }
 
     private static PanelModel forDeflections(PanelSpec spec) {
