@@ -143,6 +143,7 @@ class ArchitectureTest {
     /** Rooms of a package, in the order of the data: each uses only those before it, and the package itself all of them. */
     private static final Map<String, List<String>> ROOMS = Map.of(
             "sandwich", List.of("spec"),
+            "survey", List.of("settings"),
             "intake", List.of("text", "yaml", "drawn"),
             "repair", List.of("plan", "mix", "pattern", "fill", "work"),
             "drawing", List.of("kit", "marks", "placing", "plates", "cards", "screen"),

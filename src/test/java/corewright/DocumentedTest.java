@@ -3,7 +3,7 @@ package corewright;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.intake.yaml.Overrides;
-import corewright.survey.Settings;
+import corewright.survey.settings.Settings;
 import java.io.IOException;
 import java.lang.reflect.RecordComponent;
 import java.nio.file.Files;

@@ -1,8 +1,8 @@
 package corewright;
 
-import corewright.survey.Resin;
-import corewright.survey.Settings;
-import corewright.survey.Terms;
+import corewright.survey.settings.Resin;
+import corewright.survey.settings.Settings;
+import corewright.survey.settings.Terms;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;

@@ -5,7 +5,7 @@ import corewright.field.LatentPrior;
 import corewright.field.Places;
 import corewright.field.Site;
 import corewright.survey.Spot;
-import corewright.survey.Thresholds;
+import corewright.survey.settings.Thresholds;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;

@@ -2,9 +2,9 @@ package corewright.damage;
 
 import corewright.survey.Face;
 import corewright.survey.Laminate;
-import corewright.survey.Settings;
 import corewright.survey.Survey;
-import corewright.survey.Thresholds;
+import corewright.survey.settings.Settings;
+import corewright.survey.settings.Thresholds;
 import java.util.List;
 
 /** Everything the result of a bay depends on, but for what was held. */

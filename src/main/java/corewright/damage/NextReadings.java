@@ -3,7 +3,7 @@ package corewright.damage;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Spot;
-import corewright.survey.Thresholds;
+import corewright.survey.settings.Thresholds;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -7,7 +7,7 @@ import corewright.contour.LevelPartition;
 import corewright.contour.Piece;
 import corewright.contour.Raster;
 import corewright.overlay.Overlay;
-import corewright.survey.Thresholds;
+import corewright.survey.settings.Thresholds;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;

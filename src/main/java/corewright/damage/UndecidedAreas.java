@@ -7,7 +7,7 @@ import corewright.contour.LevelPartition;
 import corewright.contour.Raster;
 import corewright.field.LatentField;
 import corewright.field.NeighbourIndex;
-import corewright.survey.Thresholds;
+import corewright.survey.settings.Thresholds;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -12,7 +12,7 @@ import corewright.survey.Probe;
 import corewright.survey.Readings;
 import corewright.survey.Spot;
 import corewright.survey.Subject;
-import corewright.survey.Thresholds;
+import corewright.survey.settings.Thresholds;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;

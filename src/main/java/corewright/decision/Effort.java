@@ -4,8 +4,8 @@ import corewright.damage.DamageMap;
 import corewright.damage.Region;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RepairOptions;
-import corewright.survey.Costs;
 import corewright.survey.Survey;
+import corewright.survey.settings.Costs;
 
 /** Hours and materials of each method, low and high: common practice rates times the region's own figures. */
 final class Effort {

@@ -7,7 +7,7 @@ import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RepairOptions;
 import corewright.survey.Feature;
 import corewright.survey.Spot;
-import corewright.survey.Thresholds;
+import corewright.survey.settings.Thresholds;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;

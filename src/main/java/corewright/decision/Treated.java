@@ -5,7 +5,7 @@ import corewright.damage.Region;
 import corewright.overlay.Overlay;
 import corewright.repair.plan.RepairOptions;
 import corewright.stiffness.Treatment;
-import corewright.survey.Settings;
+import corewright.survey.settings.Settings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -8,7 +8,7 @@ import corewright.survey.Judgements;
 import corewright.survey.Laminate;
 import corewright.survey.Materials;
 import corewright.survey.Meter;
-import corewright.survey.Settings;
+import corewright.survey.settings.Settings;
 import java.util.List;
 import java.util.Map;
 

@@ -1,7 +1,7 @@
 package corewright.stiffness;
 
 import corewright.sandwich.spec.CoreMaterial;
-import corewright.survey.Resin;
+import corewright.survey.settings.Resin;
 
 /** How stiff a cured mix is. */
 final class Foam {

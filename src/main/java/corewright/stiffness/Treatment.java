@@ -1,6 +1,6 @@
 package corewright.stiffness;
 
-import corewright.survey.Resin;
+import corewright.survey.settings.Resin;
 import org.locationtech.jts.geom.Geometry;
 
 /** What is done to the core of an area; the rest stays as it was found. */

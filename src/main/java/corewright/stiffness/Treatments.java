@@ -2,8 +2,8 @@ package corewright.stiffness;
 
 import corewright.damage.Condition;
 import corewright.damage.FaceDamage;
-import corewright.survey.Resin;
 import corewright.survey.Survey;
+import corewright.survey.settings.Resin;
 import java.util.List;
 import java.util.Optional;
 

@@ -4,7 +4,7 @@ import corewright.survey.Feature;
 import corewright.survey.Finding;
 import corewright.survey.Materials;
 import corewright.survey.Part;
-import corewright.survey.Resin;
+import corewright.survey.settings.Resin;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;

@@ -1,5 +1,6 @@
 package corewright.survey;
 
+import corewright.survey.settings.Settings;
 import java.util.List;
 
 /** A survey taken apart while one part of it is exchanged; lives only inside {@link Part#with}. */

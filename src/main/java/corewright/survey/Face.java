@@ -1,5 +1,6 @@
 package corewright.survey;
 
+import corewright.survey.settings.Check;
 import java.util.List;
 import org.locationtech.jts.geom.Polygon;
 

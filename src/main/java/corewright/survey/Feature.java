@@ -1,5 +1,6 @@
 package corewright.survey;
 
+import corewright.survey.settings.Check;
 import java.util.Locale;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;

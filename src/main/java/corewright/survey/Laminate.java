@@ -1,5 +1,7 @@
 package corewright.survey;
 
+import corewright.survey.settings.Check;
+
 /**
  * A laminate: two skins and the core between them.
  *

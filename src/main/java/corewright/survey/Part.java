@@ -1,5 +1,6 @@
 package corewright.survey;
 
+import corewright.survey.settings.Settings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;

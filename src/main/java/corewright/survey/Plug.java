@@ -1,5 +1,7 @@
 package corewright.survey;
 
+import corewright.survey.settings.Check;
+
 /**
  * A core sample dried in an oven.
  *

@@ -1,5 +1,6 @@
 package corewright.survey;
 
+import corewright.survey.settings.Check;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -1,5 +1,6 @@
 package corewright.survey;
 
+import corewright.survey.settings.Check;
 import org.locationtech.jts.geom.Coordinate;
 
 /** A place on a face: millimetres aft and to starboard of the survey's datum. */

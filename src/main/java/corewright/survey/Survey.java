@@ -1,5 +1,6 @@
 package corewright.survey;
 
+import corewright.survey.settings.Settings;
 import java.util.List;
 
 /** One survey: everything observed, and what people decided, before anything is concluded. */

@@ -227,7 +227,7 @@ class EstimateCommandTest {
         assertThat(folder.status()).isEqualTo(3);
         assertThat(folder.err()).contains("is a folder, expected a file to write");
         assertThat(absent.status()).isEqualTo(3);
-        assertThat(absent.err()).contains("no such file");
+        assertThat(absent.err()).contains("no such folder");
         assertThat(input.status()).isEqualTo(2);
         assertThat(input.err()).contains("--out would overwrite");
         assertThat(dir).isDirectoryNotContaining("glob:**.part");

@@ -14,7 +14,7 @@ import corewright.repair.pattern.CoverTask;
 import corewright.repair.pattern.DrillPlaces;
 import corewright.repair.pattern.HolePattern;
 import corewright.repair.pattern.Travel;
-import corewright.survey.Settings;
+import corewright.survey.settings.Settings;
 import java.lang.management.ManagementFactory;
 import java.util.Arrays;
 import java.util.Locale;

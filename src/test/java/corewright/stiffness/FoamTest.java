@@ -3,7 +3,7 @@ package corewright.stiffness;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import corewright.survey.Resin;
+import corewright.survey.settings.Resin;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 

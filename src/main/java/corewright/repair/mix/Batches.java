@@ -2,9 +2,9 @@ package corewright.repair.mix;
 
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.Hole;
-import corewright.survey.Drilling;
-import corewright.survey.Resin;
-import corewright.survey.Settings;
+import corewright.survey.settings.Drilling;
+import corewright.survey.settings.Resin;
+import corewright.survey.settings.Settings;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,6 +1,6 @@
 package corewright.repair.mix;
 
-import corewright.survey.Resin;
+import corewright.survey.settings.Resin;
 
 /**
  * How a mix thickens and grows with its age.

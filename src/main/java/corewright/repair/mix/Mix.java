@@ -2,7 +2,7 @@ package corewright.repair.mix;
 
 import corewright.damage.Quantiles;
 import corewright.repair.plan.Amounts;
-import corewright.survey.Resin;
+import corewright.survey.settings.Resin;
 import java.util.List;
 
 /**

@@ -1,8 +1,8 @@
 package corewright.repair.mix;
 
 import corewright.repair.plan.Hole;
-import corewright.survey.Drilling;
-import corewright.survey.Resin;
+import corewright.survey.settings.Drilling;
+import corewright.survey.settings.Resin;
 
 /**
  * How long mix takes to go in: at the tool's rate, or as its bore lets it through a long nozzle, just mixed.

@@ -1,8 +1,8 @@
 package corewright.repair.mix;
 
 import corewright.repair.plan.Reach;
-import corewright.survey.Drilling;
-import corewright.survey.Resin;
+import corewright.survey.settings.Drilling;
+import corewright.survey.settings.Resin;
 
 /**
  * How far a mix spreads from a hole into a gap between two plates before its work time is over.

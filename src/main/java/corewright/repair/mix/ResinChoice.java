@@ -1,6 +1,6 @@
 package corewright.repair.mix;
 
-import corewright.survey.Resin;
+import corewright.survey.settings.Resin;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;

@@ -4,7 +4,7 @@ import corewright.repair.mix.ReachLaw;
 import corewright.repair.plan.EmptySpace;
 import corewright.repair.plan.Reach;
 import corewright.repair.plan.SpaceTask;
-import corewright.survey.Drilling;
+import corewright.survey.settings.Drilling;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;

@@ -1,11 +1,11 @@
 package corewright.repair.pattern;
 
 import corewright.repair.plan.Hole;
-import corewright.survey.Drilling;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Feeler;
 import corewright.survey.Spot;
+import corewright.survey.settings.Drilling;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;

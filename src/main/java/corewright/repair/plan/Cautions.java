@@ -1,9 +1,9 @@
 package corewright.repair.plan;
 
-import corewright.survey.Drilling;
 import corewright.survey.Laminate;
 import corewright.survey.Posture;
-import corewright.survey.Resin;
+import corewright.survey.settings.Drilling;
+import corewright.survey.settings.Resin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

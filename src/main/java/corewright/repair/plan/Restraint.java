@@ -1,6 +1,6 @@
 package corewright.repair.plan;
 
-import corewright.survey.Resin;
+import corewright.survey.settings.Resin;
 
 /** How hard a rising mix can push on the skin. */
 public final class Restraint {

@@ -1,9 +1,9 @@
 package corewright.repair.plan;
 
 import corewright.damage.Region;
-import corewright.survey.Drilling;
 import corewright.survey.Laminate;
 import corewright.survey.Materials;
+import corewright.survey.settings.Drilling;
 
 /**
  * What a repair of one region adds to the boat, at the region's label point. Water that leaves with drying or with the old

@@ -2,8 +2,8 @@ package corewright.repair.work;
 
 import corewright.contour.Raster;
 import corewright.repair.plan.Fill;
-import corewright.survey.Resin;
 import corewright.survey.SurfaceTemperature;
+import corewright.survey.settings.Resin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;

@@ -14,8 +14,8 @@ import corewright.report.page.Prose;
 import corewright.report.page.Titles;
 import corewright.report.page.Wording;
 import corewright.survey.Laminate;
-import corewright.survey.Resin;
-import corewright.survey.Settings;
+import corewright.survey.settings.Resin;
+import corewright.survey.settings.Settings;
 import java.util.Comparator;
 import java.util.List;
 

@@ -6,7 +6,7 @@ import corewright.repair.plan.InjectionPlan;
 import corewright.repair.work.Schedule;
 import corewright.report.page.Conversions;
 import corewright.report.page.Numbers;
-import corewright.survey.Settings;
+import corewright.survey.settings.Settings;
 import java.util.Locale;
 
 /** schedule.csv: the day of every injection as bars, on the clock of batches.csv. */

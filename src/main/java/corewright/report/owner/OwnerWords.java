@@ -17,7 +17,7 @@ import corewright.stiffness.State;
 import corewright.stiffness.StiffnessMap;
 import corewright.survey.Face;
 import corewright.survey.Readings;
-import corewright.survey.Settings;
+import corewright.survey.settings.Settings;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import corewright.repair.plan.Reach;
-import corewright.survey.Drilling;
-import corewright.survey.Resin;
-import corewright.survey.Settings;
+import corewright.survey.settings.Drilling;
+import corewright.survey.settings.Resin;
+import corewright.survey.settings.Settings;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

@@ -1,4 +1,4 @@
-package corewright.survey;
+package corewright.survey.settings;
 
 /**
  * How holes are drilled and filled. All figures are common practice without a source unless said; a survey overrides

@@ -1,4 +1,4 @@
-package corewright.survey;
+package corewright.survey.settings;
 
 /**
  * What work costs. Defaults are common practice without a source and only stand in until the yard's own are entered

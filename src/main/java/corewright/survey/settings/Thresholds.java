@@ -1,4 +1,4 @@
-package corewright.survey;
+package corewright.survey.settings;
 
 /**
  * The rules that turn probabilities into regions and regions into methods. All are common practice or our own choice,

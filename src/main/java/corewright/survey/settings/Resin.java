@@ -1,4 +1,4 @@
-package corewright.survey;
+package corewright.survey.settings;
 
 import java.util.List;
 

@@ -1,4 +1,4 @@
-package corewright.survey;
+package corewright.survey.settings;
 
 /**
  * In which terms the reader wants figures; nothing that is stored or calculated depends on it.
