@@ -2,7 +2,7 @@ package corewright;
 
 import corewright.survey.Resin;
 import corewright.survey.Settings;
-import corewright.survey.Terms;
+import corewright.survey.Settings.Terms;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;

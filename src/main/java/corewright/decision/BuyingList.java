@@ -6,7 +6,7 @@ import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RecorePlan;
 import corewright.survey.Drilling;
-import corewright.survey.Posture;
+import corewright.survey.Face.Posture;
 import corewright.survey.Resin;
 import corewright.survey.Survey;
 import java.util.ArrayList;

@@ -9,7 +9,7 @@ import corewright.survey.Costs;
 import corewright.survey.Resin;
 import corewright.survey.Settings;
 import corewright.survey.Subject;
-import corewright.survey.Terms;
+import corewright.survey.Settings.Terms;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

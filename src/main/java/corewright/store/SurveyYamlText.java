@@ -14,7 +14,7 @@ import corewright.survey.Resin;
 import corewright.survey.Settings;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
-import corewright.survey.Terms;
+import corewright.survey.Settings.Terms;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.LinkedHashMap;

@@ -2,7 +2,7 @@ package corewright.repair.plan;
 
 import corewright.survey.Drilling;
 import corewright.survey.Laminate;
-import corewright.survey.Posture;
+import corewright.survey.Face.Posture;
 import corewright.survey.Resin;
 import java.util.ArrayList;
 import java.util.List;

@@ -21,7 +21,7 @@ import corewright.repair.plan.Hole;
 import corewright.report.page.Prose;
 import corewright.survey.Face;
 import corewright.survey.Laminate;
-import corewright.survey.Posture;
+import corewright.survey.Face.Posture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,6 @@
 package corewright.report.data;
 
-import corewright.survey.Terms;
+import corewright.survey.Settings.Terms;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

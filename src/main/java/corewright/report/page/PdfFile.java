@@ -2,7 +2,7 @@ package corewright.report.page;
 
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Typeface;
-import corewright.survey.Terms;
+import corewright.survey.Settings.Terms;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
 import java.awt.Font;
