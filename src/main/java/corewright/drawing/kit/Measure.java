@@ -1,7 +1,7 @@
 package corewright.drawing.kit;
 
-import corewright.survey.Survey;
 import corewright.survey.Settings.Terms;
+import corewright.survey.Survey;
 
 /**
  * The units in which figures are shown; everything stored is metric. Factors: NIST SP 811 (2008),

@@ -1,8 +1,8 @@
 package corewright.repair.plan;
 
 import corewright.survey.Drilling;
-import corewright.survey.Laminate;
 import corewright.survey.Face.Posture;
+import corewright.survey.Laminate;
 import corewright.survey.Resin;
 import java.util.ArrayList;
 import java.util.List;
