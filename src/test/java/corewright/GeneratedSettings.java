@@ -2,7 +2,7 @@ package corewright;
 
 import corewright.survey.settings.Resin;
 import corewright.survey.settings.Settings;
-import corewright.survey.settings.Terms;
+import corewright.survey.settings.Settings.Terms;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;

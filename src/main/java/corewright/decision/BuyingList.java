@@ -5,7 +5,7 @@ import corewright.damage.Region;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RecorePlan;
-import corewright.survey.Posture;
+import corewright.survey.Face.Posture;
 import corewright.survey.Survey;
 import corewright.survey.settings.Drilling;
 import corewright.survey.settings.Resin;

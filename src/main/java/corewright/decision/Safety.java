@@ -1,7 +1,7 @@
 package corewright.decision;
 
 import corewright.repair.plan.Holding;
-import corewright.survey.Posture;
+import corewright.survey.Face.Posture;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumSet;

@@ -23,7 +23,7 @@ import corewright.drawing.screen.ScreenLook;
 import corewright.survey.Heading;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
-import corewright.survey.settings.Terms;
+import corewright.survey.settings.Settings.Terms;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;

@@ -9,7 +9,7 @@ import corewright.survey.Subject;
 import corewright.survey.settings.Costs;
 import corewright.survey.settings.Resin;
 import corewright.survey.settings.Settings;
-import corewright.survey.settings.Terms;
+import corewright.survey.settings.Settings.Terms;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -22,7 +22,7 @@ import corewright.report.data.WorkCsv;
 import corewright.report.owner.OwnerReport;
 import corewright.report.page.FileNames;
 import corewright.report.page.PlateFiles;
-import corewright.survey.settings.Terms;
+import corewright.survey.settings.Settings.Terms;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -14,7 +14,7 @@ import corewright.survey.Spot;
 import corewright.survey.Survey;
 import corewright.survey.settings.Resin;
 import corewright.survey.settings.Settings;
-import corewright.survey.settings.Terms;
+import corewright.survey.settings.Settings.Terms;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.LinkedHashMap;

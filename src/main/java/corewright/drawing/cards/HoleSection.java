@@ -6,7 +6,7 @@ import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.Tone;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
-import corewright.survey.Posture;
+import corewright.survey.Face.Posture;
 import java.awt.Color;
 import java.awt.Shape;
 import java.awt.geom.Rectangle2D;

@@ -1,6 +1,6 @@
 package corewright.drawing.kit;
 
-import corewright.survey.settings.Terms;
+import corewright.survey.settings.Settings.Terms;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;

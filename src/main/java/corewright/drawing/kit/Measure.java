@@ -1,7 +1,7 @@
 package corewright.drawing.kit;
 
 import corewright.survey.Survey;
-import corewright.survey.settings.Terms;
+import corewright.survey.settings.Settings.Terms;
 
 /**
  * The units in which figures are shown; everything stored is metric. Factors: NIST SP 811 (2008),

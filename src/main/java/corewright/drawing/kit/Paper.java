@@ -1,6 +1,6 @@
 package corewright.drawing.kit;
 
-import corewright.survey.settings.Terms;
+import corewright.survey.settings.Settings.Terms;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;

@@ -1,7 +1,7 @@
 package corewright.repair.plan;
 
+import corewright.survey.Face.Posture;
 import corewright.survey.Laminate;
-import corewright.survey.Posture;
 import corewright.survey.settings.Drilling;
 import corewright.survey.settings.Resin;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package corewright.repair.plan;
 
-import corewright.survey.Posture;
+import corewright.survey.Face.Posture;
 
 /** Words for what holds the skin while the mix sets, by how one works at the face. */
 public enum Holding {

@@ -1,7 +1,7 @@
 package corewright.report.cards;
 
 import corewright.repair.plan.Holding;
-import corewright.survey.Posture;
+import corewright.survey.Face.Posture;
 import java.util.List;
 
 /** The sentences of a card that no plan changes, chosen by how one works at the face and by whether the mix rises. */

@@ -1,6 +1,6 @@
 package corewright.report.data;
 
-import corewright.survey.settings.Terms;
+import corewright.survey.settings.Settings.Terms;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -18,7 +18,7 @@ import corewright.report.page.Wording;
 import corewright.stiffness.LoadCase;
 import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
-import corewright.survey.Posture;
+import corewright.survey.Face.Posture;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;

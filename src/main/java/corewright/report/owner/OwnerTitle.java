@@ -9,7 +9,7 @@ import corewright.decision.Method;
 import corewright.report.page.Prose;
 import corewright.report.page.Wording;
 import corewright.survey.Face;
-import corewright.survey.Posture;
+import corewright.survey.Face.Posture;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;

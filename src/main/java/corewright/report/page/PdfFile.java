@@ -2,7 +2,7 @@ package corewright.report.page;
 
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Typeface;
-import corewright.survey.settings.Terms;
+import corewright.survey.settings.Settings.Terms;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
 import java.awt.Font;
