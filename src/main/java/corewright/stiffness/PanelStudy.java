@@ -212,8 +212,7 @@ final class PanelStudy {
         List<Patch> patches = new ArrayList<>();
         input.found()
                 .patches()
-                .forEach(p -> patches.add(
-                        new Patch.Core(p.area(), spec.core().material())));
+                .forEach(p -> patches.add(new Patch.Core(p.area(), spec.core().material())));
         patches.addAll(spec.patches());
         return spec.with(patches);
     }
