@@ -13,6 +13,7 @@ import java.util.Optional;
  *   <li>End-grain wood: E 0.015 and G 0.005 of the modulus along the grain, the tangential and the rolling-shear ratio of balsa in the
  *       Wood Handbook, table 5-1 (from memory); the radial one, 0.046, is three times that, so this is the low end.
  *   <li>Plywood: half its plies run along, E 4000 MPa, in-plane G 170 MPa, the lower of two values (common practice).
+ *   <li>Honeycomb: its cells fold, so nothing (common practice).
  *   <li>Foam: the same in all directions, so the moduli it has through its thickness.
  * </ul>
  */
@@ -27,16 +28,20 @@ final class Cores {
     private Cores() {}
 
     static CoreMaterial material(Materials.Core core) {
-        return new CoreMaterial(core.shearMPa(), core.shearMPa(), core.modulusMPa(), Optional.of(inPlane(core)));
+        return new CoreMaterial(core.shearMPa(), core.shearMPa(), core.modulusMPa(), inPlane(core));
     }
 
-    private static InPlane inPlane(Materials.Core core) {
+    private static Optional<InPlane> inPlane(Materials.Core core) {
         double e = core.modulusMPa();
         if (core.name().equals("plywood")) {
-            return PLYWOOD;
+            return Optional.of(PLYWOOD);
         }
-        return e > FOAM_AT_MOST * core.shearMPa()
-                ? new InPlane(ACROSS_GRAIN * e, ACROSS_GRAIN * e, 0.05, ROLLING * e)
-                : new InPlane(e, e, 0.3, core.shearMPa());
+        if (core.name().startsWith("honeycomb")) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                e > FOAM_AT_MOST * core.shearMPa()
+                        ? new InPlane(ACROSS_GRAIN * e, ACROSS_GRAIN * e, 0.05, ROLLING * e)
+                        : new InPlane(e, e, 0.3, core.shearMPa()));
     }
 }
