@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,7 +38,8 @@ record DrawingEntry(
     /** Drawings snap ends together; a millimetre heals what a change of units or a trace has pulled apart. */
     private static final double JOIN_MM = 1;
 
-    private static final List<String> COLUMNS = List.of("kind", "metal", "load_bearing", "keepout", "edge", "laminate");
+    private static final List<String> COLUMNS =
+            Stream.concat(Stream.of("kind"), DrawnPlan.CELLS.stream().skip(1)).toList();
 
     static boolean isDrawing(String file) {
         String name = file.toLowerCase(Locale.ROOT);

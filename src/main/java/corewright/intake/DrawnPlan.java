@@ -43,9 +43,20 @@ final class DrawnPlan {
     /** A word this near a point speaks of it: the keep-out round a fitting. */
     private static final double BESIDE_MM = 60;
 
-    private static final List<String> CELLS = List.of("name", "metal", "load_bearing", "keepout", "edge", "laminate");
+    /** Columns of the plan that a layer may give, after the name, which the drawing gives. */
+    static final List<String> CELLS = List.of(
+            "name",
+            "metal",
+            "load_bearing",
+            "keepout",
+            "edge",
+            "laminate",
+            CoamingCells.HEIGHT,
+            CoamingCells.THICKNESS,
+            CoamingCells.SKIN);
+
     private static final Map<String, Integer> COLUMNS =
-            Map.of("name", 0, "metal", 1, "load_bearing", 2, "keepout", 3, "edge", 4, "laminate", 5);
+            CELLS.stream().collect(Collectors.toUnmodifiableMap(c -> c, CELLS::indexOf));
 
     private final FileEntry entry;
     private final DrawingEntry how;

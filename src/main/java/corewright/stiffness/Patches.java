@@ -11,6 +11,7 @@ import corewright.sandwich.spec.Patch;
 import corewright.sandwich.spec.Skin;
 import corewright.sandwich.spec.Support;
 import corewright.survey.EdgeSupport;
+import corewright.survey.Feature;
 import corewright.survey.Laminate;
 import corewright.survey.Materials;
 import corewright.survey.Probe;
@@ -59,11 +60,26 @@ final class Patches {
         return new PanelSpec(
                 panel.area(),
                 panel.edges().stream().map(Patches::support).toList(),
-                support(panel.openings()),
+                openings(),
                 Skin.isotropic(laminate.outerSkinMm(), skin.modulusMPa(), skin.poisson()),
                 Skin.isotropic(laminate.innerSkinMm(), skin.modulusMPa(), skin.poisson()),
                 new PanelSpec.Core(coreMm, built),
                 List.of());
+    }
+
+    private PanelSpec.Openings openings() {
+        return new PanelSpec.Openings(
+                support(panel.openings()),
+                panel.upstand().map(DeckPanel.Upstand::coaming).map(this::beam),
+                panel.upstand().map(DeckPanel.Upstand::sides).orElse(List.of()));
+    }
+
+    private PanelSpec.Coaming beam(Feature.Coaming coaming) {
+        String skin = coaming.skin().orElse(panel.laminate().skin());
+        return new PanelSpec.Coaming(
+                coaming.heightMm(),
+                coaming.thicknessMm(),
+                survey.materials().skin(skin).modulusMPa());
     }
 
     /** With areas treated; later treatments win. None treated is as found. */

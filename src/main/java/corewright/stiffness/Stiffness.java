@@ -36,7 +36,9 @@ public final class Stiffness {
             loads.off().forEach(load -> findings.add(off(load)));
             for (DeckPanel panel : cut.panels()) {
                 try {
-                    panels.add(memory.of(PanelInput.of(survey, face, panel, loads), PanelStudy::of));
+                    PanelStiffness found = memory.of(PanelInput.of(survey, face, panel, loads), PanelStudy::of);
+                    panels.add(found);
+                    BareOpening.softest(face.face(), found).ifPresent(findings::add);
                 } catch (UnsupportedPanelException e) {
                     findings.add(cannot(panel, String.valueOf(e.getMessage())));
                 } catch (RuntimeException e) {

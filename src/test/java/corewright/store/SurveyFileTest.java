@@ -261,6 +261,9 @@ class SurveyFileTest {
         SurveyFile.create(path, survey, List.of(note), Pictures.NONE);
         Samples.sql(
                 path,
+                "ALTER TABLE plan_features DROP COLUMN coaming_height_mm",
+                "ALTER TABLE plan_features DROP COLUMN coaming_thickness_mm",
+                "ALTER TABLE plan_features DROP COLUMN coaming_skin",
                 "ALTER TABLE laminates DROP COLUMN core_form",
                 "ALTER TABLE laminates DROP COLUMN solid_edge_mm",
                 "ALTER TABLE import_notes DROP COLUMN about",
