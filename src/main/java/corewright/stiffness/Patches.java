@@ -9,6 +9,7 @@ import corewright.sandwich.spec.CoreMaterial;
 import corewright.sandwich.spec.PanelSpec;
 import corewright.sandwich.spec.Patch;
 import corewright.sandwich.spec.Skin;
+import corewright.sandwich.spec.Strengths;
 import corewright.sandwich.spec.Support;
 import corewright.survey.EdgeSupport;
 import corewright.survey.Feature;
@@ -36,6 +37,7 @@ final class Patches {
     private final DeckPanel panel;
     private final List<Region> regions;
     private final CoreMaterial built;
+    private final CoreStrengths strengths;
     private final double coreMm;
 
     Patches(Survey survey, FaceDamage face, DeckPanel panel) {
@@ -45,7 +47,9 @@ final class Patches {
         regions = face.regions().stream()
                 .filter(r -> r.possible().intersects(panel.area()))
                 .toList();
-        built = core(panel.laminate().core());
+        Materials.Core core = survey.materials().core(panel.laminate().core());
+        built = Cores.material(core);
+        strengths = new CoreStrengths(core);
         coreMm = panel.laminate().coreMm();
     }
 
@@ -109,24 +113,39 @@ final class Patches {
                                 add(patches, treated(treatment, region, outlook), area -> new Patch.Core(area, core)));
             }
             if (treatment instanceof Treatment.Renew renew) { // sound core around the damage is cut away too
-                add(patches, renew.area(), area -> new Patch.Core(area, core(renew.core())));
+                add(patches, renew.area(), area -> new Patch.Core(area, renewed(renew)));
             }
         }
-        return patches;
+        return patches.stream().allMatch(this::asBuilt) ? List.of() : patches;
     }
 
     /** The core a treatment leaves in a region; empty where it does nothing. */
     private Optional<CoreMaterial> after(Treatment treatment, Region region, Outlook outlook) {
         boolean bonded = region.condition() == Condition.WET;
         if (treatment instanceof Treatment.Renew renew) {
-            return Optional.of(core(renew.core()));
+            return Optional.of(renewed(renew));
         } else if (treatment instanceof Treatment.Fill fill && !bonded) {
             return Optional.of(filled(region, outlook, fill));
         } else if (treatment instanceof Treatment.Dry && bonded) {
             Softening dried = softening(region).equals(Softening.ROTTED) ? Softening.ROTTED : Softening.DRIED;
-            return Optional.of(dried.of(built));
+            return Optional.of(
+                    dried.equals(Softening.ROTTED) ? dried.of(built).with(strengths.softened(dried)) : dried.of(built));
         }
         return Optional.empty();
+    }
+
+    private CoreMaterial softened(Softening softening, Outlook outlook) {
+        return softening.in(outlook).of(built).with(strengths.softened(softening));
+    }
+
+    /** The same core as before, put in anew, is as stiff; what it adds is a bond. */
+    private CoreMaterial renewed(Treatment.Renew renew) {
+        Materials.Core put = survey.materials().core(renew.core());
+        return Cores.material(put).with(CoreStrengths.renewed(put));
+    }
+
+    private boolean asBuilt(Patch patch) {
+        return patch instanceof Patch.Core core && core.material().asStiffAs(built);
     }
 
     /** What is treated of a region. Who treats nearly all of it follows the damage as far as it truly goes. */
@@ -171,7 +190,7 @@ final class Patches {
     private Patch found(Region region, Geometry area, Outlook outlook) {
         return switch (region.condition()) {
             case SOUND -> throw new IllegalArgumentException(region.id() + " is sound");
-            case WET -> new Patch.Core(area, softening(region).in(outlook).of(built));
+            case WET -> new Patch.Core(area, softened(softening(region), outlook));
             case DELAMINATED, WET_DELAMINATED -> new Patch.Loose(area, 0, below(region, outlook));
             case VOID -> new Patch.Loose(area, outlook.depthMm(region, coreMm), below(region, outlook));
         };
@@ -190,10 +209,13 @@ final class Patches {
         double depth = outlook.depthMm(region, coreMm);
         CoreMaterial foam = Foam.material(fill.resin(), outlook.foamDerating());
         CoreMaterial rest = region.wet() ? softening(region).in(outlook).of(built) : built;
+        Strengths.OfCore left = region.wet() ? strengths.softened(softening(region)) : strengths.sound();
+        Optional<Strengths.OfCore> below = depth < coreMm ? Optional.of(left) : Optional.empty();
         return new CoreMaterial(
                 series(depth, foam.gxzMPa(), rest.gxzMPa()),
                 series(depth, foam.gyzMPa(), rest.gyzMPa()),
-                series(depth, foam.ezMPa(), rest.ezMPa()));
+                        series(depth, foam.ezMPa(), rest.ezMPa()))
+                .with(CoreStrengths.filled(fill.resin(), outlook.foamDerating(), below));
     }
 
     private double series(double depthMm, double foamMPa, double coreMPa) {
@@ -210,10 +232,6 @@ final class Patches {
 
     private Point point(Probe probe) {
         return panel.area().getFactory().createPoint(probe.spot().coordinate());
-    }
-
-    private CoreMaterial core(String name) {
-        return Cores.material(survey.materials().core(name));
     }
 
     private static Support support(EdgeSupport edge) {

@@ -87,7 +87,7 @@ public final class Stiffness {
                 Finding.Severity.DOUBT,
                 new Origin("survey.yaml", 0),
                 new About.OfPanel(panel.name(), middle(panel)),
-                Subject.PANEL,
+                Subject.PANEL_LEFT_OUT,
                 "The stiffness of the panel " + panel.name() + " cannot be calculated: " + why + ".",
                 "Nothing is said of how far it gives.");
     }

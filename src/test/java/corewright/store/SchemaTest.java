@@ -10,6 +10,8 @@ import corewright.survey.Judgements;
 import corewright.survey.Laminate;
 import corewright.survey.Part;
 import corewright.survey.Survey;
+import corewright.survey.settings.Resin;
+import corewright.survey.settings.Settings;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -136,6 +138,10 @@ class SchemaTest {
         }
         Samples.sql(
                 file,
+                "ALTER TABLE resins DROP COLUMN shear_strength_mpa",
+                "ALTER TABLE resins DROP COLUMN crush_mpa",
+                "ALTER TABLE resins DROP COLUMN bond_shear_mpa",
+                "ALTER TABLE resins DROP COLUMN bond_peel_mpa",
                 "ALTER TABLE plan_features DROP COLUMN coaming_height_mm",
                 "ALTER TABLE plan_features DROP COLUMN coaming_thickness_mm",
                 "ALTER TABLE plan_features DROP COLUMN coaming_skin",
@@ -162,7 +168,7 @@ class SchemaTest {
                         .toList(),
                 s.materials(),
                 s.readings(),
-                s.settings(),
+                withoutStrengths(s.settings()),
                 s.log(),
                 s.photos(),
                 Judgements.NONE,
@@ -175,6 +181,34 @@ class SchemaTest {
                         ? new Feature.Opening(o.origin(), o.name(), o.geometry(), o.edge())
                         : f)
                 .toList());
+    }
+
+    private static Settings withoutStrengths(Settings s) {
+        return new Settings(
+                s.thresholds(),
+                s.drilling(),
+                s.resins().stream()
+                        .map(r -> new Resin(
+                                r.name(),
+                                r.hardenerPerResin(),
+                                r.densityKgM3(),
+                                r.expansion(),
+                                r.pack(),
+                                r.viscosityPaS(),
+                                r.workS(),
+                                r.firstRiseS(),
+                                r.riseEndS(),
+                                r.gelS(),
+                                r.hardS(),
+                                r.referenceC(),
+                                r.structural(),
+                                r.source()))
+                        .toList(),
+                s.costs(),
+                s.crew(),
+                s.climate(),
+                s.numerics(),
+                s.terms());
     }
 
     private static List<String> strings(Path file, String sql) throws SQLException {
