@@ -156,14 +156,14 @@ final class Patches {
                 : Overlay.intersection(outlook.extent(region), treatment.area());
     }
 
-    /** Adds a patch; one that is as built takes its area from those before it instead. */
+    /** Adds a patch; one as stiff as built takes its area from those before it, and stays only for a strength of its own. */
     private void add(List<Patch> patches, Geometry area, Function<Geometry, Patch> patch) {
         Geometry on = large(Overlay.intersection(Pieces.areal(area), panel.area()));
         if (on.isEmpty()) {
             return;
         }
         Patch added = patch.apply(on);
-        if (!(added instanceof Patch.Core core && core.material().equals(built))) {
+        if (!asBuilt(added)) {
             patches.add(added);
             return;
         }
@@ -177,6 +177,9 @@ final class Patches {
                                 ? new Patch.Loose(left, loose.depthMm(), loose.rest())
                                 : new Patch.Core(left, ((Patch.Core) p).material()));
             }
+        }
+        if (!added.equals(new Patch.Core(on, built))) {
+            patches.add(added);
         }
     }
 
