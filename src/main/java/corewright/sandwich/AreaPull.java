@@ -26,7 +26,7 @@ final class AreaPull {
     private static final double FORETOLD = 0.0075;
 
     /** Feet reckoned in each ring at most: time for them goes with their number, and most are soon foretold well. */
-    private static final int[] MOST = {34, 14, 6, 6};
+    private static final int[] MOST = {14, 6, 4, 4};
 
     /** Feet to begin a ring with, and a batch: an even number, as most machines have an even number of processors. */
     private static final int FIRST = 6;

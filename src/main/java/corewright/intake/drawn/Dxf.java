@@ -146,7 +146,11 @@ public final class Dxf {
                 return;
             }
             case "TEXT", "MTEXT" -> {
-                labels.add(new Label(place, plain(entity.text(1)), point(entity, 10)));
+                if (entity.groups().stream().anyMatch(g -> g.code() == 10)) {
+                    labels.add(new Label(place, plain(entity.text(1)), point(entity, 10)));
+                } else {
+                    unread.add(new Unread(place, entity.type())); // words without a place name nothing
+                }
                 return;
             }
             case "LWPOLYLINE" -> closed = polyline(entity, vertices(entity), line);
