@@ -85,7 +85,13 @@ public final class Margins {
             Predicate<CellStress> where,
             String source) {
         if (capacity.isPresent()) {
-            add(what, demand, s -> capacity.getAsDouble(), where.and(s -> s.place().clear()), formula, source);
+            add(
+                    what,
+                    demand,
+                    s -> capacity.getAsDouble(),
+                    where.and(s -> s.place().clear()),
+                    formula,
+                    source);
         }
     }
 

@@ -215,8 +215,8 @@ final class Patches {
         Strengths.OfCore left = region.wet() ? strengths.softened(softening(region)) : strengths.sound();
         Optional<Strengths.OfCore> below = depth < coreMm ? Optional.of(left) : Optional.empty();
         return new CoreMaterial(
-                series(depth, foam.gxzMPa(), rest.gxzMPa()),
-                series(depth, foam.gyzMPa(), rest.gyzMPa()),
+                        series(depth, foam.gxzMPa(), rest.gxzMPa()),
+                        series(depth, foam.gyzMPa(), rest.gyzMPa()),
                         series(depth, foam.ezMPa(), rest.ezMPa()))
                 .with(CoreStrengths.filled(fill.resin(), outlook.foamDerating(), below));
     }

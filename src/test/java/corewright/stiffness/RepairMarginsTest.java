@@ -36,7 +36,8 @@ class RepairMarginsTest {
         Region wet = only(damage, Condition.WET);
         String core = survey.laminate("deck").core();
         List<Treatment> advised = List.of(
-                new Treatment.Fill("foredeck", empty.likely(), survey.settings().resins().get(0)),
+                new Treatment.Fill(
+                        "foredeck", empty.likely(), survey.settings().resins().get(0)),
                 new Treatment.Renew("foredeck", wet.likely(), core));
 
         LoadCase load = Stiffness.gains(survey, damage, map, List.of(), advised, new Memory())
@@ -52,10 +53,12 @@ class RepairMarginsTest {
         assertThat(built).extracting(Margin::what).contains("core shear").noneMatch(RepairMarginsTest::ofAnotherCore);
         assertThat(find(found, "core shear, wet").capacityMPa())
                 .isEqualTo(0.7 * survey.materials().core(core).shearStrengthMPa());
-        assertThat(place(survey, find(found, "core shear, wet")).within(wet.likely())).isTrue();
+        assertThat(place(survey, find(found, "core shear, wet")).within(wet.likely()))
+                .isTrue();
         assertThat(found).extracting(Margin::what).noneMatch(w -> w.startsWith("repair bond"));
         for (String bond : List.of("repair bond, shear", "repair bond, peel")) {
-            assertThat(place(survey, find(planned, bond + ", foam")).within(empty.likely())).isTrue();
+            assertThat(place(survey, find(planned, bond + ", foam")).within(empty.likely()))
+                    .isTrue();
             assertThat(place(survey, find(planned, bond + ", new core")).within(wet.likely()))
                     .as("the same core as before, yet with a bond")
                     .isTrue();

@@ -25,7 +25,8 @@ final class PlannedMargins {
         Optional<Taken> most = most(panel, m -> !m.what().equals(Margins.LOOSE_SKIN_BUCKLING));
         Optional<Taken> bond = most(panel, m -> m.what().startsWith("repair bond"));
         return most.map(t -> "After what is advised, the load " + Prose.plain(t.load()) + " takes the most of what the"
-                                + " panel holds: " + share(t.margin()) + " of 100 (" + t.margin().what() + "), "
+                                + " panel holds: " + share(t.margin()) + " of 100 ("
+                                + t.margin().what() + "), "
                                 + place(face, t.margin()) + ". ")
                         .orElse("")
                 + bond.map(t -> "Of the repair’s bond the loads take at most " + share(t.margin()) + " of 100, "

@@ -9,11 +9,7 @@ import java.util.Optional;
  * @param strength empty where it is the panel's own or unknown
  */
 public record CoreMaterial(
-        double gxzMPa,
-        double gyzMPa,
-        double ezMPa,
-        Optional<InPlane> inPlane,
-        Optional<Strengths.OfCore> strength) {
+        double gxzMPa, double gyzMPa, double ezMPa, Optional<InPlane> inPlane, Optional<Strengths.OfCore> strength) {
     public CoreMaterial {
         Require.positive("gxzMPa", gxzMPa);
         Require.positive("gyzMPa", gyzMPa);

@@ -88,7 +88,12 @@ class OwnerReportTest {
         Origin origin = new Origin("survey.yaml", 0);
         About about = new About.OfPanel("foredeck-P2", new Spot("foredeck", 2800, 0));
         Finding left = new Finding(
-                Finding.Severity.DOUBT, origin, about, Subject.PANEL_LEFT_OUT, why, "Nothing is said of how far it gives.");
+                Finding.Severity.DOUBT,
+                origin,
+                about,
+                Subject.PANEL_LEFT_OUT,
+                why,
+                "Nothing is said of how far it gives.");
         Assessment without = Assessments.of(
                 a.survey(),
                 a.damage(),

@@ -25,8 +25,7 @@ class PlannedMarginsTest {
     private static final Face FACE = SampleAssessment.survey().faces().get(0);
 
     private static final Map<State, StateStiffness> STATES = Map.of(
-            State.AS_BUILT,
-            new StateStiffness(1, 1, new Quantiles(1, 1, 1), new FootLoadMap(100, 1000, List.of())));
+            State.AS_BUILT, new StateStiffness(1, 1, new Quantiles(1, 1, 1), new FootLoadMap(100, 1000, List.of())));
 
     private static PanelStiffness panel(LoadCase... cases) {
         int sides = FACE.outline().getExteriorRing().getNumPoints() - 1;
@@ -56,7 +55,10 @@ class PlannedMarginsTest {
         String words = PlannedMargins.words(
                 FACE,
                 panel(
-                        planned("crew", margin("core shear", 0.3, 1200, 250), margin("repair bond, peel, foam", 0.1, 900, 0)),
+                        planned(
+                                "crew",
+                                margin("core shear", 0.3, 1200, 250),
+                                margin("repair bond, peel, foam", 0.1, 900, 0)),
                         planned(
                                 "raft",
                                 margin("core shear, foam", 0.68, 1500, -400),
@@ -64,9 +66,10 @@ class PlannedMarginsTest {
                                 margin(Margins.LOOSE_SKIN_BUCKLING, 3, 100, 0))));
 
         assertThat(words.replace('\u00a0', ' ').replace('\u202f', ' ')) // units do not part from their figures
-                .isEqualTo("After what is advised, the load raft takes the most of what the panel holds: 34 of 100 (core"
-                        + " shear, foam), at 1.50 m aft and 0.40 m to port. Of the repair’s bond the loads take at most 12"
-                        + " of 100, at 2.25 m aft and 0.60 m to starboard. No safety factor is in these. ");
+                .isEqualTo(
+                        "After what is advised, the load raft takes the most of what the panel holds: 34 of 100 (core"
+                                + " shear, foam), at 1.50 m aft and 0.40 m to port. Of the repair’s bond the loads take at most 12"
+                                + " of 100, at 2.25 m aft and 0.60 m to starboard. No safety factor is in these. ");
     }
 
     @Test
