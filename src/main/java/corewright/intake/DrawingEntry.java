@@ -11,7 +11,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,8 +37,17 @@ record DrawingEntry(
     /** Drawings snap ends together; a millimetre heals what a change of units or a trace has pulled apart. */
     private static final double JOIN_MM = 1;
 
-    private static final List<String> COLUMNS =
-            Stream.concat(Stream.of("kind"), DrawnPlan.CELLS.stream().skip(1)).toList();
+    /** Columns of the plan that a layer may give. */
+    static final List<String> COLUMNS = List.of(
+            "kind",
+            "metal",
+            "load_bearing",
+            "keepout",
+            "edge",
+            "laminate",
+            CoamingCells.HEIGHT,
+            CoamingCells.THICKNESS,
+            CoamingCells.SKIN);
 
     static boolean isDrawing(String file) {
         String name = file.toLowerCase(Locale.ROOT);

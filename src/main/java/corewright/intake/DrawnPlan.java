@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -43,17 +44,10 @@ final class DrawnPlan {
     /** A word this near a point speaks of it: the keep-out round a fitting. */
     private static final double BESIDE_MM = 60;
 
-    /** Columns of the plan that a layer may give, after the name, which the drawing gives. */
-    static final List<String> CELLS = List.of(
-            "name",
-            "metal",
-            "load_bearing",
-            "keepout",
-            "edge",
-            "laminate",
-            CoamingCells.HEIGHT,
-            CoamingCells.THICKNESS,
-            CoamingCells.SKIN);
+    /** Of a feature's row: its name, and what its layer gives besides the kind. */
+    private static final List<String> CELLS = Stream.concat(
+                    Stream.of("name"), DrawingEntry.COLUMNS.stream().skip(1))
+            .toList();
 
     private static final Map<String, Integer> COLUMNS =
             CELLS.stream().collect(Collectors.toUnmodifiableMap(c -> c, CELLS::indexOf));

@@ -24,7 +24,8 @@ final class PlannedMargins {
     static String words(Face face, PanelStiffness panel) {
         Optional<Taken> most = most(panel, m -> !m.what().equals(Margins.LOOSE_SKIN_BUCKLING));
         Optional<Taken> bond = most(panel, m -> m.what().startsWith("repair bond"));
-        return most.map(t -> "After what is advised, the load " + Prose.plain(t.load()) + " takes the most of what the"
+        return most.map(t -> "After what is advised, the load “" + Prose.plain(t.load())
+                                + "” takes the most of what the"
                                 + " panel holds: " + share(t.margin()) + " of 100 ("
                                 + t.margin().what() + "), "
                                 + place(face, t.margin()) + ". ")

@@ -67,7 +67,7 @@ class PlannedMarginsTest {
 
         assertThat(words.replace('\u00a0', ' ').replace('\u202f', ' ')) // units do not part from their figures
                 .isEqualTo(
-                        "After what is advised, the load raft takes the most of what the panel holds: 34 of 100 (core"
+                        "After what is advised, the load “raft” takes the most of what the panel holds: 34 of 100 (core"
                                 + " shear, foam), at 1.50 m aft and 0.40 m to port. Of the repair’s bond the loads take at most 12"
                                 + " of 100, at 2.25 m aft and 0.60 m to starboard. No safety factor is in these. ");
     }
