@@ -65,8 +65,8 @@ final class AreaPull {
         LargeDeflection large = null;
         for (int ring = 0; ring < RINGS_MM.length; ring++) {
             int[] here = ring(ring);
-            if (here.length == 0) {
-                continue;
+            if (here.length == 0 || (ring == RINGS_MM.length - 1 && known.isEmpty())) {
+                continue; // a foot so far off is moved only where nearer ones are
             }
             if (large == null) {
                 large = loads.model.large(area);

@@ -259,7 +259,7 @@ final class OwnerWords {
     /** Which panel the table's figures are of, and which others to look at. */
     private static String stiffness(StiffnessMap map) {
         String words = " * Of the panel " + map.worst().map(OwnerWords::name).orElse("that lost most")
-                + ", which lost most, as built = 100; in 8 cases of 10 within the range.";
+                + ", which lost most, as built = 100; the range is that of how far and how deep the damage may go.";
         words += map.leastAfterPlan()
                 .map(p -> " After what is advised " + name(p) + " has least, "
                         + Figures.fixed(100 * p.in(State.AFTER_PLAN).ofAsBuilt().p50(), 0) + " of 100.")
