@@ -33,6 +33,10 @@ final class GeneratedSettings {
                 own.hardS(),
                 own.referenceC(),
                 random.nextBoolean(),
+                random.nextInt(2) * random.nextDouble(),
+                random.nextInt(2) * random.nextDouble(),
+                random.nextInt(2) * random.nextDouble(),
+                random.nextInt(2) * random.nextDouble(),
                 "data sheet: 3 \"b\""));
         resins.addAll(d.resins());
         return new Settings(

@@ -179,7 +179,7 @@ public final class GeneratedSurveys {
         Origin origin = origin("plan.csv");
         String name = name();
         return switch (kind) {
-            case 0 -> new Feature.Opening(origin, name, polygon(200, 100), pick(EdgeSupport.values()));
+            case 0 -> opening(origin, name);
             case 1 -> new Feature.Divider(origin, name, line());
             case 2 -> new Feature.Support(origin, name, line(), pick(EdgeSupport.values()));
             case 3 ->
@@ -190,6 +190,20 @@ public final class GeneratedSurveys {
             case 6 -> new Feature.Disturbance(origin, name, anything());
             default -> new Feature.Access(origin, name, anything());
         };
+    }
+
+    private Feature opening(Origin origin, String name) {
+        Polygon area = polygon(200, 100);
+        return random.nextBoolean()
+                ? new Feature.Opening(origin, name, area, pick(EdgeSupport.values()))
+                : new Feature.Opening(
+                        origin,
+                        name,
+                        area,
+                        EdgeSupport.FREE,
+                        number(10, 200),
+                        number(2, 30),
+                        maybe(pick(List.of("flax", "carbon-epoxy"))));
     }
 
     private Polygon polygon(double from, double side) {

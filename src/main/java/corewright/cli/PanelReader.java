@@ -220,7 +220,15 @@ public final class PanelReader {
             if (core.has("thickness_mm") && number(core, "thickness_mm") != coreMm) {
                 core.complain("thickness_mm", "expected the panel's own core thickness, or nothing");
             }
-            return new Patch.Core(area, core(core));
+            OptionalDouble shear = optional(core, "shear_strength_MPa");
+            OptionalDouble crush = optional(core, "compressive_strength_MPa");
+            CoreMaterial material = core(core);
+            return new Patch.Core(
+                    area,
+                    shear.isEmpty() && crush.isEmpty()
+                            ? material
+                            : material.with(
+                                    new Strengths.OfCore("patch", shear, crush, Strengths.Bond.UNKNOWN, "input")));
         }
         double depth = number(patch, "void_depth_mm");
         if (depth < 0 || depth > coreMm) {

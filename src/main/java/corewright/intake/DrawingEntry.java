@@ -37,7 +37,17 @@ record DrawingEntry(
     /** Drawings snap ends together; a millimetre heals what a change of units or a trace has pulled apart. */
     private static final double JOIN_MM = 1;
 
-    private static final List<String> COLUMNS = List.of("kind", "metal", "load_bearing", "keepout", "edge", "laminate");
+    /** Columns of the plan that a layer may give. */
+    static final List<String> COLUMNS = List.of(
+            "kind",
+            "metal",
+            "load_bearing",
+            "keepout",
+            "edge",
+            "laminate",
+            CoamingCells.HEIGHT,
+            CoamingCells.THICKNESS,
+            CoamingCells.SKIN);
 
     static boolean isDrawing(String file) {
         String name = file.toLowerCase(Locale.ROOT);

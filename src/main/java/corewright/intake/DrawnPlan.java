@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -43,9 +44,13 @@ final class DrawnPlan {
     /** A word this near a point speaks of it: the keep-out round a fitting. */
     private static final double BESIDE_MM = 60;
 
-    private static final List<String> CELLS = List.of("name", "metal", "load_bearing", "keepout", "edge", "laminate");
+    /** Of a feature's row: its name, and what its layer gives besides the kind. */
+    private static final List<String> CELLS = Stream.concat(
+                    Stream.of("name"), DrawingEntry.COLUMNS.stream().skip(1))
+            .toList();
+
     private static final Map<String, Integer> COLUMNS =
-            Map.of("name", 0, "metal", 1, "load_bearing", 2, "keepout", 3, "edge", 4, "laminate", 5);
+            CELLS.stream().collect(Collectors.toUnmodifiableMap(c -> c, CELLS::indexOf));
 
     private final FileEntry entry;
     private final DrawingEntry how;

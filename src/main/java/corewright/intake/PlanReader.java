@@ -10,6 +10,7 @@ import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Feature.Access;
+import corewright.survey.Feature.Coaming;
 import corewright.survey.Feature.Disturbance;
 import corewright.survey.Feature.Divider;
 import corewright.survey.Feature.Fitting;
@@ -24,6 +25,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -123,6 +125,9 @@ final class PlanReader {
         } else {
             featuresByFace.computeIfAbsent(face, f -> new ArrayList<>()).addAll(features(row, drawn, geometry));
         }
+        if (drawn != DrawnKind.OPENING) {
+            coaming(row, false);
+        }
     }
 
     /** The faces, once every plan file has been read; those without a usable outline are complained of and left out. */
@@ -182,8 +187,10 @@ final class PlanReader {
         String name = row.name("name");
         return switch (drawn) {
             case OPENING -> {
-                EdgeSupport edge = edge(row, EdgeSupport.FREE);
-                yield areas(row, "opening", geometry, p -> opening(row, name, p, edge));
+                OpeningEdge edge = row.has("edge") ? row.word("edge", OpeningEdge.class) : null;
+                EdgeSupport held = edge == null ? EdgeSupport.FREE : edge.support;
+                Optional<Coaming> coaming = coaming(row, edge == OpeningEdge.COAMING);
+                yield areas(row, "opening", geometry, p -> new Opening(origin, name, whole(row, p), held, coaming));
             }
             case SOLID -> areas(row, "solid", geometry, p -> new Solid(origin, name, p));
             case LAMINATE -> {
@@ -206,11 +213,31 @@ final class PlanReader {
         };
     }
 
-    private static Opening opening(Row row, String name, Polygon area, EdgeSupport edge) {
+    /** How the edge of an opening is held, and what stands on it. */
+    private enum OpeningEdge {
+        SIMPLE(EdgeSupport.SIMPLE),
+        SIMPLE_HARD(EdgeSupport.SIMPLE_HARD),
+        CLAMPED(EdgeSupport.CLAMPED),
+        FREE(EdgeSupport.FREE),
+        COAMING(EdgeSupport.FREE);
+
+        final EdgeSupport support;
+
+        OpeningEdge(EdgeSupport support) {
+            this.support = support;
+        }
+    }
+
+    private Optional<Coaming> coaming(Row row, boolean has) {
+        CoamingCells cells = new CoamingCells(row, declared.materials().skins().keySet());
+        return has ? cells.read() : cells.none();
+    }
+
+    private static Polygon whole(Row row, Polygon area) {
         if (area.getNumInteriorRing() > 0) {
             row.complain("wkt", "found an opening with deck inside it, expected an area without a hole");
         }
-        return new Opening(row.origin(), name, area, edge);
+        return area;
     }
 
     private Fitting fitting(Row row, String name, Geometry geometry) {

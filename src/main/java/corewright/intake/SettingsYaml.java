@@ -83,6 +83,7 @@ final class SettingsYaml {
         List<String> assumed = Stream.of(Resin.class.getRecordComponents())
                 .map(RecordComponent::getName)
                 .filter(c -> !given.contains(c) && !c.equals("name") && !c.equals("source"))
+                .filter(c -> !c.endsWith("MPa")) // by rule, not after another mix
                 .map(Overrides::snake)
                 .toList();
         if (!assumed.isEmpty()) {
@@ -109,6 +110,10 @@ final class SettingsYaml {
                 r.hardS(),
                 r.referenceC(),
                 r.structural(),
+                r.shearStrengthMPa(),
+                r.crushMPa(),
+                r.bondShearMPa(),
+                r.bondPeelMPa(),
                 "the survey");
     }
 }

@@ -120,10 +120,24 @@ final class SurveyRules {
                 near(feature.origin(), "geom", feature.geometry());
                 if (feature instanceof Feature.LaminateArea area) {
                     known(area.origin(), "laminate", area.laminate(), laminates);
+                } else if (feature instanceof Feature.Opening opening) {
+                    coaming(opening);
                 } else if (feature instanceof Feature.Fitting fitting) {
                     within(fitting.origin(), "keepout", fitting.keepoutMm(), 0, Lengths.LARGEST_MM);
                 }
             }
+        }
+    }
+
+    private void coaming(Feature.Opening opening) {
+        within(opening.origin(), CoamingCells.HEIGHT, opening.coamingHeightMm(), THINNEST_MM, THICKEST_MM);
+        within(opening.origin(), CoamingCells.THICKNESS, opening.coamingThicknessMm(), THINNEST_MM, THICKEST_MM);
+        if (opening.coamingSkin() != null) {
+            known(
+                    opening.origin(),
+                    CoamingCells.SKIN,
+                    opening.coamingSkin(),
+                    survey.materials().skins().keySet());
         }
     }
 

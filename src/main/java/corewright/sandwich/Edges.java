@@ -78,11 +78,11 @@ final class Edges {
                 : panel.openings().support();
     }
 
-    /** Whether a boundary edge lies along an opening. */
-    static boolean atOpening(PanelSpec panel, Mesh mesh, int[] edge) {
-        return toOpening(panel, mesh, edge)
-                <= nearest(panel.outline().getExteriorRing(), middle(mesh, edge))
-                        .distance();
+    /** Whether a coaming runs along a boundary edge, where the panel has one. */
+    static boolean atCoaming(PanelSpec panel, Mesh mesh, int[] edge) {
+        Side side = nearest(panel.outline().getExteriorRing(), middle(mesh, edge));
+        return toOpening(panel, mesh, edge) <= side.distance()
+                || panel.openings().sides().contains(side.number());
     }
 
     private static double toOpening(PanelSpec panel, Mesh mesh, int[] edge) {

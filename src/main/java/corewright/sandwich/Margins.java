@@ -6,6 +6,7 @@ import corewright.sandwich.spec.Skin;
 import corewright.sandwich.spec.Strengths;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
@@ -21,6 +22,15 @@ public final class Margins {
     /** What is said of a loose skin that the load presses together. */
     public static final String LOOSE_SKIN_BUCKLING = "loose skin buckling";
 
+    private static final String CORE_SHEAR = "resultant core shear";
+    private static final String CRUSHING = "Ez (w_o - w_i) / c";
+    private static final String SKIN = "larger principal stress, either face";
+    private static final String GIVEN = "input";
+
+    /** Where the core has no strength of its own: it is the panel's, or nothing is known of it. */
+    private static final Predicate<CellStress> OWN_CORE =
+            s -> s.place().material().strength().isEmpty();
+
     private final List<CellStress> stresses;
     private final PanelSpec panel;
     private final List<Margin> margins = new ArrayList<>();
@@ -33,49 +43,75 @@ public final class Margins {
     /** Those margins for which the strengths are known, and wrinkling and buckling, which need none. */
     public static List<Margin> of(PanelSpec panel, Response response, Strengths strengths) {
         Margins m = new Margins(panel, response.stresses());
-        m.strength("core shear", strengths.coreShear(), CellStress::shear, "resultant core shear");
-        m.strength("outer skin", strengths.outerSkin(), s -> s.outer().worst(), "larger principal stress, either face");
-        m.strength("inner skin", strengths.innerSkin(), s -> s.inner().worst(), "larger principal stress, either face");
-        m.strength("core crushing", strengths.coreCrush(), CellStress::crush, "Ez (w_o - w_i) / c");
-        m.bond(
-                "repair bond, shear",
-                strengths.bond().shear(),
-                CellStress::shear,
-                "core shear beside the skin, hypot(τxz, τyz) / given bond shear strength");
-        m.bond(
-                "repair bond, peel",
-                strengths.bond().peel(),
-                s -> Math.max(0, -s.crush()),
-                "tension across the bond, Ez (w_i - w_o) / c / given peel strength");
+        m.strength("core shear", strengths.coreShear(), CellStress::shear, CORE_SHEAR, OWN_CORE);
+        m.strength("outer skin", strengths.outerSkin(), s -> s.outer().worst(), SKIN, s -> true);
+        m.strength("inner skin", strengths.innerSkin(), s -> s.inner().worst(), SKIN, s -> true);
+        m.strength("core crushing", strengths.coreCrush(), CellStress::crush, CRUSHING, OWN_CORE);
+        m.bond("", strengths.bond(), s -> s.place().repaired(), GIVEN);
+        response.stresses().stream()
+                .flatMap(s -> s.place().material().strength().stream())
+                .distinct()
+                .forEach(m::otherCore);
         m.wrinkling("outer skin wrinkling", panel.outer(), CellStress::outer);
         m.wrinkling("inner skin wrinkling", panel.inner(), CellStress::inner);
         m.looseSkinBuckling();
         return List.copyOf(m.margins);
     }
 
-    private void strength(String what, OptionalDouble capacity, ToDoubleFunction<CellStress> demand, String formula) {
+    /** A core with a strength of its own, and its bond, wherever it is. */
+    private void otherCore(Strengths.OfCore core) {
+        Predicate<CellStress> there =
+                s -> s.place().bonded() && s.place().material().strength().equals(Optional.of(core));
+        String of = ", " + core.name();
+        strength("core shear" + of, core.shear(), CellStress::shear, CORE_SHEAR, there, core.source());
+        strength("core crushing" + of, core.crush(), CellStress::crush, CRUSHING, there, core.source());
+        bond(of, core.bond(), there, core.source());
+    }
+
+    private void strength(
+            String what,
+            OptionalDouble capacity,
+            ToDoubleFunction<CellStress> demand,
+            String formula,
+            Predicate<CellStress> where) {
+        strength(what, capacity, demand, formula + " / given strength", where, GIVEN);
+    }
+
+    private void strength(
+            String what,
+            OptionalDouble capacity,
+            ToDoubleFunction<CellStress> demand,
+            String formula,
+            Predicate<CellStress> where,
+            String source) {
         if (capacity.isPresent()) {
             add(
                     what,
                     demand,
                     s -> capacity.getAsDouble(),
-                    s -> s.place().clear(),
-                    formula + " / given strength",
-                    "input");
+                    where.and(s -> s.place().clear()),
+                    formula,
+                    source);
         }
     }
 
     /** Traction between a repaired core and the skins: through the core's depth it is the same, so one for both skins. */
-    private void bond(String what, OptionalDouble capacity, ToDoubleFunction<CellStress> demand, String formula) {
-        if (capacity.isPresent()) {
-            add(
-                    what,
-                    demand,
-                    s -> capacity.getAsDouble(),
-                    s -> s.place().repaired() && s.place().clear(),
-                    formula,
-                    "equilibrium at the interface; strength from input");
-        }
+    private void bond(String of, Strengths.Bond bond, Predicate<CellStress> where, String source) {
+        String from = "equilibrium at the interface; strength: " + source;
+        strength(
+                "repair bond, shear" + of,
+                bond.shear(),
+                CellStress::shear,
+                "core shear beside the skin, hypot(τxz, τyz) / bond shear strength",
+                where,
+                from);
+        strength(
+                "repair bond, peel" + of,
+                bond.peel(),
+                s -> Math.max(0, -s.crush()),
+                "tension across the bond, Ez (w_i - w_o) / c / peel strength",
+                where,
+                from);
     }
 
     private void wrinkling(

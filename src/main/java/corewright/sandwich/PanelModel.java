@@ -226,7 +226,7 @@ public final class PanelModel {
     private void addCoaming(BlockMatrix k, PanelSpec.Coaming coaming) {
         CoamingBeam beam = new CoamingBeam(panel, coaming);
         for (int[] edge : mesh.boundary) {
-            if (Edges.atOpening(panel, mesh, edge)) {
+            if (Edges.atCoaming(panel, mesh, edge)) {
                 double dx = mesh.x[edge[1]] - mesh.x[edge[0]];
                 double dy = mesh.y[edge[1]] - mesh.y[edge[0]];
                 addEdge(k, edge[0], edge[1], beam.of(dx, dy));

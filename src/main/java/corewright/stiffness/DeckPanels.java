@@ -14,10 +14,14 @@ import corewright.survey.Subject;
 import corewright.survey.Survey;
 import corewright.survey.Tolerances;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineSegment;
@@ -83,10 +87,15 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
                 edges.add(edge(new LineSegment(ring.getCoordinateN(i), ring.getCoordinateN(i + 1)).midPoint()));
             }
             List<EdgeSupport> openings = new ArrayList<>();
+            List<Optional<Feature.Coaming>> inside = new ArrayList<>();
             for (int i = 0; i < area.getNumInteriorRing(); i++) {
                 LinearRing hole = area.getInteriorRingN(i);
-                openings.add(edge(new LineSegment(hole.getCoordinateN(0), hole.getCoordinateN(1)).midPoint()));
+                Coordinate middle = new LineSegment(hole.getCoordinateN(0), hole.getCoordinateN(1)).midPoint();
+                openings.add(edge(middle));
+                inside.add(coaming(middle));
             }
+            Laminate laminate = laminate(name, area);
+            Optional<DeckPanel.Upstand> upstand = upstand(name, area, inside, laminate);
             EdgeSupport held = openings.isEmpty() ? EdgeSupport.FREE : openings.get(0);
             if (openings.stream().anyMatch(o -> o != held)) {
                 note(
@@ -94,27 +103,83 @@ public record DeckPanels(List<DeckPanel> panels, List<Finding> findings) {
                         name,
                         "Openings in the panel " + name + " are held in different ways.",
                         "All are calculated as free.");
-                return new DeckPanel(name, face.name(), area, edges, EdgeSupport.FREE, laminate(name, area));
+                return new DeckPanel(name, face.name(), area, edges, EdgeSupport.FREE, laminate, upstand);
             }
-            return new DeckPanel(name, face.name(), area, edges, held, laminate(name, area));
+            return new DeckPanel(name, face.name(), area, edges, held, laminate, upstand);
+        }
+
+        /** One coaming for all openings of a panel: the softest, and none where an opening inside has none. */
+        private Optional<DeckPanel.Upstand> upstand(
+                String name, Polygon area, List<Optional<Feature.Coaming>> inside, Laminate laminate) {
+            List<Integer> sides = new ArrayList<>();
+            Set<Feature.Coaming> coamings = new LinkedHashSet<>();
+            inside.forEach(coaming -> coaming.ifPresent(coamings::add));
+            LinearRing ring = area.getExteriorRing();
+            for (int i = 0; i + 1 < ring.getNumPoints(); i++) {
+                Optional<Feature.Coaming> coaming =
+                        coaming(new LineSegment(ring.getCoordinateN(i), ring.getCoordinateN(i + 1)).midPoint());
+                if (coaming.isPresent()) {
+                    sides.add(i);
+                    coamings.add(coaming.get());
+                }
+            }
+            if (!coamings.isEmpty() && inside.contains(Optional.<Feature.Coaming>empty())) {
+                note(
+                        area,
+                        name,
+                        "Some openings in the panel " + name + " have a coaming and others have none.",
+                        "All are calculated without: the panel is shown softer than it is.");
+                return Optional.empty();
+            }
+            if (coamings.size() > 1) {
+                note(
+                        area,
+                        name,
+                        "The coamings of openings in the panel " + name + " differ.",
+                        "All are calculated as the softest of them: the panel is shown softer than it is.");
+            }
+            return coamings.stream()
+                    .min(Comparator.comparingDouble(c -> bending(c, laminate)))
+                    .map(softest -> new DeckPanel.Upstand(softest, sides));
+        }
+
+        /** E t h³, to which a beam's bending stiffness is proportional. */
+        private double bending(Feature.Coaming coaming, Laminate laminate) {
+            String skin = coaming.skin().orElse(laminate.skin());
+            double modulus = survey.materials().skin(skin).modulusMPa();
+            return modulus * coaming.thicknessMm() * Math.pow(coaming.heightMm(), 3);
+        }
+
+        /** What stands along a side; nothing where a support or the outline holds it. */
+        private Optional<Feature.Coaming> coaming(Coordinate middle) {
+            return opening(middle).flatMap(Feature.Opening::coaming);
         }
 
         /** What runs along a side: a support first, then an opening, else the outline. */
         private EdgeSupport edge(Coordinate middle) {
+            return support(middle)
+                    .map(Feature.Support::edge)
+                    .or(() -> opening(middle).map(Feature.Opening::edge))
+                    .orElse(face.edge());
+        }
+
+        private Optional<Feature.Support> support(Coordinate middle) {
             Point point = face.outline().getFactory().createPoint(middle);
-            for (Feature.Support support : face.all(Feature.Support.class)) {
-                if (lengthened(support.geometry()).isWithinDistance(point, Tolerances.TAPE_MM)) {
-                    return support.edge();
-                }
-            }
-            if (face.outline().getExteriorRing().isWithinDistance(point, Tolerances.TAPE_MM)) {
-                return face.edge();
+            return face.all(Feature.Support.class).stream()
+                    .filter(s -> lengthened(s.geometry()).isWithinDistance(point, Tolerances.TAPE_MM))
+                    .findFirst();
+        }
+
+        /** The opening along a side; none where a support or the outline runs there. */
+        private Optional<Feature.Opening> opening(Coordinate middle) {
+            Point point = face.outline().getFactory().createPoint(middle);
+            if (support(middle).isPresent()
+                    || face.outline().getExteriorRing().isWithinDistance(point, Tolerances.TAPE_MM)) {
+                return Optional.empty();
             }
             return face.all(Feature.Opening.class).stream()
                     .filter(o -> o.geometry().getBoundary().isWithinDistance(point, Tolerances.TAPE_MM))
-                    .map(Feature.Opening::edge)
-                    .findFirst()
-                    .orElse(face.edge());
+                    .findFirst();
         }
 
         /** The laminate that covers most; a finding where another takes a twentieth or more. */

@@ -27,7 +27,12 @@ final class Foam {
      * @param densityKgM3 of the cured foam, at most solid
      */
     static double modulusMPa(double densityKgM3) {
-        return SOLID_MPA * Math.pow(Math.min(1, densityKgM3 / SOLID_KG_M3), POWER);
+        return SOLID_MPA * ofSolid(densityKgM3);
+    }
+
+    /** Modulus or compressive strength over that of solid epoxy; both follow the same law. */
+    static double ofSolid(double densityKgM3) {
+        return Math.pow(Math.min(1, densityKgM3 / SOLID_KG_M3), POWER);
     }
 
     /**

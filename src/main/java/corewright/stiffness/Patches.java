@@ -9,8 +9,10 @@ import corewright.sandwich.spec.CoreMaterial;
 import corewright.sandwich.spec.PanelSpec;
 import corewright.sandwich.spec.Patch;
 import corewright.sandwich.spec.Skin;
+import corewright.sandwich.spec.Strengths;
 import corewright.sandwich.spec.Support;
 import corewright.survey.EdgeSupport;
+import corewright.survey.Feature;
 import corewright.survey.Laminate;
 import corewright.survey.Materials;
 import corewright.survey.Probe;
@@ -35,6 +37,7 @@ final class Patches {
     private final DeckPanel panel;
     private final List<Region> regions;
     private final CoreMaterial built;
+    private final CoreStrengths strengths;
     private final double coreMm;
 
     Patches(Survey survey, FaceDamage face, DeckPanel panel) {
@@ -44,7 +47,9 @@ final class Patches {
         regions = face.regions().stream()
                 .filter(r -> r.possible().intersects(panel.area()))
                 .toList();
-        built = core(panel.laminate().core());
+        Materials.Core core = survey.materials().core(panel.laminate().core());
+        built = Cores.material(core);
+        strengths = new CoreStrengths(core);
         coreMm = panel.laminate().coreMm();
     }
 
@@ -59,11 +64,26 @@ final class Patches {
         return new PanelSpec(
                 panel.area(),
                 panel.edges().stream().map(Patches::support).toList(),
-                support(panel.openings()),
+                openings(),
                 Skin.isotropic(laminate.outerSkinMm(), skin.modulusMPa(), skin.poisson()),
                 Skin.isotropic(laminate.innerSkinMm(), skin.modulusMPa(), skin.poisson()),
                 new PanelSpec.Core(coreMm, built),
                 List.of());
+    }
+
+    private PanelSpec.Openings openings() {
+        return new PanelSpec.Openings(
+                support(panel.openings()),
+                panel.upstand().map(DeckPanel.Upstand::coaming).map(this::beam),
+                panel.upstand().map(DeckPanel.Upstand::sides).orElse(List.of()));
+    }
+
+    private PanelSpec.Coaming beam(Feature.Coaming coaming) {
+        String skin = coaming.skin().orElse(panel.laminate().skin());
+        return new PanelSpec.Coaming(
+                coaming.heightMm(),
+                coaming.thicknessMm(),
+                survey.materials().skin(skin).modulusMPa());
     }
 
     /** With areas treated; later treatments win. None treated is as found. */
@@ -93,24 +113,39 @@ final class Patches {
                                 add(patches, treated(treatment, region, outlook), area -> new Patch.Core(area, core)));
             }
             if (treatment instanceof Treatment.Renew renew) { // sound core around the damage is cut away too
-                add(patches, renew.area(), area -> new Patch.Core(area, core(renew.core())));
+                add(patches, renew.area(), area -> new Patch.Core(area, renewed(renew)));
             }
         }
-        return patches;
+        return patches.stream().allMatch(this::asBuilt) ? List.of() : patches;
     }
 
     /** The core a treatment leaves in a region; empty where it does nothing. */
     private Optional<CoreMaterial> after(Treatment treatment, Region region, Outlook outlook) {
         boolean bonded = region.condition() == Condition.WET;
         if (treatment instanceof Treatment.Renew renew) {
-            return Optional.of(core(renew.core()));
+            return Optional.of(renewed(renew));
         } else if (treatment instanceof Treatment.Fill fill && !bonded) {
             return Optional.of(filled(region, outlook, fill));
         } else if (treatment instanceof Treatment.Dry && bonded) {
             Softening dried = softening(region).equals(Softening.ROTTED) ? Softening.ROTTED : Softening.DRIED;
-            return Optional.of(dried.of(built));
+            return Optional.of(
+                    dried.equals(Softening.ROTTED) ? dried.of(built).with(strengths.softened(dried)) : dried.of(built));
         }
         return Optional.empty();
+    }
+
+    private CoreMaterial softened(Softening softening, Outlook outlook) {
+        return softening.in(outlook).of(built).with(strengths.softened(softening));
+    }
+
+    /** The same core as before, put in anew, is as stiff; what it adds is a bond. */
+    private CoreMaterial renewed(Treatment.Renew renew) {
+        Materials.Core put = survey.materials().core(renew.core());
+        return Cores.material(put).with(CoreStrengths.renewed(put));
+    }
+
+    private boolean asBuilt(Patch patch) {
+        return patch instanceof Patch.Core core && core.material().asStiffAs(built);
     }
 
     /** What is treated of a region. Who treats nearly all of it follows the damage as far as it truly goes. */
@@ -121,14 +156,14 @@ final class Patches {
                 : Overlay.intersection(outlook.extent(region), treatment.area());
     }
 
-    /** Adds a patch; one that is as built takes its area from those before it instead. */
+    /** Adds a patch; one as stiff as built takes its area from those before it, and stays only for a strength of its own. */
     private void add(List<Patch> patches, Geometry area, Function<Geometry, Patch> patch) {
         Geometry on = large(Overlay.intersection(Pieces.areal(area), panel.area()));
         if (on.isEmpty()) {
             return;
         }
         Patch added = patch.apply(on);
-        if (!(added instanceof Patch.Core core && core.material().equals(built))) {
+        if (!asBuilt(added)) {
             patches.add(added);
             return;
         }
@@ -143,6 +178,9 @@ final class Patches {
                                 : new Patch.Core(left, ((Patch.Core) p).material()));
             }
         }
+        if (!added.equals(new Patch.Core(on, built))) {
+            patches.add(added);
+        }
     }
 
     private Geometry large(Geometry area) {
@@ -155,7 +193,7 @@ final class Patches {
     private Patch found(Region region, Geometry area, Outlook outlook) {
         return switch (region.condition()) {
             case SOUND -> throw new IllegalArgumentException(region.id() + " is sound");
-            case WET -> new Patch.Core(area, softening(region).in(outlook).of(built));
+            case WET -> new Patch.Core(area, softened(softening(region), outlook));
             case DELAMINATED, WET_DELAMINATED -> new Patch.Loose(area, 0, below(region, outlook));
             case VOID -> new Patch.Loose(area, outlook.depthMm(region, coreMm), below(region, outlook));
         };
@@ -174,10 +212,13 @@ final class Patches {
         double depth = outlook.depthMm(region, coreMm);
         CoreMaterial foam = Foam.material(fill.resin(), outlook.foamDerating());
         CoreMaterial rest = region.wet() ? softening(region).in(outlook).of(built) : built;
+        Strengths.OfCore left = region.wet() ? strengths.softened(softening(region)) : strengths.sound();
+        Optional<Strengths.OfCore> below = depth < coreMm ? Optional.of(left) : Optional.empty();
         return new CoreMaterial(
-                series(depth, foam.gxzMPa(), rest.gxzMPa()),
-                series(depth, foam.gyzMPa(), rest.gyzMPa()),
-                series(depth, foam.ezMPa(), rest.ezMPa()));
+                        series(depth, foam.gxzMPa(), rest.gxzMPa()),
+                        series(depth, foam.gyzMPa(), rest.gyzMPa()),
+                        series(depth, foam.ezMPa(), rest.ezMPa()))
+                .with(CoreStrengths.filled(fill.resin(), outlook.foamDerating(), below));
     }
 
     private double series(double depthMm, double foamMPa, double coreMPa) {
@@ -194,10 +235,6 @@ final class Patches {
 
     private Point point(Probe probe) {
         return panel.area().getFactory().createPoint(probe.spot().coordinate());
-    }
-
-    private CoreMaterial core(String name) {
-        return Cores.material(survey.materials().core(name));
     }
 
     private static Support support(EdgeSupport edge) {

@@ -36,7 +36,9 @@ public final class Stiffness {
             loads.off().forEach(load -> findings.add(off(load)));
             for (DeckPanel panel : cut.panels()) {
                 try {
-                    panels.add(memory.of(PanelInput.of(survey, face, panel, loads), PanelStudy::of));
+                    PanelStiffness found = memory.of(PanelInput.of(survey, face, panel, loads), PanelStudy::of);
+                    panels.add(found);
+                    BareOpening.softest(face.face(), found).ifPresent(findings::add);
                 } catch (UnsupportedPanelException e) {
                     findings.add(cannot(panel, String.valueOf(e.getMessage())));
                 } catch (RuntimeException e) {
@@ -85,7 +87,7 @@ public final class Stiffness {
                 Finding.Severity.DOUBT,
                 new Origin("survey.yaml", 0),
                 new About.OfPanel(panel.name(), middle(panel)),
-                Subject.PANEL,
+                Subject.PANEL_LEFT_OUT,
                 "The stiffness of the panel " + panel.name() + " cannot be calculated: " + why + ".",
                 "Nothing is said of how far it gives.");
     }

@@ -111,23 +111,51 @@ public final class FolderWriter {
     }
 
     private void plan() {
-        CsvFile plan =
-                file("plan", "face", "kind", "name", "wkt", "metal", "load_bearing", "keepout", "edge", "laminate");
+        CsvFile plan = file(
+                "plan",
+                "face",
+                "kind",
+                "name",
+                "wkt",
+                "metal",
+                "load_bearing",
+                "keepout",
+                "edge",
+                "laminate",
+                "coaming_height_mm",
+                "coaming_thickness_mm",
+                "coaming_skin");
         for (Face face : survey.faces()) {
-            plan.row(face.name(), "outline", "", wkt(face.outline()), "", "", "", word(face.edge()), face.laminate());
+            plan.row(
+                    face.name(),
+                    "outline",
+                    "",
+                    wkt(face.outline()),
+                    "",
+                    "",
+                    "",
+                    word(face.edge()),
+                    face.laminate(),
+                    "",
+                    "",
+                    "");
             for (Feature feature : face.features()) {
                 plan.row(feature(face.name(), feature));
             }
         }
     }
 
-    private static Object[] feature(String face, Feature feature) {
+    private static @Nullable Object[] feature(String face, Feature feature) {
         String kind = feature.getClass().getSimpleName().toLowerCase(Locale.ROOT);
         String edge = "";
         String laminate = "";
         Object[] fitting = {"", "", ""};
+        @Nullable Object[] coaming = {"", "", ""};
         if (feature instanceof Feature.Opening opening) {
-            edge = word(opening.edge());
+            edge = opening.coamingHeightMm() == null ? word(opening.edge()) : "coaming";
+            coaming = new @Nullable Object[] {
+                opening.coamingHeightMm(), opening.coamingThicknessMm(), opening.coamingSkin()
+            };
         } else if (feature instanceof Feature.Support support) {
             edge = word(support.edge());
         } else if (feature instanceof Feature.LaminateArea area) {
@@ -136,8 +164,19 @@ public final class FolderWriter {
         } else if (feature instanceof Feature.Fitting bolted) {
             fitting = new Object[] {bolted.metal(), bolted.loadBearing(), bolted.keepoutMm()};
         }
-        return new Object[] {
-            face, kind, feature.name(), wkt(feature.geometry()), fitting[0], fitting[1], fitting[2], edge, laminate
+        return new @Nullable Object[] {
+            face,
+            kind,
+            feature.name(),
+            wkt(feature.geometry()),
+            fitting[0],
+            fitting[1],
+            fitting[2],
+            edge,
+            laminate,
+            coaming[0],
+            coaming[1],
+            coaming[2]
         };
     }
 

@@ -35,6 +35,7 @@ public enum Subject {
     DIVIDER("divider"),
     SUPPORT("support"),
     PANEL("panel"),
+    PANEL_LEFT_OUT("panel left out"),
     LAMINATE("laminate"),
     LOAD("load"),
 

@@ -16,6 +16,7 @@ import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,6 +52,19 @@ class DrawnPlanTest {
 
     private static Face face(SurveyFolders folder) {
         return Reads.read(folder).survey().face("foredeck");
+    }
+
+    @Test
+    void aLayerMayGiveACoaming(@TempDir Path dir) throws IOException {
+        String layers =
+                "layers: {HATCHES: {kind: opening, edge: coaming, coaming_height_mm: 60, coaming_thickness_mm: 8},"
+                        + " BEAMS: support, cleats: fitting, DIMS: none}";
+        SurveyFolders folder =
+                plan(dir, "{file: deck.dxf, units: m, " + layers + "}").with("deck.dxf", resource("deck-r12.dxf"));
+
+        assertThat(face(folder).all(Opening.class))
+                .extracting(Opening::coaming)
+                .containsExactly(Optional.of(new Feature.Coaming(60, 8, Optional.empty())));
     }
 
     @Test

@@ -8,6 +8,7 @@ import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Feature.Access;
+import corewright.survey.Feature.Coaming;
 import corewright.survey.Feature.Disturbance;
 import corewright.survey.Feature.Divider;
 import corewright.survey.Feature.Fitting;
@@ -16,6 +17,9 @@ import corewright.survey.Feature.Opening;
 import corewright.survey.Feature.Solid;
 import corewright.survey.Feature.Support;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -27,6 +31,9 @@ import org.locationtech.jts.algorithm.Orientation;
 class PlanReaderTest {
     private static final String OUTLINE = "foredeck,outline,,\"POLYGON((0 0,900 0,900 600,0 600,0 0))\",,,,,deck\n";
     private static final String HEADER = "face,kind,name,wkt,metal,load_bearing,keepout,edge,laminate\n";
+
+    private static final String COAMING_HEADER =
+            "face,kind,wkt,edge,laminate,coaming_height_mm,coaming_thickness_mm,coaming_skin\n";
 
     private static SurveyFolders plan(Path dir, String rows) {
         return SurveyFolders.minimal(dir).with("plan.csv", HEADER + rows);
@@ -67,6 +74,66 @@ class PlanReaderTest {
         Fitting rail = face.all(Fitting.class).get(1);
         assertThat(rail.metal() || rail.loadBearing()).isFalse();
         assertThat(rail.keepoutMm()).isEqualTo(60);
+    }
+
+    @Test
+    void readsCoamingsOfOpenings(@TempDir Path dir) {
+        SurveyFolders folder = SurveyFolders.minimal(dir)
+                .with(
+                        "plan.csv",
+                        COAMING_HEADER
+                                + "foredeck,outline,\"POLYGON((0 0,900 0,900 600,0 600,0 0))\",,deck,,,\n"
+                                + hatch(100, "coaming,,60,8,")
+                                + hatch(300, "Coaming,,2 1/2 in,0.6 cm,carbon-epoxy")
+                                + hatch(500, ",,,,"));
+
+        List<Opening> openings = Reads.read(folder).survey().face("foredeck").all(Opening.class);
+
+        assertThat(openings).extracting(Opening::edge).containsOnly(EdgeSupport.FREE);
+        assertThat(openings)
+                .extracting(Opening::coaming)
+                .containsExactly(
+                        Optional.of(new Coaming(60, 8, Optional.empty())),
+                        Optional.of(new Coaming(63.5, 6, Optional.of("carbon-epoxy"))),
+                        Optional.empty());
+    }
+
+    @Test
+    void saysWhatIsWrongWithACoaming(@TempDir Path dir) {
+        SurveyFolders folder = SurveyFolders.minimal(dir)
+                .with(
+                        "plan.csv",
+                        COAMING_HEADER
+                                + "foredeck,outline,\"POLYGON((0 0,900 0,900 600,0 600,0 0))\",coaming,deck,,,\n"
+                                + hatch(100, "coaming,,,8,")
+                                + hatch(300, "coaming,,-60,tall,oak")
+                                + hatch(500, "free,,60,,")
+                                + "foredeck,support,\"LINESTRING(0 400,900 400)\",coaming,,60,,\n");
+
+        assertThat(Reads.complaints(folder))
+                .containsExactly(
+                        "plan.csv:2: edge: found \"coaming\", expected simple, simple-hard, clamped or free",
+                        "plan.csv:3: coaming_height_mm: found nothing, expected a length in mm",
+                        "plan.csv:4: coaming_height_mm: found \"-60\", expected a length from 0.01 to 1000 mm",
+                        "plan.csv:4: coaming_thickness_mm: found \"tall\", expected a length in mm",
+                        "plan.csv:4: coaming_skin: found \"oak\", expected carbon-epoxy, e-glass-epoxy or e-glass-polyester",
+                        "plan.csv:5: coaming_height_mm: found \"60\", expected nothing, as only an opening whose edge is"
+                                + " coaming has one",
+                        "plan.csv:6: edge: found \"coaming\", expected simple, simple-hard, clamped or free",
+                        "plan.csv:6: coaming_height_mm: found \"60\", expected nothing, as only an opening whose edge is"
+                                + " coaming has one");
+    }
+
+    private static String hatch(int x, String rest) {
+        return String.format(
+                Locale.ROOT,
+                "foredeck,opening,\"POLYGON((%d 100,%d 100,%d 200,%d 200,%d 100))\",%s%n",
+                x,
+                x + 100,
+                x + 100,
+                x,
+                x,
+                rest);
     }
 
     @Test

@@ -124,7 +124,7 @@ class SurveyYamlTest {
                 numerics: { cell_mm: 20, realisations: 100, seed: 7 }
                 resins:
                   - { name: epoxy-thin, viscosity_pa_s: 0.3 }
-                  - { name: house foam, hardener_per_resin: 0.5, structural: no }
+                  - { name: house foam, hardener_per_resin: 0.5, structural: no, bond_peel_mpa: 0.4 }
                 """);
 
         Settings settings = Reads.read(folder).survey().settings();
@@ -146,6 +146,8 @@ class SurveyYamlTest {
                         "epoxy-foam-300 3.0",
                         "polyurethane-pour 0.5");
         assertThat(settings.resin("house foam").structural()).isFalse();
+        assertThat(settings.resin("house foam").bondPeelMPa()).isEqualTo(0.4);
+        assertThat(settings.resin("house foam").bondShearMPa()).isZero();
         assertThat(Reads.findings(folder))
                 .containsExactly("survey.yaml:20: Resin house foam does not give density_kg_m3, expansion, pack,"
                         + " viscosity_pa_s, work_s, first_rise_s, rise_end_s, gel_s, hard_s and reference_c. The values"

@@ -115,6 +115,40 @@ class MarginsTest {
                 .noneMatch(m -> m.what().startsWith("repair bond"));
     }
 
+    /** The same V/(d b) everywhere: each core is held against its own strength, and its place lies in it. */
+    @Test
+    void aCoreOfItsOwnStrengthHasItsOwnMargins() {
+        Strengths.OfCore wet = new Strengths.OfCore(
+                "wet", OptionalDouble.of(1.05), OptionalDouble.of(3), Strengths.Bond.UNKNOWN, "a handbook");
+        Strengths.OfCore foam = new Strengths.OfCore(
+                "foam",
+                OptionalDouble.of(2.6),
+                OptionalDouble.of(4.5),
+                new Strengths.Bond(OptionalDouble.of(1.3), OptionalDouble.of(1.3)),
+                "a law");
+        CoreMaterial core = new CoreMaterial(40, 40, 80);
+        PanelSpec panel = strip(List.of(
+                new Patch.Core(Panels.rectangle(150, 0, 350, 100), core.with(wet)),
+                new Patch.Core(Panels.rectangle(650, 0, 850, 100), core.with(foam))));
+        Strengths noBond = new Strengths(
+                OptionalDouble.of(100), OptionalDouble.of(80), OptionalDouble.of(1.5), OptionalDouble.of(6));
+        Response response = PanelModel.of(panel, MeshSize.uniform(25))
+                .solve(List.of(new Load.Force(Panels.rectangle(499, 0, 501, 100), 400)));
+
+        List<Margin> margins = Margins.of(panel, response, noBond);
+
+        assertThat(find(margins, "core shear").ratio()).isCloseTo(0.0909 / 1.5, withinPercentage(2));
+        assertThat(find(margins, "core shear, wet").ratio()).isCloseTo(0.0909 / 1.05, withinPercentage(1));
+        assertThat(find(margins, "core shear, wet").x()).isBetween(150.0, 350.0);
+        assertThat(find(margins, "core shear, wet").source()).isEqualTo("a handbook");
+        assertThat(find(margins, "repair bond, shear, foam").ratio()).isCloseTo(0.0909 / 1.3, withinPercentage(1));
+        assertThat(find(margins, "repair bond, shear, foam").x()).isBetween(650.0, 850.0);
+        assertThat(margins)
+                .extracting(Margin::what)
+                .contains("core crushing, wet", "core shear, foam", "repair bond, peel, foam")
+                .doesNotContain("repair bond, shear", "repair bond, shear, wet");
+    }
+
     /** A line that lifts the outer skin by 5 N/mm² pulls the bond under it; the force through it is the load's outer half. */
     @Test
     void bondOfARepairIsPeeledByALiftedSkin() {

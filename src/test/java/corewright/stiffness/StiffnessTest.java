@@ -16,6 +16,7 @@ import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
 import corewright.survey.Finding;
 import corewright.survey.Part;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -162,6 +163,29 @@ class StiffnessTest {
         assertThat(map.findings()).isEmpty();
     }
 
+    /** Held along one side a panel can tilt: that is its own reason, and the panel beside it is told all the same. */
+    @Test
+    void aPanelIsLeftOutForAReasonOfItsOwn() throws IOException {
+        Survey survey = withLoads(
+                survey("foredeck,outline,edge,\"POLYGON((0 0,900 0,900 600,0 600,0 0))\",free\n"
+                        + "foredeck,support,beam,\"LINESTRING(300 0,300 600)\",simple\n"
+                        + "foredeck,support,next beam,\"LINESTRING(600 0,600 600)\",simple\n"),
+                load("a foot", square(450, 300, 100), 1000, 0));
+
+        StiffnessMap map = Stiffness.of(survey, Damage.fit(survey, new Memory()).map(), new Memory());
+
+        assertThat(map.panels()).extracting(p -> p.panel().name()).containsExactly("foredeck-P2");
+        assertThat(map.panels().get(0).cases()).hasSize(1);
+        assertThat(map.findings())
+                .filteredOn(f -> f.subject() == Subject.PANEL_LEFT_OUT)
+                .extracting(Finding::message)
+                .containsExactly(
+                        "The stiffness of the panel foredeck-P1 cannot be calculated: its supports leave the panel free to"
+                                + " move or to tilt.",
+                        "The stiffness of the panel foredeck-P3 cannot be calculated: its supports leave the panel free to"
+                                + " move or to tilt.");
+    }
+
     @Test
     void aLoadBesideEveryPanelIsSaid() throws IOException {
         Survey survey = withLoads(
@@ -170,6 +194,7 @@ class StiffnessTest {
 
         assertThat(Stiffness.of(survey, Damage.fit(survey, new Memory()).map(), new Memory())
                         .findings())
+                .filteredOn(f -> f.subject() == Subject.LOAD)
                 .extracting(Finding::message)
                 .containsExactly("A load of the case \"mast\" lies on no panel of foredeck.");
     }

@@ -4,10 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.GeneratedSurveys;
 import corewright.survey.Edit;
+import corewright.survey.Face;
+import corewright.survey.Feature;
 import corewright.survey.Judgements;
 import corewright.survey.Laminate;
 import corewright.survey.Part;
 import corewright.survey.Survey;
+import corewright.survey.settings.Resin;
+import corewright.survey.settings.Settings;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -78,7 +82,7 @@ class SchemaTest {
         }
 
         assertThat(strings(file, "SELECT value FROM survey_file WHERE name = 'schema_version'"))
-                .containsExactly("5");
+                .containsExactly("6");
         assertThat(SurveyFile.read(file).judgements().holes()).hasSize(1);
     }
 
@@ -86,6 +90,9 @@ class SchemaTest {
     void aFileOfVersion0IsReadWithoutBeingChanged(@TempDir Path dir) throws Exception {
         Path file = create(dir);
         Survey survey = SurveyFile.read(file);
+        assertThat(survey.faces())
+                .flatExtracting(f -> f.all(Feature.Opening.class))
+                .anyMatch(o -> o.coaming().isPresent());
         makeVersion0(file);
         byte[] before = Files.readAllBytes(file);
 
@@ -131,6 +138,13 @@ class SchemaTest {
         }
         Samples.sql(
                 file,
+                "ALTER TABLE resins DROP COLUMN shear_strength_mpa",
+                "ALTER TABLE resins DROP COLUMN crush_mpa",
+                "ALTER TABLE resins DROP COLUMN bond_shear_mpa",
+                "ALTER TABLE resins DROP COLUMN bond_peel_mpa",
+                "ALTER TABLE plan_features DROP COLUMN coaming_height_mm",
+                "ALTER TABLE plan_features DROP COLUMN coaming_thickness_mm",
+                "ALTER TABLE plan_features DROP COLUMN coaming_skin",
                 "ALTER TABLE laminates DROP COLUMN core_form",
                 "ALTER TABLE laminates DROP COLUMN solid_edge_mm",
                 "UPDATE survey_file SET value = 0 WHERE name = 'schema_version'");
@@ -140,7 +154,7 @@ class SchemaTest {
         Survey s = Part.CURED_TAPS.with(all, List.of());
         return new Survey(
                 s.heading(),
-                s.faces(),
+                s.faces().stream().map(SchemaTest::withoutCoamings).toList(),
                 s.meters(),
                 s.laminates().stream()
                         .map(l -> new Laminate(
@@ -154,11 +168,47 @@ class SchemaTest {
                         .toList(),
                 s.materials(),
                 s.readings(),
-                s.settings(),
+                withoutStrengths(s.settings()),
                 s.log(),
                 s.photos(),
                 Judgements.NONE,
                 List.of());
+    }
+
+    private static Face withoutCoamings(Face face) {
+        return face.with(face.features().stream()
+                .map(f -> f instanceof Feature.Opening o
+                        ? new Feature.Opening(o.origin(), o.name(), o.geometry(), o.edge())
+                        : f)
+                .toList());
+    }
+
+    private static Settings withoutStrengths(Settings s) {
+        return new Settings(
+                s.thresholds(),
+                s.drilling(),
+                s.resins().stream()
+                        .map(r -> new Resin(
+                                r.name(),
+                                r.hardenerPerResin(),
+                                r.densityKgM3(),
+                                r.expansion(),
+                                r.pack(),
+                                r.viscosityPaS(),
+                                r.workS(),
+                                r.firstRiseS(),
+                                r.riseEndS(),
+                                r.gelS(),
+                                r.hardS(),
+                                r.referenceC(),
+                                r.structural(),
+                                r.source()))
+                        .toList(),
+                s.costs(),
+                s.crew(),
+                s.climate(),
+                s.numerics(),
+                s.terms());
     }
 
     private static List<String> strings(Path file, String sql) throws SQLException {

@@ -261,6 +261,13 @@ class SurveyFileTest {
         SurveyFile.create(path, survey, List.of(note), Pictures.NONE);
         Samples.sql(
                 path,
+                "ALTER TABLE resins DROP COLUMN shear_strength_mpa",
+                "ALTER TABLE resins DROP COLUMN crush_mpa",
+                "ALTER TABLE resins DROP COLUMN bond_shear_mpa",
+                "ALTER TABLE resins DROP COLUMN bond_peel_mpa",
+                "ALTER TABLE plan_features DROP COLUMN coaming_height_mm",
+                "ALTER TABLE plan_features DROP COLUMN coaming_thickness_mm",
+                "ALTER TABLE plan_features DROP COLUMN coaming_skin",
                 "ALTER TABLE laminates DROP COLUMN core_form",
                 "ALTER TABLE laminates DROP COLUMN solid_edge_mm",
                 "ALTER TABLE import_notes DROP COLUMN about",

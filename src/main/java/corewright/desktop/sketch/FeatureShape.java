@@ -11,7 +11,7 @@ final class FeatureShape {
 
     static Feature with(Feature f, Geometry g) {
         if (f instanceof Feature.Opening o) {
-            return new Feature.Opening(o.origin(), o.name(), (Polygon) g, o.edge());
+            return new Feature.Opening(o.origin(), o.name(), (Polygon) g, o.edge(), o.coaming());
         }
         if (f instanceof Feature.Divider d) {
             return new Feature.Divider(d.origin(), d.name(), (LineString) g);

@@ -112,6 +112,7 @@ public final class FindingLines {
                     DIVIDER,
                     SUPPORT,
                     PANEL,
+                    PANEL_LEFT_OUT,
                     LAMINATE,
                     LOAD,
                     DRY_CORE,

@@ -24,6 +24,7 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The slip of each step. */
 public final class StepSlips {
@@ -53,6 +54,17 @@ public final class StepSlips {
         List<Slip.Fact> facts = new ArrayList<>();
         facts.add(new Slip.Fact("outline", units.area(face.outline().getArea())));
         count(facts, face, Feature.Opening.class, "openings");
+        List<Feature.Coaming> coamings = face.all(Feature.Opening.class).stream()
+                .flatMap(o -> o.coaming().stream())
+                .toList();
+        if (!coamings.isEmpty()) {
+            facts.add(new Slip.Fact(
+                    "coamings, height by thickness",
+                    coamings.stream()
+                            .map(c -> units.depthFigure(c.heightMm()) + " by " + units.depth(c.thicknessMm()))
+                            .distinct()
+                            .collect(Collectors.joining("; "))));
+        }
         count(facts, face, Feature.Divider.class, "dividers");
         count(facts, face, Feature.Support.class, "supports");
         count(facts, face, Feature.Fitting.class, "fittings");

@@ -7,7 +7,19 @@ import org.jspecify.annotations.Nullable;
 
 /** The kinds of CSV file in a survey folder and their columns. */
 public enum Kind {
-    PLAN(List.of("kind", "wkt"), List.of("face", "name", "metal", "load_bearing", "keepout", "edge", "laminate")),
+    PLAN(
+            List.of("kind", "wkt"),
+            List.of(
+                    "face",
+                    "name",
+                    "metal",
+                    "load_bearing",
+                    "keepout",
+                    "edge",
+                    "laminate",
+                    "coaming_height_mm",
+                    "coaming_thickness_mm",
+                    "coaming_skin")),
     MOISTURE(
             List.of("x", "y", "value"),
             List.of("id", "face", "meter", "temperature", "taken", "reference", "side", "note")),

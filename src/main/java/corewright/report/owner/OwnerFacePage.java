@@ -12,9 +12,13 @@ import corewright.report.page.PdfFile;
 import corewright.report.page.Prose;
 import corewright.report.page.RuledTable;
 import corewright.report.page.Titles;
+import corewright.survey.Defect;
+import corewright.survey.Finding;
+import corewright.survey.Subject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** One face: its map and its regions as a table, running on to further pages where they are many. */
 final class OwnerFacePage {
@@ -71,12 +75,16 @@ final class OwnerFacePage {
                 + " reading tells most." + OwnerWords.unread(List.of(face)) + missing();
     }
 
-    /** Panels that could not be calculated; empty but for defects. */
+    /** Panels that are left out and why, a sentence each; empty where none is. */
     private String missing() {
-        return assessment.stiffness().defects().stream()
+        Stream<String> unfit = assessment.stiffness().findings().stream()
+                .filter(f -> f.subject() == Subject.PANEL_LEFT_OUT)
+                .filter(f -> f.about().face().equals(face.face().name()))
+                .map(Finding::message);
+        Stream<String> failed = assessment.stiffness().defects().stream()
                 .filter(d -> d.about().face().equals(face.face().name()))
-                .map(d -> " " + Prose.plain(d.sentence()))
-                .collect(Collectors.joining());
+                .map(Defect::sentence);
+        return Stream.concat(unfit, failed).map(s -> " " + Prose.plain(s)).collect(Collectors.joining());
     }
 
     private double mapTop() {

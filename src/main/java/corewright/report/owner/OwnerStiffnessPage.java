@@ -190,6 +190,7 @@ final class OwnerStiffnessPage {
     private String notes() {
         StringBuilder notes = new StringBuilder();
         panel.notes().forEach(n -> notes.append(Prose.plain(n)).append(' '));
+        notes.append(PlannedMargins.words(assessment.survey().face(panel.panel().face()), panel));
         notes.append(
                 "Ranges come from how far the damage reaches, how deep it is, how soft wet core is and how stiff foam"
                         + " that nobody has tested yet may be, all together; the error of the calculation itself is not in them. Each panel is"

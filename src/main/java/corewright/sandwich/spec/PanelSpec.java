@@ -57,8 +57,18 @@ public record PanelSpec(
      * How the edges of openings are held.
      *
      * @param coaming a beam along them; it may stand on a free edge or a held one
+     * @param sides numbers of the outline's sides that the coaming runs along too: edges of openings that the outline cuts
      */
-    public record Openings(Support support, Optional<Coaming> coaming) {
+    public record Openings(Support support, Optional<Coaming> coaming, List<Integer> sides) {
+        public Openings {
+            sides = List.copyOf(sides);
+        }
+
+        /** Of openings that lie wholly inside. */
+        public Openings(Support support, Optional<Coaming> coaming) {
+            this(support, coaming, List.of());
+        }
+
         /** Free edges stiffened by a beam. */
         public static Openings with(Coaming coaming) {
             return new Openings(Support.FREE, Optional.of(coaming));

@@ -20,7 +20,7 @@ public record Strengths(
     /** With a bond of unknown strength. */
     public Strengths(
             OptionalDouble outerSkin, OptionalDouble innerSkin, OptionalDouble coreShear, OptionalDouble coreCrush) {
-        this(outerSkin, innerSkin, coreShear, coreCrush, new Bond(OptionalDouble.empty(), OptionalDouble.empty()));
+        this(outerSkin, innerSkin, coreShear, coreCrush, Bond.UNKNOWN);
     }
 
     /**
@@ -29,5 +29,17 @@ public record Strengths(
      * @param shear against sliding
      * @param peel against tension across it
      */
-    public record Bond(OptionalDouble shear, OptionalDouble peel) {}
+    public record Bond(OptionalDouble shear, OptionalDouble peel) {
+        /** Not known, or none of a repair. */
+        public static final Bond UNKNOWN = new Bond(OptionalDouble.empty(), OptionalDouble.empty());
+    }
+
+    /**
+     * Strength in MPa of a core that is not the panel's own.
+     *
+     * @param name what it is, as a margin is called after it
+     * @param bond between it and the skins, where it is a repair
+     * @param source where the figures come from
+     */
+    public record OfCore(String name, OptionalDouble shear, OptionalDouble crush, Bond bond, String source) {}
 }

@@ -16,6 +16,10 @@ import java.util.List;
  * @param gelS from mixing
  * @param hardS from mixing
  * @param structural may carry load once cured
+ * @param shearStrengthMPa of the cured mix in a cavity; this and the next three are 0 where its sheet does not say
+ * @param crushMPa its compressive strength
+ * @param bondShearMPa of its bond with a skin or an old core, against sliding
+ * @param bondPeelMPa of that bond, against tension across it
  * @param source where the figures come from
  */
 public record Resin(
@@ -32,6 +36,10 @@ public record Resin(
         double hardS,
         double referenceC,
         boolean structural,
+        double shearStrengthMPa,
+        double crushMPa,
+        double bondShearMPa,
+        double bondPeelMPa,
         String source) {
     public Resin {
         Check.positive("hardenerPerResin", hardenerPerResin);
@@ -44,6 +52,47 @@ public record Resin(
         Check.within("riseEndS", riseEndS, firstRiseS, 1e6);
         Check.within("gelS", gelS, workS, 1e6);
         Check.within("hardS", hardS, gelS, 1e6);
+        Check.notNegative("shearStrengthMPa", shearStrengthMPa);
+        Check.notNegative("crushMPa", crushMPa);
+        Check.notNegative("bondShearMPa", bondShearMPa);
+        Check.notNegative("bondPeelMPa", bondPeelMPa);
+    }
+
+    /** Of which no strength is known. */
+    public Resin(
+            String name,
+            double hardenerPerResin,
+            double densityKgM3,
+            double expansion,
+            double pack,
+            double viscosityPaS,
+            double workS,
+            double firstRiseS,
+            double riseEndS,
+            double gelS,
+            double hardS,
+            double referenceC,
+            boolean structural,
+            String source) {
+        this(
+                name,
+                hardenerPerResin,
+                densityKgM3,
+                expansion,
+                pack,
+                viscosityPaS,
+                workS,
+                firstRiseS,
+                riseEndS,
+                gelS,
+                hardS,
+                referenceC,
+                structural,
+                0,
+                0,
+                0,
+                0,
+                source);
     }
 
     /** What every length of time is multiplied by at {@code temperatureC}. */

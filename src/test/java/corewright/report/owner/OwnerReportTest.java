@@ -6,9 +6,11 @@ import corewright.Assessments;
 import corewright.assessment.Assessment;
 import corewright.damage.DamageMap;
 import corewright.report.SampleAssessment;
+import corewright.stiffness.StiffnessMap;
 import corewright.survey.About;
 import corewright.survey.Finding;
 import corewright.survey.Origin;
+import corewright.survey.Spot;
 import corewright.survey.Subject;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -77,6 +79,32 @@ class OwnerReportTest {
                 "Until then no verdict is given.");
         DamageMap open = a.damage().withheld("No verdict yet. " + doubt.message());
         return Assessments.of(a.survey(), open, a.stiffness(), a.options(), a.decision(), List.of(doubt), a.next());
+    }
+
+    @Test
+    void aPanelThatIsLeftOutIsSaidWithItsReason() throws IOException {
+        Assessment a = SampleAssessment.damaged();
+        String why = "The stiffness of the panel foredeck-P2 cannot be calculated: no foot fits on the panel.";
+        Origin origin = new Origin("survey.yaml", 0);
+        About about = new About.OfPanel("foredeck-P2", new Spot("foredeck", 2800, 0));
+        Finding left = new Finding(
+                Finding.Severity.DOUBT,
+                origin,
+                about,
+                Subject.PANEL_LEFT_OUT,
+                why,
+                "Nothing is said of how far it gives.");
+        Assessment without = Assessments.of(
+                a.survey(),
+                a.damage(),
+                new StiffnessMap(List.of(), List.of(left), List.of()),
+                a.options(),
+                a.decision(),
+                a.findings(),
+                a.next());
+
+        assertThat(text(without, 2)).contains(why);
+        assertThat(text(a, 2)).doesNotContain("cannot be calculated");
     }
 
     @Test
