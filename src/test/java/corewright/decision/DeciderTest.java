@@ -368,7 +368,8 @@ class DeciderTest {
     @Test
     void aMixThatCarriesNoLoadIsRefused() {
         Settings s = Settings.defaults();
-        Resin filler = new Resin("filler", 0.3, 1160, 4, 1.1, 3, 360, 360, 1320, 1500, 2940, 25, false, "test");
+        Resin filler =
+                new Resin("filler", 0.3, 1160, 4, 1.1, 3, 360, 360, 1320, 1500, 2940, 25, false, 0, 0, 0, 0, "test");
         Deck deck = deck(DECK)
                 .with(new Settings(
                         s.thresholds(), s.drilling(), List.of(filler), s.costs(), s.crew(), s.climate(), s.numerics()))

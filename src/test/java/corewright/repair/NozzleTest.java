@@ -111,7 +111,7 @@ class NozzleTest {
     void theBoreLimitsTheFlow() {
         Drilling d = Settings.defaults().drilling();
         assertThat(ReachLaw.nozzleResistance(d)).isCloseTo(19.56, within(0.005));
-        Resin thin = new Resin("t", 0.4, 1000, 1, 1, 1, 3600, 3600, 3600, 1e6, 1e6, 25, true, "test");
+        Resin thin = new Resin("t", 0.4, 1000, 1, 1, 1, 3600, 3600, 3600, 1e6, 1e6, 25, true, 0, 0, 0, 0, "test");
         Pour pour = new Pour(thin, d, 25);
         Hole drilled = new Hole("R1-1", "R1", Hole.Kind.INJECTION, 1, SPOT, 6.4, 5, 100, 1e5, null);
         Hole pushed = new Hole(

@@ -139,7 +139,8 @@ class WorkTest {
     @ParameterizedTest
     @CsvSource({"22, 1", "12, 2"})
     void theDayFollowsTheMixAndTheWeather(double temperatureC, double slower) {
-        Resin resin = new Resin("own", 0.45, 1160, 4.83, 1.15, 3, 300, 300, 1050, 1200, 2400, 22, true, "invented");
+        Resin resin = new Resin(
+                "own", 0.45, 1160, 4.83, 1.15, 3, 300, 300, 1050, 1200, 2400, 22, true, 0, 0, 0, 0, "invented");
         Settings d = Settings.defaults();
         Settings settings = new Settings(
                 d.thresholds(),

@@ -202,6 +202,10 @@ class SchemaTest {
                                 r.hardS(),
                                 r.referenceC(),
                                 r.structural(),
+                                0,
+                                0,
+                                0,
+                                0,
                                 r.source()))
                         .toList(),
                 s.costs(),

@@ -58,43 +58,6 @@ public record Resin(
         Check.notNegative("bondPeelMPa", bondPeelMPa);
     }
 
-    /** Of which no strength is known. */
-    public Resin(
-            String name,
-            double hardenerPerResin,
-            double densityKgM3,
-            double expansion,
-            double pack,
-            double viscosityPaS,
-            double workS,
-            double firstRiseS,
-            double riseEndS,
-            double gelS,
-            double hardS,
-            double referenceC,
-            boolean structural,
-            String source) {
-        this(
-                name,
-                hardenerPerResin,
-                densityKgM3,
-                expansion,
-                pack,
-                viscosityPaS,
-                workS,
-                firstRiseS,
-                riseEndS,
-                gelS,
-                hardS,
-                referenceC,
-                structural,
-                0,
-                0,
-                0,
-                0,
-                source);
-    }
-
     /** What every length of time is multiplied by at {@code temperatureC}. */
     public double timeFactor(double temperatureC) {
         return Math.pow(2, -(temperatureC - referenceC) / 10);
@@ -111,39 +74,24 @@ public record Resin(
 
     /** Generic materials for planning; the figures of the product in hand always win. */
     public static List<Resin> builtIn() {
-        return List.of(
-                new Resin("epoxy-foam-240", 0.35, 1160, 4.83, 1.15, 3, 360, 370, 2220, 2400, 2950, 25, true, FOAM),
-                new Resin("epoxy-foam-300", 0.35, 1160, 3.87, 1.15, 3, 360, 370, 2220, 2400, 2950, 25, true, FOAM),
-                new Resin(
-                        "epoxy-thin",
-                        0.30,
-                        1100,
-                        1,
-                        1,
-                        0.4,
-                        1200,
-                        1200,
-                        1200,
-                        2700,
-                        36000,
-                        25,
-                        true,
-                        "low-viscosity epoxy, common practice"),
-                new Resin(
-                        "polyurethane-pour",
-                        1,
-                        1100,
-                        27,
-                        1,
-                        0.5,
-                        45,
-                        45,
-                        300,
-                        300,
-                        1200,
-                        25,
-                        false,
-                        "32 kg/m3 pour foam, suppliers' guides: rises 25 to 30 times, cream 45 s, rise 5 min; listed to be "
-                                + "refused: it carries no shear"));
+        return List.of(foam("epoxy-foam-240", 4.83), foam("epoxy-foam-300", 3.87), thin(), pour());
+    }
+
+    private static Resin foam(String name, double expansion) {
+        return new Resin(name, 0.35, 1160, expansion, 1.15, 3, 360, 370, 2220, 2400, 2950, 25, true, 0, 0, 0, 0, FOAM);
+    }
+
+    private static Resin thin() {
+        String source = "low-viscosity epoxy, common practice";
+        return new Resin(
+                "epoxy-thin", 0.30, 1100, 1, 1, 0.4, 1200, 1200, 1200, 2700, 36000, 25, true, 0, 0, 0, 0, source);
+    }
+
+    private static Resin pour() {
+        String source =
+                "32 kg/m3 pour foam, suppliers' guides: rises 25 to 30 times, cream 45 s, rise 5 min; listed to be "
+                        + "refused: it carries no shear";
+        return new Resin(
+                "polyurethane-pour", 1, 1100, 27, 1, 0.5, 45, 45, 300, 300, 1200, 25, false, 0, 0, 0, 0, source);
     }
 }

@@ -116,11 +116,29 @@ class MixTest {
     }
 
     private static Resin foam(double expansion, double hardenerPerResin) {
-        return new Resin("f", hardenerPerResin, 1160, expansion, 1.15, 3, 360, 360, 1320, 1500, 2940, 25, true, "test");
+        return new Resin(
+                "f",
+                hardenerPerResin,
+                1160,
+                expansion,
+                1.15,
+                3,
+                360,
+                360,
+                1320,
+                1500,
+                2940,
+                25,
+                true,
+                0,
+                0,
+                0,
+                0,
+                "test");
     }
 
     private static Resin plain() {
-        return new Resin("p", 0.3, 1160, 1, 1, 0.4, 1200, 1200, 1200, 2700, 36000, 25, true, "test");
+        return new Resin("p", 0.3, 1160, 1, 1, 0.4, 1200, 1200, 1200, 2700, 36000, 25, true, 0, 0, 0, 0, "test");
     }
 
     private static Hole hole(int number, double servedMm3) {

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ReachLawTest {
     /** The mix of the table below: gels 25 minutes after mixing. */
     private static final Resin FOAM =
-            new Resin("f", 0.35, 1160, 4.83, 1.15, 3, 360, 360, 1320, 1500, 2940, 25, true, "test");
+            new Resin("f", 0.35, 1160, 4.83, 1.15, 3, 360, 360, 1320, 1500, 2940, 25, true, 0, 0, 0, 0, "test");
 
     private static final Resin THIN = Settings.defaults().resin("epoxy-thin");
 

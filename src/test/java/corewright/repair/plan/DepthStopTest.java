@@ -45,7 +45,8 @@ class DepthStopTest {
         "6, 2, 152"
     })
     void sealedPressureFollowsBoyle(double expansion, double pack, double kPa) {
-        Resin resin = new Resin("f", 0.35, 1160, expansion, pack, 3, 360, 360, 1320, 1500, 2940, 25, true, "test");
+        Resin resin = new Resin(
+                "f", 0.35, 1160, expansion, pack, 3, 360, 360, 1320, 1500, 2940, 25, true, 0, 0, 0, 0, "test");
         assertThat(Restraint.sealedKPa(resin)).isCloseTo(kPa, within(0.6)); // the table is rounded to 1 kPa
     }
 }
