@@ -6,7 +6,6 @@ import corewright.survey.Finding;
 import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /**
  * Whether a verdict on the deck may be given at all, and what must be said where not. Every headline asks here first: the
@@ -60,10 +59,7 @@ public record Verdict(List<String> doubts, List<Coverage> coverage) {
         if (!doubts.isEmpty()) {
             return "No verdict yet. " + doubts.get(0);
         }
-        String unread = coverage.stream()
-                .map(Coverage::unread)
-                .filter(s -> !s.isEmpty())
-                .collect(Collectors.joining(" "));
+        String unread = Coverage.unread(coverage);
         return unread.isEmpty() ? "" : (withheld() ? "No verdict is given. " : "") + unread;
     }
 }

@@ -13,6 +13,7 @@ import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -103,6 +104,11 @@ public record Coverage(String face, double water, double bond) {
     /** Enough of the face was read, both ways, to speak of it as a whole. */
     public boolean whole() {
         return water >= WHOLE && bond >= WHOLE;
+    }
+
+    /** What was not read of several faces; empty where all can be spoken of. */
+    public static String unread(List<Coverage> faces) {
+        return faces.stream().map(Coverage::unread).filter(s -> !s.isEmpty()).collect(Collectors.joining(" "));
     }
 
     /** What was not read, as a sentence; empty where the face can be spoken of as a whole. */

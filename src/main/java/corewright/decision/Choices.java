@@ -13,7 +13,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 
 /** The owner's table: from leaving it to opening everything, with cost, days and one thing to know. */
 final class Choices {
@@ -39,10 +38,7 @@ final class Choices {
 
     /** No damage: of what was read, and what was not. */
     private String noDamage() {
-        String unread = Coverage.of(survey).stream()
-                .map(Coverage::unread)
-                .filter(s -> !s.isEmpty())
-                .collect(Collectors.joining(" "));
+        String unread = Coverage.unread(Coverage.of(survey));
         return unread.isEmpty()
                 ? "No damage was found where it was read. What was not read is not known."
                 : unread + " What was not read is not known.";
