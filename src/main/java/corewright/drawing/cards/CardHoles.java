@@ -151,7 +151,7 @@ record CardHoles(List<Mark> marks, List<Arrow> arrows) {
                             view.x(hole.spot().xMm()),
                             view.y(hole.spot().yMm()),
                             diameter,
-                            measure.depthFigure(hole.depthStopMm()))
+                            measure.stopFigure(hole.depthStopMm()))
                     .stream()
                     .filter(s -> free.test(s.box().grown(0.3)))
                     .findFirst()

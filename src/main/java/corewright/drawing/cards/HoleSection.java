@@ -147,7 +147,7 @@ public record HoleSection(
         paper.line(Pen.EDGE, at, surface, at, tip);
         paper.line(Pen.EDGE, at - 1.2, tip, at + 1.2, tip);
         paper.haloText(
-                measure.depthFigure(stopMm),
+                measure.stopFigure(stopMm),
                 at + 2,
                 (surface + tip) / 2 + STOP.capMm() / 2,
                 STOP,

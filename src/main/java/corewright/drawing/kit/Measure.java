@@ -67,6 +67,11 @@ public enum Measure {
         return this == METRIC ? Figures.fixed(mm, 1) : Figures.fixed(mm / MM_PER_INCH, 2);
     }
 
+    /** A depth that must not be passed: rounded down, as {@link #say} does after "past". */
+    public String stopFigure(double mm) {
+        return this == METRIC ? depthFigure(mm) : Figures.fixed(Math.floor(100 * mm / MM_PER_INCH) / 100, 2);
+    }
+
     /** A deflection as it is known, two digits: 4.3, 20 or 0.17, 0.79. */
     public String deflectionFigure(double mm) {
         double value = this == METRIC ? mm : mm / MM_PER_INCH;

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 
 /**
  * Sentences written in metric units, said in US units. Every figure that stands before its unit is converted, with as many
- * significant digits as it had, at least two; ranges, pairs and sizes together: {@code 0.1 to 4.9 kPa}, {@code 100 × 100 mm}.
+ * significant digits as it had, at least two, but rounded down after "past"; ranges, pairs and sizes together: {@code 0.1 to 4.9 kPa}, {@code 100 × 100 mm}.
  * Grams stay: they are read on the scale that weighs the mix, and log.csv takes them. Factors: NIST SP 811 (2008), appendix B.
  */
 final class Said {
@@ -58,7 +58,7 @@ final class Said {
     private static final String NUMBER = "[-−]?\\d+(?:[\u2009 ]\\d{3})*(?:\\.\\d+)?";
     private static final String SPACE = "[ \u00a0\u2009]?";
     private static final Pattern FIGURES =
-            Pattern.compile("(?<![\\w.,/:-])(each )?(" + NUMBER + "(?: (?:to|and|of|by|x|×)[ \u00a0]"
+            Pattern.compile("(?<![\\w.,/:-])(each |past )?(" + NUMBER + "(?: (?:to|and|of|by|x|×)[ \u00a0]"
                     + NUMBER + ")*)(" + SPACE + ")("
                     + String.join("|", UNITS.stream().map(Unit::metric).toList())
                     + ")(?![\\w²³/])");
@@ -80,14 +80,16 @@ final class Said {
                 .filter(u -> List.of(u.metric.split("\\|")).contains(m.group(4)))
                 .findFirst()
                 .orElseThrow();
-        String each = m.group(1) == null ? "" : m.group(1);
-        double offset = each.isEmpty() ? unit.offset : 0; // a difference of temperatures
+        String before = m.group(1) == null ? "" : m.group(1);
+        double offset = before.equals("each ") ? 0 : unit.offset; // a difference of temperatures
+        RoundingMode rounding =
+                before.equals("past ") ? RoundingMode.DOWN : RoundingMode.HALF_UP; // never drill past it
         Matcher one = ONE.matcher(m.group(2));
-        String figures = one.replaceAll(n -> figure(n.group(), unit.factor, offset));
-        return each + figures + (m.group(3).isEmpty() ? " " : m.group(3)) + unit.us;
+        String figures = one.replaceAll(n -> figure(n.group(), unit.factor, offset, rounding));
+        return before + figures + (m.group(3).isEmpty() ? " " : m.group(3)) + unit.us;
     }
 
-    private static String figure(String shown, double factor, double offset) {
+    private static String figure(String shown, double factor, double offset, RoundingMode rounding) {
         String plain = shown.replaceAll("[\u2009 ]", "").replace('−', '-');
         double value = Double.parseDouble(plain) * factor + offset;
         int digits =
@@ -95,9 +97,7 @@ final class Said {
         int decimals = value == 0 || offset != 0
                 ? 0
                 : Math.max(0, Math.min(MOST_DECIMALS, digits - 1 - (int) Math.floor(Math.log10(Math.abs(value)))));
-        String figure = BigDecimal.valueOf(value)
-                .setScale(decimals, RoundingMode.HALF_UP)
-                .toPlainString();
+        String figure = BigDecimal.valueOf(value).setScale(decimals, rounding).toPlainString();
         return String.format(Locale.ROOT, "%s", shown.startsWith("−") ? figure.replace('-', '−') : figure);
     }
 }

@@ -75,7 +75,7 @@ record FillWords(Measure measure) {
         if (spot == null) {
             return "no hole may be drilled here";
         }
-        String stop = ", stop at " + measure.depthFigure(shot.depthStopMm()) + " " + measure.depthUnit();
+        String stop = ", stop at " + measure.stopFigure(shot.depthStopMm()) + " " + measure.depthUnit();
         return (shot.hole().isEmpty() ? "drill a new hole " + shot.id() : "drill " + shot.hole() + " open again")
                 + stop;
     }

@@ -31,7 +31,7 @@ public final class HoleLabels {
         for (int i = 0; stops && i < marks.holes().size(); i++) {
             Hole plan = marks.holePlans().get(i);
             if (plan.kind() == Hole.Kind.INJECTION) {
-                String depth = measure.depthFigure(plan.depthStopMm());
+                String depth = measure.stopFigure(plan.depthStopMm());
                 HoleLabel stop = best(marks, i, depth, true, all);
                 if (stop != null) {
                     labels.add(stop);

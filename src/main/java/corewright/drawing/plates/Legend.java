@@ -242,7 +242,7 @@ public final class Legend {
                 words.add(stops + " of " + wanted + " shown, all on the work card");
             }
             mark(
-                    (paper, x, y) -> new HoleLabel(x - 1.8, y, spec.measure().depthFigure(8.5), true).paint(paper),
+                    (paper, x, y) -> new HoleLabel(x - 1.8, y, spec.measure().stopFigure(8.5), true).paint(paper),
                     words.toArray(String[]::new));
         }
         if (spec.shows(Layer.CUTS) && !spec.assessment().decision().recores().isEmpty()) {

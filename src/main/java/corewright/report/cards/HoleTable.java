@@ -128,7 +128,7 @@ final class HoleTable {
         double box = y + (row - CardSheet.BOX) / 2;
         Hole.Nozzle nozzle = hole.nozzle();
         if (nozzle == null) {
-            paper.text(card.measure().depthFigure(hole.depthStopMm()), left + STOP, base, TOOL, Anchor.CENTRE);
+            paper.text(card.measure().stopFigure(hole.depthStopMm()), left + STOP, base, TOOL, Anchor.CENTRE);
             double bar = base - TOOL.capMm() - 0.9;
             paper.line(COLLAR, left + STOP - 6, bar, left + STOP + 6, bar);
             CardSheet.box(paper, left + DRILLED - CardSheet.BOX / 2, box, CardSheet.BOX);

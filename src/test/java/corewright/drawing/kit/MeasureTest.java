@@ -56,6 +56,21 @@ class MeasureTest {
         }
     }
 
+    /** A collar set by the inches of a card must not let the drill farther than the millimetres would. */
+    @Test
+    void aDepthStopInInchesIsNoDeeper() {
+        for (int tenths = 30; tenths <= 500; tenths += 5) {
+            double mm = tenths / 10.0;
+            String stop = Measure.US.stopFigure(mm);
+
+            assertThat(Double.parseDouble(stop) * 25.4).as("%s mm", mm).isBetween(mm - 0.254, mm + 1e-9);
+            String sentence = "Set the collar and never drill past " + Measure.METRIC.stopFigure(mm) + " mm: so.";
+            assertThat(Measure.US.say(sentence))
+                    .as("the sentence and the figure agree")
+                    .isEqualTo("Set the collar and never drill past " + stop + " in: so.");
+        }
+    }
+
     @Test
     void theMetricScaleBarIsAsItWas() {
         assertThat(words(new ScaleBar(0, 0, 20, Measure.METRIC))).containsExactly("0", "100", "500", "1000 mm");
