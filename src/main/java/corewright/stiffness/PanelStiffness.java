@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * How stiff one panel is in every state.
@@ -43,6 +44,11 @@ public record PanelStiffness(
                 .map(c -> c.with(State.AFTER_PLAN, answers.apply(c)))
                 .toList();
         return new PanelStiffness(panel, softest, damaged, all, margins, looseSkin, withPlan, notes);
+    }
+
+    /** States with figures, in order: the one after the advised plan may be missing, by a defect. */
+    public List<State> known() {
+        return Stream.of(State.values()).filter(states::containsKey).toList();
     }
 
     /** The figures of a state. */

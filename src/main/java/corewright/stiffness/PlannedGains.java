@@ -24,7 +24,7 @@ final class PlannedGains {
         this.memory = memory;
     }
 
-    /** A panel that cannot be calculated after the plan is left out; a defect names it. */
+    /** A panel that cannot be calculated after the plan keeps its other states; a defect names it. */
     Gains of(StiffnessMap stiffness, List<Treatment> dried, List<Treatment> advised) {
         List<PanelStiffness> panels = new ArrayList<>();
         for (FaceDamage face : damage.faces()) {
@@ -39,6 +39,7 @@ final class PlannedGains {
                             "the stiffness after the advised plan",
                             new About.OfPanel(panel.panel().name(), panel.softest()),
                             e));
+                    panels.add(panel);
                 }
             }
         }
@@ -47,7 +48,8 @@ final class PlannedGains {
                 .map(worst -> new Gains(
                         Optional.of(worst.in(State.AS_FOUND).ofAsBuilt()),
                         dried(worst, dried),
-                        Optional.of(worst.in(State.AFTER_PLAN).ofAsBuilt()),
+                        Optional.ofNullable(worst.states().get(State.AFTER_PLAN))
+                                .map(StateStiffness::ofAsBuilt),
                         Optional.of(worst.in(State.AFTER_RECORE).ofAsBuilt()),
                         map,
                         defects))

@@ -157,6 +157,35 @@ class DefectTest {
     }
 
     @Test
+    void aPlanWhoseStiffnessFailsLeavesWhatIsKnownOfThePanel() throws IOException {
+        Assessment sound = whole.assessment();
+        Assessment one = assess(new Failing(
+                input -> input.getClass().getSimpleName().equals("Planned"), new IllegalStateException("on purpose")));
+
+        assertThat(one.stiffness().panels()).hasSameSizeAs(sound.stiffness().panels());
+        PanelStiffness panel = one.stiffness().panels().get(0);
+        assertThat(panel.known())
+                .containsExactly(State.AS_BUILT, State.AS_FOUND, State.AFTER_INJECTION, State.AFTER_RECORE);
+        for (State state : panel.known()) {
+            assertThat(panel.in(state).equals(sound.stiffness().panels().get(0).in(state)))
+                    .as(state.word())
+                    .isTrue();
+        }
+        assertThat(one.defects()).hasSameSizeAs(one.stiffness().panels());
+        assertThat(one.gains().advised()).isEmpty();
+
+        Path out = place.resolve("out");
+        String summary = Outputs.write(one, out, Progress.NONE, Map::of);
+
+        assertThat(summary).contains("\"after_recore\"").doesNotContain("\"after_plan\"");
+        assertThat(ownersPages(out))
+                .contains("By a defect of this program the stiffness after the advised plan of foredeck-P1")
+                .contains("After cutting out and renewing")
+                .doesNotContain("After what is advised");
+        assertThat(out.resolve("foot-load.csv")).isNotEmptyFile();
+    }
+
+    @Test
     void workThatIsNoLongerWantedIsNoDefect() {
         Failing cancelled = new Failing(panel("foredeck-P1"), new CancellationException());
 

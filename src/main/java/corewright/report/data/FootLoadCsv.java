@@ -34,7 +34,7 @@ public final class FootLoadCsv {
 
     private static List<String[]> rows(PanelStiffness panel) {
         Map<Spot, String[]> rows = new TreeMap<>();
-        for (State state : State.values()) {
+        for (State state : panel.known()) {
             for (FootLoadMap.Place place : panel.in(state).feet().places()) {
                 rows.computeIfAbsent(new Spot(place.y(), place.x()), s -> empty())[state.ordinal()] =
                         Numbers.rounded(place.deflectionMm(), 4);

@@ -9,6 +9,7 @@ import corewright.sandwich.Margin;
 import corewright.stiffness.LoadCase;
 import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
+import java.util.List;
 
 /** The panels of summary.json. */
 public final class PanelsJson {
@@ -25,7 +26,7 @@ public final class PanelsJson {
         ObjectNode deflection = node.putObject("deflection_mm");
         ObjectNode ofAsBuilt = node.putObject("of_as_built");
         ObjectNode worst = node.putObject("worst_place");
-        for (State state : State.values()) {
+        for (State state : panel.known()) {
             JsonFile.put(stiffness, state.word(), panel.in(state).stiffnessNPerMm());
             JsonFile.put(linear, state.word(), panel.in(state).linearNPerMm());
             JsonFile.put(deflection, state.word(), panel.in(state).deflectionMm());
@@ -44,7 +45,7 @@ public final class PanelsJson {
         ArrayNode margins = node.putArray("margins_as_found");
         panel.margins().forEach(m -> margin(margins.addObject(), m));
         ArrayNode cases = node.putArray("load_cases");
-        panel.cases().forEach(c -> loadCase(cases.addObject(), c));
+        panel.cases().forEach(c -> loadCase(cases.addObject(), c, panel.known()));
         ArrayNode notes = node.putArray("notes");
         panel.notes().forEach(notes::add);
     }
@@ -59,9 +60,9 @@ public final class PanelsJson {
                 .put("linear_overstates", loose.overstated());
     }
 
-    private static void loadCase(ObjectNode node, LoadCase loadCase) {
+    private static void loadCase(ObjectNode node, LoadCase loadCase, List<State> states) {
         node.put("name", loadCase.name());
-        for (State state : State.values()) {
+        for (State state : states) {
             LoadCase.Answer answer = loadCase.in(state);
             ObjectNode one = node.putObject(state.word());
             JsonFile.put(one, "deflection_mm", answer.deflectionMm());

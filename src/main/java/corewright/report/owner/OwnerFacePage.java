@@ -75,13 +75,15 @@ final class OwnerFacePage {
                 + " reading tells most." + OwnerWords.unread(List.of(face)) + missing();
     }
 
-    /** Panels that are left out and why, a sentence each; empty where none is. */
+    /** What is missing of panels and why, a sentence each; empty where nothing is. */
     private String missing() {
         Stream<String> unfit = assessment.stiffness().findings().stream()
                 .filter(f -> f.subject() == Subject.PANEL_LEFT_OUT)
                 .filter(f -> f.about().face().equals(face.face().name()))
                 .map(Finding::message);
-        Stream<String> failed = assessment.stiffness().defects().stream()
+        Stream<String> failed = Stream.of(
+                        assessment.stiffness().defects(), assessment.gains().defects())
+                .flatMap(List::stream)
                 .filter(d -> d.about().face().equals(face.face().name()))
                 .map(Defect::sentence);
         return Stream.concat(unfit, failed).map(s -> " " + Prose.plain(s)).collect(Collectors.joining());

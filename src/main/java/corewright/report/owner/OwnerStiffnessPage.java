@@ -104,13 +104,14 @@ final class OwnerStiffnessPage {
         double height = Math.min(MOST_HIGH, width * extent.getHeight() / extent.getWidth());
         double heads = Prose.TEXT.leadMm() + Prose.NOTE.leadMm() + 2;
         List<Box> boxes = new ArrayList<>();
-        for (int i = 0; i < PICTURES.size(); i++) {
+        List<State> shown = PICTURES.stream().filter(panel.known()::contains).toList();
+        for (int i = 0; i < shown.size(); i++) {
             double left = PageFrame.LEFT + i * (width + APART);
-            State state = PICTURES.get(i);
+            State state = shown.get(i);
             Prose.TEXT.paint(paper, Prose.bold(title(state)), left, top, width, Anchor.LEFT);
             Prose.NOTE.paint(
                     paper,
-                    "the softest place " + (state == State.AS_FOUND ? "gives " : "would give ")
+                    (state == State.AS_FOUND ? "the softest place gives " : "the same place would give ")
                             + mm(panel.in(state).deflectionMm()),
                     left,
                     top + Prose.TEXT.leadMm(),
@@ -118,7 +119,7 @@ final class OwnerStiffnessPage {
                     Anchor.LEFT);
             boxes.add(new Box(left, top + heads, width, height));
         }
-        DeflectionPicture.paint(paper, assessment.survey().face(panel.panel().face()), panel, PICTURES, boxes, measure);
+        DeflectionPicture.paint(paper, assessment.survey().face(panel.panel().face()), panel, shown, boxes, measure);
         return top + heads + height;
     }
 
@@ -139,7 +140,7 @@ final class OwnerStiffnessPage {
                 new Column(measure == Measure.METRIC ? "N per mm" : "lbf per in", 23, Anchor.RIGHT),
                 new Column("Of 100 as built", 28, Anchor.RIGHT),
                 new Column("How sure", 48, Anchor.LEFT)));
-        for (State state : State.values()) {
+        for (State state : panel.known()) {
             Quantiles share = panel.in(state).ofAsBuilt();
             table.row(List.of(
                     state == State.AFTER_INJECTION ? "After filling" : title(state),
@@ -164,7 +165,7 @@ final class OwnerStiffnessPage {
             List<String> row = new ArrayList<>();
             row.add(Prose.plain(each.name()));
             for (State state : State.values()) {
-                row.add(number(each.in(state).deflectionMm()));
+                row.add(panel.known().contains(state) ? number(each.in(state).deflectionMm()) : "");
             }
             table.row(row);
         }
