@@ -38,7 +38,7 @@ final class PlannedMargins {
 
     private static Optional<Taken> most(PanelStiffness panel, Predicate<Margin> which) {
         return panel.cases().stream()
-                .filter(c -> panel.known().contains(State.AFTER_PLAN))
+                .filter(c -> c.states().containsKey(State.AFTER_PLAN))
                 .flatMap(c -> planned(c).margins().stream().map(m -> new Taken(c.name(), m)))
                 .filter(t -> which.test(t.margin()))
                 .max(Comparator.comparingDouble(t -> t.margin().ratio()));
