@@ -81,28 +81,34 @@ final class MethodWords {
     private Optional<PanelStiffness> panel(Region region) {
         return found.stiffness().of(region.face()).stream()
                 .filter(p -> p.panel().area().intersects(region.likely()))
-                .filter(p -> !p.in(State.AS_BUILT).feet().places().isEmpty())
+                .filter(p -> !p.in(State.AS_FOUND).feet().places().isEmpty())
                 .max(Comparator.comparingDouble(p ->
                         Overlay.intersection(p.panel().area(), region.likely()).getArea()));
     }
 
-    /** The foot's place over the region that lost most; the nearest place where none lies over it. */
+    /** The foot's place over the region that gives most as found, as on the owner's page; the nearest where none lies over it. */
     private static FootLoadMap.Place softest(PanelStiffness panel, Region region) {
         Comparator<FootLoadMap.Place> byDistance = Comparator.comparingDouble(
                 p -> region.likely().distance(FACTORY.createPoint(new Coordinate(p.x(), p.y()))));
-        Comparator<FootLoadMap.Place> byLoss = Comparator.comparingDouble(p -> ofAsBuilt(panel, State.AS_FOUND, p));
-        return panel.in(State.AS_BUILT).feet().places().stream()
-                .min(byDistance.thenComparing(byLoss))
+        Comparator<FootLoadMap.Place> softestFirst =
+                Comparator.comparingDouble(FootLoadMap.Place::deflectionMm).reversed();
+        return panel.in(State.AS_FOUND).feet().places().stream()
+                .min(byDistance.thenComparing(softestFirst))
                 .orElseThrow();
     }
 
-    /** As built over the state's deflection there; the panel's own figure where the state has no foot there. */
-    private static double ofAsBuilt(PanelStiffness panel, State state, FootLoadMap.Place asBuilt) {
-        return panel.in(state).feet().places().stream()
-                .filter(p -> p.x() == asBuilt.x() && p.y() == asBuilt.y())
-                .mapToDouble(p -> asBuilt.deflectionMm() / p.deflectionMm())
-                .findFirst()
+    /** As built over the state's deflection at a place; the panel's own figure where one of them has no foot there. */
+    private static double ofAsBuilt(PanelStiffness panel, State state, FootLoadMap.Place at) {
+        return deflection(panel, State.AS_BUILT, at)
+                .flatMap(built -> deflection(panel, state, at).map(now -> built / now))
                 .orElse(panel.in(state).ofAsBuilt().p50());
+    }
+
+    private static Optional<Double> deflection(PanelStiffness panel, State state, FootLoadMap.Place at) {
+        return panel.in(state).feet().places().stream()
+                .filter(p -> p.x() == at.x() && p.y() == at.y())
+                .map(FootLoadMap.Place::deflectionMm)
+                .findFirst();
     }
 
     String advice(Region region) {
