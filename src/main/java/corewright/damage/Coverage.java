@@ -11,8 +11,11 @@ import corewright.survey.Spot;
 import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -65,16 +68,22 @@ public record Coverage(String face, double water, double bond) {
     }
 
     private static double share(Plan plan, Frame frame, List<Spot> spots) {
-        List<Spot> onCore =
-                spots.stream().distinct().filter(s -> plan.bayAt(s) != null).toList();
-        if (onCore.size() < LEAST_READINGS) {
+        Map<String, List<Spot>> ofBay = new HashMap<>();
+        int onCore = 0;
+        for (Spot spot : new LinkedHashSet<>(spots)) {
+            Bay bay = plan.bayAt(spot);
+            if (bay != null) {
+                ofBay.computeIfAbsent(bay.name(), n -> new ArrayList<>()).add(spot);
+                onCore++;
+            }
+        }
+        if (onCore < LEAST_READINGS) {
             return 0;
         }
         int all = 0;
         int read = 0;
         for (Bay bay : plan.bays()) {
-            List<Spot> own =
-                    onCore.stream().filter(s -> bay.equals(plan.bayAt(s))).toList();
+            List<Spot> own = ofBay.getOrDefault(bay.name(), List.of());
             int[] cells = frame.cellsIn(bay.area());
             all += cells.length;
             read += own.isEmpty() ? 0 : near(frame, cells, own);

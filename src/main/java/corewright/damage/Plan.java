@@ -1,5 +1,6 @@
 package corewright.damage;
 
+import corewright.overlay.AreaIndex;
 import corewright.overlay.Overlay;
 import corewright.overlay.Pieces;
 import corewright.survey.About;
@@ -16,23 +17,47 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 
-/**
- * A face cut into bays.
- *
- * @param bays continuous core, by x, then y of the centroid
- * @param solids what is neither opening nor core: solid laminate and pads
- */
-record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findings) {
+/** A face cut into bays; asked for by every reading. */
+final class Plan {
     /** Why a place has no core: what kind of fact it is, and what the reading does there. */
     record OffCore(Subject subject, String words) {}
 
     /** Smaller left-overs of a cut are slivers of rounding. */
     private static final double SLIVER_MM2 = 1;
+
+    private final List<Bay> bays;
+    private final List<Polygon> solids;
+    private final List<Finding> findings;
+    private final AreaIndex<Bay> bayOf;
+    private final AreaIndex<Feature.Opening> openingOf;
+    private final AreaIndex<Polygon> solidOf;
+
+    private Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findings) {
+        this.bays = List.copyOf(bays);
+        this.solids = List.copyOf(solids);
+        this.findings = List.copyOf(findings);
+        bayOf = new AreaIndex<>(bays, Bay::area);
+        openingOf = new AreaIndex<>(face.all(Feature.Opening.class), Feature.Opening::geometry);
+        solidOf = new AreaIndex<>(solids, s -> s);
+    }
+
+    /** Continuous core, by x, then y of the centroid. */
+    List<Bay> bays() {
+        return bays;
+    }
+
+    /** What is neither opening nor core: solid laminate and pads. */
+    List<Polygon> solids() {
+        return solids;
+    }
+
+    List<Finding> findings() {
+        return findings;
+    }
 
     /** A face of a survey, with the solid edge of its own laminate. */
     static Plan of(Survey survey, Face face) {
@@ -45,14 +70,16 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
      * @param solidEdgeMm without core so far in from the outline and from openings
      */
     static Plan of(Face face, double solidEdgeMm) {
-        Geometry deck = face.outline();
-        for (Feature.Opening opening : face.all(Feature.Opening.class)) {
-            deck = Overlay.difference(deck, opening.geometry());
-        }
-        Geometry core = deck;
-        for (Feature.Solid solid : face.all(Feature.Solid.class)) {
-            core = Overlay.difference(core, solid.geometry());
-        }
+        Geometry deck = without(
+                face.outline(),
+                face.all(Feature.Opening.class).stream()
+                        .map(Feature.Opening::geometry)
+                        .toList());
+        Geometry core = without(
+                deck,
+                face.all(Feature.Solid.class).stream()
+                        .map(Feature.Solid::geometry)
+                        .toList());
         if (solidEdgeMm > 0) {
             core = Overlay.intersection(core, inside(deck, solidEdgeMm));
         }
@@ -73,7 +100,11 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
         for (Polygon piece : pieces) {
             bays.add(new Bay(face.name() + "-B" + (bays.size() + 1), face.name(), piece));
         }
-        return new Plan(face, List.copyOf(bays), Pieces.polygons(solids), List.copyOf(findings));
+        return new Plan(face, bays, Pieces.polygons(solids), findings);
+    }
+
+    private static Geometry without(Geometry area, List<? extends Geometry> holes) {
+        return holes.isEmpty() ? area : Overlay.difference(area, Overlay.union(holes));
     }
 
     /** Corners stay corners, as a laminator keeps to a straight edge. */
@@ -85,37 +116,19 @@ record Plan(Face face, List<Bay> bays, List<Polygon> solids, List<Finding> findi
     /** The bay a reading belongs to, or null when it lies off the core. */
     @Nullable
     Bay bayAt(Spot spot) {
-        Point point = face.outline().getFactory().createPoint(spot.coordinate());
-        Bay nearest = null;
-        double least = Tolerances.TAPE_MM;
-        for (Bay bay : bays) {
-            double distance = bay.area().getEnvelopeInternal().distance(point.getEnvelopeInternal()) > least
-                    ? Double.MAX_VALUE
-                    : bay.area().distance(point);
-            if (distance == 0) {
-                return bay;
-            }
-            if (distance <= least) {
-                least = distance;
-                nearest = bay;
-            }
-        }
-        return nearest;
+        return bayOf.nearest(spot.coordinate(), Tolerances.TAPE_MM).orElse(null);
     }
 
     /** Why a place has no core, for a finding. */
     OffCore offCore(Spot spot) {
-        Point point = face.outline().getFactory().createPoint(spot.coordinate());
-        for (Feature.Opening opening : face.all(Feature.Opening.class)) {
-            if (opening.geometry().covers(point)) {
-                return new OffCore(
+        return openingOf
+                .firstAt(spot.coordinate())
+                .map(o -> new OffCore(
                         Subject.IN_AN_OPENING,
-                        "lies in " + (opening.name().isBlank() ? "an opening" : "the opening " + opening.name()));
-            }
-        }
-        return solids.stream().anyMatch(s -> s.covers(point))
-                ? new OffCore(Subject.OFF_THE_CORE, "lies over solid laminate, where there is no core")
-                : new OffCore(Subject.OUTSIDE, "lies outside the outline");
+                        "lies in " + (o.name().isBlank() ? "an opening" : "the opening " + o.name())))
+                .orElseGet(() -> solidOf.firstAt(spot.coordinate()).isPresent()
+                        ? new OffCore(Subject.OFF_THE_CORE, "lies over solid laminate, where there is no core")
+                        : new OffCore(Subject.OUTSIDE, "lies outside the outline"));
     }
 
     /** Whether some part of the line is a common edge of two bays, or runs along one's boundary. */

@@ -2,6 +2,7 @@ package corewright.intake;
 
 import corewright.intake.text.Notes;
 import corewright.intake.text.Numerals;
+import corewright.overlay.AreaIndex;
 import corewright.survey.About;
 import corewright.survey.Face;
 import corewright.survey.Feature.LaminateArea;
@@ -16,11 +17,13 @@ import corewright.survey.Spot;
 import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
@@ -34,9 +37,12 @@ final class Oddities {
     /** More of a kind than this are counted, not listed. */
     static final int ONE_BY_ONE = 10;
 
+    /** Of readings off the deck each is shown at its place, up to so many of a face. */
+    private static final int PLACES_ONE_BY_ONE = 200;
+
     private final Survey survey;
     private final Notes notes;
-    private final Map<String, Areas<LaminateArea>> laminates = new HashMap<>();
+    private final Map<String, AreaIndex<LaminateArea>> laminates = new HashMap<>();
 
     private Set<Reading> told = Set.of();
 
@@ -100,32 +106,50 @@ final class Oddities {
         }
     }
 
+    /** A place where a reading says nothing of the deck. */
+    private record Off(Reading reading, Spot spot, Subject subject, String where) {}
+
     private void notePlaces(Face face, List<Reading> readings) {
         IndexedPointInAreaLocator deck = new IndexedPointInAreaLocator(face.outline());
-        Areas<Opening> openings = new Areas<>(face.all(Opening.class));
+        AreaIndex<Opening> openings = new AreaIndex<>(face.all(Opening.class), Opening::geometry);
+        Map<Subject, List<Off>> off = new EnumMap<>(Subject.class);
         for (Reading reading : readings) {
-            if (told.contains(reading)) {
-                continue;
-            }
-            notePlace(reading, reading.spot(), deck, openings);
-            if (reading instanceof Feeler feeler) {
-                notePlace(feeler, feeler.tip(), deck, openings);
+            if (!told.contains(reading)) {
+                List<Spot> spots = reading instanceof Feeler feeler
+                        ? List.of(feeler.spot(), feeler.tip())
+                        : List.of(reading.spot());
+                spots.forEach(spot -> off(reading, spot, deck, openings)
+                        .ifPresent(o -> off.computeIfAbsent(o.subject(), s -> new ArrayList<>())
+                                .add(o)));
             }
         }
+        off.values().forEach(this::notePlaces);
     }
 
-    private void notePlace(Reading reading, Spot spot, IndexedPointInAreaLocator deck, Areas<Opening> openings) {
-        String effect = "It is kept in the survey but says nothing of the deck.";
+    private static Optional<Off> off(
+            Reading reading, Spot spot, IndexedPointInAreaLocator deck, AreaIndex<Opening> openings) {
         if (deck.locate(spot.coordinate()) == Location.EXTERIOR) {
-            String message = label(reading) + " at " + at(spot) + " lies outside the outline of " + spot.face() + ".";
-            note(reading, spot, Subject.OUTSIDE, message, effect);
-            return;
+            return Optional.of(new Off(reading, spot, Subject.OUTSIDE, "outside the outline of " + spot.face()));
         }
-        Opening opening = openings.lastAt(spot.coordinate(), false);
-        if (opening != null) {
-            String name = opening.name().isEmpty() ? "an opening" : "the opening \"" + opening.name() + "\"";
-            String message = label(reading) + " at " + at(spot) + " lies in " + name + ".";
-            note(reading, spot, Subject.IN_AN_OPENING, message, effect);
+        return openings.lastAt(spot.coordinate(), false)
+                .map(o -> new Off(
+                        reading,
+                        spot,
+                        Subject.IN_AN_OPENING,
+                        o.name().isEmpty() ? "in an opening" : "in the opening \"" + o.name() + "\""));
+    }
+
+    private void notePlaces(List<Off> off) {
+        boolean many = off.size() > PLACES_ONE_BY_ONE;
+        for (Off each : many ? off.subList(0, 1) : off) {
+            String message = label(each.reading()) + " at " + at(each.spot()) + " lies " + each.where() + ".";
+            note(
+                    each.reading(),
+                    each.spot(),
+                    each.subject(),
+                    many ? off.size() + " readings lie off the deck like this one. " + message : message,
+                    (many ? "They are" : "It is") + " kept in the survey but " + (many ? "say" : "says")
+                            + " nothing of the deck.");
         }
     }
 
@@ -170,8 +194,10 @@ final class Oddities {
     private double coreMm(Spot spot) {
         Face face = survey.face(spot.face());
         LaminateArea area = laminates
-                .computeIfAbsent(face.name(), f -> new Areas<>(face.all(LaminateArea.class)))
-                .lastAt(spot.coordinate(), true);
+                .computeIfAbsent(
+                        face.name(), f -> new AreaIndex<>(face.all(LaminateArea.class), LaminateArea::geometry))
+                .lastAt(spot.coordinate(), true)
+                .orElse(null);
         return survey.laminate(area == null ? face.laminate() : area.laminate()).coreMm();
     }
 

@@ -1,5 +1,6 @@
 package corewright.intake;
 
+import corewright.overlay.AreaIndex;
 import corewright.survey.Face;
 import corewright.survey.Feature.Opening;
 import corewright.survey.Finding.Severity;
@@ -68,7 +69,7 @@ final class PlaceGate {
     private final Face face;
     private final Implausible gate;
     private final IndexedPointInAreaLocator deck;
-    private final Areas<Opening> openings;
+    private final AreaIndex<Opening> openings;
     private final Envelope box;
     private final Set<Reading> told = Collections.newSetFromMap(new IdentityHashMap<>());
 
@@ -76,7 +77,7 @@ final class PlaceGate {
         this.face = face;
         this.gate = gate;
         deck = new IndexedPointInAreaLocator(face.outline());
-        openings = new Areas<>(face.all(Opening.class));
+        openings = new AreaIndex<>(face.all(Opening.class), Opening::geometry);
         box = face.outline().getEnvelopeInternal();
     }
 
@@ -181,7 +182,7 @@ final class PlaceGate {
         if (deck.locate(c) == Location.EXTERIOR) {
             return face.outline().isWithinDistance(face.outline().getFactory().createPoint(c), SLACK_MM);
         }
-        Opening opening = openings.lastAt(c, false);
+        Opening opening = openings.lastAt(c, false).orElse(null);
         return opening == null
                 || opening.geometry()
                         .getBoundary()

@@ -38,16 +38,18 @@ public final class Pieces {
      * @param smallest smaller pieces are left out, in the square of the unit of length
      */
     public static List<Polygon> cut(Geometry area, Collection<? extends Geometry> lines, double smallest) {
-        Geometry edges = area.getBoundary();
-        for (Geometry line : lines) {
-            edges = Overlay.union(edges, line);
-        }
+        List<Geometry> all = new ArrayList<>(lines);
+        all.add(area.getBoundary());
+        Geometry edges = Overlay.union(all);
+        AreaIndex<Geometry> inside = new AreaIndex<>(List.of(area), a -> a);
         Polygonizer polygonizer = new Polygonizer();
         polygonizer.add(edges);
         List<Polygon> pieces = new ArrayList<>();
         for (Object found : polygonizer.getPolygons()) {
             Polygon piece = (Polygon) found;
-            if (piece.getArea() > smallest && area.contains(piece.getInteriorPoint())) {
+            if (piece.getArea() > smallest
+                    && inside.lastAt(piece.getInteriorPoint().getCoordinate(), false)
+                            .isPresent()) {
                 piece.normalize();
                 pieces.add(piece);
             }
