@@ -41,9 +41,6 @@ final class DrawnPlan {
     /** Chords of curves lie no farther from the curve: half the width of a pencil line, well below any reading's place. */
     private static final double SAGITTA_MM = 0.5;
 
-    /** A word this near a point speaks of it: the keep-out round a fitting. */
-    private static final double BESIDE_MM = 60;
-
     /** Of a feature's row: its name, and what its layer gives besides the kind. */
     private static final List<String> CELLS = Stream.concat(
                     Stream.of("name"), DrawingEntry.COLUMNS.stream().skip(1))
@@ -85,10 +82,21 @@ final class DrawnPlan {
         Map<String, List<Stroke>> byLayer = drawing.strokes().stream()
                 .collect(Collectors.groupingBy(s -> s.place().layer(), LinkedHashMap::new, Collectors.toList()));
         List<DrawnFeature> features = new ArrayList<>();
-        List<Label> labels =
-                drawing.labels().stream().map(l -> inSurvey(l, unit)).toList();
-        byLayer.forEach((layer, strokes) -> layer(layer, strokes, unit, labels, features));
+        DrawnWords words = new DrawnWords(drawing.labels().stream()
+                .filter(l -> leftOut(l.place()).isEmpty())
+                .map(l -> inSurvey(l, unit))
+                .toList());
+        byLayer.forEach((layer, strokes) -> layer(layer, strokes, unit, words, features));
         drawing.unread().forEach(this::noteUnread);
+        noteUnreadOfUnknownLayers(drawing.unread());
+        noteUnused(words.unused().toList());
+        if (drawing.cutShort()) {
+            notes.doubt(
+                    new Origin(entry.file(), 0),
+                    Subject.DRAWING,
+                    entry.file() + " ends without the mark EOF: it may have been cut short.",
+                    "What stands before the end is used.");
+        }
         return features;
     }
 
@@ -105,7 +113,7 @@ final class DrawnPlan {
     }
 
     private void layer(
-            String layer, List<Stroke> strokes, LengthUnit unit, List<Label> labels, List<DrawnFeature> features) {
+            String layer, List<Stroke> strokes, LengthUnit unit, DrawnWords words, List<DrawnFeature> features) {
         Map<String, String> columns = how.columns(layer);
         DrawnKind kind = columns == null ? null : Words.pick(DrawnKind.class, columns.getOrDefault("kind", ""));
         if (columns == null) {
@@ -117,29 +125,29 @@ final class DrawnPlan {
         }
         List<Stroke> placed = strokes.stream().map(s -> inSurvey(s, unit)).toList();
         List<Stroke> joined = Joined.of(placed, how.joinMm());
-        for (Stroke stroke : joined) {
+        if (features.size() + joined.size() > PlanReader.MOST_FEATURES) {
+            notes.complain(
+                    new Origin(entry.file(), strokes.get(0).place().line()),
+                    "",
+                    "expected at most " + PlanReader.MOST_FEATURES + " features in the plan");
+            return;
+        }
+        String called = layer.isBlank() ? kind.name().toLowerCase(java.util.Locale.ROOT) : layer.strip();
+        for (int i = 0; i < joined.size(); i++) {
+            Stroke stroke = joined.get(i);
             Geometry geometry = geometry(stroke, kind);
             if (geometry != null) {
-                String called = layer.isBlank() ? kind.name().toLowerCase(java.util.Locale.ROOT) : layer.strip();
-                String count = joined.size() > 1 ? called + " " + (joined.indexOf(stroke) + 1) : called;
-                String name =
-                        stroke.name().isBlank() ? label(geometry, kind, labels).orElse(count) : stroke.name();
+                String count = joined.size() > 1 ? called + " " + (i + 1) : called;
+                String word = named(kind) ? words.of(geometry).orElse(count) : count;
+                String name = stroke.name().isBlank() ? word : stroke.name();
                 features.add(new DrawnFeature(row(stroke, name, columns), kind, geometry));
             }
         }
     }
 
-    /** The words in an area, or beside a point; an outline holds everybody's. */
-    private Optional<String> label(Geometry geometry, DrawnKind kind, List<Label> labels) {
-        if (kind == DrawnKind.OUTLINE || kind == DrawnKind.LAMINATE || kind == DrawnKind.SOLID) {
-            return Optional.empty();
-        }
-        double near = geometry.getDimension() == 2 ? 0 : BESIDE_MM;
-        return labels.stream()
-                .filter(l -> !l.text().isBlank() && leftOut(l.place()).isEmpty())
-                .filter(l -> geometry.distance(factory.createPoint(l.at())) <= near)
-                .map(Label::text)
-                .findFirst();
+    /** Whether words in a thing's area are its name; an outline and its like hold everybody's. */
+    private static boolean named(DrawnKind kind) {
+        return kind != DrawnKind.OUTLINE && kind != DrawnKind.LAMINATE && kind != DrawnKind.SOLID;
     }
 
     /** The layer's name where the survey says that nothing of it is wanted. */
@@ -226,9 +234,46 @@ final class DrawnPlan {
         }
     }
 
+    private void noteUnused(List<Label> words) {
+        if (!words.isEmpty()) {
+            Label first = words.get(0);
+            String which = " name no feature, the first \"" + first.text() + "\" in " + first.place();
+            note(
+                    first.place(),
+                    words.size() == 1 ? "Words" + which.replace(", the first", ":") : words.size() + " texts" + which,
+                    words.size() > 1);
+        }
+    }
+
+    /** One finding a layer: a yard's drawing has thousands of them. */
+    private void noteUnreadOfUnknownLayers(List<Unread> unread) {
+        unread.stream()
+                .filter(u -> how.columns(u.place().layer()) == null)
+                .collect(Collectors.groupingBy(u -> u.place().layer(), LinkedHashMap::new, Collectors.toList()))
+                .values()
+                .forEach(same -> {
+                    Unread first = same.get(0);
+                    String what = first.place() + " (" + first.what() + ")";
+                    note(
+                            first.place(),
+                            same.size() == 1
+                                    ? "What stands in " + what + " is of no known kind"
+                                    : same.size() + " things, from " + what + " on, are of no known kind",
+                            same.size() > 1);
+                });
+    }
+
     private void note(Place place, String what) {
+        note(place, what, false);
+    }
+
+    private void note(Place place, String what, boolean many) {
         String message = entry.file() + ": " + what + ".";
-        notes.doubt(new Origin(entry.file(), place.line()), Subject.DRAWING, message, "It is left out of the plan.");
+        notes.doubt(
+                new Origin(entry.file(), place.line()),
+                Subject.DRAWING,
+                message,
+                (many ? "They are" : "It is") + " left out of the plan.");
     }
 
     private Row row(Stroke stroke, String name, Map<String, String> columns) {

@@ -94,7 +94,9 @@ class DrawnPlanTest {
                 .filteredOn(f -> f.startsWith("deck.dxf"))
                 .containsExactly(
                         "deck.dxf:1286: deck.dxf: A line of layer \"HATCHES\", entity 10 is not closed: 200 mm from end to"
-                                + " end, the last at (2700, 200) mm. It is left out of the plan.");
+                                + " end, the last at (2700, 200) mm. It is left out of the plan.",
+                        "deck.dxf:1304: deck.dxf: Words name no feature: \"3000\" in layer \"BEAMS\", entity 11."
+                                + " It is left out of the plan.");
         assertThat(face.all(Fitting.class)).extracting(Feature::name).containsExactly("CLEATS 1", "CLEATS 2");
     }
 
@@ -267,5 +269,49 @@ class DrawnPlanTest {
         SurveyFolders folder = plan(dir, file).with(file, text.replace("\\n", "\n"));
 
         assertThat(Reads.complaints(folder)).contains(complaint);
+    }
+
+    private static final String HULL =
+            "0\nLWPOLYLINE\n8\nOUTLINE\n70\n1\n10\n0\n20\n0\n10\n900\n20\n0\n10\n900\n20\n600\n10\n0\n20\n600\n";
+
+    private static SurveyFolders dxf(Path dir, String entities, String end) {
+        return plan(dir, "{file: deck.dxf}").with("deck.dxf", "0\nSECTION\n2\nENTITIES\n" + HULL + entities + end);
+    }
+
+    /** A spline, an insert and words nobody asked for: one finding a layer, and one for words. */
+    @Test
+    void whatStandsOnLayersOfNoKnownKindIsSaid(@TempDir Path dir) {
+        SurveyFolders folder = dxf(
+                dir,
+                "0\nSPLINE\n8\nTRIM\n70\n8\n0\nINSERT\n8\nTRIM\n2\nNONE\n10\n1\n20\n1\n0\n3DFACE\n8\nTEAK\n"
+                        + "0\nTEXT\n8\nTRIM\n10\n50\n20\n50\n1\ncaulked\n",
+                "0\nENDSEC\n0\nEOF\n");
+
+        assertThat(Reads.findings(folder))
+                .contains(
+                        "deck.dxf:28: deck.dxf: 2 things, from layer \"TRIM\", entity 2 (SPLINE) on, are of no known kind."
+                                + " They are left out of the plan.",
+                        "deck.dxf:44: deck.dxf: What stands in layer \"TEAK\", entity 4 (3DFACE) is of no known kind."
+                                + " It is left out of the plan.",
+                        "deck.dxf:48: deck.dxf: Words name no feature: \"caulked\" in layer \"TRIM\", entity 5."
+                                + " It is left out of the plan.");
+    }
+
+    @Test
+    void aDrawingCutShortIsRefusedAndOneWithoutItsEndIsSaid(@TempDir Path dir, @TempDir Path second) {
+        assertThat(Reads.complaints(dxf(dir, "", "")))
+                .contains("deck.dxf:27: the file ends inside its section ENTITIES: it was cut short, copy it again");
+        assertThat(Reads.findings(dxf(second, "", "0\nENDSEC\n")))
+                .contains("deck.dxf: deck.dxf ends without the mark EOF: it may have been cut short."
+                        + " What stands before the end is used.");
+    }
+
+    /** Refused before each is compared with each. */
+    @Test
+    void moreFeaturesThanAnyPlanHasAreRefused(@TempDir Path dir) {
+        String fittings = "0\nPOINT\n8\nFITTING\n10\n500\n20\n400\n".repeat(90_000);
+
+        assertThat(Reads.complaints(dxf(dir, fittings, "0\nENDSEC\n0\nEOF\n")))
+                .contains("deck.dxf:28: expected at most 2000 features in the plan");
     }
 }

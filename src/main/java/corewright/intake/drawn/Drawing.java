@@ -11,8 +11,9 @@ import org.locationtech.jts.geom.Coordinate;
  * @param unread things that are not lines, such as hatches
  * @param labels words on the drawing, which may name what they stand in
  * @param unit the length unit the file itself names, empty where it names none
+ * @param cutShort the file lacks the mark of its end
  */
-public record Drawing(List<Stroke> strokes, List<Unread> unread, List<Label> labels, String unit) {
+public record Drawing(List<Stroke> strokes, List<Unread> unread, List<Label> labels, String unit, boolean cutShort) {
     /** So many points in all strokes of a file; beyond any plan, and it bounds the joining. */
     static final int MOST_POINTS = 200_000;
 
@@ -24,7 +25,7 @@ public record Drawing(List<Stroke> strokes, List<Unread> unread, List<Label> lab
 
     /** Without words. */
     public Drawing(List<Stroke> strokes, List<Unread> unread, String unit) {
-        this(strokes, unread, List.of(), unit);
+        this(strokes, unread, List.of(), unit, false);
     }
 
     /**

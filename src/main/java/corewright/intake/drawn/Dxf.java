@@ -79,6 +79,7 @@ public final class Dxf {
 
     private Drawing drawing() {
         boolean found = false;
+        boolean ended = false;
         String section = "";
         for (Entity entity = next(); entity != null; entity = next()) {
             switch (entity.type()) {
@@ -89,7 +90,10 @@ public final class Dxf {
                 }
                 case "BLOCK" -> block(entity);
                 case "ENDSEC" -> section = "";
-                case "EOF" -> at = lines.length;
+                case "EOF" -> {
+                    ended = true;
+                    at = lines.length;
+                }
                 default -> {
                     if (section.equals("ENTITIES")) {
                         entity(entity);
@@ -100,7 +104,13 @@ public final class Dxf {
         if (!found) {
             throw new NotDxf(0, "found no section ENTITIES, expected an ASCII DXF drawing");
         }
-        return new Drawing(strokes, unread, labels, unit);
+        if (!ended && !section.isEmpty()) {
+            throw new NotDxf(
+                    lines.length,
+                    "the file ends inside its section " + Clean.line(section, 60)
+                            + ": it was cut short, copy it again");
+        }
+        return new Drawing(strokes, unread, labels, unit, !ended);
     }
 
     private void header(Entity section, String name) {

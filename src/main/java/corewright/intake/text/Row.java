@@ -3,6 +3,7 @@ package corewright.intake.text;
 import corewright.intake.text.Numerals.Decimal;
 import corewright.survey.About;
 import corewright.survey.Origin;
+import corewright.survey.SheetCell;
 import corewright.survey.Subject;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -38,10 +39,10 @@ public class Row {
         return !text(column).isEmpty();
     }
 
-    /** The cell, stripped; empty where the file has no such column. */
+    /** The cell, stripped, without what makes a formula harmless; empty where the file has no such column. */
     public String text(String column) {
         Integer at = columns.get(column);
-        return at == null ? "" : line.cell(at);
+        return at == null ? "" : SheetCell.original(line.cell(at));
     }
 
     /** A name for lists and labels: one line, not long; empty where there is none, or after a complaint. */

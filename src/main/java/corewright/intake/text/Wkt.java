@@ -11,6 +11,7 @@ import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKTReader;
 import org.locationtech.jts.operation.valid.IsValidOp;
 import org.locationtech.jts.operation.valid.TopologyValidationError;
+import org.locationtech.jts.util.AssertionFailedException;
 
 /**
  * OGC well-known text (OGC 06-103r4, chapter 7) to a geometry in millimetres, or the reason why not.
@@ -38,6 +39,8 @@ public record Wkt(@Nullable Geometry geometry, String problem) {
                     + firstLine(e));
         } catch (IllegalArgumentException e) {
             return refused(ringProblem(e));
+        } catch (AssertionFailedException e) { // the library's word for a POINT of several places
+            return refused(found(text) + ", expected one place in a POINT");
         }
         if (read.isEmpty()) {
             return refused("found an empty geometry");
@@ -60,6 +63,10 @@ public record Wkt(@Nullable Geometry geometry, String problem) {
             char c = text.charAt(i);
             depth += c == '(' ? 1 : c == ')' ? -1 : 0;
             commas += c == ',' ? 1 : 0;
+            if (c == ')' && depth == 0 && !text.substring(i + 1).isBlank()) {
+                return found(text.substring(i + 1).strip())
+                        + " after the geometry, expected one geometry and nothing else";
+            }
             if (depth > DEEPEST) {
                 return "brackets are nested more than " + DEEPEST + " deep";
             }
