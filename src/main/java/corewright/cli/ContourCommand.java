@@ -49,6 +49,7 @@ final class ContourCommand implements Callable<Integer> {
         if (Files.exists(out) && Files.exists(grid) && Files.isSameFile(grid, out)) {
             throw new ParameterException(spec.commandLine(), "--out: would overwrite the grid " + grid);
         }
+        WholeFile.check(out);
         List<Band> bands = Contours.bands(GridReader.read(grid), levels);
         WholeFile.write(out, BandsGeoJson.of(bands) + "\n");
         PrintWriter printer = spec.commandLine().getOut();

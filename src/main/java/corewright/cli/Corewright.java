@@ -57,10 +57,38 @@ public final class Corewright {
             line.usage(err);
             return WRONG_USE;
         }
-        int status = line.execute(args);
+        line.setExecutionStrategy(Corewright::execute);
+        int status = withinMemory(line, err, args);
         out.flush();
         err.flush();
         return status;
+    }
+
+    /** Help asks for nothing; everything else may come to need a temporary file. */
+    private static int execute(ParseResult parsed) {
+        Integer help = CommandLine.executeHelpRequest(parsed);
+        if (help != null) {
+            return help;
+        }
+        try {
+            TemporaryFiles.check();
+        } catch (IOException e) {
+            parsed.commandSpec().commandLine().getErr().println(sentence(e));
+            return REFUSED;
+        }
+        return new CommandLine.RunLast().execute(parsed);
+    }
+
+    private static int withinMemory(CommandLine line, PrintWriter err, String... args) {
+        try {
+            return line.execute(args);
+        } catch (OutOfMemoryError e) { // what was being made is given up: there is room again for a sentence
+            err.println(
+                    "This needs more memory than the " + (Runtime.getRuntime().maxMemory() >> 20)
+                            + " MB that Java may take here. Allow it more (java -Xmx4g ...), or ask for less: a coarser mesh,"
+                            + " larger cells, fewer points.");
+            return REFUSED;
+        }
     }
 
     private static int explain(Exception failure, CommandLine line, ParseResult parsed) {

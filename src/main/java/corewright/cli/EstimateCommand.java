@@ -95,6 +95,7 @@ final class EstimateCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         Variogram given = given();
         refuseOverwriting();
+        WholeFile.check(out);
         List<Complaint> complaints = new ArrayList<>();
         NumberTable pointTable = read(points, List.of("x", "y", value), complaints);
         NumberTable nodeTable = read(nodes, List.of("x", "y"), complaints);

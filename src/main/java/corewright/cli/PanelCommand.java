@@ -61,6 +61,7 @@ final class PanelCommand implements Callable<Integer> {
         if (Files.exists(out) && Files.exists(file) && Files.isSameFile(file, out)) {
             throw new ParameterException(spec.commandLine(), "--out: would overwrite the panel " + file);
         }
+        WholeFile.check(out);
         PanelFile panel = PanelReader.read(file);
         ObjectNode results = results(panel);
         WholeFile.write(out, results.toPrettyString() + "\n");

@@ -22,6 +22,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -70,6 +71,9 @@ public final class PanelReader {
 
     /** Of {@code nu² Ey/Ex}, where a sheet's stiffness would lose its meaning at 1. */
     private static final double LARGEST_CONTRACTION = 0.999;
+
+    /** The factor of a mesh of more would take over 10 GB, by the fill of nested dissection; no machine at a boat has them. */
+    private static final double MOST_NODES = 250_000;
 
     private final Notes notes;
 
@@ -128,6 +132,12 @@ public final class PanelReader {
                 new Strengths.Bond(optional(bond, "shear_strength_MPa"), optional(bond, "peel_strength_MPa")));
         OptionalDouble meshMm = optional(root, "mesh_mm");
         List<Probe> probes = probes(root);
+        if (outline != null && meshMm.isPresent()) {
+            double least = Math.sqrt(outline.getEnvelope().getArea() / MOST_NODES);
+            if (meshMm.getAsDouble() < least) {
+                root.expected("mesh_mm", String.format(Locale.ROOT, "at least %.2f for a panel of this size", least));
+            }
+        }
         if (!(outline instanceof Polygon polygon) || notes.anyComplaint()) {
             return null;
         }

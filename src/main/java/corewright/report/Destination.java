@@ -3,12 +3,14 @@ package corewright.report;
 import corewright.store.WriterLock;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileStore;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 
 /**
@@ -21,6 +23,7 @@ import java.util.stream.Stream;
  */
 final class Destination implements AutoCloseable {
     static final String MARKER = "summary.json";
+    private static final long LEAST_ROOM = 5_000_000;
 
     private final Path target;
     private final List<Path> missing;
@@ -69,6 +72,7 @@ final class Destination implements AutoCloseable {
             if (Files.isSymbolicLink(place) || above == null || !Files.isDirectory(above) || !Files.isWritable(above)) {
                 throw new FileSystemException(folder.toString(), null, "cannot be made there; name another folder");
             }
+            checkRoom(folder, above);
             return place;
         }
         if (!Files.isDirectory(folder)) {
@@ -82,6 +86,7 @@ final class Destination implements AutoCloseable {
                     "holds other things than outputs of an earlier run; name an empty or a new folder");
         }
         Path real = folder.toRealPath();
+        checkRoom(folder, parent(real));
         if (!Files.isWritable(real) || !Files.isWritable(parent(real))) {
             throw new FileSystemException(
                     folder.toString(), null, "or the folder about it cannot be written; name another folder");
@@ -226,6 +231,23 @@ final class Destination implements AutoCloseable {
     private static List<Path> missing(Path folder) {
         return Stream.iterate(folder, p -> p != null && !Files.exists(p), Path::getParent)
                 .toList();
+    }
+
+    /** Outputs of a small survey take some megabytes; a system that does not know its room says 0 and is believed. */
+    private static void checkRoom(Path folder, Path where) throws IOException {
+        FileStore store = Files.getFileStore(where);
+        long free = store.getUsableSpace();
+        if (store.getTotalSpace() > 0 && free < LEAST_ROOM) {
+            throw new FileSystemException(
+                    folder.toString(),
+                    null,
+                    String.format(
+                            Locale.ROOT,
+                            "has room for %.1f MB only, and the outputs take %d MB or more; make room, or name another"
+                                    + " folder",
+                            free / 1e6,
+                            LEAST_ROOM / 1_000_000));
+        }
     }
 
     private static Path parent(Path folder) throws IOException {

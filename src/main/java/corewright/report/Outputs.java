@@ -25,6 +25,7 @@ import corewright.report.page.PlateFiles;
 import corewright.survey.settings.Settings.Terms;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -69,6 +70,14 @@ public final class Outputs {
             text(work.resolve(Destination.MARKER), summary);
             destination.finish();
             return summary;
+        } catch (FileSystemException e) {
+            throw e;
+        } catch (IOException e) { // such as a full disk, of which the system does not say where
+            throw new FileSystemException(
+                    folder.toString(),
+                    null,
+                    "the outputs could not be written (" + e.getMessage()
+                            + "); nothing is left there. Make room, or name another folder");
         }
     }
 

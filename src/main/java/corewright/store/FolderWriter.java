@@ -9,6 +9,7 @@ import corewright.survey.Photo;
 import corewright.survey.Plug;
 import corewright.survey.Probe;
 import corewright.survey.Readings;
+import corewright.survey.SheetCell;
 import corewright.survey.Spot;
 import corewright.survey.SurfaceTemperature;
 import corewright.survey.Survey;
@@ -90,7 +91,7 @@ public final class FolderWriter {
     /** A file being written. */
     @FunctionalInterface
     private interface CsvFile {
-        /** Numbers with all their digits, yes and no, choices as their words; nothing for null. */
+        /** Numbers with all their digits, yes and no, choices as their words, texts made harmless; nothing for null. */
         void row(@Nullable Object... cells);
     }
 
@@ -100,6 +101,9 @@ public final class FolderWriter {
         }
         if (value instanceof Boolean yes) {
             return yes ? "yes" : "";
+        }
+        if (value instanceof String text) {
+            return SheetCell.harmless(text);
         }
         return value == null ? "" : value instanceof Enum<?> choice ? Scalar.word(choice) : value;
     }

@@ -103,9 +103,6 @@ class DataFilesTest {
                         "doubt,moisture.csv,14,'=M12,foredeck,1400,40,metal,"
                                 + "\"The mooring bollard is 40 mm away, and metal raises readings.\","
                                 + "It counts as an upper bound.");
-        assertThat(List.of("=1+1", "+cmd", "-x", "@SUM", "\tx", "-12.5", "+3", "plain"))
-                .extracting(CsvTable::harmless)
-                .containsExactly("'=1+1", "'+cmd", "'-x", "'@SUM", "'\tx", "-12.5", "+3", "plain");
     }
 
     @Test

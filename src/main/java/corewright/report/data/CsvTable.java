@@ -1,5 +1,6 @@
 package corewright.report.data;
 
+import corewright.survey.SheetCell;
 import corewright.survey.settings.Settings.Terms;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -31,7 +32,7 @@ public final class CsvTable {
         }
         List<String> row = new ArrayList<>();
         for (String cell : cells) {
-            row.add(harmless(cell));
+            row.add(SheetCell.harmless(cell));
         }
         rows.add(row);
     }
@@ -55,11 +56,5 @@ public final class CsvTable {
 
     private static String withComma(String cell) {
         return NUMBER.matcher(cell).matches() ? cell.replace('.', ',') : cell;
-    }
-
-    /** A leading apostrophe where a spreadsheet would take the text for a formula. */
-    public static String harmless(String text) {
-        boolean formula = !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0;
-        return formula && !NUMBER.matcher(text).matches() ? "'" + text : text;
     }
 }

@@ -4,6 +4,7 @@ import corewright.drawing.plates.Plate;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,6 +15,7 @@ import javax.imageio.ImageWriter;
 import javax.imageio.metadata.IIOMetadata;
 import javax.imageio.metadata.IIOMetadataNode;
 import javax.imageio.stream.ImageOutputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** A plate as a picture of 200 dots per inch, which the file says, so that it prints at its true size. */
 final class PngPlate {
@@ -33,12 +35,15 @@ final class PngPlate {
         plate.paint(graphics);
         graphics.dispose();
         ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
-        try (ImageOutputStream out = ImageIO.createImageOutputStream(Files.newOutputStream(file))) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
             writer.setOutput(out);
             writer.write(new IIOImage(image, null, resolution(writer, image)));
         } finally {
             writer.dispose();
         }
+        Files.write(
+                file, bytes.toByteArray()); // from memory: the image library says of a full disk only that it failed
     }
 
     /** PNG's pHYs chunk: whole dots per metre, both ways. */
