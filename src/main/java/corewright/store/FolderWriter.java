@@ -64,6 +64,9 @@ public final class FolderWriter {
         log();
         photos();
         files.values().removeIf(rows -> rows.size() == 1);
+        if (!survey.repairPlan().isNone()) {
+            Files.writeString(folder.resolve(RepairPlanText.NAME), RepairPlanText.of(survey.repairPlan()));
+        }
         Files.writeString(folder.resolve("survey.yaml"), SurveyYamlText.of(survey, files.keySet()));
         for (Map.Entry<String, List<String>> file : files.entrySet()) {
             Files.writeString(folder.resolve(file.getKey() + ".csv"), String.join("\n", file.getValue()) + "\n");
@@ -257,9 +260,36 @@ public final class FolderWriter {
     }
 
     private void log() {
-        CsvFile log = file("log", "hole", "minutes", "grams", "ooze_at");
+        CsvFile log = file(
+                "log",
+                "hole",
+                "minutes",
+                "grams",
+                "ooze_at",
+                "cup",
+                "vent_shown",
+                "depth_felt",
+                "leak",
+                "stopped",
+                "note",
+                "who",
+                "resin_lot",
+                "card_revision");
         for (WorkEntry e : survey.log()) {
-            log.row(e.hole(), minutes(e.afterS()), e.grams(), e.oozeAt());
+            log.row(
+                    e.hole(),
+                    minutes(e.afterS()),
+                    e.grams(),
+                    e.oozeAt(),
+                    e.cup(),
+                    e.ventShown(),
+                    e.depthFeltMm(),
+                    e.leak(),
+                    e.stopped(),
+                    e.note(),
+                    e.who(),
+                    e.resinLot(),
+                    e.cardRevision());
         }
     }
 

@@ -76,6 +76,10 @@ public record WorkLog(
         List<Filled> filled = new ArrayList<>();
         for (Map.Entry<String, Double> hole : taken.entrySet()) {
             double planned = plannedG.getOrDefault(hole.getKey(), 0.0);
+            if (planned <= 0) { // drilled outside what is mapped by now: it says nothing of the rest
+                filled.add(new Filled(hole.getKey(), 0, hole.getValue(), 0, Took.AS_PLANNED));
+                continue;
+            }
             double x = Math.log(Math.max(hole.getValue(), 1e-3 * planned) / planned);
             double z = (x - mean) / Math.sqrt(variance + HOLE_SD * HOLE_SD);
             Took took = took(z, oozed.contains(hole.getKey()));

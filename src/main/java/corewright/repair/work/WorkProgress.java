@@ -148,7 +148,7 @@ public record WorkProgress(String region, WorkLog log, double startS, double nex
     }
 
     /** What to look at: holes that took far more or less than planned, places where the mix is not or should not be. */
-    static List<Finding> findings(Survey survey, List<WorkProgress> all, List<InjectionPlan> plans) {
+    static List<Finding> findings(Survey survey, List<WorkProgress> all) {
         List<Finding> findings = new ArrayList<>();
         for (WorkProgress progress : all) {
             for (WorkLog.Filled filled : progress.log.holes()) {
@@ -156,17 +156,6 @@ public record WorkProgress(String region, WorkLog log, double startS, double nex
             }
             for (FillCheck.Place place : progress.warmth) {
                 progress.finding(place).ifPresent(findings::add);
-            }
-        }
-        for (WorkEntry entry : survey.log()) {
-            if (plans.stream().flatMap(p -> p.holes().stream()).noneMatch(h -> h.id().equals(entry.hole()))) {
-                findings.add(new Finding(
-                        Finding.Severity.DOUBT,
-                        entry.origin(),
-                        new About.OfHole(entry.hole()),
-                        Subject.WORK_LOG,
-                        entry.hole() + " is no hole of the plan.",
-                        "What went into it is not counted."));
             }
         }
         return findings;
