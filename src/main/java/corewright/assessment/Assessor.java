@@ -107,8 +107,7 @@ public final class Assessor {
         return gravestFirst(List.of(
                 intake,
                 whole.work().findings(),
-                Issued.of(whole.survey(), whole.damage(), whole.decision())
-                        .findings(),
+                Issued.of(whole.survey(), whole.damage(), whole.decision()).findings(),
                 whole.damage().faces().stream()
                         .map(FaceDamage::findings)
                         .flatMap(List::stream)

@@ -25,25 +25,12 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.jspecify.annotations.Nullable;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.PrecisionModel;
-import org.locationtech.jts.io.WKTWriter;
 
 /**
  * Writes a survey as a folder of plain files, in millimetres and degrees Celsius, every number with all its digits. What
  * reads the folder again finds the same survey; only the places where things were read from are new.
  */
 public final class FolderWriter {
-    /** The writer ends numbers after as many decimals as this says; the usual 16 are one too few below 1. */
-    private static final PrecisionModel EVERY_DIGIT = new PrecisionModel() {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        public int getMaximumSignificantDigits() {
-            return 325;
-        }
-    };
-
     private final Survey survey;
     /** CsvFile as text, the names of the columns first. */
     private final Map<String, List<String>> files = new LinkedHashMap<>();
@@ -133,7 +120,7 @@ public final class FolderWriter {
                     face.name(),
                     "outline",
                     "",
-                    wkt(face.outline()),
+                    EveryDigit.wkt(face.outline()),
                     "",
                     "",
                     "",
@@ -171,7 +158,7 @@ public final class FolderWriter {
             face,
             kind,
             feature.name(),
-            wkt(feature.geometry()),
+            EveryDigit.wkt(feature.geometry()),
             fitting[0],
             fitting[1],
             fitting[2],
@@ -185,12 +172,6 @@ public final class FolderWriter {
 
     private static String word(EdgeSupport edge) {
         return Scalar.word(edge);
-    }
-
-    static String wkt(Geometry geometry) {
-        WKTWriter writer = new WKTWriter();
-        writer.setPrecisionModel(EVERY_DIGIT);
-        return writer.write(geometry);
     }
 
     private void readings(Readings readings) {

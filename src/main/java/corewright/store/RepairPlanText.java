@@ -37,7 +37,7 @@ public final class RepairPlanText {
                 yaml,
                 "cuts",
                 plan.cuts(),
-                c -> fields("region", c.region(), "face", c.face(), "area", FolderWriter.wkt(c.area())));
+                c -> fields("region", c.region(), "face", c.face(), "area", EveryDigit.wkt(c.area())));
         list(yaml, "cups", plan.cups(), RepairPlanText::cup);
         list(
                 yaml,

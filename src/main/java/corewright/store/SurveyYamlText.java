@@ -147,7 +147,7 @@ final class SurveyYamlText {
                 "face",
                 load.face(),
                 load.area() instanceof Lineal ? "line" : "area",
-                FolderWriter.wkt(load.area()),
+                EveryDigit.wkt(load.area()),
                 "force_N",
                 load.forceN());
         if (load.area() instanceof Polygonal) {

@@ -51,7 +51,8 @@ public record WorkDone(
         List<Defect> defects = new ArrayList<>();
         List<WorkProgress> progress = WorkProgress.of(survey, damage, plans);
         List<CuredFill> cured = CuredFill.of(survey, damage, plans, defects);
-        List<Finding> findings = new ArrayList<>(WorkProgress.findings(survey, progress));
+        List<Finding> findings = new ArrayList<>(WorkWords.findings(survey.log(), plans));
+        findings.addAll(WorkProgress.findings(survey, progress));
         if (written.repairPlan().isNone()) { // else told when the survey was read
             log.slips().forEach(s -> findings.add(finding(s)));
         }
