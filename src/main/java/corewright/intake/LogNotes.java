@@ -34,6 +34,9 @@ final class LogNotes {
         for (NamedLog.Slip slip : log.slips()) {
             notes.doubt(slip.entry().origin(), Subject.WORK_LOG, slip.problem(), slip.remedy());
         }
+        for (NamedLog.Slip taken : log.taken()) {
+            notes.hint(taken.entry().origin(), Subject.WORK_LOG, taken.problem(), taken.remedy());
+        }
         for (WorkEntry entry : log.entries()) {
             plan.hole(entry.hole())
                     .filter(FrozenPlan.PlannedHole::dropped)

@@ -15,11 +15,13 @@ import org.jspecify.annotations.Nullable;
  *
  * @param entries that are understood, each once, in the order of the log
  * @param slips what is not, and why
+ * @param taken lines of which the number alone tells several holes, taken for that of the card worked on before
  */
-public record NamedLog(List<WorkEntry> entries, List<Slip> slips) {
+public record NamedLog(List<WorkEntry> entries, List<Slip> slips, List<Slip> taken) {
     public NamedLog {
         entries = List.copyOf(entries);
         slips = List.copyOf(slips);
+        taken = List.copyOf(taken);
     }
 
     /**
@@ -34,9 +36,19 @@ public record NamedLog(List<WorkEntry> entries, List<Slip> slips) {
     public static NamedLog of(List<WorkEntry> log, Collection<String> names) {
         List<WorkEntry> entries = new ArrayList<>();
         List<Slip> slips = new ArrayList<>();
+        List<Slip> taken = new ArrayList<>();
         Set<List<Object>> seen = new HashSet<>();
+        String before = "";
         for (WorkEntry entry : log) {
-            List<String> found = meant(entry.hole(), names);
+            List<String> several = meant(entry.hole(), names);
+            List<String> found = ofCard(before, several);
+            if (several.size() > 1 && found.size() == 1) {
+                taken.add(new Slip(
+                        entry,
+                        entry.hole() + " is taken for " + found.get(0) + ", as the line before is of that card.",
+                        "Write the whole name where it is another: " + String.join(" or ", several) + "."));
+            }
+            before = found.size() == 1 ? found.get(0) : before;
             if (found.size() != 1) {
                 slips.add(
                         found.isEmpty()
@@ -54,18 +66,35 @@ public record NamedLog(List<WorkEntry> entries, List<Slip> slips) {
                         found.get(0) + " stands here a second time, with the same minute and grams.",
                         "It is counted once."));
             } else {
-                entries.add(entry.named(found.get(0), place(entry.oozeAt(), names), place(entry.ventShown(), names)));
+                entries.add(entry.named(
+                        found.get(0),
+                        place(entry.oozeAt(), found.get(0), names),
+                        place(entry.ventShown(), found.get(0), names)));
             }
         }
-        return new NamedLog(entries, slips);
+        return new NamedLog(entries, slips, taken);
+    }
+
+    /** Of several holes that one whose region is that of the hole written before; all where none or several are. */
+    private static List<String> ofCard(String before, List<String> several) {
+        if (several.size() < 2 || before.isEmpty()) {
+            return several;
+        }
+        List<String> same =
+                several.stream().filter(n -> region(n).equals(region(before))).toList();
+        return same.size() == 1 ? same : several;
+    }
+
+    private static String region(String name) {
+        return name.substring(0, Math.max(0, name.indexOf('-')));
     }
 
     /** The name where it is a hole's, else as written: mix may show anywhere. */
-    private static @Nullable String place(@Nullable String written, Collection<String> names) {
+    private static @Nullable String place(@Nullable String written, String from, Collection<String> names) {
         if (written == null) {
             return null;
         }
-        List<String> found = meant(written, names);
+        List<String> found = ofCard(from, meant(written, names));
         return found.size() == 1 ? found.get(0) : written;
     }
 
