@@ -8,6 +8,7 @@ import corewright.survey.NamedLog;
 import corewright.survey.Subject;
 import corewright.survey.Survey;
 import corewright.survey.WorkEntry;
+import java.util.Locale;
 
 /** What is odd about the work log, before anything is computed: every line is understood, or named here. */
 final class LogNotes {
@@ -60,7 +61,11 @@ final class LogNotes {
                 new About.OfHole(entry.hole()),
                 Subject.REPAIR_PLAN,
                 String.format(
-                        "%s was worked from a card of revision %d; the plan is revision %d.", entry.hole(), card, now),
+                        Locale.ROOT,
+                        "%s was worked from a card of revision %d; the plan is revision %d.",
+                        entry.hole(),
+                        card,
+                        now),
                 card < now
                         ? "Names mean the same places on both. Depth stops and grams may differ: use the newer card."
                         : "The survey's repair plan is the older one: name the newer repair-plan.yaml under files.");

@@ -32,34 +32,6 @@ public record Survey(
         }
     }
 
-    /** Before any repair plan was issued. */
-    public Survey(
-            Heading heading,
-            List<Face> faces,
-            List<Meter> meters,
-            List<Laminate> laminates,
-            Materials materials,
-            Readings readings,
-            Settings settings,
-            List<WorkEntry> log,
-            List<Photo> photos,
-            Judgements judgements,
-            List<DeckLoad> loads) {
-        this(
-                heading,
-                faces,
-                meters,
-                laminates,
-                materials,
-                readings,
-                settings,
-                log,
-                photos,
-                judgements,
-                loads,
-                FrozenPlan.NONE);
-    }
-
     /** The same survey with other readings. */
     public Survey with(Readings others) {
         return new Survey(

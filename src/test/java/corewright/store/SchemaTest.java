@@ -6,6 +6,7 @@ import corewright.GeneratedSurveys;
 import corewright.survey.Edit;
 import corewright.survey.Face;
 import corewright.survey.Feature;
+import corewright.survey.FrozenPlan;
 import corewright.survey.Judgements;
 import corewright.survey.Laminate;
 import corewright.survey.Part;
@@ -176,7 +177,8 @@ class SchemaTest {
                         .toList(),
                 s.photos(),
                 Judgements.NONE,
-                List.of());
+                List.of(),
+                FrozenPlan.NONE);
     }
 
     private static Face withoutCoamings(Face face) {
