@@ -15,6 +15,7 @@ import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Feeler;
 import corewright.survey.FeelerEnd;
+import corewright.survey.FrozenPlan;
 import corewright.survey.Heading;
 import corewright.survey.Judgements;
 import corewright.survey.Laminate;
@@ -244,7 +245,8 @@ public final class DamageFixtures {
                     List.of(),
                     List.of(),
                     Judgements.NONE,
-                    List.of());
+                    List.of(),
+                    FrozenPlan.NONE);
         }
 
         public DamageMap damage() {

@@ -9,6 +9,7 @@ import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Feeler;
 import corewright.survey.FeelerEnd;
+import corewright.survey.FrozenPlan;
 import corewright.survey.Heading;
 import corewright.survey.Judgements;
 import corewright.survey.Laminate;
@@ -79,7 +80,62 @@ public final class GeneratedSurveys {
                 some(3, i -> logEntry()),
                 some(3, i -> photo()),
                 new Judgements(some(3, i -> method()), some(3, i -> doubt()), some(3, i -> hole())),
-                some(3, i -> load()));
+                some(3, i -> load()),
+                plan());
+    }
+
+    private FrozenPlan plan() {
+        return new FrozenPlan(
+                List.of(issue()),
+                some(3, i -> plannedRegion()),
+                some(3, i -> plannedHole()),
+                some(2, i -> plannedCut()),
+                some(2, i -> plannedCup()),
+                some(2, i -> purchase()));
+    }
+
+    private FrozenPlan.Issue issue() {
+        LocalDate day = LocalDate.of(2026, 4, 2).plusDays(random.nextInt(1000));
+        return new FrozenPlan.Issue(1 + random.nextInt(9), day, "0a1b2c3d4e5f", random.nextInt(99), 1, 2, 3, 4);
+    }
+
+    /** Names are to be different; by chance these are. */
+    private FrozenPlan.PlannedRegion plannedRegion() {
+        return new FrozenPlan.PlannedRegion(
+                "R" + random.nextInt(1_000_000_000),
+                spot(),
+                pick(List.of("monitor", "dry-out", "inject", "recore")),
+                pick(FrozenPlan.Standing.values()));
+    }
+
+    private FrozenPlan.PlannedHole plannedHole() {
+        boolean nozzle = random.nextBoolean();
+        return new FrozenPlan.PlannedHole(
+                "R1-" + random.nextInt(1_000_000_000),
+                "R1",
+                spot(),
+                pick(FrozenPlan.Kind.values()),
+                number(1, 20),
+                number(0, 40),
+                number(0, 300),
+                pick(FrozenPlan.Standing.values()),
+                nozzle ? name() : "",
+                nozzle ? number(1, 300) : 0);
+    }
+
+    private FrozenPlan.PlannedCut plannedCut() {
+        double x = number(0, 500);
+        Polygon area =
+                GEOMETRY.createPolygon(new Coordinate[] {at(x, 0), at(x + 100, 0), at(x, number(10, 90)), at(x, 0)});
+        return new FrozenPlan.PlannedCut("R2", FACES.get(0), area);
+    }
+
+    private FrozenPlan.PlannedCup plannedCup() {
+        return new FrozenPlan.PlannedCup(1 + random.nextInt(9), "R1", "", number(0, 200), number(0, 90));
+    }
+
+    private FrozenPlan.Purchase purchase() {
+        return new FrozenPlan.Purchase("mix " + random.nextInt(9), number(0, 900), number(0, 900), "g");
     }
 
     /** An edit that fits the survey. */
@@ -104,7 +160,7 @@ public final class GeneratedSurveys {
         T item = part.type().cast(item(part));
         int size = part.of(survey).size();
         boolean exactlyOne =
-                List.of(Part.HEADING, Part.MATERIALS, Part.SETTINGS).contains(part);
+                List.of(Part.HEADING, Part.MATERIALS, Part.SETTINGS, Part.ISSUE).contains(part);
         boolean named = List.of(Part.FACES, Part.METERS, Part.LAMINATES).contains(part);
         int choice = exactlyOne || named ? 2 : size == 0 ? 0 : random.nextInt(3);
         return switch (choice) {
@@ -148,6 +204,12 @@ public final class GeneratedSurveys {
             case "reading_overrides" -> doubt();
             case "moved_holes" -> hole();
             case "loads" -> load();
+            case "repair_plan" -> issue();
+            case "planned_regions" -> plannedRegion();
+            case "planned_holes" -> plannedHole();
+            case "planned_cuts" -> plannedCut();
+            case "planned_cups" -> plannedCup();
+            case "planned_purchases" -> purchase();
             default -> feature(random.nextInt(8));
         };
     }
@@ -329,7 +391,20 @@ public final class GeneratedSurveys {
 
     private WorkEntry logEntry() {
         return new WorkEntry(
-                origin("log.csv"), "H" + random.nextInt(99), number(0, 1500) * 60, number(0, 300), maybe("V" + name()));
+                origin("log.csv"),
+                "H" + random.nextInt(99),
+                number(0, 1500) * 60,
+                number(0, 300),
+                maybe("V" + name()),
+                maybe(1 + random.nextInt(9)),
+                maybe("V" + name()),
+                maybe(number(0, 20)),
+                name(),
+                name(),
+                text(),
+                name(),
+                name(),
+                maybe(1 + random.nextInt(9)));
     }
 
     private Photo photo() {

@@ -11,6 +11,7 @@ import corewright.decision.Methods;
 import corewright.decision.Treated;
 import corewright.repair.RepairPlanner;
 import corewright.repair.plan.RepairOptions;
+import corewright.repair.work.KeptRegions;
 import corewright.repair.work.WorkDone;
 import corewright.reuse.Memory;
 import corewright.stiffness.Gains;
@@ -38,7 +39,8 @@ public final class Assessor {
 
         progress.begin("damage", 0.02);
         Fitted fitted = Damage.fit(survey, memory);
-        DamageMap damage = Verdict.of(survey, intakeFindings).on(fitted.map());
+        DamageMap damage =
+                KeptRegions.on(survey, Verdict.of(survey, intakeFindings).on(fitted.map()));
         progress.mapped(
                 new Assessed(Partial.mapped(survey, intakeFindings, damage), earlier.with(fitted.parameters())));
 
@@ -98,13 +100,14 @@ public final class Assessor {
                 fitted.old() ? Age.OLD : Age.FRESH,
                 before.ages().older().rest());
         DamageMap damage = Verdict.of(now, before.findings()).on(fitted.map());
-        return new Assessed(before.with(now, damage, ages), earlier.with(fitted.parameters()));
+        return new Assessed(before.with(now, KeptRegions.on(now, damage), ages), earlier.with(fitted.parameters()));
     }
 
     private static List<Finding> findings(List<Finding> intake, Assessment whole) {
         return gravestFirst(List.of(
                 intake,
                 whole.work().findings(),
+                Issued.of(whole.survey(), whole.damage(), whole.decision()).findings(),
                 whole.damage().faces().stream()
                         .map(FaceDamage::findings)
                         .flatMap(List::stream)

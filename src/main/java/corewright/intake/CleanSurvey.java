@@ -31,6 +31,7 @@ final class CleanSurvey {
             Map.entry("weather", 5000),
             Map.entry("notes", 5000),
             Map.entry("reason", 5000),
+            Map.entry("holes", 5000),
             Map.entry("source", 5000),
             Map.entry("currency", 5000),
             Map.entry("loadCase", 5000),

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** The section {@code files}. */
 final class FilesYaml {
@@ -32,7 +33,8 @@ final class FilesYaml {
     private List<FileEntry> entries(YamlBlock top) {
         List<FileEntry> entries = new ArrayList<>();
         YamlBlock files = top.block("files");
-        files.only(Kind.keys());
+        files.only(Stream.concat(Kind.keys().stream(), Stream.of(RepairPlanYaml.KEY))
+                .toList());
         if (!files.has("plan")) {
             files.expected("plan", "a file name such as plan.csv");
         }

@@ -79,6 +79,7 @@ final class Oddities {
         Gaps.note(checked, notes);
         Letters.note(checked, notes);
         Hands.note(checked, notes);
+        LogNotes.note(checked, notes);
         return checked;
     }
 

@@ -107,14 +107,9 @@ final class OtherReaders {
 
     void log(Table table, List<WorkEntry> into) {
         for (Row row : table.rows()) {
-            if (!row.has("hole")) {
-                row.expected("hole", "the hole's id");
-            }
-            Double minutes = row.number("minutes", 0, LONGEST_MINUTES);
-            Double grams = row.number("grams", 0, MOST_GRAMS);
-            if (row.has("hole") && minutes != null && grams != null) {
-                String ooze = row.has("ooze_at") ? row.name("ooze_at") : null;
-                into.add(new WorkEntry(row.origin(), row.name("hole"), minutes * 60, grams, ooze));
+            WorkEntry entry = LogRow.read(row, declared.units().depth());
+            if (entry != null) {
+                into.add(entry);
             }
         }
     }

@@ -14,6 +14,7 @@ import corewright.intake.yaml.YamlValue.Shape;
 import corewright.survey.DeckLoad;
 import corewright.survey.Face;
 import corewright.survey.Feeler;
+import corewright.survey.FrozenPlan;
 import corewright.survey.Moisture;
 import corewright.survey.Origin;
 import corewright.survey.Photo;
@@ -121,6 +122,7 @@ public final class SurveyFolder {
         hintAtUnread();
         List<Face> faces = plan.faces();
         List<DeckLoad> loads = LoadsYaml.read(YamlBlock.of(top, notes), faces, declared, notes);
+        FrozenPlan repairPlan = RepairPlanYaml.read(top.at("files"), folder, declared.faceNames(), notes);
         complainOfNoReading();
         notes.refuseIfAnyComplaint();
         Readings readings = new Readings(moisture, taps, probes, feelers, plugs, temperatures, curedTaps);
@@ -135,7 +137,8 @@ public final class SurveyFolder {
                 log,
                 photos,
                 declared.judgements(),
-                loads);
+                loads,
+                repairPlan);
         SurveyRules.check(survey, notes);
         notes.refuseIfAnyComplaint();
         Survey checked = Oddities.note(survey, notes);

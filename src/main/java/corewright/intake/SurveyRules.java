@@ -71,6 +71,7 @@ final class SurveyRules {
         rules.judgements();
         rules.loads();
         rules.log();
+        new RepairPlanRules(survey.repairPlan(), rules.faces, notes).check();
     }
 
     private void amounts() {

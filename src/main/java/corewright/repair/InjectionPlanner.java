@@ -37,6 +37,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
@@ -63,6 +64,11 @@ final class InjectionPlanner {
         /** With the regions' names. */
         Outcome named(List<String> names) {
             return plan == null ? this : new Outcome(Naming.of(plan, names), refusal);
+        }
+
+        /** With the names of a frozen plan. */
+        Outcome named(UnaryOperator<InjectionPlan> names) {
+            return plan == null ? this : new Outcome(names.apply(plan), refusal);
         }
     }
 

@@ -84,7 +84,12 @@ final class RecorePlanner {
     static double epoxyG(Geometry cut, double coreMm) {
         double area = cut.getArea();
         double kerfMm3 = cut.getLength() * KERF_MM * coreMm;
-        return area * WETTING_G_PER_MM2 + (area * BED_MM + kerfMm3) * EPOXY_G_PER_MM3;
+        return wettingG(cut) + (area * BED_MM + kerfMm3) * EPOXY_G_PER_MM3;
+    }
+
+    /** What wets out core and skins, without waste. */
+    static double wettingG(Geometry cut) {
+        return cut.getArea() * WETTING_G_PER_MM2;
     }
 
     private static List<String> cautions(Face face, Geometry cut, Laminate laminate) {

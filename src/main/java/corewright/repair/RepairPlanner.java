@@ -10,9 +10,11 @@ import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RecorePlan;
 import corewright.repair.plan.RepairOptions;
 import corewright.repair.plan.SpaceTask;
+import corewright.repair.work.FrozenSpace;
 import corewright.reuse.Memory;
 import corewright.survey.About;
 import corewright.survey.Defect;
+import corewright.survey.MovedHole;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
 import corewright.survey.settings.Settings;
@@ -92,9 +94,25 @@ public final class RepairPlanner {
     }
 
     private static InjectionPlanner.Outcome injection(Survey survey, FaceDamage face, EmptySpace space, Memory memory) {
+        SpaceTask task = SpaceTask.of(survey, face, space);
+        if (survey.repairPlan().isNone()) {
+            return injection(task, space, List.of(), memory);
+        }
+        FrozenSpace frozen = FrozenSpace.of(survey, space);
+        InjectionPlanner.Outcome first =
+                injection(task, space, frozen.heldBefore(), memory).named(frozen::named);
+        if (frozen.isEmpty() || first.plan() == null || frozen.same(first.plan())) {
+            return first;
+        }
+        List<MovedHole> held = frozen.begun() ? frozen.all() : List.of();
+        return injection(task, space, held, memory).named(frozen::named);
+    }
+
+    /** @param held injection holes that stay where they are */
+    private static InjectionPlanner.Outcome injection(
+            SpaceTask task, EmptySpace space, List<MovedHole> held, Memory memory) {
         List<String> names = space.regions().stream().map(Region::id).toList();
-        return memory.of(SpaceTask.of(survey, face, space), InjectionPlanner::plan)
-                .named(names);
+        return memory.of(task.holding(held), InjectionPlanner::plan).named(names);
     }
 
     private static Spot middle(Region region) {

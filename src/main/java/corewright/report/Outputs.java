@@ -1,6 +1,7 @@
 package corewright.report;
 
 import corewright.assessment.Assessment;
+import corewright.assessment.Issued;
 import corewright.assessment.Progress;
 import corewright.damage.FaceDamage;
 import corewright.damage.Surfaces;
@@ -22,6 +23,7 @@ import corewright.report.data.WorkCsv;
 import corewright.report.owner.OwnerReport;
 import corewright.report.page.FileNames;
 import corewright.report.page.PlateFiles;
+import corewright.store.RepairPlanText;
 import corewright.survey.settings.Settings.Terms;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -91,6 +93,8 @@ public final class Outputs {
         BuyingListCsv.of(assessment).write(work.resolve("buying-list.csv"), sign);
         FindingsCsv.of(assessment).write(work.resolve("findings.csv"), sign);
         FootLoadCsv.of(assessment).write(work.resolve("foot-load.csv"), sign);
+        Issued issued = Issued.of(assessment.survey(), assessment.damage(), assessment.decision());
+        text(work.resolve(RepairPlanText.NAME), RepairPlanText.of(issued.plan()));
         NextReadingsCsv.of(assessment).write(work.resolve("next-readings.csv"), sign);
         if (!assessment.work().progress().isEmpty()) {
             WorkCsv.done(assessment).write(work.resolve("work-done.csv"), sign);

@@ -4,6 +4,7 @@ import corewright.store.Table.Drawn;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Finding;
+import corewright.survey.FrozenPlan;
 import corewright.survey.Heading;
 import corewright.survey.Judgements;
 import corewright.survey.Materials;
@@ -63,10 +64,21 @@ final class Contents {
                     list(Part.LOG),
                     list(Part.PHOTOS),
                     judgements,
-                    list(Part.LOADS));
+                    list(Part.LOADS),
+                    repairPlan());
         } catch (IllegalArgumentException e) {
             throw new StoreException(file, e.getMessage() + "", e);
         }
+    }
+
+    private FrozenPlan repairPlan() throws SQLException, StoreException {
+        return new FrozenPlan(
+                list(Part.ISSUE),
+                list(Part.PLANNED_REGIONS),
+                list(Part.PLANNED_HOLES),
+                list(Part.PLANNED_CUTS),
+                list(Part.PLANNED_CUPS),
+                list(Part.PURCHASES));
     }
 
     /** What was odd about the files that the survey was read from, which the survey itself no longer shows. */

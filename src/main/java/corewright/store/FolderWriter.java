@@ -26,25 +26,12 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.jspecify.annotations.Nullable;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.PrecisionModel;
-import org.locationtech.jts.io.WKTWriter;
 
 /**
  * Writes a survey as a folder of plain files, in millimetres and degrees Celsius, every number with all its digits. What
  * reads the folder again finds the same survey; only the places where things were read from are new.
  */
 public final class FolderWriter {
-    /** The writer ends numbers after as many decimals as this says; the usual 16 are one too few below 1. */
-    private static final PrecisionModel EVERY_DIGIT = new PrecisionModel() {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        public int getMaximumSignificantDigits() {
-            return 325;
-        }
-    };
-
     private final Survey survey;
     /** CsvFile as text, the names of the columns first. */
     private final Map<String, List<String>> files = new LinkedHashMap<>();
@@ -65,6 +52,9 @@ public final class FolderWriter {
         log();
         photos();
         files.values().removeIf(rows -> rows.size() == 1);
+        if (!survey.repairPlan().isNone()) {
+            Files.writeString(folder.resolve(RepairPlanText.NAME), RepairPlanText.of(survey.repairPlan()));
+        }
         Files.writeString(folder.resolve("survey.yaml"), SurveyYamlText.of(survey, files.keySet()));
         for (Map.Entry<String, List<String>> file : files.entrySet()) {
             Files.writeString(folder.resolve(file.getKey() + ".csv"), String.join("\n", file.getValue()) + "\n");
@@ -134,7 +124,7 @@ public final class FolderWriter {
                     face.name(),
                     "outline",
                     "",
-                    wkt(face.outline()),
+                    EveryDigit.wkt(face.outline()),
                     "",
                     "",
                     "",
@@ -172,7 +162,7 @@ public final class FolderWriter {
             face,
             kind,
             feature.name(),
-            wkt(feature.geometry()),
+            EveryDigit.wkt(feature.geometry()),
             fitting[0],
             fitting[1],
             fitting[2],
@@ -186,12 +176,6 @@ public final class FolderWriter {
 
     private static String word(EdgeSupport edge) {
         return Scalar.word(edge);
-    }
-
-    static String wkt(Geometry geometry) {
-        WKTWriter writer = new WKTWriter();
-        writer.setPrecisionModel(EVERY_DIGIT);
-        return writer.write(geometry);
     }
 
     private void readings(Readings readings) {
@@ -261,9 +245,36 @@ public final class FolderWriter {
     }
 
     private void log() {
-        CsvFile log = file("log", "hole", "minutes", "grams", "ooze_at");
+        CsvFile log = file(
+                "log",
+                "hole",
+                "minutes",
+                "grams",
+                "ooze_at",
+                "cup",
+                "vent_shown",
+                "depth_felt",
+                "leak",
+                "stopped",
+                "note",
+                "who",
+                "resin_lot",
+                "card_revision");
         for (WorkEntry e : survey.log()) {
-            log.row(e.hole(), minutes(e.afterS()), e.grams(), e.oozeAt());
+            log.row(
+                    e.hole(),
+                    minutes(e.afterS()),
+                    e.grams(),
+                    e.oozeAt(),
+                    e.cup(),
+                    e.ventShown(),
+                    e.depthFeltMm(),
+                    e.leak(),
+                    e.stopped(),
+                    e.note(),
+                    e.who(),
+                    e.resinLot(),
+                    e.cardRevision());
         }
     }
 

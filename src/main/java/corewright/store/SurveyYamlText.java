@@ -42,6 +42,9 @@ final class SurveyYamlText {
         text.list("faces", survey.faces(), SurveyYamlText::face);
         Map<String, String> named = new LinkedHashMap<>();
         files.forEach(f -> named.put(f, f + ".csv"));
+        if (!survey.repairPlan().isNone()) {
+            named.put("repair_plan", RepairPlanText.NAME);
+        }
         text.yaml.put("files", named);
         text.list("meters", survey.meters(), SurveyYamlText::meter);
         text.list("laminates", survey.laminates(), SurveyYamlText::tree);
@@ -144,7 +147,7 @@ final class SurveyYamlText {
                 "face",
                 load.face(),
                 load.area() instanceof Lineal ? "line" : "area",
-                FolderWriter.wkt(load.area()),
+                EveryDigit.wkt(load.area()),
                 "force_N",
                 load.forceN());
         if (load.area() instanceof Polygonal) {

@@ -24,6 +24,12 @@ final class Draft {
     List<ReadingOverride> doubts;
     List<MovedHole> holes;
     List<DeckLoad> loads;
+    List<FrozenPlan.Issue> issue;
+    List<FrozenPlan.PlannedRegion> plannedRegions;
+    List<FrozenPlan.PlannedHole> plannedHoles;
+    List<FrozenPlan.PlannedCut> plannedCuts;
+    List<FrozenPlan.PlannedCup> plannedCups;
+    List<FrozenPlan.Purchase> purchases;
 
     Draft(Survey of) {
         heading = of.heading();
@@ -45,6 +51,13 @@ final class Draft {
         doubts = of.judgements().readings();
         holes = of.judgements().holes();
         loads = of.loads();
+        FrozenPlan plan = of.repairPlan();
+        issue = plan.issue();
+        plannedRegions = plan.regions();
+        plannedHoles = plan.holes();
+        plannedCuts = plan.cuts();
+        plannedCups = plan.cups();
+        purchases = plan.buying();
     }
 
     Survey survey() {
@@ -59,6 +72,7 @@ final class Draft {
                 log,
                 photos,
                 new Judgements(methods, doubts, holes),
-                loads);
+                loads,
+                new FrozenPlan(issue, plannedRegions, plannedHoles, plannedCuts, plannedCups, purchases));
     }
 }

@@ -55,6 +55,28 @@ public final class Part<T> {
     public static final Part<DeckLoad> LOADS =
             new Part<>("loads", DeckLoad.class, Survey::loads, (d, list) -> d.loads = list);
 
+    public static final Part<FrozenPlan.Issue> ISSUE = new Part<>(
+            "repair_plan", FrozenPlan.Issue.class, s -> s.repairPlan().issue(), (d, list) -> d.issue = list);
+    public static final Part<FrozenPlan.PlannedRegion> PLANNED_REGIONS = new Part<>(
+            "planned_regions",
+            FrozenPlan.PlannedRegion.class,
+            s -> s.repairPlan().regions(),
+            (d, list) -> d.plannedRegions = list);
+    public static final Part<FrozenPlan.PlannedHole> PLANNED_HOLES = new Part<>(
+            "planned_holes",
+            FrozenPlan.PlannedHole.class,
+            s -> s.repairPlan().holes(),
+            (d, list) -> d.plannedHoles = list);
+    public static final Part<FrozenPlan.PlannedCut> PLANNED_CUTS = new Part<>(
+            "planned_cuts", FrozenPlan.PlannedCut.class, s -> s.repairPlan().cuts(), (d, list) -> d.plannedCuts = list);
+    public static final Part<FrozenPlan.PlannedCup> PLANNED_CUPS = new Part<>(
+            "planned_cups", FrozenPlan.PlannedCup.class, s -> s.repairPlan().cups(), (d, list) -> d.plannedCups = list);
+    public static final Part<FrozenPlan.Purchase> PURCHASES = new Part<>(
+            "planned_purchases",
+            FrozenPlan.Purchase.class,
+            s -> s.repairPlan().buying(),
+            (d, list) -> d.purchases = list);
+
     private static final String FEATURES = "plan_features";
 
     private final String name;
@@ -113,7 +135,13 @@ public final class Part<T> {
                 METHODS,
                 DOUBTS,
                 HOLES,
-                LOADS);
+                LOADS,
+                ISSUE,
+                PLANNED_REGIONS,
+                PLANNED_HOLES,
+                PLANNED_CUTS,
+                PLANNED_CUPS,
+                PURCHASES);
     }
 
     /** The part of that name; {@code face} is empty for all but plan features. */

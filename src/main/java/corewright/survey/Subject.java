@@ -43,6 +43,7 @@ public enum Subject {
     DRY_CORE("dry core"),
     COVERAGE("coverage"),
     WORK_LOG("work log"),
+    REPAIR_PLAN("repair plan"),
     FILL_CHECK("fill check"),
 
     // of the survey as a whole

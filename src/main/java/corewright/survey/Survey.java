@@ -15,7 +15,8 @@ public record Survey(
         List<WorkEntry> log,
         List<Photo> photos,
         Judgements judgements,
-        List<DeckLoad> loads) {
+        List<DeckLoad> loads,
+        FrozenPlan repairPlan) {
     public Survey {
         faces = List.copyOf(faces);
         meters = List.copyOf(meters);
@@ -34,7 +35,24 @@ public record Survey(
     /** The same survey with other readings. */
     public Survey with(Readings others) {
         return new Survey(
-                heading, faces, meters, laminates, materials, others, settings, log, photos, judgements, loads);
+                heading,
+                faces,
+                meters,
+                laminates,
+                materials,
+                others,
+                settings,
+                log,
+                photos,
+                judgements,
+                loads,
+                repairPlan);
+    }
+
+    /** The same survey with another repair plan. */
+    public Survey with(FrozenPlan plan) {
+        return new Survey(
+                heading, faces, meters, laminates, materials, readings, settings, log, photos, judgements, loads, plan);
     }
 
     /** The face of that name. */

@@ -7,6 +7,7 @@ import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Feeler;
 import corewright.survey.FeelerEnd;
+import corewright.survey.FrozenPlan;
 import corewright.survey.Heading;
 import corewright.survey.Judgements;
 import corewright.survey.Laminate;
@@ -263,7 +264,8 @@ final class InventedDeck {
                 List.of(),
                 List.of(),
                 Judgements.NONE,
-                List.of());
+                List.of(),
+                FrozenPlan.NONE);
     }
 
     Truth grids() {

@@ -8,6 +8,7 @@ import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Feeler;
 import corewright.survey.FeelerEnd;
+import corewright.survey.FrozenPlan;
 import corewright.survey.Heading;
 import corewright.survey.Judgements;
 import corewright.survey.Laminate;
@@ -183,7 +184,8 @@ final class Deck {
                 List.of(),
                 List.of(),
                 judgements,
-                List.of());
+                List.of(),
+                FrozenPlan.NONE);
     }
 
     FaceDamage map() {

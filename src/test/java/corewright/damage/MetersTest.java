@@ -3,6 +3,7 @@ package corewright.damage;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import corewright.survey.FrozenPlan;
 import corewright.survey.Meter;
 import corewright.survey.Moisture;
 import corewright.survey.Origin;
@@ -48,7 +49,8 @@ class MetersTest {
                 s.log(),
                 s.photos(),
                 s.judgements(),
-                s.loads());
+                s.loads(),
+                FrozenPlan.NONE);
     }
 
     private MeterScale scale(Meter... meters) {

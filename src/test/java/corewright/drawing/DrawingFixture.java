@@ -26,6 +26,7 @@ import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Finding;
+import corewright.survey.FrozenPlan;
 import corewright.survey.Heading;
 import corewright.survey.Judgements;
 import corewright.survey.Laminate;
@@ -291,7 +292,8 @@ public final class DrawingFixture {
                 List.of(),
                 List.of(),
                 Judgements.NONE,
-                List.of());
+                List.of(),
+                FrozenPlan.NONE);
         List<NextReading> next = ronja
                 ? List.of(next(1, 1500, -600), next(2, 1680, -560), next(3, 1575, -455), next(4, 2775, 525))
                 : List.of();

@@ -47,6 +47,7 @@ class OutputsTest {
                         "outputs.sha256",
                         "owner-report.pdf",
                         "regions.geojson",
+                        "repair-plan.yaml",
                         "schedule.csv",
                         "summary.json",
                         "surfaces/foredeck-moisture.asc",

@@ -28,6 +28,7 @@ import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Finding;
+import corewright.survey.FrozenPlan;
 import corewright.survey.Heading;
 import corewright.survey.Judgements;
 import corewright.survey.Laminate;
@@ -217,7 +218,8 @@ public final class SampleAssessment {
                 List.of(),
                 List.of(),
                 Judgements.NONE,
-                List.of());
+                List.of(),
+                FrozenPlan.NONE);
     }
 
     static Region region(String id, Condition condition, String wkt, double marginMm, double pWet) {

@@ -6,10 +6,12 @@ import corewright.GeneratedSurveys;
 import corewright.survey.Edit;
 import corewright.survey.Face;
 import corewright.survey.Feature;
+import corewright.survey.FrozenPlan;
 import corewright.survey.Judgements;
 import corewright.survey.Laminate;
 import corewright.survey.Part;
 import corewright.survey.Survey;
+import corewright.survey.WorkEntry;
 import corewright.survey.settings.Resin;
 import corewright.survey.settings.Settings;
 import java.io.IOException;
@@ -82,7 +84,7 @@ class SchemaTest {
         }
 
         assertThat(strings(file, "SELECT value FROM survey_file WHERE name = 'schema_version'"))
-                .containsExactly("6");
+                .containsExactly("7");
         assertThat(SurveyFile.read(file).judgements().holes()).hasSize(1);
     }
 
@@ -129,6 +131,7 @@ class SchemaTest {
     }
 
     private static void makeVersion0(Path file) throws SQLException {
+        Samples.makeVersion6(file);
         for (String table : SINCE_VERSION_0) {
             Samples.sql(
                     file,
@@ -169,10 +172,13 @@ class SchemaTest {
                 s.materials(),
                 s.readings(),
                 withoutStrengths(s.settings()),
-                s.log(),
+                s.log().stream()
+                        .map(e -> new WorkEntry(e.origin(), e.hole(), e.afterS(), e.grams(), e.oozeAt()))
+                        .toList(),
                 s.photos(),
                 Judgements.NONE,
-                List.of());
+                List.of(),
+                FrozenPlan.NONE);
     }
 
     private static Face withoutCoamings(Face face) {

@@ -259,6 +259,7 @@ class SurveyFileTest {
         Finding note =
                 new Finding(Finding.Severity.DOUBT, plug.origin(), About.of(plug), Subject.VOID_DEPTH, "it is", "so");
         SurveyFile.create(path, survey, List.of(note), Pictures.NONE);
+        Samples.makeVersion6(path);
         Samples.sql(
                 path,
                 "ALTER TABLE resins DROP COLUMN shear_strength_mpa",

@@ -118,6 +118,7 @@ public final class FindingLines {
                     DRY_CORE,
                     COVERAGE,
                     WORK_LOG,
+                    REPAIR_PLAN,
                     FILL_CHECK,
                     DEFECT,
                     PLAUSIBILITY,

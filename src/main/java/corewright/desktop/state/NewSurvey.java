@@ -2,6 +2,7 @@ package corewright.desktop.state;
 
 import corewright.survey.EdgeSupport;
 import corewright.survey.Face;
+import corewright.survey.FrozenPlan;
 import corewright.survey.Heading;
 import corewright.survey.Judgements;
 import corewright.survey.Laminate;
@@ -50,6 +51,7 @@ public final class NewSurvey {
                 List.of(),
                 List.of(),
                 Judgements.NONE,
-                List.of());
+                List.of(),
+                FrozenPlan.NONE);
     }
 }

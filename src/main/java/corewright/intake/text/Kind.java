@@ -29,7 +29,19 @@ public enum Kind {
     PLUGS(List.of("x", "y", "mc_percent"), List.of("id", "face", "note")),
     TEMPERATURES(List.of("x", "y", "minutes", "value"), List.of("id", "face", "note")),
     CURED_TAPS(TAPS),
-    LOG(List.of("hole", "minutes", "grams"), List.of("ooze_at", "note")),
+    LOG(
+            List.of("hole", "minutes", "grams"),
+            List.of(
+                    "ooze_at",
+                    "cup",
+                    "vent_shown",
+                    "depth_felt",
+                    "leak",
+                    "stopped",
+                    "note",
+                    "who",
+                    "resin_lot",
+                    "card_revision")),
     PHOTOS(List.of("file", "x", "y", "caption"), List.of("face", "note"));
 
     public final List<String> required;

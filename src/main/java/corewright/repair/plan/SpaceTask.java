@@ -60,6 +60,13 @@ public record SpaceTask(
                 survey.readings().on(face).feelers());
     }
 
+    /** The same with injection holes that stay where they are. */
+    public SpaceTask holding(List<MovedHole> held) {
+        List<MovedHole> all = new ArrayList<>(moved);
+        all.addAll(held);
+        return new SpaceTask(space, face, voidDepthMm, settings, laminates, all, rods);
+    }
+
     private static Raster near(Raster depth, Envelope box) {
         box.expandBy(BESIDE_CELLS * depth.cell());
         double[] values = depth.values();

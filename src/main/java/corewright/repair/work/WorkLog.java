@@ -16,7 +16,7 @@ import java.util.Set;
  * <p>Every hole takes its plan times a common factor c of the region, {@code ln c ~ N(0, 0.30^2)}, and scatter of its own,
  * 0.25 in the logarithm (both practice). A filled hole updates c (normal-normal, Bayes). One that differs from what was to
  * be expected by two standard deviations or more does not: it took far more (the cavity is larger than mapped, or leaks:
- * probe there) or far less (blocked, unless mix showed there from a neighbour). A greedy hole's surplus is not spread over
+ * probe there) or far less (blocked, unless mix showed there from a neighbour). Nor does one from which mix ran out. A greedy hole's surplus is not spread over
  * the others.
  *
  * @param holes in the order in which they were filled
@@ -63,9 +63,13 @@ public record WorkLog(
     public static WorkLog of(Map<String, Double> plannedG, List<WorkEntry> log) {
         Map<String, Double> taken = new LinkedHashMap<>();
         Set<String> oozed = new HashSet<>();
+        Set<String> leaking = new HashSet<>();
         for (WorkEntry entry : log) {
             if (plannedG.containsKey(entry.hole())) {
                 taken.merge(entry.hole(), entry.grams(), Double::sum);
+            }
+            if (!entry.leak().isEmpty()) {
+                leaking.add(entry.hole());
             }
             if (entry.oozeAt() != null && !entry.oozeAt().equals(entry.hole())) {
                 oozed.add(entry.oozeAt());
@@ -76,11 +80,15 @@ public record WorkLog(
         List<Filled> filled = new ArrayList<>();
         for (Map.Entry<String, Double> hole : taken.entrySet()) {
             double planned = plannedG.getOrDefault(hole.getKey(), 0.0);
+            if (planned <= 0) { // drilled outside what is mapped by now: it says nothing of the rest
+                filled.add(new Filled(hole.getKey(), 0, hole.getValue(), 0, Took.AS_PLANNED));
+                continue;
+            }
             double x = Math.log(Math.max(hole.getValue(), 1e-3 * planned) / planned);
             double z = (x - mean) / Math.sqrt(variance + HOLE_SD * HOLE_SD);
             Took took = took(z, oozed.contains(hole.getKey()));
             filled.add(new Filled(hole.getKey(), planned, hole.getValue(), z, took));
-            if (took == Took.AS_PLANNED) {
+            if (took == Took.AS_PLANNED && !leaking.contains(hole.getKey())) {
                 double weight = variance / (variance + HOLE_SD * HOLE_SD);
                 mean += weight * (x - mean);
                 variance *= 1 - weight;

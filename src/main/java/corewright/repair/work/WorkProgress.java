@@ -3,7 +3,6 @@ package corewright.repair.work;
 import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
-import corewright.repair.plan.Amounts;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.InjectionPlan;
 import corewright.survey.About;
@@ -19,7 +18,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
@@ -148,7 +146,7 @@ public record WorkProgress(String region, WorkLog log, double startS, double nex
     }
 
     /** What to look at: holes that took far more or less than planned, places where the mix is not or should not be. */
-    static List<Finding> findings(Survey survey, List<WorkProgress> all, List<InjectionPlan> plans) {
+    static List<Finding> findings(Survey survey, List<WorkProgress> all) {
         List<Finding> findings = new ArrayList<>();
         for (WorkProgress progress : all) {
             for (WorkLog.Filled filled : progress.log.holes()) {
@@ -158,22 +156,11 @@ public record WorkProgress(String region, WorkLog log, double startS, double nex
                 progress.finding(place).ifPresent(findings::add);
             }
         }
-        for (WorkEntry entry : survey.log()) {
-            if (plans.stream().flatMap(p -> p.holes().stream()).noneMatch(h -> h.id().equals(entry.hole()))) {
-                findings.add(new Finding(
-                        Finding.Severity.DOUBT,
-                        entry.origin(),
-                        new About.OfHole(entry.hole()),
-                        Subject.WORK_LOG,
-                        entry.hole() + " is no hole of the plan.",
-                        "What went into it is not counted."));
-            }
-        }
         return findings;
     }
 
     private Optional<Finding> finding(WorkLog.Filled filled, Survey survey) {
-        String advice = advice(filled.took());
+        String advice = advice(filled);
         Origin origin = survey.log().stream()
                 .filter(e -> e.hole().equals(filled.hole()))
                 .map(WorkEntry::origin)
@@ -186,22 +173,13 @@ public record WorkProgress(String region, WorkLog log, double startS, double nex
                         origin,
                         new About.OfHole(filled.hole()),
                         Subject.WORK_LOG,
-                        String.format(
-                                Locale.ROOT,
-                                "%s took %s, planned were %s.",
-                                filled.hole(),
-                                Amounts.grams(filled.takenG()),
-                                Amounts.grams(filled.plannedG())),
+                        WorkWords.took(filled),
                         advice));
     }
 
     /** What to do about a hole, empty where nothing. */
-    public static String advice(WorkLog.Took took) {
-        return switch (took) {
-            case FAR_MORE -> "The cavity is larger than mapped, or mix runs out: look below, probe around the hole.";
-            case FAR_LESS -> "The hole is blocked or the cavity smaller than mapped: clear it, or drill beside it.";
-            case AS_PLANNED, FILLED_BY_NEIGHBOUR -> "";
-        };
+    public static String advice(WorkLog.Filled filled) {
+        return WorkWords.advice(filled);
     }
 
     private Optional<Finding> finding(FillCheck.Place place) {

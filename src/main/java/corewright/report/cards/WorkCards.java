@@ -1,11 +1,15 @@
 package corewright.report.cards;
 
 import corewright.assessment.Assessment;
+import corewright.assessment.Issued;
+import corewright.damage.Region;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.RecorePlan;
+import corewright.repair.work.WorkProgress;
 import corewright.report.page.PdfFile;
 import corewright.report.page.Prose;
 import corewright.report.page.Titles;
@@ -15,7 +19,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
-/** work-cards.pdf: for each region to be injected cards of two sides, drill at the front, mix at the back. */
+/**
+ * work-cards.pdf, cards of two sides: for each region to be injected drilling at the front and mixing at the back, for each to
+ * be cut out opening and closing, for what must be proven first a card of its own.
+ */
 public final class WorkCards {
     private WorkCards() {}
 
@@ -32,13 +39,17 @@ public final class WorkCards {
         }
     }
 
-    /** Front and back in turn; a single page where nothing is to be injected. */
+    /** Front and back in turn; a single page where no work is planned. */
     static List<PdfFile.Painting> pages(Assessment assessment) {
         List<InjectionPlan> plans = assessment.decision().injections();
+        List<RecorePlan> cuts = assessment.decision().recores();
         List<PdfFile.Painting> pages = new ArrayList<>();
-        int all = plans.stream()
-                .mapToInt(p -> cards(new InjectionCard(assessment, p)))
-                .sum();
+        List<Region> proofs = ProofCard.wanted(assessment);
+        int all = cuts.size()
+                + proofs.size()
+                + plans.stream()
+                        .mapToInt(p -> cards(new InjectionCard(assessment, p)))
+                        .sum();
         int number = 1;
         for (InjectionPlan plan : plans) {
             InjectionCard card = new InjectionCard(assessment, plan);
@@ -50,6 +61,28 @@ public final class WorkCards {
                 number++;
             }
         }
+        for (RecorePlan plan : cuts) {
+            CutOutCard card = new CutOutCard(assessment, plan);
+            List<String> front = side(assessment, number, all, "front");
+            List<String> back = side(assessment, number, all, "back");
+            pages.add(paper -> card.front(paper, front));
+            pages.add(paper -> card.back(paper, back));
+            number++;
+        }
+        for (Region region : proofs) {
+            ProofCard card = new ProofCard(assessment, region);
+            List<String> front = side(assessment, number, all, "front");
+            List<String> back = side(assessment, number, all, "back");
+            pages.add(paper -> card.front(paper, front));
+            pages.add(paper -> CardNotes.paint(paper, region.id(), back));
+            number++;
+        }
+        for (WorkProgress begun : NextCard.wanted(assessment)) {
+            NextCard card = new NextCard(assessment, begun);
+            List<String> next = List.of("after the log", revision(assessment));
+            pages.add(paper -> card.paint(paper, next));
+        }
+        pages.addAll(WorkRecord.pages(assessment));
         if (pages.isEmpty()) {
             pages.add(paper -> nothing(paper, assessment));
         }
@@ -62,9 +95,16 @@ public final class WorkCards {
     }
 
     private static List<String> side(Assessment assessment, int number, int of, String side) {
-        return List.of(
-                "card " + number + " of " + of + ", " + side,
-                "survey of " + Figures.date(assessment.survey().heading().surveyed()));
+        return List.of("card " + number + " of " + of + ", " + side, revision(assessment));
+    }
+
+    /** By which a card is known to be of date. */
+    private static String revision(Assessment assessment) {
+        int revision = Issued.of(assessment.survey(), assessment.damage(), assessment.decision())
+                .plan()
+                .revision();
+        return "revision " + revision + ", survey of "
+                + Figures.date(assessment.survey().heading().surveyed());
     }
 
     private static PdfFile.Painting front(InjectionCard card, List<HoleTable> tables, int i, List<String> side) {
@@ -87,7 +127,7 @@ public final class WorkCards {
                 Prose.plain(
                         assessment.verdict().withheld()
                                 ? assessment.verdict().sentence() + " Drill nothing before that is settled."
-                                : "No region of this survey is to be injected."),
+                                : "No region of this survey is to be injected or cut out."),
                 CardSheet.LEFT,
                 CardSheet.BODY,
                 CardSheet.FULL_WIDTH,

@@ -5,6 +5,7 @@ import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.RecorePlan;
 import corewright.report.page.Conversions;
 import corewright.report.page.Numbers;
 import corewright.store.FeatureFile;
@@ -71,7 +72,18 @@ public final class Exchange {
         for (FaceDamage face : assessment.damage().faces()) {
             face.undecided().forEach(u -> dxf.rings(layer(u.face(), "undecided"), u.area()));
         }
+        for (RecorePlan cut : assessment.decision().recores()) {
+            dxf.rings(layer(face(cut), "cuts"), cut.cut());
+        }
         return dxf.text();
+    }
+
+    private String face(RecorePlan cut) {
+        return assessment.damage().regions().stream()
+                .filter(r -> r.id().equals(cut.region()))
+                .findFirst()
+                .orElseThrow()
+                .face();
     }
 
     private String holes() {

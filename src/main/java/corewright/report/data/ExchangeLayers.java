@@ -5,6 +5,7 @@ import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.RecorePlan;
 import corewright.report.page.Conversions;
 import corewright.store.FeatureFile.Column;
 import corewright.store.FeatureFile.Layer;
@@ -31,6 +32,7 @@ final class ExchangeLayers {
                 regions(assessment, "regions_likely", "Damage, more probable than not", Region::likely),
                 regions(assessment, "regions_possible", "Damage that cannot be ruled out", Region::possible),
                 undecided(assessment),
+                cuts(assessment),
                 holes(assessment));
     }
 
@@ -60,6 +62,27 @@ final class ExchangeLayers {
             face.undecided().forEach(u -> rows.add(new Row(areas(u.area()), Arrays.asList(u.face()))));
         }
         return new Layer("undecided", "Too few readings to tell", AREAS, columns(List.of("face"), List.of()), rows);
+    }
+
+    private static Layer cuts(Assessment assessment) {
+        List<Row> rows = new ArrayList<>();
+        for (RecorePlan cut : assessment.decision().recores()) {
+            String face = assessment.damage().regions().stream()
+                    .filter(r -> r.id().equals(cut.region()))
+                    .findFirst()
+                    .orElseThrow()
+                    .face();
+            rows.add(new Row(
+                    areas(cut.cut()),
+                    Arrays.asList(
+                            cut.region(),
+                            face,
+                            cut.cut().getArea() / Conversions.MM2_PER_M2,
+                            cut.coreMm(),
+                            cut.epoxyG())));
+        }
+        List<Column> columns = columns(List.of("id", "face"), List.of("area_m2", "core_mm", "epoxy_g"));
+        return new Layer("cuts", "Where skin and core are taken out", AREAS, columns, rows);
     }
 
     private static Layer holes(Assessment assessment) {

@@ -7,11 +7,13 @@ import corewright.damage.Bay;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.damage.Undecided;
+import corewright.repair.plan.RecorePlan;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 
 /**
- * regions.geojson: the likely and the possible extent of every region and what is undecided, in survey millimetres.
+ * regions.geojson: the likely and the possible extent of every region, every cut and what is undecided, in survey
+ * millimetres.
  *
  * <p>The coordinates are the deck's own, not longitude and latitude.
  */
@@ -25,6 +27,9 @@ public final class RegionsGeoJson {
             region(features, region, "likely", region.likely());
             region(features, region, "possible", region.possible());
         }
+        for (RecorePlan cut : assessment.decision().recores()) {
+            region(features, cutOut(assessment, cut), "cut", cut.cut());
+        }
         int number = 0;
         for (FaceDamage face : assessment.damage().faces()) {
             for (Undecided undecided : face.undecided()) {
@@ -32,6 +37,13 @@ public final class RegionsGeoJson {
             }
         }
         return JsonFile.text(root);
+    }
+
+    private static Region cutOut(Assessment assessment, RecorePlan cut) {
+        return assessment.damage().regions().stream()
+                .filter(r -> r.id().equals(cut.region()))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static void region(ArrayNode features, Region region, String extent, Geometry area) {

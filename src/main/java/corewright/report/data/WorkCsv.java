@@ -25,7 +25,7 @@ public final class WorkCsv {
                         Numbers.rounded(filled.takenG(), 1),
                         Numbers.rounded(filled.z(), 2),
                         word(filled.took()),
-                        WorkProgress.advice(filled.took()));
+                        WorkProgress.advice(filled));
             }
         }
         return table;

@@ -1,0 +1,221 @@
+package corewright.report.cards;
+
+import corewright.assessment.Assessment;
+import corewright.damage.FaceDamage;
+import corewright.damage.Region;
+import corewright.decision.RegionDecision;
+import corewright.drawing.cards.ProofPlan;
+import corewright.drawing.kit.Box;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
+import corewright.drawing.kit.Orientation;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.PlaceNames;
+import corewright.drawing.kit.PrintRule;
+import corewright.drawing.kit.Type;
+import corewright.drawing.kit.Typeface;
+import corewright.repair.plan.Cautions;
+import corewright.repair.plan.DepthStop;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
+import corewright.report.page.Prose;
+import corewright.report.page.Titles;
+import corewright.survey.Face;
+import corewright.survey.Laminate;
+import corewright.survey.Spot;
+import corewright.survey.settings.Settings;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** The card of a region of which the core must be proven first: where to drill, what to look for, what follows. */
+final class ProofCard {
+    private static final double PLAN_WIDTH = 142;
+    private static final double PLAN_TOP = 37;
+    private static final double PLAN_FOOT = 171;
+    private static final double RIGHT_LEFT = 160;
+    private static final double RIGHT_WIDTH = CardSheet.RIGHT - RIGHT_LEFT;
+    private static final double RULE = 202;
+    private static final double METRE = 1000;
+
+    /** The place of a further pilot hole stands in the words of the decision. */
+    private static final Pattern PLACE =
+            Pattern.compile("pilot hole at ([0-9.]+) m aft, ([0-9.]+) m to (port|starboard)");
+
+    private final Assessment assessment;
+    private final Region region;
+    private final RegionDecision decision;
+    private final Measure measure;
+    private final FaceDamage damage;
+    private final @Nullable Spot drill;
+
+    ProofCard(Assessment assessment, Region region) {
+        this.assessment = assessment;
+        this.region = region;
+        decision = assessment.decision().on(region.id());
+        measure = Measure.of(assessment.survey());
+        damage = assessment.damage().face(region.face());
+        drill = place().orElse(null);
+    }
+
+    /** Regions that wait for a proof. */
+    static List<Region> wanted(Assessment assessment) {
+        return assessment.damage().regions().stream()
+                .filter(r -> assessment.decision().on(r.id()).firstStep() != null)
+                .toList();
+    }
+
+    private Optional<InjectionPlan> plan() {
+        return assessment.options().injection(region.id());
+    }
+
+    /** The planned hole nearest to the middle, if the words mean it; else where the words say, to the centimetre. */
+    private Optional<Spot> place() {
+        Spot middle =
+                new Spot(region.face(), region.label().getX(), region.label().getY());
+        Spot planned = plan().stream()
+                .flatMap(p -> p.holes().stream())
+                .filter(h -> h.kind() == Hole.Kind.INJECTION)
+                .map(Hole::spot)
+                .min(Comparator.comparingDouble(s -> s.coordinate().distance(middle.coordinate())))
+                .orElse(middle);
+        Matcher words = PLACE.matcher(String.valueOf(decision.firstStep()));
+        if (!words.find()) {
+            return String.valueOf(decision.firstStep()).contains("further") ? Optional.empty() : Optional.of(planned);
+        }
+        double side = Double.parseDouble(words.group(2)) * METRE;
+        Spot said = new Spot(
+                region.face(),
+                Double.parseDouble(words.group(1)) * METRE,
+                words.group(3).equals("port") ? -side : side);
+        return Optional.of(said.coordinate().distance(planned.coordinate()) < METRE / 100 ? planned : said);
+    }
+
+    void front(Paper paper, List<String> side) {
+        CardSheet.head(paper, region.id() + " prove first", measure.say(facts()), side);
+        gear(paper);
+        ProofPlan plan = new ProofPlan(
+                damage, region, drill, measure, new Box(CardSheet.LEFT, PLAN_TOP, PLAN_WIDTH, PLAN_FOOT - PLAN_TOP));
+        plan.paint(paper);
+        Face face = damage.face();
+        Type bold = new Type(Typeface.TEXT_SEMIBOLD, 9);
+        double y = PLAN_FOOT + 4;
+        String scale = "1 : " + Figures.atMost(plan.scale(), 0) + " on A4, "
+                + (measure == Measure.METRIC ? "millimetres" : "inches") + " from the datum";
+        paper.text(scale, CardSheet.LEFT + PLAN_WIDTH, y, bold, Anchor.RIGHT);
+        paper.text(
+                Orientation.of(face), CardSheet.LEFT + PLAN_WIDTH, y + 4, new Type(Typeface.TEXT, 8.5), Anchor.RIGHT);
+        String step = measure.say(Prose.bold("Ring and cross:") + " drill here. " + decision.firstStep());
+        Prose.CELL.paint(paper, step, CardSheet.LEFT, y + 5.5, PLAN_WIDTH, Anchor.LEFT);
+        double right = CardSheet.heading(paper, "Drill and look", RIGHT_LEFT, PLAN_TOP, RIGHT_WIDTH);
+        right = CardSteps.paint(paper, steps(), 1, RIGHT_LEFT, right, RIGHT_WIDTH);
+        right = CardSheet.heading(paper, "What follows", RIGHT_LEFT, right + 4, RIGHT_WIDTH);
+        right = outcomes(paper, right + 1);
+        String cautions = measure.say(
+                Cautions.before("drilling", face.posture()) + " " + Cautions.SKIN + " Write what you found"
+                        + " into probes.csv (x, y, void_depth, core_state) and run again: the next cards follow from it.");
+        Prose.CELL.paint(paper, cautions, RIGHT_LEFT, right + 2, RIGHT_WIDTH, Anchor.LEFT);
+        PrintRule.paint(paper, CardSheet.LEFT, RULE, measure);
+    }
+
+    private String facts() {
+        String boat = Titles.boat(assessment.survey().heading()).split(",", 2)[0];
+        return Prose.bold(Prose.plain(boat) + ", " + Prose.plain(region.face()) + ".") + " "
+                + PlaceNames.of(damage.face()).over(region.likely()) + ". "
+                + Figures.area(region.likely().getArea())
+                + ", " + region.condition().word().replace('-', ' ') + ".\n"
+                + Prose.bold("Nothing is filled and nothing is cut before this is settled.");
+    }
+
+    private void gear(Paper paper) {
+        List<String> all = new CardWords(damage.face().posture(), false).gear();
+        double words = all.stream().mapToDouble(CardSheet.WORD::width).sum();
+        double gap = (CardSheet.FULL_WIDTH - words - all.size() * (CardSheet.BOX + 2)) / (all.size() - 1);
+        double x = CardSheet.LEFT;
+        for (String gear : all) {
+            CardSheet.box(paper, x, CardSheet.BODY, CardSheet.BOX);
+            x += CardSheet.BOX + 2;
+            double y = CardSheet.level(CardSheet.WORD, CardSheet.BODY, CardSheet.BOX);
+            paper.text(gear, x, y, CardSheet.WORD, Anchor.LEFT);
+            x += CardSheet.WORD.width(gear) + gap;
+        }
+    }
+
+    private List<CardSteps.Step> steps() {
+        Settings settings = assessment.survey().settings();
+        List<CardSteps.Step> steps = new ArrayList<>();
+        Laminate laminate = assessment.survey().laminateAt(drill == null ? spot() : drill);
+        if (DepthStop.possible(laminate, settings.drilling().depthMarginMm())) {
+            double depth = damage.surfaces().voidDepthMm().cellAt(spot().xMm(), spot().yMm());
+            double stop = DepthStop.mm(
+                    laminate,
+                    Double.isNaN(depth) ? 0 : depth,
+                    settings.drilling().depthMarginMm());
+            steps.add(new CardSteps.Step(
+                    "Pilot hole by hand, collar at, " + measure.depthUnit(), measure.stopFigure(stop), 1));
+        } else {
+            steps.add(new CardSteps.Step("Pilot hole by hand through the outer skin only", "", 1));
+        }
+        steps.add(new CardSteps.Step(
+                "The drill drops in at; empty below it, by a bent wire, " + measure.depthUnit(), "", 2));
+        steps.add(
+                new CardSteps.Step("Chips light and crisp: dry. Dark, cool: damp. Brown, soft, smells: rotted", "", 1));
+        steps.add(new CardSteps.Step("In doubt: a core plug, dried in the oven, %", "", 1));
+        steps.add(new CardSteps.Step("Close the hole with tape until it is used or filled", "", 1));
+        return steps;
+    }
+
+    private Spot spot() {
+        return drill != null
+                ? drill
+                : new Spot(region.face(), region.label().getX(), region.label().getY());
+    }
+
+    private double outcomes(Paper paper, double top) {
+        Settings settings = assessment.survey().settings();
+        String dry = Figures.atMost(settings.thresholds().dryPlugPercent(), 0) + " %";
+        String wet = Figures.atMost(settings.thresholds().wetPlugPercent(), 0) + " %";
+        String inject = plan().map(p -> p.count(Hole.Kind.INJECTION) + " holes, about "
+                        + Figures.fixed(p.resinG() + p.hardenerG(), 0) + " g of " + p.resin())
+                .orElse("as the next run plans it");
+        String cut = assessment
+                .options()
+                .recore(region.id())
+                .map(c -> ", " + Figures.area(c.cut().getArea()))
+                .orElse("");
+        double y = top;
+        y = outcome(paper, y, "Dry, plug at most " + dry, "inject: " + inject + ".");
+        y = outcome(paper, y, "Damp, plug under " + wet, "open it to the air, read again; fill nothing.");
+        y = outcome(paper, y, "Wet, plug " + wet + " or more", "cut out" + cut + ".");
+        y = outcome(paper, y, "Rotted or gone", "cut out" + cut + "; look how far it goes.");
+        return outcome(paper, y, "No gap, skin holds", "close the hole, watch it.");
+    }
+
+    private double outcome(Paper paper, double top, String found, String then) {
+        double width = RIGHT_WIDTH - 56;
+        String words = measure.say(then);
+        double height = Math.max(CardSheet.BOX, Prose.CELL.height(words, width)) + 2;
+        CardSheet.box(paper, RIGHT_LEFT, top + (height - CardSheet.BOX) / 2, CardSheet.BOX);
+        paper.text(
+                found,
+                RIGHT_LEFT + CardSheet.BOX + 3,
+                CardSheet.level(CardSheet.WORD, top, height),
+                CardSheet.WORD,
+                Anchor.LEFT);
+        Prose.CELL.paint(
+                paper,
+                words,
+                RIGHT_LEFT + 56,
+                top + (height - Prose.CELL.height(words, width)) / 2,
+                width,
+                Anchor.LEFT);
+        paper.line(Pen.FAINT, RIGHT_LEFT, top + height, CardSheet.RIGHT, top + height);
+        return top + height;
+    }
+}

@@ -1,0 +1,75 @@
+package corewright.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import corewright.SurveyFolders;
+import corewright.intake.SurveyFolder;
+import corewright.store.RepairPlanText;
+import corewright.survey.FrozenPlan;
+import corewright.survey.Origin;
+import corewright.survey.Part;
+import corewright.survey.Survey;
+import corewright.survey.WorkEntry;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.jspecify.annotations.NullUnmarked;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The plan that lives through the work. The long run of sequences is {@link PlanSequencesBench}. */
+@NullUnmarked // JUnit fills the folders
+class PlanRevisionsTest {
+    private static final int SEQUENCES = 2;
+
+    @TempDir
+    private Path place;
+
+    /** Loose over dry core along the starboard side, few draws. */
+    static Survey survey(Path place) throws IOException {
+        SurveyFolders folder = SurveyFolders.minimal(place)
+                .adding("survey.yaml", "numerics: { realisations: 50 }\n")
+                .replacing("plan.csv", "POINT(450 300),yes,yes,60", "POINT(450 60),yes,yes,40")
+                .replacing("probes.csv", "P2,480,540,4.5,rotted", "P2,480,540,4.5,dry")
+                .adding("probes.csv", "P4,150,540,4,dry\nP5,760,540,5,dry\n");
+        String dry = folder.text("moisture.csv").replaceAll(",4[0-9],A", ",9,A");
+        return SurveyFolder.read(folder.with("moisture.csv", dry).path()).survey();
+    }
+
+    @Test
+    void namesStayAndGramsCountOnce() throws IOException {
+        Survey survey = survey(place);
+        PlanSequences.Sums sums = new PlanSequences.Sums();
+        for (int seed = 1; seed <= SEQUENCES; seed++) {
+            new PlanSequences(survey, seed).run(sums);
+        }
+        assertThat(sums.revisions).isGreaterThan(SEQUENCES); // something did change
+        assertThat(sums.drilled).isPositive();
+        assertThat(sums.dropped).isPositive();
+    }
+
+    @Test
+    void aRunWithItsOwnPlanGivesTheSameBytes() throws IOException {
+        Survey survey = survey(place);
+        Assessment first = assess(survey);
+        FrozenPlan plan = issued(first).plan();
+        assertThat(plan.holes()).hasSizeGreaterThan(3);
+        Assessment again = assess(survey.with(plan));
+        assertThat(RepairPlanText.of(issued(again).plan())).isEqualTo(RepairPlanText.of(plan));
+        assertThat(issued(again).findings()).isEmpty();
+        assertThat(again.decision().injections()).isEqualTo(first.decision().injections());
+
+        String hole = plan.holes().get(0).name();
+        Survey begun =
+                Part.LOG.with(survey.with(plan), List.of(new WorkEntry(new Origin("log.csv", 2), hole, 120, 20, null)));
+        assertThat(RepairPlanText.of(issued(assess(begun)).plan())).isEqualTo(RepairPlanText.of(plan));
+    }
+
+    private static Assessment assess(Survey survey) {
+        return Assessor.assess(survey, List.of(), Earlier.NONE, Progress.NONE).assessment();
+    }
+
+    private static Issued issued(Assessment assessment) {
+        return Issued.of(assessment.survey(), assessment.damage(), assessment.decision());
+    }
+}
