@@ -50,7 +50,8 @@ final class GeneratedSettings {
                 new Terms(
                         Terms.Display.values()[random.nextInt(2)],
                         Terms.Sign.values()[random.nextInt(2)],
-                        Terms.Sign.values()[random.nextInt(2)]));
+                        Terms.Sign.values()[random.nextInt(2)]),
+                nudged(d.drying(), random));
     }
 
     /** A copy with each number, one at a time, made up to a tenth larger where the record takes it. */

@@ -1,6 +1,7 @@
 package corewright.decision;
 
 import corewright.damage.DamageMap;
+import corewright.decision.drying.DryingTimes;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RecorePlan;
 import corewright.repair.plan.RepairOptions;
@@ -34,7 +35,8 @@ public final class Decider {
                 recores,
                 Choices.of(survey, damage, plans, decisions, gains),
                 BuyingList.of(survey, damage, injections, recores),
-                Doubts.of(survey, damage, decisions, injections));
+                Doubts.of(survey, damage, decisions, injections),
+                new Weighing(DryingTimes.of(survey, damage)));
     }
 
     private static RegionDecision filledWith(RegionDecision decision, List<InjectionPlan> chosen) {

@@ -56,6 +56,7 @@ final class SurveyYaml {
             "crew",
             "loads",
             "climate",
+            "drying",
             "numerics",
             "method_overrides",
             "reading_overrides",

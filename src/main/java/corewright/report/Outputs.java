@@ -10,6 +10,7 @@ import corewright.report.data.BatchesCsv;
 import corewright.report.data.BuyingListCsv;
 import corewright.report.data.CupsCsv;
 import corewright.report.data.Exchange;
+import corewright.report.data.DryingCsv;
 import corewright.report.data.FindingsCsv;
 import corewright.report.data.FootLoadCsv;
 import corewright.report.data.HolesCsv;
@@ -81,6 +82,7 @@ public final class Outputs {
         ScheduleCsv.of(assessment).write(work.resolve("schedule.csv"), sign);
         BuyingListCsv.of(assessment).write(work.resolve("buying-list.csv"), sign);
         FindingsCsv.of(assessment).write(work.resolve("findings.csv"), sign);
+        DryingCsv.of(assessment).write(work.resolve("drying.csv"), sign);
         FootLoadCsv.of(assessment).write(work.resolve("foot-load.csv"), sign);
         NextReadingsCsv.of(assessment).write(work.resolve("next-readings.csv"), sign);
         if (!assessment.work().progress().isEmpty()) {

@@ -60,7 +60,8 @@ final class SettingsTable {
                 plain.crew(),
                 plain.climate(),
                 plain.numerics(),
-                plain.terms());
+                plain.terms(),
+                plain.drying());
     }
 
     private static JsonNode like(JsonNode known, Value value) {

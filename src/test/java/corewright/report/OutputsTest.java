@@ -32,6 +32,7 @@ class OutputsTest {
                         "batches.csv",
                         "buying-list.csv",
                         "cups.csv",
+                        "drying.csv",
                         "exchange/holes.dxf",
                         "exchange/regions.csv",
                         "exchange/regions.dxf",

@@ -212,7 +212,8 @@ class SchemaTest {
                 s.crew(),
                 s.climate(),
                 s.numerics(),
-                s.terms());
+                s.terms(),
+                s.drying());
     }
 
     private static List<String> strings(Path file, String sql) throws SQLException {

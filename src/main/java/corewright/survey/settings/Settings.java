@@ -11,12 +11,13 @@ public record Settings(
         Crew crew,
         Climate climate,
         Numerics numerics,
-        Terms terms) {
+        Terms terms,
+        Drying drying) {
     public Settings {
         resins = List.copyOf(resins);
     }
 
-    /** In the terms of the default. */
+    /** In the terms of the default, drying as by default. */
     public Settings(
             Thresholds thresholds,
             Drilling drilling,
@@ -25,7 +26,7 @@ public record Settings(
             Crew crew,
             Climate climate,
             Numerics numerics) {
-        this(thresholds, drilling, resins, costs, crew, climate, numerics, Terms.DEFAULT);
+        this(thresholds, drilling, resins, costs, crew, climate, numerics, Terms.DEFAULT, Drying.DEFAULT);
     }
 
     /** The defaults, each explained where it is declared. */
