@@ -7,12 +7,14 @@ import java.util.List;
  * What stands behind the decision, for whoever wants to argue with it.
  *
  * @param drying every wet region in every way
+ * @param options every region with every method, then the whole deck
  */
-public record Weighing(List<DryingTime> drying) {
+public record Weighing(List<DryingTime> drying, List<Option> options) {
     /** Nothing weighed. */
-    public static final Weighing NONE = new Weighing(List.of());
+    public static final Weighing NONE = new Weighing(List.of(), List.of());
 
     public Weighing {
         drying = List.copyOf(drying);
+        options = List.copyOf(options);
     }
 }

@@ -57,6 +57,7 @@ final class SurveyYaml {
             "loads",
             "climate",
             "drying",
+            "goal",
             "numerics",
             "method_overrides",
             "reading_overrides",

@@ -15,6 +15,7 @@ import corewright.report.data.FindingsCsv;
 import corewright.report.data.FootLoadCsv;
 import corewright.report.data.HolesCsv;
 import corewright.report.data.NextReadingsCsv;
+import corewright.report.data.OptionsCsv;
 import corewright.report.data.RegionsGeoJson;
 import corewright.report.data.ScheduleCsv;
 import corewright.report.data.SecondShotsCsv;
@@ -84,6 +85,7 @@ public final class Outputs {
         FindingsCsv.of(assessment).write(work.resolve("findings.csv"), sign);
         DryingCsv.of(assessment).write(work.resolve("drying.csv"), sign);
         FootLoadCsv.of(assessment).write(work.resolve("foot-load.csv"), sign);
+        OptionsCsv.of(assessment).write(work.resolve("options.csv"), sign);
         NextReadingsCsv.of(assessment).write(work.resolve("next-readings.csv"), sign);
         if (!assessment.work().progress().isEmpty()) {
             WorkCsv.done(assessment).write(work.resolve("work-done.csv"), sign);

@@ -61,7 +61,8 @@ final class SettingsTable {
                 plain.climate(),
                 plain.numerics(),
                 plain.terms(),
-                plain.drying());
+                plain.drying(),
+                plain.goal());
     }
 
     private static JsonNode like(JsonNode known, Value value) {

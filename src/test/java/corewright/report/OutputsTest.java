@@ -45,6 +45,7 @@ class OutputsTest {
                         "maps/foredeck-repair.png",
                         "maps/foredeck-repair.svg",
                         "next-readings.csv",
+                        "options.csv",
                         "outputs.sha256",
                         "owner-report.pdf",
                         "regions.geojson",

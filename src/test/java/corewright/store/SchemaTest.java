@@ -213,7 +213,8 @@ class SchemaTest {
                 s.climate(),
                 s.numerics(),
                 s.terms(),
-                s.drying());
+                s.drying(),
+                s.goal());
     }
 
     private static List<String> strings(Path file, String sql) throws SQLException {

@@ -27,7 +27,7 @@ public record Drying(
         double startHighPercent,
         double daysAvailable) {
     /** The figures explained above. */
-    public static final Drying DEFAULT = new Drying(50, 9, 26, 86, 260, 2.6, 26, 25, 100, 120);
+    public static final Drying DEFAULT = new Drying(50, 9, 26, 86, 260, 2.6, 26, 25, 100, 180);
 
     public Drying {
         Check.within("holeSpacingMm", holeSpacingMm, 10, 1000);

@@ -53,7 +53,7 @@ class DryingTimesTest {
     /** One draw by hand: no scatter, no resistance to speak of: days = T l2 / D with T of Crank's sheet. */
     @Test
     void withoutScatterItIsCranksSheet() {
-        Drying sure = new Drying(50, 15, 15, 100, 100, 10_000, 10_000, 40, 40, 120);
+        Drying sure = new Drying(50, 15, 15, 100, 100, 10_000, 10_000, 40, 40, 180);
         DryingTime off = of(wet().with(with(sure, new Climate(20, 50)))).get(2);
         double air = EquilibriumMoisture.percent(20, 50) + 1.25; // middle of what wood that dries stays above it
         double time = new Sheet(Double.POSITIVE_INFINITY).timeTo((15 - air) / (40 - air));
@@ -182,7 +182,8 @@ class DryingTimesTest {
                 climate,
                 s.numerics(),
                 s.terms(),
-                drying);
+                drying,
+                s.goal());
     }
 
     private static List<DryingTime> of(Deck deck) {
