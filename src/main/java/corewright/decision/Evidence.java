@@ -102,6 +102,15 @@ record Evidence(
         return a.likely().isWithinDistance(b.likely(), Tolerances.LAST_DIGIT_MM);
     }
 
+    /** Length of the edge that two regions have in common, millimetres. */
+    static double sharedEdgeMm(Region a, Region b) {
+        if (!touches(a, b)) {
+            return 0;
+        }
+        double band = 1; // as wide as it is read
+        return Overlay.intersection(a.likely().buffer(band, 2), b.likely()).getArea() / band;
+    }
+
     /** Load-bearing fittings in or near a region. */
     static List<Feature.Fitting> loads(FaceDamage damage, Region region) {
         return damage.face().all(Feature.Fitting.class).stream()

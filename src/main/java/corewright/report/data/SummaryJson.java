@@ -120,6 +120,7 @@ public final class SummaryJson {
         weights(node.putObject("weight_kg"), region, assessment);
         node.put("first_step", decision.firstStep());
         node.put("architect", decision.architect());
+        RulesJson.put(node, decision);
         ObjectNode notOffered = node.putObject("not_offered");
         for (Method method : Method.values()) {
             if (decision.notOffered().containsKey(method)) {
