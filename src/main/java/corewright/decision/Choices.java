@@ -83,9 +83,8 @@ final class Choices {
                 gains.left(),
                 leftToKnow(),
                 !repairs && !dries));
-        List<Region> dry = damage.regions().stream()
-                .filter(r -> Treated.dryable(r, on(r)))
-                .toList();
+        List<Region> dry =
+                damage.regions().stream().filter(r -> Treated.dryable(r, on(r))).toList();
         if (!dry.isEmpty()) {
             Sum sum = dry.stream().map(r -> sum(r, Method.DRY_OUT)).reduce(visits(), Sum::and);
             rows.add(row(
@@ -145,8 +144,7 @@ final class Choices {
             } else { // from injecting to cutting out
                 Sum fill = sum(region, Method.INJECT);
                 Sum cut = sum(region, Method.RECORE);
-                sum = sum.and(new Sum(
-                        effort.advised(region, decision), fill.waiting.orElse(cut.waiting), fill.weight));
+                sum = sum.and(new Sum(effort.advised(region, decision), fill.waiting.orElse(cut.waiting), fill.weight));
             }
         }
         return sum;
@@ -157,7 +155,8 @@ final class Choices {
                 .filter(r -> on(r).notOffered().containsKey(Method.MONITOR))
                 .map(Region::id)
                 .toArray(String[]::new);
-        String wide = "Nothing gets better by itself: wet core spreads along its joints, and a loose skin works looser.";
+        String wide =
+                "Nothing gets better by itself: wet core spreads along its joints, and a loose skin works looser.";
         return kept.length == 0
                 ? wide
                 : wide + " Leaving " + Words.list(List.of(kept)) + " is not advised: keep people, load and rain off.";

@@ -47,7 +47,7 @@ public final class Decider {
                 choices.stream().map(Choices.Row::choice).toList(),
                 BuyingList.of(survey, damage, injections, recores),
                 Doubts.of(survey, damage, decisions, injections),
-                weighing(survey, damage, decisions, new WholeDeck.Known(options, drying, panels), choices));
+                weighing(survey, damage, decisions, new WholeDeck.Known(options, plans, drying, panels), choices));
     }
 
     /** Nothing while nothing may be said of the deck. */
@@ -66,10 +66,11 @@ public final class Decider {
                     .filter(d -> d.region().equals(region.id()))
                     .forEach(d -> all.addAll(known.options().of(region, d)));
         }
-        List<Option> deck = new ArrayList<>(choices.stream().map(Choices.Row::option).toList());
+        List<Option> deck =
+                new ArrayList<>(choices.stream().map(Choices.Row::option).toList());
         deck.addAll(WholeDeck.leastCost(survey, damage, all, known));
         all.addAll(deck);
-        return new Weighing(known.drying(), all);
+        return new Weighing(known.drying(), all, WhatWouldChange.of(survey, damage, known.plans(), decisions));
     }
 
     private static RegionDecision filledWith(RegionDecision decision, List<InjectionPlan> chosen) {

@@ -55,7 +55,7 @@ record Evidence(
     static final double PROOF_REACH_MM = 300;
 
     /** Part of a region that may lie beyond every proof: its rim is no rounder than the readings know it. Practice. */
-    private static final double BEYOND_SHARE = 0.1;
+    static final double BEYOND_SHARE = 0.1;
 
     static Evidence of(Survey survey, FaceDamage damage, Region region) {
         List<Region> cavity = cavity(damage, region);

@@ -4,6 +4,7 @@ import corewright.damage.Condition;
 import corewright.damage.Region;
 import corewright.decision.drying.DryingTime;
 import corewright.decision.drying.Way;
+import corewright.overlay.Overlay;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RepairOptions;
@@ -158,21 +159,30 @@ record Facts(
     }
 
     /** Well inside what no proof reaches. */
-    String beyondPlace() {
+    Spot beyondSpot() {
         Coordinate at = beyond().orElse(region().likely()).getInteriorPoint().getCoordinate();
-        return Words.place(evidence.face(), new Spot(region().face(), at.x, at.y));
+        return new Spot(region().face(), at.x, at.y);
+    }
+
+    /** Whether one more hole that finds dry core there would prove all of it. */
+    boolean wouldBeProven(Spot spot) {
+        Geometry reached =
+                region().likely().getFactory().createPoint(spot.coordinate()).buffer(Evidence.PROOF_REACH_MM);
+        double rest = Overlay.difference(
+                        beyond().orElse(region().likely().getFactory().createPolygon()), reached)
+                .getArea();
+        return rest <= Evidence.BEYOND_SHARE * region().likely().getArea();
     }
 
     /** The planned hole nearest to the region's middle: allowed there, and used again when the place is filled. */
-    String pilotPlace() {
-        Spot middle =
-                new Spot(region().face(), region().label().getX(), region().label().getY());
-        Spot spot = plan().stream()
+    Spot pilotSpot() {
+        Spot middle = new Spot(
+                region().face(), region().label().getX(), region().label().getY());
+        return plan().stream()
                 .flatMap(p -> p.holes().stream())
                 .filter(h -> h.kind() == Hole.Kind.INJECTION)
                 .map(Hole::spot)
                 .min(Comparator.comparingDouble(s -> s.coordinate().distance(middle.coordinate())))
                 .orElse(middle);
-        return Words.place(evidence.face(), spot);
     }
 }

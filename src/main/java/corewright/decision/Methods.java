@@ -45,7 +45,7 @@ public record Methods(List<RegionDecision> regions) {
         return new Methods(regions);
     }
 
-    private static Facts facts(Survey survey, FaceDamage face, Region region, RepairOptions options) {
+    static Facts facts(Survey survey, FaceDamage face, Region region, RepairOptions options) {
         return new Facts(
                 survey.settings().thresholds(),
                 options,
@@ -67,7 +67,8 @@ public record Methods(List<RegionDecision> regions) {
                     continue;
                 }
                 Optional<Facts> cut = all.stream()
-                        .filter(f -> f.lost() && (f.rotted() || f.region().wet()) || f.cutBeside().isPresent())
+                        .filter(f -> f.lost() && (f.rotted() || f.region().wet())
+                                || f.cutBeside().isPresent())
                         .filter(f -> f.region().bay().equals(each.region().bay()))
                         .filter(f -> Evidence.sharedEdgeMm(f.region(), each.region()) >= SHARED_EDGE_MM)
                         .findFirst();

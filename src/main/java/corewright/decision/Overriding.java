@@ -42,12 +42,14 @@ final class Overriding {
         if (override.isEmpty()) {
             return rules;
         }
-        Method wanted = Method.valueOf(override.get().method().toUpperCase(Locale.ROOT).replace('-', '_'));
+        Method wanted =
+                Method.valueOf(override.get().method().toUpperCase(Locale.ROOT).replace('-', '_'));
         if (wanted == rules.method()) {
             return rules.because(said(override.get(), wanted) + ", as the rules do.");
         }
         if (wanted == Method.INJECT && options.injection(region.id()).isEmpty()) {
-            return rules.because(said(override.get(), wanted) + ", but no injection could be planned: the rules stand.");
+            return rules.because(
+                    said(override.get(), wanted) + ", but no injection could be planned: the rules stand.");
         }
         return overruled(rules, override.get(), wanted);
     }

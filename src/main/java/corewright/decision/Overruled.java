@@ -10,4 +10,5 @@ import org.jspecify.annotations.Nullable;
  * @param reason as given, empty where none was
  * @param stop the stop sign that the decision goes past, null where there is none
  */
-public record Overruled(Method rules, String by, String reason, @Nullable String stop) {}
+public record Overruled(
+        Method rules, String by, String reason, @Nullable String stop) {}

@@ -49,11 +49,14 @@ final class RegionOptions {
 
     private Option option(Region region, RegionDecision decision, Method method) {
         String refused = decision.notOffered().get(method);
-        if (refused == null && method == Method.INJECT && plans.injection(region.id()).isEmpty()) {
+        if (refused == null
+                && method == Method.INJECT
+                && plans.injection(region.id()).isEmpty()) {
             refused = plans.refused().getOrDefault(region.id(), "No injection could be planned here.");
         }
         if (refused != null) {
-            String why = method == Method.MONITOR ? refused + " Until it is done, " + meanwhile(region, decision) : refused;
+            String why =
+                    method == Method.MONITOR ? refused + " Until it is done, " + meanwhile(region, decision) : refused;
             return new Option(
                     region.id(),
                     method.word(),
@@ -71,7 +74,8 @@ final class RegionOptions {
                 method.word(),
                 advised ? Standing.ADVISED : Standing.OFFERED,
                 why(region, decision, method, advised),
-                Optional.of(work(effort.of(region, method), Waiting.of(region.id(), method, drying, survey.settings()))),
+                Optional.of(
+                        work(effort.of(region, method), Waiting.of(region.id(), method, drying, survey.settings()))),
                 weight(region, method),
                 panel.orElse(""),
                 panel.flatMap(p -> stiffness(p, region, method)));
@@ -118,7 +122,8 @@ final class RegionOptions {
         var drilling = survey.settings().drilling();
         return switch (method) {
             case MONITOR -> Option.Weight.NONE;
-            case DRY_OUT -> new Option.Weight(0, -waterKg(region, laminate, region.likely().getArea(), gate()));
+            case DRY_OUT ->
+                new Option.Weight(0, -waterKg(region, laminate, region.likely().getArea(), gate()));
             case INJECT ->
                 new Option.Weight(
                         plans.injection(region.id())
@@ -158,7 +163,9 @@ final class RegionOptions {
     }
 
     private String why(Region region, RegionDecision decision, Method method, boolean advised) {
-        String first = advised ? decision.reasons().get(0) + (decision.firstStep() == null ? "" : " " + decision.firstStep()) : "";
+        String first = advised
+                ? decision.reasons().get(0) + (decision.firstStep() == null ? "" : " " + decision.firstStep())
+                : "";
         String asks =
                 switch (method) {
                     case MONITOR -> "Read it again each season. Meanwhile " + meanwhile(region, decision);
@@ -168,7 +175,8 @@ final class RegionOptions {
                                 .filter(p -> p.fillsBeside(region.id()))
                                 .map(InjectionPlan::region)
                                 .map(r -> "It is filled with " + r + ", where its mix counts.")
-                                .orElse("The skin stays; the fill is tapped after cure, and what sounds hollow is filled again.");
+                                .orElse(
+                                        "The skin stays; the fill is tapped after cure, and what sounds hollow is filled again.");
                     case RECORE -> "Everything is seen, for the most work and a new surface.";
                 };
         return first.isEmpty() ? asks : first + " " + asks;

@@ -7,6 +7,7 @@ import static corewright.decision.Method.RECORE;
 import static corewright.decision.Rule.when;
 
 import corewright.damage.Condition;
+import corewright.survey.Spot;
 import java.util.List;
 import java.util.Locale;
 
@@ -31,19 +32,23 @@ final class RuleBook {
                     .refuses(INJECT, "The core is rotted: mix poured into it misses the point.")
                     .from(ARTICLES),
             when("wet and loose", Facts::wetLoose)
-                    .says(f -> "The core is wet and the skin is off it: drying does not bond a skin again, and mix does not "
-                            + "bond to wet core.")
+                    .says(f ->
+                            "The core is wet and the skin is off it: drying does not bond a skin again, and mix does not "
+                                    + "bond to wet core.")
                     .advises(RECORE)
                     .from(ARTICLES),
             when("loose and more probably wet", f -> f.loose() && f.region().wet() && !f.wetLoose())
-                    .says(f -> "The skin stands off the core, and the core is more probably wet than dry (" + f.wetChance()
-                            + "): mix does not bond to wet core.")
+                    .says(f -> "The skin stands off the core, and the core is more probably wet than dry ("
+                            + f.wetChance() + "): mix does not bond to wet core.")
                     .advises(RECORE),
             when("wet core found", f -> f.wetFound().isPresent() && !f.rotted())
                     .says(f -> f.wetFound().orElse("") + " Core that is wet through is cut out.")
                     .advises(RECORE)
                     .from(ARTICLES),
-            when("no bond to wet core", f -> f.wetFound().isPresent() || (f.loose() && f.region().wet()))
+            when(
+                            "no bond to wet core",
+                            f -> f.wetFound().isPresent()
+                                    || (f.loose() && f.region().wet()))
                     .refuses(INJECT, "The core is wet: mix does not bond to it.")
                     .refuses(
                             DRY_OUT,
@@ -57,18 +62,21 @@ final class RuleBook {
                     .refuses(MONITOR, f -> f.holds() + " A loose skin under a load is not left as it is.")
                     .from(ARTICLES),
             when("load on bonded core", f -> f.underLoad() && !f.loose())
-                    .says(f -> f.holds() + " Take it off, seal the core's edge and bed it again before anything else; a "
-                            + "naval architect or surveyor decides."),
-            when("no empty space", f -> !f.loose()).refuses(INJECT, "The skin is bonded: there is no empty space to fill."),
+                    .says(f ->
+                            f.holds() + " Take it off, seal the core's edge and bed it again before anything else; a "
+                                    + "naval architect or surveyor decides."),
+            when("no empty space", f -> !f.loose())
+                    .refuses(INJECT, "The skin is bonded: there is no empty space to fill."),
             when("wet beside a cut", f -> f.bondedWet() && f.cutBeside().isPresent())
-                    .says(f -> "Its wet core shares an edge with " + f.cutBeside().orElse("")
-                            + ", which is wet or rotted and cut out: water and rot pass between them, and new core is not "
-                            + "bedded against wet core.")
+                    .says(f ->
+                            "Its wet core shares an edge with " + f.cutBeside().orElse("")
+                                    + ", which is wet or rotted and cut out: water and rot pass between them, and new core is not "
+                                    + "bedded against wet core.")
                     .advises(RECORE)
                     .refuses(
                             MONITOR,
-                            f -> "It touches " + f.cutBeside().orElse("") + ", whose core is cut out: what is left wet beside "
-                                    + "new core wets it again.")
+                            f -> "It touches " + f.cutBeside().orElse("")
+                                    + ", whose core is cut out: what is left wet beside " + "new core wets it again.")
                     .refuses(
                             DRY_OUT,
                             f -> "It touches " + f.cutBeside().orElse("")
@@ -77,7 +85,8 @@ final class RuleBook {
                     .refuses(DRY_OUT, RuleBook::tooSlow)
                     .from("diffusion, docs/repair.md; days available as set"),
             when("wet but little", f -> f.bondedWet() && f.low() && !f.underLoad())
-                    .says(f -> f.mean() + "; below " + Words.plain(f.thresholds().monitorIndex()) + " it is watched."
+                    .says(f -> f.mean() + "; below "
+                            + Words.plain(f.thresholds().monitorIndex()) + " it is watched."
                             + "\nReseal the fittings around it and read again after a dry spell: what rises is a leak.")
                     .advises(MONITOR),
             when("cannot dry in time", f -> f.bondedWet() && !f.driesInTime())
@@ -106,11 +115,13 @@ final class RuleBook {
                     .says(RuleBook::noPlan)
                     .advises(RECORE)
                     .refuses(INJECT, RuleBook::noPlan),
-            when("proven dry in a part", f -> f.injectable() && f.proven() && f.beyond().isPresent())
+            when(
+                            "proven dry in a part",
+                            f -> f.injectable() && f.proven() && f.beyond().isPresent())
                     .says(f -> f.evidence().dryProof(f.thresholds()).orElse("") + "\n" + f.reachOfProof())
                     .advises(MONITOR)
                     .refuses(INJECT, f -> "The core is proven dry in a part only. " + f.reachOfProof())
-                    .first(f -> "Drill a further pilot hole at " + f.beyondPlace() + LOOK),
+                    .first(f -> "Drill a further pilot hole at " + place(f, f.beyondSpot()) + LOOK),
             when("proven dry", f -> f.injectable() && f.proven())
                     .says(f -> f.evidence().dryProof(f.thresholds()).orElse("") + "\n"
                             + (f.region().condition() == Condition.VOID
@@ -125,19 +136,24 @@ final class RuleBook {
                     .refuses(
                             INJECT,
                             f -> "The core is not proven dry. " + f.against().orElse(""))
-                    .first(f -> "Open the place to the air until it is dry, then drill a pilot hole at " + f.pilotPlace()
-                            + LOOK),
+                    .first(f -> "Open the place to the air until it is dry, then drill a pilot hole at "
+                            + place(f, f.pilotSpot()) + LOOK),
             when("not proven dry", f -> f.injectable() && f.against().isEmpty() && !f.proven())
-                    .says(f -> "The skin is loose over core that is more probably dry, but no pilot hole or core sample "
-                            + "inside proves it; a moisture meter proves nothing.")
+                    .says(f ->
+                            "The skin is loose over core that is more probably dry, but no pilot hole or core sample "
+                                    + "inside proves it; a moisture meter proves nothing.")
                     .advises(MONITOR)
                     .refuses(
                             INJECT,
                             "The core is not proven dry: no pilot hole or core sample inside says so, and a moisture "
                                     + "meter proves nothing.")
-                    .first(f -> "Drill a pilot hole at " + f.pilotPlace() + LOOK));
+                    .first(f -> "Drill a pilot hole at " + place(f, f.pilotSpot()) + LOOK));
 
     private RuleBook() {}
+
+    private static String place(Facts facts, Spot spot) {
+        return Words.place(facts.evidence().face(), spot);
+    }
 
     private static String tooSlow(Facts facts) {
         var time = facts.throughHoles().orElseThrow();
@@ -156,8 +172,6 @@ final class RuleBook {
     }
 
     private static String noPlan(Facts facts) {
-        return facts.options()
-                .refused()
-                .getOrDefault(facts.region().id(), "No injection could be planned here.");
+        return facts.options().refused().getOrDefault(facts.region().id(), "No injection could be planned here.");
     }
 }

@@ -38,17 +38,18 @@ final class Rules {
             fired.add(told(rule, facts, says));
         }
         if (method == null) {
-            throw new IllegalStateException("no rule speaks of " + facts.region().id());
+            throw new IllegalStateException(
+                    "no rule speaks of " + facts.region().id());
         }
         refused.remove(method);
         facts.options().failed(facts.region().id()).ifPresent(d -> reasons.add(d.sentence()));
-        return new RegionDecision(
-                facts.region().id(), method, reasons, first, refused, facts.underLoad(), fired, null);
+        return new RegionDecision(facts.region().id(), method, reasons, first, refused, facts.underLoad(), fired, null);
     }
 
     /** Several things at once may call for cutting out; all of them are told. */
     private static boolean alsoCut(Method method, Rule rule) {
-        return method == Method.RECORE && rule.advises().filter(m -> m == method).isPresent();
+        return method == Method.RECORE
+                && rule.advises().filter(m -> m == method).isPresent();
     }
 
     private static FiredRule told(Rule rule, Facts facts, String says) {
@@ -68,7 +69,6 @@ final class Rules {
             }
         }
         rule.first().ifPresent(step -> effects.add("prove first"));
-        return new FiredRule(
-                rule.name(), String.join(", ", effects), String.join(" ", sentences), rule.source());
+        return new FiredRule(rule.name(), String.join(", ", effects), String.join(" ", sentences), rule.source());
     }
 }

@@ -23,8 +23,7 @@ public final class Treated {
     /** All that may be dried is dried: bonded wet core, where drying is not refused. */
     public static List<Treatment> dried(DamageMap damage, Methods methods) {
         return damage.regions().stream()
-                .filter(r -> methods.regions().stream()
-                        .anyMatch(d -> d.region().equals(r.id()) && dryable(r, d)))
+                .filter(r -> methods.regions().stream().anyMatch(d -> d.region().equals(r.id()) && dryable(r, d)))
                 .<Treatment>map(r -> new Treatment.Dry(r.face(), r.likely()))
                 .toList();
     }

@@ -8,13 +8,15 @@ import java.util.List;
  *
  * @param drying every wet region in every way
  * @param options every region with every method, then the whole deck
+ * @param flips what would change a method
  */
-public record Weighing(List<DryingTime> drying, List<Option> options) {
+public record Weighing(List<DryingTime> drying, List<Option> options, List<Flip> flips) {
     /** Nothing weighed. */
-    public static final Weighing NONE = new Weighing(List.of(), List.of());
+    public static final Weighing NONE = new Weighing(List.of(), List.of(), List.of());
 
     public Weighing {
         drying = List.copyOf(drying);
         options = List.copyOf(options);
+        flips = List.copyOf(flips);
     }
 }

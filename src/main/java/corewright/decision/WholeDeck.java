@@ -7,6 +7,7 @@ import corewright.decision.ExactSearch.Found;
 import corewright.decision.ExactSearch.Place;
 import corewright.decision.ExactSearch.Way;
 import corewright.decision.drying.DryingTime;
+import corewright.repair.plan.RepairOptions;
 import corewright.stiffness.PanelGains;
 import corewright.stiffness.Treatment;
 import corewright.survey.Survey;
@@ -34,7 +35,7 @@ final class WholeDeck {
     }
 
     /** What was worked out before. */
-    record Known(RegionOptions options, List<DryingTime> drying, PanelGains panels) {
+    record Known(RegionOptions options, RepairOptions plans, List<DryingTime> drying, PanelGains panels) {
         Known {
             drying = List.copyOf(drying);
         }
@@ -56,10 +57,7 @@ final class WholeDeck {
         }
         if (goal.budget() > 0) {
             String asked = String.format(
-                    Locale.ROOT,
-                    "At most %s %.0f",
-                    survey.settings().costs().currency(),
-                    goal.budget());
+                    Locale.ROOT, "At most %s %.0f", survey.settings().costs().currency(), goal.budget());
             // visits are paid whatever is done
             rows.add(deck.row(places, search.within(goal.budget() - deck.visits()), asked));
         }
@@ -104,7 +102,8 @@ final class WholeDeck {
     private Map<String, Double> compliance(List<Place> places) {
         Map<String, Double> compliance = new LinkedHashMap<>();
         for (Place place : places) {
-            compliance.put(place.panel(), 1 / known.panels.asFound(place.panel()).p50());
+            compliance.put(
+                    place.panel(), 1 / known.panels.asFound(place.panel()).p50());
         }
         return compliance;
     }
@@ -159,7 +158,8 @@ final class WholeDeck {
                 Option.DECK,
                 "least-cost",
                 Option.Standing.OFFERED,
-                asked + ": " + String.join(", ", words) + ". Least cost for that, and no advice: what is only watched may grow.",
+                asked + ": " + String.join(", ", words)
+                        + ". Least cost for that, and no advice: what is only watched may grow.",
                 Optional.of(whole),
                 weight,
                 weakest.panel,

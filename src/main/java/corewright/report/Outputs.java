@@ -9,8 +9,8 @@ import corewright.report.data.AsciiGrid;
 import corewright.report.data.BatchesCsv;
 import corewright.report.data.BuyingListCsv;
 import corewright.report.data.CupsCsv;
-import corewright.report.data.Exchange;
 import corewright.report.data.DryingCsv;
+import corewright.report.data.Exchange;
 import corewright.report.data.FindingsCsv;
 import corewright.report.data.FootLoadCsv;
 import corewright.report.data.HolesCsv;
@@ -20,6 +20,7 @@ import corewright.report.data.RegionsGeoJson;
 import corewright.report.data.ScheduleCsv;
 import corewright.report.data.SecondShotsCsv;
 import corewright.report.data.SummaryJson;
+import corewright.report.data.WhatWouldChangeCsv;
 import corewright.report.data.WorkCsv;
 import corewright.report.owner.OwnerReport;
 import corewright.report.page.FileNames;
@@ -87,6 +88,7 @@ public final class Outputs {
         FootLoadCsv.of(assessment).write(work.resolve("foot-load.csv"), sign);
         OptionsCsv.of(assessment).write(work.resolve("options.csv"), sign);
         NextReadingsCsv.of(assessment).write(work.resolve("next-readings.csv"), sign);
+        WhatWouldChangeCsv.of(assessment).write(work.resolve("what-would-change.csv"), sign);
         if (!assessment.work().progress().isEmpty()) {
             WorkCsv.done(assessment).write(work.resolve("work-done.csv"), sign);
             WorkCsv.left(assessment).write(work.resolve("work-left.csv"), sign);

@@ -11,6 +11,8 @@ import corewright.overlay.Overlay;
 import corewright.repair.RepairPlanner;
 import corewright.reuse.Memory;
 import corewright.survey.Survey;
+import corewright.survey.settings.Settings;
+import corewright.survey.settings.Thresholds;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -37,47 +39,105 @@ public final class DecisionBenchmark {
 
     private DecisionBenchmark() {}
 
-    /** @param arguments decks of each kind; first seed */
+    /** @param arguments decks of each kind; first seed; then, to try others, pairs such as 0.2:25 of cut_wet and recore_margin_mm */
     public static void main(String[] arguments) {
         int count = Integer.parseInt(arguments[0]);
         long first = Long.parseLong(arguments[1]);
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
-        List<Double> left = new ArrayList<>();
-        List<Double> cut = new ArrayList<>();
-        int injected = 0;
-        int over = 0;
-        double overM2 = 0;
+        Thresholds usual = Thresholds.DEFAULT;
+        List<Thresholds> trials = new ArrayList<>();
+        for (int i = 2; i < arguments.length; i++) {
+            String[] pair = arguments[i].split(":", 2);
+            trials.add(with(Double.parseDouble(pair[0]), Double.parseDouble(pair[1])));
+        }
+        if (trials.isEmpty()) {
+            trials.add(usual);
+        }
+        List<List<Score>> scores = new ArrayList<>();
+        trials.forEach(t -> scores.add(new ArrayList<>()));
         for (Kind kind : Kind.values()) {
             for (int i = 0; i < count; i++) {
-                Score score = score(new InventedDeck(kind, first + i));
-                if (score.cutMm2 > 0 && score.wetMm2 > 0) {
-                    left.add(score.leftMm2 / score.wetMm2);
-                    cut.add(score.cutMm2 / Math.max(1, score.wetCutMm2));
+                InventedDeck deck = new InventedDeck(kind, first + i);
+                DamageMap map = Damage.fit(deck.survey(), new Memory()).map();
+                for (int t = 0; t < trials.size(); t++) {
+                    scores.get(t).add(score(deck, map, trials.get(t)));
                 }
-                injected += score.injections;
-                over += score.overWetMm2 > 0.03 * score.injectedMm2 ? 1 : 0;
-                overM2 += score.overWetMm2 / 1e6;
-                out.printf(
-                        Locale.ROOT,
-                        "%s-%d wet %.3f m2 cut %.3f left beside %.4f injected %.3f over wet %.4f%n",
-                        kind,
-                        first + i,
-                        score.wetMm2 / 1e6,
-                        score.cutMm2 / 1e6,
-                        score.leftMm2 / 1e6,
-                        score.injectedMm2 / 1e6,
-                        score.overWetMm2 / 1e6);
             }
         }
+        for (int t = 0; t < trials.size(); t++) {
+            out.printf(
+                    "cut_wet %s, margin %s mm%n",
+                    trials.get(t).cutWet(), trials.get(t).recoreMarginMm());
+            tell(out, scores.get(t));
+        }
+    }
+
+    private static void tell(PrintWriter out, List<Score> scores) {
+        List<Score> cuts =
+                scores.stream().filter(s -> s.cutMm2 > 0 && s.wetMm2 > 0).toList();
+        List<Double> left = cuts.stream().map(s -> s.leftMm2 / s.wetMm2).toList();
+        List<Double> cut =
+                cuts.stream().map(s -> s.cutMm2 / Math.max(1, s.wetCutMm2)).toList();
         out.printf(
                 Locale.ROOT,
-                "left beside new core over wet: median %.4f, nine in ten %.4f (%d decks with a cut)%n",
+                "wet core left within %.0f mm of new core over wet: median %.4f, nine in ten %.4f, none in %d of %d%n",
+                BESIDE_MM,
                 at(left, 0.5),
                 at(left, 0.9),
+                left.stream().filter(l -> l == 0).count(),
                 left.size());
         out.printf(
-                Locale.ROOT, "cuts of wet regions over what is truly wet in or beside them: median %.2f, nine in ten %.2f%n", at(cut, 0.5), at(cut, 0.9));
-        out.printf(Locale.ROOT, "injections %d, decks with more than 3 %% of them over wet core %d, %.4f m2%n", injected, over, overM2);
+                Locale.ROOT,
+                "cuts of wet regions over what is truly wet in or beside them: median %.2f, nine in ten %.2f%n",
+                at(cut, 0.5),
+                at(cut, 0.9));
+        out.printf(
+                Locale.ROOT,
+                "%d injected regions on %d decks, %.3f m2, of it over wet core %.4f m2; more than 3 %% of a deck's fill: %d decks%n",
+                scores.stream().mapToInt(Score::injections).sum(),
+                scores.size(),
+                scores.stream().mapToDouble(Score::injectedMm2).sum() / 1e6,
+                scores.stream().mapToDouble(Score::overWetMm2).sum() / 1e6,
+                scores.stream()
+                        .filter(s -> s.overWetMm2 > 0.03 * s.injectedMm2 && s.injectedMm2 > 0)
+                        .count());
+    }
+
+    private static Thresholds with(double cutWet, double marginMm) {
+        Thresholds t = Thresholds.DEFAULT;
+        return new Thresholds(
+                t.likely(),
+                t.possible(),
+                t.undecidedLow(),
+                t.undecidedHigh(),
+                t.voidDepthMm(),
+                t.smallestRegionMm2(),
+                t.metalInfluenceMm(),
+                t.dryPlugPercent(),
+                t.wetPlugPercent(),
+                t.injectLargestMm2(),
+                t.monitorIndex(),
+                t.looseGapMm(),
+                marginMm,
+                cutWet);
+    }
+
+    private static Survey with(Survey s, Thresholds thresholds) {
+        Settings d = s.settings();
+        Settings settings =
+                new Settings(thresholds, d.drilling(), d.resins(), d.costs(), d.crew(), d.climate(), d.numerics());
+        return new Survey(
+                s.heading(),
+                s.faces(),
+                s.meters(),
+                s.laminates(),
+                s.materials(),
+                s.readings(),
+                settings,
+                s.log(),
+                s.photos(),
+                s.judgements(),
+                s.loads());
     }
 
     private record Score(
@@ -89,24 +149,23 @@ public final class DecisionBenchmark {
             double injectedMm2,
             double overWetMm2) {}
 
-    private static Score score(InventedDeck deck) {
-        Survey survey = deck.survey();
-        DamageMap map = Damage.fit(survey, new Memory()).map();
+    private static Score score(InventedDeck deck, DamageMap map, Thresholds thresholds) {
+        Survey survey = with(deck.survey(), thresholds);
         Decision d = Assessments.decide(survey, map, RepairPlanner.plan(survey, map, new Memory()));
         GeometryFactory factory = new GeometryFactory();
         Geometry cut = union(factory, d.recores().stream().map(r -> r.cut()).toList());
         List<Region> filled = map.regions().stream()
                 .filter(r -> d.on(r.id()).method() == Method.INJECT)
                 .toList();
-        Geometry fill = union(factory, filled.stream().map(r -> (Geometry) r.likely()).toList());
+        Geometry fill =
+                union(factory, filled.stream().map(r -> (Geometry) r.likely()).toList());
         IndexedPointInAreaLocator inCut = new IndexedPointInAreaLocator(cut);
         IndexedPointInAreaLocator beside = new IndexedPointInAreaLocator(cut.buffer(BESIDE_MM));
         IndexedPointInAreaLocator inFill = new IndexedPointInAreaLocator(fill);
         Geometry wetCuts = union(
                 factory,
                 d.recores().stream()
-                        .filter(r -> map.regions().stream()
-                                .anyMatch(g -> g.id().equals(r.region()) && g.wet()))
+                        .filter(r -> map.regions().stream().anyMatch(g -> g.id().equals(r.region()) && g.wet()))
                         .map(r -> r.cut())
                         .toList());
         Truth truth = deck.grids();

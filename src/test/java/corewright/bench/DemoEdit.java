@@ -75,7 +75,8 @@ final class DemoEdit {
         RepairOptions options = RepairPlanner.plan(survey, damage, memory);
         Methods methods = Methods.of(survey, damage, options);
         RepairOptions plans = RepairPlanner.together(survey, damage, options, methods.of(Method.INJECT), memory);
-        Decision decision = Decider.decide(survey, damage, methods, plans, Gains.NONE, new PanelGains(survey, damage, StiffnessMap.NONE, memory));
+        Decision decision = Decider.decide(
+                survey, damage, methods, plans, Gains.NONE, new PanelGains(survey, damage, StiffnessMap.NONE, memory));
         WorkDone.of(survey, damage, decision.injections());
     }
 

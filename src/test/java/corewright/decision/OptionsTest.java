@@ -9,9 +9,9 @@ import static org.assertj.core.api.Assertions.within;
 import corewright.Assessments;
 import corewright.DamageFixtures.Deck;
 import corewright.damage.Condition;
-import corewright.reuse.Memory;
 import corewright.repair.RepairPlanner;
 import corewright.repair.plan.RepairOptions;
+import corewright.reuse.Memory;
 import corewright.stiffness.Gains;
 import corewright.stiffness.PanelGains;
 import corewright.stiffness.Stiffness;
@@ -40,10 +40,22 @@ class OptionsTest {
         List<Option> options = decide(deckOf()).weighing().options();
         assertThat(options.stream().map(o -> o.region() + " " + o.method()).toList())
                 .containsExactly(
-                        "R1 monitor", "R1 dry-out", "R1 inject", "R1 recore",
-                        "R2 monitor", "R2 dry-out", "R2 inject", "R2 recore",
-                        "R3 monitor", "R3 dry-out", "R3 inject", "R3 recore",
-                        "deck leave", "deck dry", "deck advised", "deck renew");
+                        "R1 monitor",
+                        "R1 dry-out",
+                        "R1 inject",
+                        "R1 recore",
+                        "R2 monitor",
+                        "R2 dry-out",
+                        "R2 inject",
+                        "R2 recore",
+                        "R3 monitor",
+                        "R3 dry-out",
+                        "R3 inject",
+                        "R3 recore",
+                        "deck leave",
+                        "deck dry",
+                        "deck advised",
+                        "deck renew");
         for (Option option : options) {
             assertThat(option.why()).as(option.region() + option.method()).endsWith(".");
             assertThat(option.work().isPresent()).isEqualTo(option.offered());
@@ -73,8 +85,12 @@ class OptionsTest {
         }
         Option deck = find(options, "deck", "advised");
         Choice choice = d.choices().stream().filter(Choice::advised).findFirst().orElseThrow();
-        assertThat(deck.work().orElseThrow().costLow()).isCloseTo(low, within(1e-9)).isEqualTo(choice.costLow());
-        assertThat(deck.work().orElseThrow().costHigh()).isCloseTo(high, within(1e-9)).isEqualTo(choice.costHigh());
+        assertThat(deck.work().orElseThrow().costLow())
+                .isCloseTo(low, within(1e-9))
+                .isEqualTo(choice.costLow());
+        assertThat(deck.work().orElseThrow().costHigh())
+                .isCloseTo(high, within(1e-9))
+                .isEqualTo(choice.costHigh());
         assertThat(deck.work().orElseThrow().daysHigh()).isEqualTo(choice.daysHigh());
         assertThat(deck.weight().netKg()).isCloseTo(kg, within(1e-9));
     }
@@ -90,7 +106,8 @@ class OptionsTest {
         Option.Work dry = find(d.weighing().options(), "R3", "dry-out").work().orElseThrow();
         double p90 = java.util.Objects.requireNonNull(drying.days()).p90();
         assertThat(dry.daysHigh()).isCloseTo(dry.hoursHigh() / 7 + p90, within(1e-9));
-        Option.Work deck = find(d.weighing().options(), "deck", "advised").work().orElseThrow();
+        Option.Work deck =
+                find(d.weighing().options(), "deck", "advised").work().orElseThrow();
         assertThat(deck.daysHigh()).isCloseTo(deck.hoursHigh() / 7 + p90 + 2 * Math.sqrt(2), within(1e-9));
     }
 
@@ -104,7 +121,9 @@ class OptionsTest {
 
     @Test
     void leavingSaysWhatMustNotBeDoneMeanwhile() {
-        List<Option> options = decide(deckOf().with(fitting("cleat", 1000, 350, true, 60))).weighing().options();
+        List<Option> options = decide(deckOf().with(fitting("cleat", 1000, 350, true, 60)))
+                .weighing()
+                .options();
         assertThat(find(options, "R1", "monitor").why()).contains("nobody jumps on it");
         assertThat(find(options, "R2", "monitor").why())
                 .contains("out of use", "nobody jumps on it", "rain and frost are kept off it");
@@ -113,18 +132,17 @@ class OptionsTest {
     @Test
     void stiffnessIsThePanelsOwnAndTheGoalIsReached() {
         Settings s = Settings.defaults();
-        Deck deck = deckOf()
-                .with(new Settings(
-                        s.thresholds(),
-                        s.drilling(),
-                        s.resins(),
-                        s.costs(),
-                        s.crew(),
-                        s.climate(),
-                        s.numerics(),
-                        s.terms(),
-                        s.drying(),
-                        new Settings.Goal(0.7, 900)));
+        Deck deck = deckOf().with(new Settings(
+                s.thresholds(),
+                s.drilling(),
+                s.resins(),
+                s.costs(),
+                s.crew(),
+                s.climate(),
+                s.numerics(),
+                s.terms(),
+                s.drying(),
+                new Settings.Goal(0.7, 900)));
         var survey = deck.survey();
         var damage = deck.damage();
         Memory memory = new Memory();
@@ -147,20 +165,22 @@ class OptionsTest {
         assertThat(share(find(rows, "R1", "inject"))).isGreaterThanOrEqualTo(found);
         assertThat(share(find(rows, "R2", "recore"))).isGreaterThan(found);
         assertThat(share(find(rows, "deck", "renew"))).isGreaterThan(0.95);
-        List<Option> least = rows.stream().filter(o -> o.method().equals("least-cost")).toList();
+        List<Option> least =
+                rows.stream().filter(o -> o.method().equals("least-cost")).toList();
         assertThat(least).hasSize(2);
         assertThat(share(least.get(0))).as("by the panel's own model").isGreaterThan(0.68);
-        double cost = least.get(1).work().map(w -> (w.costLow() + w.costHigh()) / 2).orElseThrow();
+        double cost =
+                least.get(1).work().map(w -> (w.costLow() + w.costHigh()) / 2).orElseThrow();
         assertThat(cost).isLessThanOrEqualTo(900 + 1e-6);
         assertThat(least.get(0).work().orElseThrow().costLow())
-                .isLessThanOrEqualTo(find(rows, "deck", "renew").work().orElseThrow().costLow());
+                .isLessThanOrEqualTo(
+                        find(rows, "deck", "renew").work().orElseThrow().costLow());
     }
 
     @Test
     void noDamageHasOneRow() {
-        assertThat(decide(deck(DECK)).weighing().options())
-                .singleElement()
-                .satisfies(o -> assertThat(o.method()).isEqualTo("leave"));
+        assertThat(decide(deck(DECK)).weighing().options()).singleElement().satisfies(o -> assertThat(o.method())
+                .isEqualTo("leave"));
     }
 
     private static double share(Option option) {

@@ -10,13 +10,13 @@ import corewright.DamageFixtures.Deck;
 import corewright.damage.Condition;
 import corewright.survey.CoreMoisture;
 import corewright.survey.CoreState;
-import corewright.survey.Laminate;
-import corewright.survey.Subject;
 import corewright.survey.Finding;
 import corewright.survey.Heading;
 import corewright.survey.Judgements;
+import corewright.survey.Laminate;
 import corewright.survey.MethodOverride;
 import corewright.survey.Spot;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
 import corewright.survey.settings.Settings;
 import corewright.survey.settings.Settings.Climate;
@@ -71,7 +71,8 @@ class SituationsTest {
                         largest,
                         monitor,
                         t.looseGapMm(),
-                        t.recoreMarginMm()),
+                        t.recoreMarginMm(),
+                        t.cutWet()),
                 Settings.defaults().climate());
     }
 
@@ -83,29 +84,137 @@ class SituationsTest {
         Deck wet = patch(Condition.WET, 0.8);
         return Stream.of(
                 row("raised, crisp", wet.indexInside(105), "R1", Method.MONITOR, "wet but little"),
-                row("just under the limit", patch(Condition.WET, 0.8).indexInside(119.9), "R1", Method.MONITOR, "wet but little"),
+                row(
+                        "just under the limit",
+                        patch(Condition.WET, 0.8).indexInside(119.9),
+                        "R1",
+                        Method.MONITOR,
+                        "wet but little"),
                 row("at the limit", patch(Condition.WET, 0.8).indexInside(120), "R1", Method.DRY_OUT, "wet and bonded"),
-                row("well wet, crisp", patch(Condition.WET, 0.9).indexInside(180), "R1", Method.DRY_OUT, "wet and bonded"),
+                row(
+                        "well wet, crisp",
+                        patch(Condition.WET, 0.9).indexInside(180),
+                        "R1",
+                        Method.DRY_OUT,
+                        "wet and bonded"),
                 row("damp air", patch(Condition.WET, 0.9).with(air(20, 85)), "R1", Method.RECORE, "cannot dry in time"),
-                row("cold and damp", patch(Condition.WET, 0.9).with(air(2, 75)), "R1", Method.RECORE, "cannot dry in time"),
-                row("little, damp air", patch(Condition.WET, 0.8).indexInside(105).with(air(20, 85)), "R1", Method.MONITOR, "no time to dry"),
-                row("warm, dry air", patch(Condition.WET, 0.9).with(air(30, 45)), "R1", Method.DRY_OUT, "wet and bonded"),
-                row("wet foam in damp air, no time told", patch(Condition.WET, 0.9).with(foam()).with(air(20, 85)), "R1", Method.DRY_OUT, "wet and bonded"),
-                row("wet under a cleat", patch(Condition.WET, 0.8).with(fitting("cleat", 1300, 300, true, 60)), "R1", Method.DRY_OUT, "load on bonded core"),
-                row("a little wet under a cleat", patch(Condition.WET, 0.8).indexInside(105).with(fitting("cleat", 1300, 300, true, 60)), "R1", Method.DRY_OUT, "load on bonded core"),
-                row("wet under a vent cowl", patch(Condition.WET, 0.8).indexInside(105).with(fitting("vent cowl", 1300, 300, false, 60)), "R1", Method.MONITOR, "wet but little"),
-                row("wet core came up", patch(Condition.WET, 0.8).probe(1200, 300, 0, CoreState.WET), "R1", Method.RECORE, "wet core found"),
-                row("rot came up", patch(Condition.WET, 0.8).probe(1200, 300, 0, CoreState.ROTTED), "R1", Method.RECORE, "rot"),
-                row("sample of 22 %", patch(Condition.WET, 0.8).plug(1200, 300, 22), "R1", Method.RECORE, "wet core found"),
-                row("sample of 17 %", patch(Condition.WET, 0.8).plug(1200, 300, 17), "R1", Method.DRY_OUT, "wet and bonded"),
-                row("damp core came up", patch(Condition.WET, 0.8).probe(1200, 300, 0, CoreState.DAMP), "R1", Method.DRY_OUT, "wet and bonded"),
-                row("another limit", patch(Condition.WET, 0.8).indexInside(150).with(thresholds(15, 20, 400_000, 160)), "R1", Method.MONITOR, "wet but little"),
-                row("ring round rot", patch(Condition.WET_DELAMINATED, 0.9).region(Condition.WET, BESIDE, 0, 0.9).probe(1300, 300, 0, CoreState.ROTTED), "R2", Method.RECORE, "wet beside a cut"),
-                row("little, round rot", patch(Condition.WET_DELAMINATED, 0.9).region(Condition.WET, BESIDE, 0, 0.9).indexInside(105), "R2", Method.RECORE, "wet beside a cut"),
-                row("apart from rot", patch(Condition.WET_DELAMINATED, 0.9).region(Condition.WET, APART, 0, 0.9).probe(1300, 300, 0, CoreState.ROTTED), "R2", Method.DRY_OUT, "wet and bonded"),
-                row("touching at a corner", patch(Condition.WET_DELAMINATED, 0.9).region(Condition.WET, rectangle(1600, 500, 2000, 900), 0, 0.9), "R2", Method.DRY_OUT, "wet and bonded"),
-                row("two steps from rot", patch(Condition.WET_DELAMINATED, 0.9).region(Condition.WET, BESIDE, 0, 0.9).region(Condition.WET, rectangle(2000, 100, 2300, 500), 0, 0.9), "R3", Method.RECORE, "wet beside a cut"),
-                row("beside a dry void", proven(Condition.VOID).region(Condition.WET, BESIDE, 0, 0.9), "R2", Method.DRY_OUT, "wet and bonded"));
+                row(
+                        "cold and damp",
+                        patch(Condition.WET, 0.9).with(air(2, 75)),
+                        "R1",
+                        Method.RECORE,
+                        "cannot dry in time"),
+                row(
+                        "little, damp air",
+                        patch(Condition.WET, 0.8).indexInside(105).with(air(20, 85)),
+                        "R1",
+                        Method.MONITOR,
+                        "no time to dry"),
+                row(
+                        "warm, dry air",
+                        patch(Condition.WET, 0.9).with(air(30, 45)),
+                        "R1",
+                        Method.DRY_OUT,
+                        "wet and bonded"),
+                row(
+                        "wet foam in damp air, no time told",
+                        patch(Condition.WET, 0.9).with(foam()).with(air(20, 85)),
+                        "R1",
+                        Method.DRY_OUT,
+                        "wet and bonded"),
+                row(
+                        "wet under a cleat",
+                        patch(Condition.WET, 0.8).with(fitting("cleat", 1300, 300, true, 60)),
+                        "R1",
+                        Method.DRY_OUT,
+                        "load on bonded core"),
+                row(
+                        "a little wet under a cleat",
+                        patch(Condition.WET, 0.8).indexInside(105).with(fitting("cleat", 1300, 300, true, 60)),
+                        "R1",
+                        Method.DRY_OUT,
+                        "load on bonded core"),
+                row(
+                        "wet under a vent cowl",
+                        patch(Condition.WET, 0.8).indexInside(105).with(fitting("vent cowl", 1300, 300, false, 60)),
+                        "R1",
+                        Method.MONITOR,
+                        "wet but little"),
+                row(
+                        "wet core came up",
+                        patch(Condition.WET, 0.8).probe(1200, 300, 0, CoreState.WET),
+                        "R1",
+                        Method.RECORE,
+                        "wet core found"),
+                row(
+                        "rot came up",
+                        patch(Condition.WET, 0.8).probe(1200, 300, 0, CoreState.ROTTED),
+                        "R1",
+                        Method.RECORE,
+                        "rot"),
+                row(
+                        "sample of 22 %",
+                        patch(Condition.WET, 0.8).plug(1200, 300, 22), "R1", Method.RECORE, "wet core found"),
+                row(
+                        "sample of 17 %",
+                        patch(Condition.WET, 0.8).plug(1200, 300, 17), "R1", Method.DRY_OUT, "wet and bonded"),
+                row(
+                        "damp core came up",
+                        patch(Condition.WET, 0.8).probe(1200, 300, 0, CoreState.DAMP),
+                        "R1",
+                        Method.DRY_OUT,
+                        "wet and bonded"),
+                row(
+                        "another limit",
+                        patch(Condition.WET, 0.8).indexInside(150).with(thresholds(15, 20, 400_000, 160)),
+                        "R1",
+                        Method.MONITOR,
+                        "wet but little"),
+                row(
+                        "ring round rot",
+                        patch(Condition.WET_DELAMINATED, 0.9)
+                                .region(Condition.WET, BESIDE, 0, 0.9)
+                                .probe(1300, 300, 0, CoreState.ROTTED),
+                        "R2",
+                        Method.RECORE,
+                        "wet beside a cut"),
+                row(
+                        "little, round rot",
+                        patch(Condition.WET_DELAMINATED, 0.9)
+                                .region(Condition.WET, BESIDE, 0, 0.9)
+                                .indexInside(105),
+                        "R2",
+                        Method.RECORE,
+                        "wet beside a cut"),
+                row(
+                        "apart from rot",
+                        patch(Condition.WET_DELAMINATED, 0.9)
+                                .region(Condition.WET, APART, 0, 0.9)
+                                .probe(1300, 300, 0, CoreState.ROTTED),
+                        "R2",
+                        Method.DRY_OUT,
+                        "wet and bonded"),
+                row(
+                        "touching at a corner",
+                        patch(Condition.WET_DELAMINATED, 0.9)
+                                .region(Condition.WET, rectangle(1600, 500, 2000, 900), 0, 0.9),
+                        "R2",
+                        Method.DRY_OUT,
+                        "wet and bonded"),
+                row(
+                        "two steps from rot",
+                        patch(Condition.WET_DELAMINATED, 0.9)
+                                .region(Condition.WET, BESIDE, 0, 0.9)
+                                .region(Condition.WET, rectangle(2000, 100, 2300, 500), 0, 0.9),
+                        "R3",
+                        Method.RECORE,
+                        "wet beside a cut"),
+                row(
+                        "beside a dry void",
+                        proven(Condition.VOID).region(Condition.WET, BESIDE, 0, 0.9),
+                        "R2",
+                        Method.DRY_OUT,
+                        "wet and bonded"));
     }
 
     private static Laminate foam() {
@@ -116,30 +225,150 @@ class SituationsTest {
         return Stream.of(
                 row("void, dry, small", proven(Condition.VOID), "R1", Method.INJECT, "proven dry"),
                 row("loose, dry, small", proven(Condition.DELAMINATED), "R1", Method.INJECT, "proven dry"),
-                row("dry sample", patch(Condition.DELAMINATED, 0.1).plug(1200, 300, 12).plug(1450, 300, 15), "R1", Method.INJECT, "proven dry"),
+                row(
+                        "dry sample",
+                        patch(Condition.DELAMINATED, 0.1).plug(1200, 300, 12).plug(1450, 300, 15),
+                        "R1",
+                        Method.INJECT,
+                        "proven dry"),
                 row("meter only", patch(Condition.VOID, 0.01), "R1", Method.MONITOR, "not proven dry"),
-                row("missing core, nothing noted", patch(Condition.VOID, 0.1).probe(1200, 300, 12.5, CoreState.NONE), "R1", Method.MONITOR, "not proven dry"),
-                row("missing core, noted dry", patch(Condition.VOID, 0.1).probe(1200, 300, CoreState.NONE, CoreMoisture.DRY).probe(1450, 300, CoreState.NONE, CoreMoisture.DRY), "R1", Method.INJECT, "proven dry"),
-                row("missing core, noted wet", patch(Condition.VOID, 0.1).probe(1200, 300, CoreState.NONE, CoreMoisture.WET), "R1", Method.RECORE, "wet core found"),
-                row("damp hole beside dry ones", proven(Condition.VOID).probe(1500, 400, 4, CoreState.DAMP), "R1", Method.MONITOR, "not dry"),
-                row("wet hole beside dry ones", proven(Condition.VOID).probe(1500, 400, 4, CoreState.WET), "R1", Method.RECORE, "wet core found"),
-                row("rotted hole beside dry ones", proven(Condition.VOID).probe(1500, 400, 4, CoreState.ROTTED), "R1", Method.RECORE, "rot"),
-                row("dry rot", patch(Condition.VOID, 0.1).probe(1300, 300, CoreState.ROTTED, CoreMoisture.DRY), "R1", Method.RECORE, "rot"),
+                row(
+                        "missing core, nothing noted",
+                        patch(Condition.VOID, 0.1).probe(1200, 300, 12.5, CoreState.NONE),
+                        "R1",
+                        Method.MONITOR,
+                        "not proven dry"),
+                row(
+                        "missing core, noted dry",
+                        patch(Condition.VOID, 0.1)
+                                .probe(1200, 300, CoreState.NONE, CoreMoisture.DRY)
+                                .probe(1450, 300, CoreState.NONE, CoreMoisture.DRY),
+                        "R1",
+                        Method.INJECT,
+                        "proven dry"),
+                row(
+                        "missing core, noted wet",
+                        patch(Condition.VOID, 0.1).probe(1200, 300, CoreState.NONE, CoreMoisture.WET),
+                        "R1",
+                        Method.RECORE,
+                        "wet core found"),
+                row(
+                        "damp hole beside dry ones",
+                        proven(Condition.VOID).probe(1500, 400, 4, CoreState.DAMP),
+                        "R1",
+                        Method.MONITOR,
+                        "not dry"),
+                row(
+                        "wet hole beside dry ones",
+                        proven(Condition.VOID).probe(1500, 400, 4, CoreState.WET),
+                        "R1",
+                        Method.RECORE,
+                        "wet core found"),
+                row(
+                        "rotted hole beside dry ones",
+                        proven(Condition.VOID).probe(1500, 400, 4, CoreState.ROTTED),
+                        "R1",
+                        Method.RECORE,
+                        "rot"),
+                row(
+                        "dry rot",
+                        patch(Condition.VOID, 0.1).probe(1300, 300, CoreState.ROTTED, CoreMoisture.DRY),
+                        "R1",
+                        Method.RECORE,
+                        "rot"),
                 row("sample of 17 %", proven(Condition.VOID).plug(1300, 300, 17), "R1", Method.MONITOR, "not dry"),
-                row("a stricter gate", patch(Condition.DELAMINATED, 0.1).plug(1200, 300, 14).plug(1450, 300, 14).with(thresholds(12, 20, 400_000, 120)), "R1", Method.MONITOR, "not dry"),
-                row("proof in one end only", deck(DECK).region(Condition.VOID, rectangle(1000, 100, 2000, 400), 4, 0.1).probe(1150, 250, 4, CoreState.DRY), "R1", Method.MONITOR, "proven dry in a part"),
-                row("large", deck(DECK).region(Condition.VOID, rectangle(1000, -500, 1900, 0), 4, 0.1).probe(1200, -300, 4, CoreState.DRY), "R1", Method.RECORE, "too large to inject blind"),
-                row("large for this yard", proven(Condition.VOID).with(thresholds(15, 20, 100_000, 120)), "R1", Method.RECORE, "too large to inject blind"),
-                row("large, allowed", deck(DECK).region(Condition.VOID, rectangle(1000, -500, 1900, 0), 4, 0.1).probe(1150, -250, 4, CoreState.DRY).probe(1450, -250, 4, CoreState.DRY).probe(1750, -250, 4, CoreState.DRY).with(thresholds(15, 20, 500_000, 120)), "R1", Method.INJECT, "proven dry"),
-                row("under a chainplate", proven(Condition.VOID).with(fitting("chainplate", 1300, 300, true, 60)), "R1", Method.RECORE, "load on a loose skin"),
-                row("near a windlass", proven(Condition.VOID).with(fitting("windlass", 1740, 300, true, 60)), "R1", Method.RECORE, "load on a loose skin"),
-                row("away from a windlass", proven(Condition.VOID).with(fitting("windlass", 1760, 300, true, 60)), "R1", Method.INJECT, "proven dry"),
-                row("under a vent cowl", proven(Condition.VOID).with(fitting("vent cowl", 1300, 150, false, 30)), "R1", Method.INJECT, "proven dry"),
+                row(
+                        "a stricter gate",
+                        patch(Condition.DELAMINATED, 0.1)
+                                .plug(1200, 300, 14)
+                                .plug(1450, 300, 14)
+                                .with(thresholds(12, 20, 400_000, 120)),
+                        "R1",
+                        Method.MONITOR,
+                        "not dry"),
+                row(
+                        "proof in one end only",
+                        deck(DECK)
+                                .region(Condition.VOID, rectangle(1000, 100, 2000, 400), 4, 0.1)
+                                .probe(1150, 250, 4, CoreState.DRY),
+                        "R1",
+                        Method.MONITOR,
+                        "proven dry in a part"),
+                row(
+                        "large",
+                        deck(DECK)
+                                .region(Condition.VOID, rectangle(1000, -500, 1900, 0), 4, 0.1)
+                                .probe(1200, -300, 4, CoreState.DRY),
+                        "R1",
+                        Method.RECORE,
+                        "too large to inject blind"),
+                row(
+                        "large for this yard",
+                        proven(Condition.VOID).with(thresholds(15, 20, 100_000, 120)),
+                        "R1",
+                        Method.RECORE,
+                        "too large to inject blind"),
+                row(
+                        "large, allowed",
+                        deck(DECK)
+                                .region(Condition.VOID, rectangle(1000, -500, 1900, 0), 4, 0.1)
+                                .probe(1150, -250, 4, CoreState.DRY)
+                                .probe(1450, -250, 4, CoreState.DRY)
+                                .probe(1750, -250, 4, CoreState.DRY)
+                                .with(thresholds(15, 20, 500_000, 120)),
+                        "R1",
+                        Method.INJECT,
+                        "proven dry"),
+                row(
+                        "under a chainplate",
+                        proven(Condition.VOID).with(fitting("chainplate", 1300, 300, true, 60)),
+                        "R1",
+                        Method.RECORE,
+                        "load on a loose skin"),
+                row(
+                        "near a windlass",
+                        proven(Condition.VOID).with(fitting("windlass", 1740, 300, true, 60)),
+                        "R1",
+                        Method.RECORE,
+                        "load on a loose skin"),
+                row(
+                        "away from a windlass",
+                        proven(Condition.VOID).with(fitting("windlass", 1760, 300, true, 60)),
+                        "R1",
+                        Method.INJECT,
+                        "proven dry"),
+                row(
+                        "under a vent cowl",
+                        proven(Condition.VOID).with(fitting("vent cowl", 1300, 150, false, 30)),
+                        "R1",
+                        Method.INJECT,
+                        "proven dry"),
                 row("wet and loose", patch(Condition.WET_DELAMINATED, 0.9), "R1", Method.RECORE, "wet and loose"),
-                row("wet and loose with a dry hole", patch(Condition.WET_DELAMINATED, 0.9).probe(1300, 300, 0, CoreState.DRY), "R1", Method.RECORE, "wet and loose"),
-                row("void, more probably wet", patch(Condition.VOID, 0.62), "R1", Method.RECORE, "loose and more probably wet"),
-                row("core too thin to drill", proven(Condition.DELAMINATED).with(new Laminate("deck", 3, 2, 2, "e-glass-polyester", "pvc-80", true)), "R1", Method.RECORE, "cannot be planned"),
-                row("loose beside rot, itself dry", proven(Condition.VOID).region(Condition.WET_DELAMINATED, BESIDE, 0, 0.9), "R1", Method.INJECT, "proven dry"));
+                row(
+                        "wet and loose with a dry hole",
+                        patch(Condition.WET_DELAMINATED, 0.9).probe(1300, 300, 0, CoreState.DRY),
+                        "R1",
+                        Method.RECORE,
+                        "wet and loose"),
+                row(
+                        "void, more probably wet",
+                        patch(Condition.VOID, 0.62),
+                        "R1",
+                        Method.RECORE,
+                        "loose and more probably wet"),
+                row(
+                        "core too thin to drill",
+                        proven(Condition.DELAMINATED)
+                                .with(new Laminate("deck", 3, 2, 2, "e-glass-polyester", "pvc-80", true)),
+                        "R1",
+                        Method.RECORE,
+                        "cannot be planned"),
+                row(
+                        "loose beside rot, itself dry",
+                        proven(Condition.VOID).region(Condition.WET_DELAMINATED, BESIDE, 0, 0.9),
+                        "R1",
+                        Method.INJECT,
+                        "proven dry"));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -190,7 +419,15 @@ class SituationsTest {
         Survey s = deck.survey();
         Heading h = s.heading();
         return new Survey(
-                new Heading(h.name(), h.surveyed(), h.vessel(), h.client(), "E. Castellane", h.weather(), h.daysAshore(), h.notes()),
+                new Heading(
+                        h.name(),
+                        h.surveyed(),
+                        h.vessel(),
+                        h.client(),
+                        "E. Castellane",
+                        h.weather(),
+                        h.daysAshore(),
+                        h.notes()),
                 s.faces(),
                 s.meters(),
                 s.laminates(),
@@ -199,7 +436,8 @@ class SituationsTest {
                 s.settings(),
                 s.log(),
                 s.photos(),
-                new Judgements(List.of(new MethodOverride(new Spot(Deck.FACE, x, 300), method, reason)), List.of(), List.of()),
+                new Judgements(
+                        List.of(new MethodOverride(new Spot(Deck.FACE, x, 300), method, reason)), List.of(), List.of()),
                 s.loads());
     }
 
@@ -209,8 +447,9 @@ class SituationsTest {
         Decision d = Assessments.decide(decided(deck, "recore", "new teak goes on anyway", 1300), deck.damage());
         assertThat(d.on("R1").method()).isEqualTo(Method.RECORE);
         assertThat(d.on("R1").reasons().get(0))
-                .isEqualTo("Decided by hand (E. Castellane): cut it out, for the reason \"new teak goes on anyway\"; the "
-                        + "rules advise to inject it.");
+                .isEqualTo(
+                        "Decided by hand (E. Castellane): cut it out, for the reason \"new teak goes on anyway\"; the "
+                                + "rules advise to inject it.");
         assertThat(d.recores()).hasSize(1);
         assertThat(d.injections()).isEmpty();
         assertThat(d.findings()).noneMatch(f -> f.subject() == Subject.METHOD_BY_HAND);
@@ -244,7 +483,8 @@ class SituationsTest {
     @Test
     void whatCannotBeInjectedIsNotInjectedByHandEither() {
         Deck deck = patch(Condition.WET, 0.9);
-        RegionDecision d = Assessments.decide(decided(deck, "inject", "quick", 1300), deck.damage()).on("R1");
+        RegionDecision d = Assessments.decide(decided(deck, "inject", "quick", 1300), deck.damage())
+                .on("R1");
         assertThat(d.method()).isEqualTo(Method.DRY_OUT);
         assertThat(d.reasons()).anyMatch(r -> r.endsWith("but no injection could be planned: the rules stand."));
     }

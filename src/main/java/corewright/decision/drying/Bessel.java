@@ -79,8 +79,6 @@ final class Bessel {
         }
         double chi = x - (order / 2.0 + 0.25) * Math.PI;
         double root = Math.sqrt(2 / (Math.PI * x));
-        return first
-                ? root * (p * Math.cos(chi) - q * Math.sin(chi))
-                : root * (p * Math.sin(chi) + q * Math.cos(chi));
+        return first ? root * (p * Math.cos(chi) - q * Math.sin(chi)) : root * (p * Math.sin(chi) + q * Math.cos(chi));
     }
 }

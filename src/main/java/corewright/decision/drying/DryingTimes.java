@@ -60,8 +60,8 @@ public final class DryingTimes {
         drying = survey.settings().drying();
         climate = survey.settings().climate();
         gate = survey.settings().thresholds().dryPlugPercent();
-        var laminate = survey.laminateAt(new Spot(
-                region.face(), region.label().getX(), region.label().getY()));
+        var laminate = survey.laminateAt(
+                new Spot(region.face(), region.label().getX(), region.label().getY()));
         grain = Grain.of(laminate.core());
         coreMm = laminate.coreMm();
         samples = survey.readings().on(region.face()).plugs().stream()
@@ -97,9 +97,8 @@ public final class DryingTimes {
         }
         List<Case> cases = Draw.all().stream().map(d -> drawn(d, way)).toList();
         Optional<Progress> progress = Progress.of(survey, region);
-        double fromPercent = samples.isEmpty()
-                ? Math.sqrt(drying.startLowPercent() * drying.startHighPercent())
-                : mean(samples);
+        double fromPercent =
+                samples.isEmpty() ? Math.sqrt(drying.startLowPercent() * drying.startHighPercent()) : mean(samples);
         List<String> notes = new ArrayList<>();
         notes.add(how(way));
         Quantiles days = progress.map(p -> updated(cases, p, notes))
@@ -128,15 +127,14 @@ public final class DryingTimes {
             case SKIN_OFF -> body(new Sheet(coreMm * surface / d), coreMm * coreMm / d, share);
             case THROUGH_HOLES -> {
                 double hole = survey.settings().drilling().holeDiameterMm() / 2;
-                double rim = drying.holeSpacingMm() * Math.sqrt(Math.sqrt(3) / 2 / Math.PI); // a circle of the same area
-                yield body(
-                        new RoundHole(Math.max(1.05, rim / hole), hole * surface / d), hole * hole / d, share);
+                double rim =
+                        drying.holeSpacingMm() * Math.sqrt(Math.sqrt(3) / 2 / Math.PI); // a circle of the same area
+                yield body(new RoundHole(Math.max(1.05, rim / hole), hole * surface / d), hole * hole / d, share);
             }
             case CUT_EDGES -> {
                 double half = Math.max(1, inscribedMm(region.likely()));
                 double length = Math.max(half, region.likely().getArea() / (4 * half));
-                Block block = new Block(
-                        new Sheet(half * surface / d), new Sheet(length * surface / d), length / half);
+                Block block = new Block(new Sheet(half * surface / d), new Sheet(length * surface / d), length / half);
                 double unit = half * half / d;
                 yield new Case(unit * block.timeTo(share), day -> block.mean(day / unit));
             }

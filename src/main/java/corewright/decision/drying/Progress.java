@@ -63,9 +63,8 @@ record Progress(LocalDate from, List<Visit> visits) {
 
     private static void follow(List<Moisture> place, Meter meter, Map<LocalDate, List<Double>> left) {
         Double dry = meter.dry();
-        List<Moisture> inTime = place.stream()
-                .sorted(Comparator.comparing(Progress::taken))
-                .toList();
+        List<Moisture> inTime =
+                place.stream().sorted(Comparator.comparing(Progress::taken)).toList();
         double first = inTime.get(0).value();
         boolean days = !taken(inTime.get(0))
                 .toLocalDate()

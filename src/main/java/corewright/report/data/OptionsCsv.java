@@ -12,8 +12,9 @@ public final class OptionsCsv {
     private OptionsCsv() {}
 
     public static CsvTable of(Assessment assessment) {
-        CsvTable table = new CsvTable("region,method,offered,why,hours_low,hours_high,cost_low,cost_high,days_low,days_high,"
-                + "weight_kg,stiffness_p10,stiffness_p50,stiffness_p90,water_kg,panel,standing");
+        CsvTable table =
+                new CsvTable("region,method,offered,why,hours_low,hours_high,cost_low,cost_high,days_low,days_high,"
+                        + "weight_kg,stiffness_p10,stiffness_p50,stiffness_p90,water_kg,panel,standing");
         for (Option option : assessment.decision().weighing().options()) {
             table.add(
                     option.region(),

@@ -18,6 +18,7 @@ package corewright.survey.settings;
  *     meter's wet reading)
  * @param looseGapMm height taken for a skin that is loose with no measured void
  * @param recoreMarginMm sound core cut away around damage that is opened
+ * @param cutWet core beside a wet region is cut out with it from this probability of wet on
  */
 public record Thresholds(
         double likely,
@@ -32,10 +33,11 @@ public record Thresholds(
         double injectLargestMm2,
         double monitorIndex,
         double looseGapMm,
-        double recoreMarginMm) {
+        double recoreMarginMm,
+        double cutWet) {
     /** Common practice where a handbook gives none; see docs/methods.md. */
     public static final Thresholds DEFAULT =
-            new Thresholds(0.5, 0.1, 0.3, 0.7, 0.5, 5000, 100, 15, 20, 400_000, 120, 0.3, 25);
+            new Thresholds(0.5, 0.1, 0.3, 0.7, 0.5, 5000, 100, 15, 20, 400_000, 120, 0.3, 25, 0.2);
 
     public Thresholds {
         Check.within("likely", likely, 0.05, 0.95);
@@ -51,5 +53,6 @@ public record Thresholds(
         Check.notNegative("monitorIndex", monitorIndex);
         Check.positive("looseGapMm", looseGapMm);
         Check.notNegative("recoreMarginMm", recoreMarginMm);
+        Check.within("cutWet", cutWet, 0.01, 1);
     }
 }

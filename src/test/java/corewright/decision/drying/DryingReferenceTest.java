@@ -39,8 +39,16 @@ class DryingReferenceTest {
     /** Points of the printed table (Wood Handbook, table 4-2), 0.1 by its rounding and its degrees Fahrenheit. */
     @ParameterizedTest
     @CsvSource({
-        "21.1, 5, 1.3", "21.1, 30, 6.2", "21.1, 50, 9.2", "21.1, 75, 14.4", "21.1, 85, 17.9", "21.1, 95, 23.9",
-        "-1.1, 75, 14.9", "-1.1, 95, 24.3", "37.8, 50, 8.7", "37.8, 90, 19.5"
+        "21.1, 5, 1.3",
+        "21.1, 30, 6.2",
+        "21.1, 50, 9.2",
+        "21.1, 75, 14.4",
+        "21.1, 85, 17.9",
+        "21.1, 95, 23.9",
+        "-1.1, 75, 14.9",
+        "-1.1, 95, 24.3",
+        "37.8, 50, 8.7",
+        "37.8, 90, 19.5"
     })
     void equilibriumMoistureIsThatOfThePrintedTable(double degrees, double humidity, double percent) {
         assertThat(EquilibriumMoisture.percent(degrees, humidity)).isCloseTo(percent, within(0.1));

@@ -63,11 +63,16 @@ class DryingTimesTest {
 
     @Test
     void warmAirIsFasterAndMoistAirNeverGetsThere() {
-        double cool = days(of(wet().with(with(Drying.DEFAULT, new Climate(10, 50)))), Way.THROUGH_HOLES).p50();
-        double warm = days(of(wet().with(with(Drying.DEFAULT, new Climate(35, 50)))), Way.THROUGH_HOLES).p50();
-        assertThat(cool / warm).as("35 kJ/mol over 25 degrees is 3.3, equilibrium less").isBetween(2.0, 4.0);
+        double cool = days(of(wet().with(with(Drying.DEFAULT, new Climate(10, 50)))), Way.THROUGH_HOLES)
+                .p50();
+        double warm = days(of(wet().with(with(Drying.DEFAULT, new Climate(35, 50)))), Way.THROUGH_HOLES)
+                .p50();
+        assertThat(cool / warm)
+                .as("35 kJ/mol over 25 degrees is 3.3, equilibrium less")
+                .isBetween(2.0, 4.0);
 
-        DryingTime never = of(wet().with(with(Drying.DEFAULT, new Climate(20, 85)))).get(0);
+        DryingTime never =
+                of(wet().with(with(Drying.DEFAULT, new Climate(20, 85)))).get(0);
         assertThat(Objects.requireNonNull(never.days()).p10()).isInfinite();
         assertThat(never.within(1e9)).isFalse();
         assertThat(never.note()).contains("20 °C and 85 % humidity", "about 18 %");
@@ -105,8 +110,10 @@ class DryingTimesTest {
     void readingsTakenMeanwhileMoveTheCurve() {
         Survey survey = wet().survey();
         DryingTime told = DryingTimes.of(survey, wet().damage()).get(0);
-        DryingTime quick = DryingTimes.of(read(survey, 60, 38, 24), wet().damage()).get(0);
-        DryingTime slow = DryingTimes.of(read(survey, 60, 58, 55), wet().damage()).get(0);
+        DryingTime quick =
+                DryingTimes.of(read(survey, 60, 38, 24), wet().damage()).get(0);
+        DryingTime slow =
+                DryingTimes.of(read(survey, 60, 58, 55), wet().damage()).get(0);
         double days = Objects.requireNonNull(told.days()).p50();
         assertThat(Objects.requireNonNull(quick.days()).p50()).isLessThan(days - 20);
         assertThat(Objects.requireNonNull(slow.days()).p50()).isGreaterThan(days - 20);
@@ -116,7 +123,8 @@ class DryingTimesTest {
 
     @Test
     void whatNoLongerFallsHasStalled() {
-        DryingTime time = DryingTimes.of(read(wet().survey(), 60, 40, 40), wet().damage()).get(0);
+        DryingTime time =
+                DryingTimes.of(read(wet().survey(), 60, 40, 40), wet().damage()).get(0);
         assertThat(time.note()).contains("It has stalled: nothing has fallen for 10 days.");
     }
 
