@@ -1,6 +1,5 @@
 package corewright.decision;
 
-import corewright.contour.Raster;
 import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
@@ -14,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Location;
 
 /**
@@ -23,6 +23,8 @@ import org.locationtech.jts.geom.Location;
 final class WhatWouldChange {
     /** Readings this far apart err by themselves: the range of fields of water on decks. Common practice. */
     private static final double RANGE_MM = 110;
+
+    private static final double STEP_MM = 25;
 
     /** Less likely than this is not worth a line. */
     private static final double LEAST = 0.01;
@@ -58,21 +60,20 @@ final class WhatWouldChange {
 
     private void ask(FaceDamage face, Region region, RegionDecision decision) {
         Facts facts = Methods.facts(survey, face, region, options);
-        Raster pWet = face.surfaces().pWet();
         if (decision.firstStep() != null) {
             Spot spot = fired(decision, "proven dry in a part") ? facts.beyondSpot() : facts.pilotSpot();
-            double wet = at(pWet, spot);
+            double wet = at(face, spot);
             hole(decision, Method.RECORE, "wet", spot, wet, facts);
             if (!fired(decision, "not dry") && facts.wouldBeProven(spot)) {
                 hole(decision, Method.INJECT, "dry", spot, 1 - wet, facts);
             }
         } else if (decision.method() == Method.INJECT) {
-            Spot spot = farthest(face, region, facts);
-            hole(decision, Method.RECORE, "wet", spot, at(pWet, spot), facts);
+            Spot spot = farthest(region, facts);
+            hole(decision, Method.RECORE, "wet", spot, at(face, spot), facts);
         } else if (decision.method() != Method.RECORE && region.wet()) {
             Spot spot = new Spot(
                     region.face(), region.label().getX(), region.label().getY());
-            hole(decision, Method.RECORE, "wet", spot, at(pWet, spot), facts);
+            hole(decision, Method.RECORE, "wet", spot, at(face, spot), facts);
             if (!facts.underLoad() && facts.driesInTime()) {
                 mean(face, region, decision, facts);
             }
@@ -83,8 +84,8 @@ final class WhatWouldChange {
         return decision.rules().stream().anyMatch(r -> r.name().equals(rule));
     }
 
-    private static double at(Raster raster, Spot spot) {
-        return raster.cellAt(spot.xMm(), spot.yMm());
+    private static double at(FaceDamage face, Spot spot) {
+        return face.surfaces().pWetAt(spot.xMm(), spot.yMm());
     }
 
     private void hole(RegionDecision d, Method becomes, String found, Spot spot, double chance, Facts facts) {
@@ -97,9 +98,8 @@ final class WhatWouldChange {
     private void mean(FaceDamage face, Region region, RegionDecision decision, Facts facts) {
         double limit = facts.thresholds().monitorIndex();
         double mean = facts.evidence().meanIndex();
-        Raster sd = face.surfaces().moistureIndexSd();
-        double error =
-                mean(sd, region) / Math.sqrt(Math.max(1, region.likely().getArea() / (Math.PI * RANGE_MM * RANGE_MM)));
+        double error = face.surfaces().meanMoistureIndexSd(region.likely())
+                / Math.sqrt(Math.max(1, region.likely().getArea() / (Math.PI * RANGE_MM * RANGE_MM)));
         if (Double.isNaN(mean) || !(error > 0)) {
             return;
         }
@@ -115,23 +115,8 @@ final class WhatWouldChange {
                 decision.region(), decision.method(), becomes, condition, tail(Math.abs(mean - limit) / error), null));
     }
 
-    private static double mean(Raster raster, Region region) {
-        IndexedPointInAreaLocator inside = new IndexedPointInAreaLocator(region.likely());
-        double sum = 0;
-        int n = 0;
-        for (int i = 0; i < raster.size(); i++) {
-            Coordinate c = new Coordinate(raster.centreX(i % raster.columns()), raster.centreY(i / raster.columns()));
-            if (!Double.isNaN(raster.at(i)) && inside.locate(c) != Location.EXTERIOR) {
-                sum += raster.at(i);
-                n++;
-            }
-        }
-        return n == 0 ? Double.NaN : sum / n;
-    }
-
     /** Farthest from every hole that found dry core. */
-    private static Spot farthest(FaceDamage face, Region region, Facts facts) {
-        Raster frame = face.surfaces().pWet();
+    private static Spot farthest(Region region, Facts facts) {
         IndexedPointInAreaLocator inside = new IndexedPointInAreaLocator(region.likely());
         List<Coordinate> proofs = facts.evidence().cavityProbes().stream()
                 .filter(p -> p.water() == CoreMoisture.DRY)
@@ -139,15 +124,15 @@ final class WhatWouldChange {
                 .toList();
         Coordinate best = region.label().getCoordinate();
         double most = -1;
-        for (int i = 0; i < frame.size(); i++) {
-            Coordinate c = new Coordinate(frame.centreX(i % frame.columns()), frame.centreY(i / frame.columns()));
-            if (Double.isNaN(frame.at(i)) || inside.locate(c) == Location.EXTERIOR) {
-                continue;
-            }
-            double nearest = proofs.stream().mapToDouble(c::distance).min().orElse(0);
-            if (nearest > most) {
-                most = nearest;
-                best = c;
+        Envelope box = region.likely().getEnvelopeInternal();
+        for (double x = box.getMinX() + STEP_MM / 2; x < box.getMaxX(); x += STEP_MM) {
+            for (double y = box.getMinY() + STEP_MM / 2; y < box.getMaxY(); y += STEP_MM) {
+                Coordinate c = new Coordinate(x, y);
+                double nearest = proofs.stream().mapToDouble(c::distance).min().orElse(0);
+                if (nearest > most && inside.locate(c) == Location.INTERIOR) {
+                    most = nearest;
+                    best = c;
+                }
             }
         }
         return new Spot(region.face(), best.x, best.y);
