@@ -146,6 +146,7 @@ class ArchitectureTest {
             "survey", List.of("settings"),
             "intake", List.of("text", "yaml", "drawn"),
             "repair", List.of("plan", "mix", "pattern", "fill", "work"),
+            "decision", List.of("drying"),
             "drawing", List.of("kit", "marks", "placing", "plates", "cards", "screen"),
             "report", List.of("page", "data", "owner", "cards"),
             "desktop", List.of("state", "plan", "slip", "photos", "sketch", "insight", "setup", "imports", "walk"));

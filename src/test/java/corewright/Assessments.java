@@ -13,6 +13,7 @@ import corewright.repair.plan.RepairOptions;
 import corewright.repair.work.WorkDone;
 import corewright.reuse.Memory;
 import corewright.stiffness.Gains;
+import corewright.stiffness.PanelGains;
 import corewright.stiffness.StiffnessMap;
 import corewright.survey.Finding;
 import corewright.survey.Survey;
@@ -70,6 +71,12 @@ public final class Assessments {
     public static Decision decide(Survey survey, DamageMap damage, RepairOptions options) {
         Methods methods = Methods.of(survey, damage, options);
         RepairOptions plans = RepairPlanner.together(survey, damage, options, methods.of(Method.INJECT), new Memory());
-        return Decider.decide(survey, damage, methods, plans, Gains.NONE);
+        return Decider.decide(
+                survey,
+                damage,
+                methods,
+                plans,
+                Gains.NONE,
+                new PanelGains(survey, damage, StiffnessMap.NONE, new Memory()));
     }
 }

@@ -50,7 +50,9 @@ final class GeneratedSettings {
                 new Terms(
                         Terms.Display.values()[random.nextInt(2)],
                         Terms.Sign.values()[random.nextInt(2)],
-                        Terms.Sign.values()[random.nextInt(2)]));
+                        Terms.Sign.values()[random.nextInt(2)]),
+                nudged(d.drying(), random),
+                new Settings.Goal(random.nextDouble(), 100.0 * random.nextInt(90)));
     }
 
     /** A copy with each number, one at a time, made up to a tenth larger where the record takes it. */

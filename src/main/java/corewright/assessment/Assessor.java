@@ -15,6 +15,7 @@ import corewright.repair.work.KeptRegions;
 import corewright.repair.work.WorkDone;
 import corewright.reuse.Memory;
 import corewright.stiffness.Gains;
+import corewright.stiffness.PanelGains;
 import corewright.stiffness.Stiffness;
 import corewright.stiffness.StiffnessMap;
 import corewright.survey.Defect;
@@ -61,12 +62,13 @@ public final class Assessor {
                 survey,
                 damage,
                 stiffness,
-                Treated.dried(damage),
+                Treated.dried(damage, methods),
                 Treated.advised(damage, methods, plans, survey.settings()),
                 memory);
 
         progress.begin("decision", 0.59);
-        Decision decision = Decider.decide(survey, damage, methods, plans, gains);
+        Decision decision = Decider.decide(
+                survey, damage, methods, plans, gains, new PanelGains(survey, damage, gains.map(), memory));
 
         progress.begin("work", 0.59);
         WorkDone work = WorkDone.of(survey, damage, decision.injections());

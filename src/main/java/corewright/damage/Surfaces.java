@@ -28,16 +28,30 @@ public record Surfaces(
         Raster voidDepthSdMm) {
     /** Mean moisture index over the cells whose centres an area covers, or of the cell under its middle; NaN where unknown. */
     public double meanMoistureIndex(Polygon area) {
+        return mean(moistureIndex, area);
+    }
+
+    /** Mean standard error of the moisture index over an area; NaN where unknown. */
+    public double meanMoistureIndexSd(Polygon area) {
+        return mean(moistureIndexSd, area);
+    }
+
+    /** Probability that the core is wet at a place; NaN off the core. */
+    public double pWetAt(double xMm, double yMm) {
+        return pWet.cellAt(xMm, yMm);
+    }
+
+    private static double mean(Raster raster, Polygon area) {
         double sum = 0;
         int n = 0;
         Envelope box = area.getEnvelopeInternal();
         IndexedPointInAreaLocator locator = new IndexedPointInAreaLocator(area);
-        for (int i = 0; i < moistureIndex.size(); i++) {
-            double x = moistureIndex.centreX(i % moistureIndex.columns());
-            double y = moistureIndex.centreY(i / moistureIndex.columns());
-            boolean known = box.contains(x, y) && !Double.isNaN(moistureIndex.at(i));
+        for (int i = 0; i < raster.size(); i++) {
+            double x = raster.centreX(i % raster.columns());
+            double y = raster.centreY(i / raster.columns());
+            boolean known = box.contains(x, y) && !Double.isNaN(raster.at(i));
             if (known && locator.locate(new Coordinate(x, y)) != Location.EXTERIOR) {
-                sum += moistureIndex.at(i);
+                sum += raster.at(i);
                 n++;
             }
         }
@@ -45,7 +59,7 @@ public record Surfaces(
             return sum / n;
         }
         Coordinate middle = area.getInteriorPoint().getCoordinate();
-        return middle == null ? Double.NaN : moistureIndex.cellAt(middle.x, middle.y);
+        return middle == null ? Double.NaN : raster.cellAt(middle.x, middle.y);
     }
 
     /** Expected empty space under the face, cubic millimetres: depth at each cell's centre times the cell. */

@@ -4,10 +4,10 @@ import corewright.damage.Coverage;
 import corewright.damage.DamageMap;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
+import corewright.decision.drying.DryingTime;
 import corewright.repair.plan.RepairOptions;
 import corewright.stiffness.Gains;
 import corewright.survey.Survey;
-import corewright.survey.settings.Costs;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -21,19 +21,39 @@ final class Choices {
     private final List<RegionDecision> decisions;
     private final Effort effort;
     private final Gains gains;
+    private final RegionOptions options;
+    private final List<DryingTime> drying;
 
     private Choices(
-            Survey survey, DamageMap damage, RepairOptions options, List<RegionDecision> decisions, Gains gains) {
+            Survey survey,
+            DamageMap damage,
+            RepairOptions plans,
+            List<RegionDecision> decisions,
+            Gains gains,
+            Weighed weighed) {
         this.gains = gains;
         this.survey = survey;
         this.damage = damage;
         this.decisions = decisions;
-        effort = new Effort(survey, options);
+        effort = new Effort(survey, plans);
+        options = weighed.options;
+        drying = weighed.drying;
     }
 
-    static List<Choice> of(
-            Survey survey, DamageMap damage, RepairOptions options, List<RegionDecision> decisions, Gains gains) {
-        return new Choices(survey, damage, options, decisions, gains).rows();
+    /** What was weighed of each region. */
+    record Weighed(RegionOptions options, List<DryingTime> drying) {}
+
+    /** A choice, and the same as a row of options.csv. */
+    record Row(Choice choice, Option option) {}
+
+    static List<Row> of(
+            Survey survey,
+            DamageMap damage,
+            RepairOptions plans,
+            List<RegionDecision> decisions,
+            Gains gains,
+            Weighed weighed) {
+        return new Choices(survey, damage, plans, decisions, gains, weighed).rows();
     }
 
     /** No damage: of what was read, and what was not. */
@@ -44,12 +64,11 @@ final class Choices {
                 : unread + " What was not read is not known.";
     }
 
-    private List<Choice> rows() {
+    private List<Row> rows() {
         if (damage.regions().isEmpty()) {
             return List.of(row(
-                    "Leave it, watch it",
-                    "nothing to repair; a visit next season",
-                    effort.visits(1, 1),
+                    new Named("leave", "Leave it, watch it", "nothing to repair; a visit next season"),
+                    new Sum(effort.visits(1, 1), Waiting.NONE, Option.Weight.NONE),
                     gains.left(),
                     noDamage(),
                     true));
@@ -57,33 +76,40 @@ final class Choices {
         boolean repairs = decisions.stream()
                 .anyMatch(d -> d.method() == Method.INJECT || d.method() == Method.RECORE || d.firstStep() != null);
         boolean dries = decisions.stream().anyMatch(d -> d.method() == Method.DRY_OUT);
-        List<Region> wet = damage.regions().stream().filter(Region::wet).toList();
-        List<Choice> rows = new ArrayList<>();
+        List<Row> rows = new ArrayList<>();
         rows.add(row(
-                "Leave it, watch it",
-                "watch " + all(damage.regions()),
-                effort.visits(1, 2),
+                new Named("leave", "Leave it, watch it", "watch " + all(damage.regions())),
+                new Sum(effort.visits(1, 2), Waiting.NONE, Option.Weight.NONE),
                 gains.left(),
-                "Nothing gets better by itself: wet core spreads along its joints, and a loose skin works looser.",
+                leftToKnow(),
                 !repairs && !dries));
-        if (!wet.isEmpty()) {
-            Effort.Estimate drying = wet.stream().map(effort::dry).reduce(effort.visits(1, 2), Effort.Estimate::and);
+        List<Region> dry =
+                damage.regions().stream().filter(r -> Treated.dryable(r, on(r))).toList();
+        if (!dry.isEmpty()) {
+            Sum sum = dry.stream().map(r -> sum(r, Method.DRY_OUT)).reduce(visits(), Sum::and);
             rows.add(row(
-                    "Stop the leaks, dry, watch",
-                    "dry " + names(wet) + (wet.size() < damage.regions().size() ? "; watch the rest" : ""),
-                    drying,
+                    new Named(
+                            "dry",
+                            "Stop the leaks, dry, watch",
+                            "dry " + names(dry) + (dry.size() < damage.regions().size() ? "; watch the rest" : "")),
+                    sum,
                     gains.dried(),
                     "Drying takes weeks under cover and does not bond a loose skin again.",
                     !repairs && dries));
         }
         if (repairs) {
-            rows.add(row("Repair what needs it", advisedWords(), advised(), gains.advised(), advisedToKnow(), true));
+            rows.add(row(
+                    new Named("advised", "Repair what needs it", advisedWords()),
+                    advised(),
+                    gains.advised(),
+                    advisedToKnow(),
+                    true));
         }
         if (decisions.stream().anyMatch(d -> d.method() != Method.RECORE)) { // else it is the row above
+            Sum sum = damage.regions().stream().map(r -> sum(r, Method.RECORE)).reduce(visits(), Sum::and);
             rows.add(row(
-                    "Open and renew all",
-                    "cut out " + all(damage.regions()),
-                    effort.visits(1, 2).and(effort.all(damage)),
+                    new Named("renew", "Open and renew all", "cut out " + all(damage.regions())),
+                    sum,
                     gains.renewed(),
                     "Everything is seen and nothing is left to doubt, for the most work and a new surface.",
                     false));
@@ -91,12 +117,49 @@ final class Choices {
         return rows;
     }
 
-    private Effort.Estimate advised() {
-        Effort.Estimate sum = effort.visits(1, 2);
+    /** Work, waiting and weight of several regions. */
+    private record Sum(Effort.Estimate effort, Waiting waiting, Option.Weight weight) {
+        Sum and(Sum o) {
+            return new Sum(effort.and(o.effort), waiting.and(o.waiting), weight.and(o.weight));
+        }
+    }
+
+    private Sum visits() {
+        return new Sum(effort.visits(1, 2), Waiting.NONE, Option.Weight.NONE);
+    }
+
+    private Sum sum(Region region, Method method) {
+        return new Sum(
+                effort.of(region, method),
+                Waiting.of(region.id(), method, drying, survey.settings()),
+                options.weight(region, method));
+    }
+
+    private Sum advised() {
+        Sum sum = visits();
         for (Region region : damage.regions()) {
-            sum = sum.and(effort.advised(region, on(region)));
+            RegionDecision decision = on(region);
+            if (decision.firstStep() == null) {
+                sum = sum.and(sum(region, decision.method()));
+            } else { // from injecting to cutting out
+                Sum fill = sum(region, Method.INJECT);
+                Sum cut = sum(region, Method.RECORE);
+                sum = sum.and(new Sum(effort.advised(region, decision), fill.waiting.orElse(cut.waiting), fill.weight));
+            }
         }
         return sum;
+    }
+
+    private String leftToKnow() {
+        String[] kept = damage.regions().stream()
+                .filter(r -> on(r).notOffered().containsKey(Method.MONITOR))
+                .map(Region::id)
+                .toArray(String[]::new);
+        String wide =
+                "Nothing gets better by itself: wet core spreads along its joints, and a loose skin works looser.";
+        return kept.length == 0
+                ? wide
+                : wide + " Leaving " + Words.list(List.of(kept)) + " is not advised: keep people, load and rain off.";
     }
 
     private RegionDecision on(Region region) {
@@ -149,25 +212,31 @@ final class Choices {
         return String.join(", ", regions.stream().map(Region::id).toList());
     }
 
-    /** Cost is work at the yard's rate and materials, visits included; days are for the crew of the survey. */
-    private Choice row(
-            String title,
-            String regions,
-            Effort.Estimate sum,
-            Optional<Quantiles> ofAsBuilt,
-            String toKnow,
-            boolean advised) {
-        Costs costs = survey.settings().costs();
-        double aDay = costs.hoursPerDay() * survey.settings().crew().people();
-        return new Choice(
-                title,
-                regions,
-                sum.hoursLow() * costs.ratePerHour() + sum.materialLow(),
-                sum.hoursHigh() * costs.ratePerHour() + sum.materialHigh(),
-                sum.hoursLow() / aDay,
-                sum.hoursHigh() / aDay,
+    /** @param slug as in options.csv */
+    private record Named(String slug, String title, String regions) {}
+
+    /** Cost is work at the yard's rate and materials, visits included; days are for the crew of the survey, with what must be waited for. */
+    private Row row(Named named, Sum sum, Optional<Quantiles> ofAsBuilt, String toKnow, boolean advised) {
+        Option.Work work = options.work(sum.effort, sum.waiting);
+        Choice choice = new Choice(
+                named.title,
+                named.regions,
+                work.costLow(),
+                work.costHigh(),
+                work.daysLow(),
+                work.daysHigh(),
                 ofAsBuilt,
                 toKnow,
                 advised);
+        Option option = new Option(
+                Option.DECK,
+                named.slug,
+                advised ? Option.Standing.ADVISED : Option.Standing.OFFERED,
+                named.title + ": " + named.regions + ". " + toKnow,
+                Optional.of(work),
+                sum.weight,
+                gains.map().worst().map(p -> p.panel().name()).orElse(""),
+                ofAsBuilt);
+        return new Row(choice, option);
     }
 }

@@ -1,11 +1,17 @@
 package corewright.decision;
 
 import corewright.damage.DamageMap;
+import corewright.damage.FaceDamage;
+import corewright.damage.Region;
+import corewright.decision.drying.DryingTime;
+import corewright.decision.drying.DryingTimes;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RecorePlan;
 import corewright.repair.plan.RepairOptions;
 import corewright.stiffness.Gains;
+import corewright.stiffness.PanelGains;
 import corewright.survey.Survey;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Puts the methods and plans into a day's work, and says what the choices cost and give. */
@@ -13,12 +19,14 @@ public final class Decider {
     private Decider() {}
 
     /**
-     * Day, choices, buying list, findings.
+     * Day, choices, buying list, findings, and what stands behind them.
      *
      * @param plans put together for the regions to be injected
      * @param gains what each choice gives back
+     * @param panels what one region's treatment gives back
      */
-    public static Decision decide(Survey survey, DamageMap damage, Methods methods, RepairOptions plans, Gains gains) {
+    public static Decision decide(
+            Survey survey, DamageMap damage, Methods methods, RepairOptions plans, Gains gains, PanelGains panels) {
         List<InjectionPlan> chosen = methods.of(Method.INJECT).stream()
                 .flatMap(id -> plans.injection(id).filter(p -> p.region().equals(id)).stream())
                 .toList();
@@ -28,13 +36,41 @@ public final class Decider {
         List<RegionDecision> decisions =
                 methods.regions().stream().map(d -> filledWith(d, chosen)).toList();
         List<InjectionPlan> injections = Day.oneAfterAnother(chosen, damage, survey.settings());
+        List<DryingTime> drying = DryingTimes.of(survey, damage);
+        RegionOptions options = new RegionOptions(survey, plans, drying, panels);
+        List<Choices.Row> choices =
+                Choices.of(survey, damage, plans, decisions, gains, new Choices.Weighed(options, drying));
         return new Decision(
                 decisions,
                 injections,
                 recores,
-                Choices.of(survey, damage, plans, decisions, gains),
+                choices.stream().map(Choices.Row::choice).toList(),
                 BuyingList.of(survey, damage, injections, recores),
-                Doubts.of(survey, damage, decisions, injections));
+                Doubts.of(survey, damage, decisions, injections),
+                weighing(survey, damage, decisions, new WholeDeck.Known(options, plans, drying, panels), choices));
+    }
+
+    /** Nothing while nothing may be said of the deck. */
+    private static Weighing weighing(
+            Survey survey,
+            DamageMap damage,
+            List<RegionDecision> decisions,
+            WholeDeck.Known known,
+            List<Choices.Row> choices) {
+        if (damage.faces().stream().noneMatch(FaceDamage::told)) {
+            return Weighing.NONE;
+        }
+        List<Option> all = new ArrayList<>();
+        for (Region region : damage.regions()) {
+            decisions.stream()
+                    .filter(d -> d.region().equals(region.id()))
+                    .forEach(d -> all.addAll(known.options().of(region, d)));
+        }
+        List<Option> deck =
+                new ArrayList<>(choices.stream().map(Choices.Row::option).toList());
+        deck.addAll(WholeDeck.leastCost(survey, damage, all, known));
+        all.addAll(deck);
+        return new Weighing(known.drying(), all, WhatWouldChange.of(survey, damage, known.plans(), decisions));
     }
 
     private static RegionDecision filledWith(RegionDecision decision, List<InjectionPlan> chosen) {

@@ -11,6 +11,7 @@ import java.util.List;
  * @param injections plans of the regions to be injected, batches numbered through the day
  * @param recores plans of the regions to be opened
  * @param choices from least to most done, one of them advised
+ * @param weighing what stands behind it
  */
 public record Decision(
         List<RegionDecision> regions,
@@ -18,7 +19,8 @@ public record Decision(
         List<RecorePlan> recores,
         List<Choice> choices,
         List<BuyingItem> buying,
-        List<Finding> findings) {
+        List<Finding> findings,
+        Weighing weighing) {
     public Decision {
         regions = List.copyOf(regions);
         injections = List.copyOf(injections);
@@ -26,6 +28,17 @@ public record Decision(
         choices = List.copyOf(choices);
         buying = List.copyOf(buying);
         findings = List.copyOf(findings);
+    }
+
+    /** Nothing weighed. */
+    public Decision(
+            List<RegionDecision> regions,
+            List<InjectionPlan> injections,
+            List<RecorePlan> recores,
+            List<Choice> choices,
+            List<BuyingItem> buying,
+            List<Finding> findings) {
+        this(regions, injections, recores, choices, buying, findings, Weighing.NONE);
     }
 
     /** The decision on a region. */

@@ -9,6 +9,7 @@ import corewright.survey.Feature;
 import corewright.survey.Finding;
 import corewright.survey.Finding.Severity;
 import corewright.survey.Laminate;
+import corewright.survey.MethodOverride;
 import corewright.survey.Origin;
 import corewright.survey.Spot;
 import corewright.survey.Subject;
@@ -58,8 +59,38 @@ final class Doubts {
                                     region.id()),
                             "It may stay empty. Tap there after cure.")));
         }
+        overridden(findings, survey, damage, decisions);
         laminates(findings, survey, damage);
         return findings;
+    }
+
+    /** What people decided: past a stop sign, and at places where nothing is damaged. */
+    private static void overridden(
+            List<Finding> findings, Survey survey, DamageMap damage, List<RegionDecision> decisions) {
+        for (Region region : damage.regions()) {
+            for (RegionDecision decision : decisions) {
+                Overruled overruled = decision.overruled();
+                if (decision.region().equals(region.id()) && overruled != null && overruled.stop() != null) {
+                    findings.add(about(
+                            Severity.HAZARD,
+                            region,
+                            Subject.METHOD_BY_HAND,
+                            region.id() + " is decided by hand past a stop sign. " + overruled.stop(),
+                            decision.reasons().get(0)));
+                }
+            }
+        }
+        for (MethodOverride each : survey.judgements().methods()) {
+            if (damage.regions().stream().noneMatch(r -> Overriding.inside(r, each))) {
+                findings.add(new Finding(
+                        Severity.DOUBT,
+                        NOWHERE,
+                        new About.OfPlace(each.spot()),
+                        Subject.JUDGEMENT_OF_NOTHING,
+                        "A method decided by hand (" + each.method() + ") lies where no damage is mapped.",
+                        "It is kept, and has no effect now."));
+            }
+        }
     }
 
     private static void loads(List<Finding> findings, FaceDamage face, Region region) {

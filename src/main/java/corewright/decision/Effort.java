@@ -1,6 +1,5 @@
 package corewright.decision;
 
-import corewright.damage.DamageMap;
 import corewright.damage.Region;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RepairOptions;
@@ -87,16 +86,18 @@ final class Effort {
 
     /** What the advised method takes; where dry core must be proven first, from injecting to cutting out. */
     Estimate advised(Region region, RegionDecision decision) {
-        return switch (decision.method()) {
-            case RECORE -> recore(region);
-            case INJECT -> inject(region);
-            case DRY_OUT -> dry(region);
-            case MONITOR ->
-                decision.firstStep() == null ? Estimate.NONE : inject(region).orElse(recore(region));
-        };
+        return decision.firstStep() == null
+                ? of(region, decision.method())
+                : inject(region).orElse(recore(region));
     }
 
-    Estimate all(DamageMap damage) {
-        return damage.regions().stream().map(this::recore).reduce(Estimate.NONE, Estimate::and);
+    /** What a method takes. */
+    Estimate of(Region region, Method method) {
+        return switch (method) {
+            case MONITOR -> Estimate.NONE;
+            case DRY_OUT -> dry(region);
+            case INJECT -> inject(region);
+            case RECORE -> recore(region);
+        };
     }
 }

@@ -55,7 +55,7 @@ record Evidence(
     static final double PROOF_REACH_MM = 300;
 
     /** Part of a region that may lie beyond every proof: its rim is no rounder than the readings know it. Practice. */
-    private static final double BEYOND_SHARE = 0.1;
+    static final double BEYOND_SHARE = 0.1;
 
     static Evidence of(Survey survey, FaceDamage damage, Region region) {
         List<Region> cavity = cavity(damage, region);
@@ -100,6 +100,15 @@ record Evidence(
 
     static boolean touches(Region a, Region b) {
         return a.likely().isWithinDistance(b.likely(), Tolerances.LAST_DIGIT_MM);
+    }
+
+    /** Length of the edge that two regions have in common, millimetres. */
+    static double sharedEdgeMm(Region a, Region b) {
+        if (!touches(a, b)) {
+            return 0;
+        }
+        double band = 1; // as wide as it is read
+        return Overlay.intersection(a.likely().buffer(band, 2), b.likely()).getArea() / band;
     }
 
     /** Load-bearing fittings in or near a region. */

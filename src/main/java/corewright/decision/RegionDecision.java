@@ -12,6 +12,8 @@ import org.jspecify.annotations.Nullable;
  * @param firstStep what must be proven before anything is cut or filled, null where nothing must
  * @param notOffered methods that are not offered here, each with the reason
  * @param architect the place carries load: a naval architect or surveyor decides before any work
+ * @param rules every rule that held, in the order they were asked
+ * @param overruled a person decided otherwise, null where nobody did
  */
 public record RegionDecision(
         String region,
@@ -19,16 +21,30 @@ public record RegionDecision(
         List<String> reasons,
         @Nullable String firstStep,
         Map<Method, String> notOffered,
-        boolean architect) {
+        boolean architect,
+        List<FiredRule> rules,
+        @Nullable Overruled overruled) {
     public RegionDecision {
         reasons = List.copyOf(reasons);
         notOffered = Map.copyOf(notOffered);
+        rules = List.copyOf(rules);
+    }
+
+    /** By no rule. */
+    public RegionDecision(
+            String region,
+            Method method,
+            List<String> reasons,
+            @Nullable String firstStep,
+            Map<Method, String> notOffered,
+            boolean architect) {
+        this(region, method, reasons, firstStep, notOffered, architect, List.of(), null);
     }
 
     /** The same for one more reason. */
     RegionDecision because(String reason) {
         List<String> more = new ArrayList<>(reasons);
         more.add(reason);
-        return new RegionDecision(region, method, more, firstStep, notOffered, architect);
+        return new RegionDecision(region, method, more, firstStep, notOffered, architect, rules, overruled);
     }
 }

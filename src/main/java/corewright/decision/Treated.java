@@ -20,12 +20,17 @@ public final class Treated {
         this.settings = settings;
     }
 
-    /** All that is wet is dried. */
-    public static List<Treatment> dried(DamageMap damage) {
+    /** All that may be dried is dried: bonded wet core, where drying is not refused. */
+    public static List<Treatment> dried(DamageMap damage, Methods methods) {
         return damage.regions().stream()
-                .filter(Region::wet)
+                .filter(r -> methods.regions().stream().anyMatch(d -> d.region().equals(r.id()) && dryable(r, d)))
                 .<Treatment>map(r -> new Treatment.Dry(r.face(), r.likely()))
                 .toList();
+    }
+
+    /** Whether a region is wet and drying is offered. */
+    static boolean dryable(Region region, RegionDecision decision) {
+        return region.wet() && !decision.notOffered().containsKey(Method.DRY_OUT);
     }
 
     /**

@@ -18,7 +18,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** The sections that override settings: thresholds, drilling, resins, costs, crew, climate, numerics. */
+/** The sections that override settings: thresholds, drilling, resins, costs, crew, climate, numerics, drying, goal. */
 final class SettingsYaml {
     private SettingsYaml() {}
 
@@ -32,7 +32,9 @@ final class SettingsYaml {
                 Overrides.apply(defaults.crew(), top.block("crew")),
                 Overrides.apply(defaults.climate(), top.block("climate")),
                 Overrides.apply(defaults.numerics(), top.block("numerics")),
-                terms(top.block("units")));
+                terms(top.block("units")),
+                Overrides.apply(defaults.drying(), top.block("drying")),
+                Overrides.apply(defaults.goal(), top.block("goal")));
     }
 
     /** They stand beside the units of the files. */

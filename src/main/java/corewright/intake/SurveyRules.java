@@ -181,7 +181,7 @@ final class SurveyRules {
         var s = survey.settings();
         once("resin", s.resins(), Resin::name);
         s.resins().forEach(resin -> reasonable(resin, "resin " + resin.name(), -LARGEST));
-        List.<Record>of(s.thresholds(), s.drilling(), s.crew(), s.climate(), s.numerics())
+        List.<Record>of(s.thresholds(), s.drilling(), s.crew(), s.climate(), s.numerics(), s.drying(), s.goal())
                 .forEach(section -> reasonable(section, "settings", -LARGEST));
         reasonable(s.costs(), "settings", 0);
         if (s.costs().hoursPerDay() == 0) {

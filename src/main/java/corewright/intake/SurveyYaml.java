@@ -56,6 +56,8 @@ final class SurveyYaml {
             "crew",
             "loads",
             "climate",
+            "drying",
+            "goal",
             "numerics",
             "method_overrides",
             "reading_overrides",

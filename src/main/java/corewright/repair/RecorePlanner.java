@@ -41,9 +41,17 @@ final class RecorePlanner {
     /**
      * Everything a cut depends on.
      *
+     * @param doubtful core beside it that may be wet too, and comes out with it
      * @param bay the continuous core round the region
      */
-    record Task(Polygon likely, Geometry bay, Face face, Laminate laminate, double marginMm, double wasteFraction) {
+    record Task(
+            Polygon likely,
+            Geometry doubtful,
+            Geometry bay,
+            Face face,
+            Laminate laminate,
+            double marginMm,
+            double wasteFraction) {
         static Task of(Survey survey, FaceDamage damage, Region region) {
             Geometry bay = damage.bays().stream()
                     .filter(b -> b.name().equals(region.bay()))
@@ -54,6 +62,8 @@ final class RecorePlanner {
                     region.face(), region.label().getX(), region.label().getY());
             return new Task(
                     region.likely(),
+                    Doubtful.beside(
+                            damage, region, survey.settings().thresholds().cutWet()),
                     bay,
                     damage.face(),
                     survey.laminateAt(middle),
@@ -70,9 +80,10 @@ final class RecorePlanner {
         return new RecorePlan("", cut, laminate.coreMm(), laminate.core(), epoxy, cautions(task.face, cut, laminate));
     }
 
-    /** Likely extent and margin, within the bay, corners rounded inside and out. */
+    /** Likely extent, what may be wet beside it, and margin, within the bay, corners rounded inside and out. */
     private static Geometry cut(Task task) {
-        Geometry wide = task.likely.buffer(task.marginMm + CORNER_MM, ARC).buffer(-CORNER_MM, ARC);
+        Geometry damaged = task.doubtful.isEmpty() ? task.likely : Overlay.union(task.likely, task.doubtful);
+        Geometry wide = damaged.buffer(task.marginMm + CORNER_MM, ARC).buffer(-CORNER_MM, ARC);
         Geometry clipped = Pieces.areal(Overlay.intersection(wide, task.bay));
         Geometry rounded = Pieces.areal(
                 Overlay.intersection(clipped.buffer(-CORNER_MM, ARC).buffer(CORNER_MM, ARC), clipped));

@@ -60,7 +60,9 @@ final class SettingsTable {
                 plain.crew(),
                 plain.climate(),
                 plain.numerics(),
-                plain.terms());
+                plain.terms(),
+                plain.drying(),
+                plain.goal());
     }
 
     private static JsonNode like(JsonNode known, Value value) {

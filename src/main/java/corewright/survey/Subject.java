@@ -41,6 +41,7 @@ public enum Subject {
 
     // of regions and the work on them
     DRY_CORE("dry core"),
+    METHOD_BY_HAND("method by hand"),
     COVERAGE("coverage"),
     WORK_LOG("work log"),
     REPAIR_PLAN("repair plan"),

@@ -16,6 +16,8 @@ import corewright.repair.work.KeptRegions;
 import corewright.repair.work.WorkDone;
 import corewright.reuse.Memory;
 import corewright.stiffness.Gains;
+import corewright.stiffness.PanelGains;
+import corewright.stiffness.StiffnessMap;
 import corewright.store.RepairPlanText;
 import corewright.survey.CoreState;
 import corewright.survey.FrozenPlan;
@@ -61,7 +63,7 @@ final class PlanSequences {
             RepairOptions options = RepairPlanner.plan(survey, damage, memory);
             Methods methods = Methods.of(survey, damage, options);
             RepairOptions plans = RepairPlanner.together(survey, damage, options, methods.of(Method.INJECT), memory);
-            Decision decision = Decider.decide(survey, damage, methods, plans, Gains.NONE);
+            Decision decision = Decider.decide(survey, damage, methods, plans, Gains.NONE, new PanelGains(survey, damage, StiffnessMap.NONE, memory));
             return new Run(
                     Issued.of(survey, damage, decision).plan(), WorkDone.of(survey, damage, decision.injections()));
         }

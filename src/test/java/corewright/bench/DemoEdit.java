@@ -13,6 +13,8 @@ import corewright.repair.plan.RepairOptions;
 import corewright.repair.work.WorkDone;
 import corewright.reuse.Memory;
 import corewright.stiffness.Gains;
+import corewright.stiffness.PanelGains;
+import corewright.stiffness.StiffnessMap;
 import corewright.survey.Edit;
 import corewright.survey.Moisture;
 import corewright.survey.Part;
@@ -73,7 +75,8 @@ final class DemoEdit {
         RepairOptions options = RepairPlanner.plan(survey, damage, memory);
         Methods methods = Methods.of(survey, damage, options);
         RepairOptions plans = RepairPlanner.together(survey, damage, options, methods.of(Method.INJECT), memory);
-        Decision decision = Decider.decide(survey, damage, methods, plans, Gains.NONE);
+        Decision decision = Decider.decide(
+                survey, damage, methods, plans, Gains.NONE, new PanelGains(survey, damage, StiffnessMap.NONE, memory));
         WorkDone.of(survey, damage, decision.injections());
     }
 

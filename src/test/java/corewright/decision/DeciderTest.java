@@ -328,11 +328,13 @@ class DeciderTest {
         double m2 = decide(deck).recores().get(0).cut().getArea() / 1e6;
         assertThat(m2).isBetween(0.24, 0.65 * 0.45);
         List<Choice> choices = decide(deck).choices();
-        assertThat(choices.stream().map(Choice::regions).toList()).containsExactly("watch R1", "dry R1", "cut out R1");
+        assertThat(choices.stream().map(Choice::regions).toList())
+                .containsExactly("watch R1", "cut out R1"); // drying is refused, so that it is no choice
         Choice all = choices.get(choices.size() - 1);
         assertThat(all.costLow()).isCloseTo(75 * (4 + 0.5 + 10 * m2) + 180 * m2, within(1e-6));
         assertThat(all.costHigh()).isCloseTo(75 * (8 + 2 + 25 * m2) + 180 * m2, within(1e-6));
-        assertThat(all.daysHigh()).isCloseTo((8 + 2 + 25 * m2) / 7, within(1e-9));
+        double cure = 2 * Math.sqrt(2); // two days at 25 degrees, five degrees colder
+        assertThat(all.daysHigh()).isCloseTo((8 + 2 + 25 * m2) / 7 + cure, within(1e-9));
     }
 
     @Test

@@ -32,6 +32,7 @@ class OutputsTest {
                         "batches.csv",
                         "buying-list.csv",
                         "cups.csv",
+                        "drying.csv",
                         "exchange/holes.dxf",
                         "exchange/regions.csv",
                         "exchange/regions.dxf",
@@ -44,6 +45,7 @@ class OutputsTest {
                         "maps/foredeck-repair.png",
                         "maps/foredeck-repair.svg",
                         "next-readings.csv",
+                        "options.csv",
                         "outputs.sha256",
                         "owner-report.pdf",
                         "regions.geojson",
@@ -55,6 +57,7 @@ class OutputsTest {
                         "surfaces/foredeck-p_wet.asc",
                         "surfaces/foredeck-void_depth_mm.asc",
                         "surfaces/foredeck-void_depth_sd_mm.asc",
+                        "what-would-change.csv",
                         "work-cards.pdf");
         for (String file : files(first)) {
             assertThat(first.resolve(file)).as(file).isNotEmptyFile().hasSameBinaryContentAs(second.resolve(file));

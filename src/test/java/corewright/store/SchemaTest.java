@@ -218,7 +218,9 @@ class SchemaTest {
                 s.crew(),
                 s.climate(),
                 s.numerics(),
-                s.terms());
+                s.terms(),
+                s.drying(),
+                s.goal());
     }
 
     private static List<String> strings(Path file, String sql) throws SQLException {

@@ -116,6 +116,7 @@ public final class FindingLines {
                     LAMINATE,
                     LOAD,
                     DRY_CORE,
+                    METHOD_BY_HAND,
                     COVERAGE,
                     WORK_LOG,
                     REPAIR_PLAN,

@@ -55,6 +55,7 @@ public final class SummaryJson {
         assessment.damage().regions().forEach(r -> region(regions.addObject(), r, assessment));
         ArrayNode panels = root.putArray("panels");
         assessment.stiffness().panels().forEach(p -> PanelsJson.put(panels.addObject(), p));
+        OptionsJson.put(root.putArray("options"), assessment.decision().weighing());
         if (SecondShotsCsv.wanted(assessment)) {
             ArrayNode checks = root.putArray("fill_check");
             assessment.work().cured().forEach(f -> fillCheck(checks.addObject(), f));
@@ -119,6 +120,7 @@ public final class SummaryJson {
         weights(node.putObject("weight_kg"), region, assessment);
         node.put("first_step", decision.firstStep());
         node.put("architect", decision.architect());
+        RulesJson.put(node, decision);
         ObjectNode notOffered = node.putObject("not_offered");
         for (Method method : Method.values()) {
             if (decision.notOffered().containsKey(method)) {

@@ -46,6 +46,13 @@ final class ChoiceTable {
         return low.equals(high) ? middle : middle + "\n" + low + " to " + high;
     }
 
+    /** Where the core may never be dry in this air there is no upper end. */
+    private static String days(Choice choice) {
+        return Double.isInfinite(choice.daysHigh())
+                ? Wording.days(choice.daysLow(), choice.daysLow()) + " or more"
+                : Wording.days(choice.daysLow(), choice.daysHigh());
+    }
+
     static RuledTable of(Assessment assessment, List<Extra> extras) {
         double taken = extras.stream().mapToDouble(e -> e.column().widthMm()).sum();
         List<Column> columns = new ArrayList<>();
@@ -65,7 +72,7 @@ final class ChoiceTable {
             List<String> cells = new ArrayList<>();
             cells.add(Prose.bold(Prose.plain(choice.title())) + "\n" + Prose.plain(choice.regions()));
             cells.add(Wording.money(currency, choice.costLow(), choice.costHigh()));
-            cells.add(Wording.days(choice.daysLow(), choice.daysHigh()));
+            cells.add(days(choice));
             for (Extra extra : extras) {
                 cells.add(extra.cells().get(i));
             }

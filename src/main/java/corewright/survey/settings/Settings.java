@@ -11,12 +11,14 @@ public record Settings(
         Crew crew,
         Climate climate,
         Numerics numerics,
-        Terms terms) {
+        Terms terms,
+        Drying drying,
+        Goal goal) {
     public Settings {
         resins = List.copyOf(resins);
     }
 
-    /** In the terms of the default. */
+    /** In the terms of the default, drying as by default, no goal. */
     public Settings(
             Thresholds thresholds,
             Drilling drilling,
@@ -25,7 +27,7 @@ public record Settings(
             Crew crew,
             Climate climate,
             Numerics numerics) {
-        this(thresholds, drilling, resins, costs, crew, climate, numerics, Terms.DEFAULT);
+        this(thresholds, drilling, resins, costs, crew, climate, numerics, Terms.DEFAULT, Drying.DEFAULT, Goal.NONE);
     }
 
     /** The defaults, each explained where it is declared. */
@@ -55,6 +57,22 @@ public record Settings(
 
         public Crew {
             Check.within("people", people, 1, 2);
+        }
+    }
+
+    /**
+     * What the least work is looked for to reach; 0 is no goal.
+     *
+     * @param stiffness share of its stiffness as built that every damaged panel has again
+     * @param budget in the survey's currency
+     */
+    public record Goal(double stiffness, double budget) {
+        /** Nothing asked. */
+        public static final Goal NONE = new Goal(0, 0);
+
+        public Goal {
+            Check.within("stiffness", stiffness, 0, 1);
+            Check.notNegative("budget", budget);
         }
     }
 

@@ -19,6 +19,7 @@ package corewright.survey.settings;
  * @param looseGapMm height taken for a skin that is loose with no measured void
  * @param recoreMarginMm sound core cut away around damage that is opened
  * @param scarfRatio width of the scarf ground round a cut over the outer skin's thickness
+ * @param cutWet core beside a wet region is cut out with it from this probability of wet on
  */
 public record Thresholds(
         double likely,
@@ -34,10 +35,11 @@ public record Thresholds(
         double monitorIndex,
         double looseGapMm,
         double recoreMarginMm,
-        double scarfRatio) {
+        double scarfRatio,
+        double cutWet) {
     /** Common practice where a handbook gives none; see docs/methods.md. */
     public static final Thresholds DEFAULT =
-            new Thresholds(0.5, 0.1, 0.3, 0.7, 0.5, 5000, 100, 15, 20, 400_000, 120, 0.3, 25, 12);
+            new Thresholds(0.5, 0.1, 0.3, 0.7, 0.5, 5000, 100, 15, 20, 400_000, 120, 0.3, 25, 12, 0.2);
 
     public Thresholds {
         Check.within("likely", likely, 0.05, 0.95);
@@ -54,5 +56,6 @@ public record Thresholds(
         Check.positive("looseGapMm", looseGapMm);
         Check.notNegative("recoreMarginMm", recoreMarginMm);
         Check.within("scarfRatio", scarfRatio, 4, 100);
+        Check.within("cutWet", cutWet, 0.01, 1);
     }
 }
