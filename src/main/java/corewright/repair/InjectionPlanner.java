@@ -1,8 +1,12 @@
 package corewright.repair;
 
+import corewright.contour.Raster;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
+import corewright.repair.fill.DrawnCavities;
 import corewright.repair.fill.FillPlanning;
+import corewright.repair.fill.FillTrial;
+import corewright.repair.fill.Pouring;
 import corewright.repair.mix.Batches;
 import corewright.repair.mix.Mix;
 import corewright.repair.mix.ReachLaw;
@@ -14,13 +18,13 @@ import corewright.repair.pattern.Slope;
 import corewright.repair.pattern.Vents;
 import corewright.repair.pattern.WorkingOrder;
 import corewright.repair.plan.Amounts;
-import corewright.repair.plan.Batch;
 import corewright.repair.plan.Cautions;
 import corewright.repair.plan.DepthStop;
 import corewright.repair.plan.EmptySpace;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.Naming;
+import corewright.repair.plan.Outlook;
 import corewright.repair.plan.Reach;
 import corewright.repair.plan.Restraint;
 import corewright.repair.plan.SpaceTask;
@@ -31,12 +35,14 @@ import corewright.survey.settings.Resin;
 import corewright.survey.settings.Settings;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntPredicate;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
@@ -120,44 +126,151 @@ final class InjectionPlanner {
                 Vents.cells(pattern.cavity, pattern.places, cells, pattern.field, Slope.of(task.face()), reach.mm());
         List<Hole> injections = injections(pattern, firstVents, reach, cavityMm3.p50());
         Drilling drilling = settings.drilling();
-        Mix mix = Mix.of(cavityMm3.p50(), resin, drilling.wasteFraction());
-        List<Batch> batches = Batches.of(id, injections, mix, resin, settings);
-        double area = space.area().getArea();
+        double waste = settings.drilling().wasteFraction();
+        Pouring start =
+                Pouring.of(id, injections, Mix.of(cavityMm3.p50(), resin, waste).netG(), resin, settings);
+        Mix buy = Mix.of(cavityMm3.p90(), resin, waste);
+        DrawnCavities drawn = new DrawnCavities(task, cavityMm3);
         FillPlanning.Outcome filled = new FillPlanning(
-                        task.face(),
-                        cavity(space.area(), FillPlanning.cellMm(area)),
+                        drawn.trial(DrawnCavities.Size.MIDDLE, resin),
+                        drawn.trial(DrawnCavities.Size.LARGE, resin),
                         pattern.cavity,
-                        pattern.places,
-                        resin,
-                        settings)
-                .of(injections, batches, firstVents);
-        List<Hole> holes = withVents(injections, pattern.cavity, filled.vents());
+                        pattern.places)
+                .of(start, buy.netG(), firstVents);
+        Mix mix = filled.state().pouring().mix();
+        Covered covered = covered(pattern, injections, filled);
+        List<Hole> holes = ranged(
+                collared(withVents(
+                        filled.state().pouring().holes(),
+                        pattern.cavity,
+                        filled.state().vents())),
+                filled,
+                cavityMm3);
         return new InjectionPlan(
                 id,
-                parts(pattern, reach.mm()),
+                parts(pattern, reach.mm(), covered),
                 resin.name(),
                 cavityMm3,
                 reach.mm(),
                 reach.governedBy(),
                 holes,
-                pattern.coveredFraction(c -> true),
-                batches,
+                covered.of(c -> true),
+                filled.state().pouring().batches(),
                 mix.partAG(),
                 mix.partBG(),
-                Mix.of(cavityMm3.p90(), resin, drilling.wasteFraction()).grossG(),
-                Mix.arithmetic(cavityMm3, resin, drilling.wasteFraction()),
-                cautions(pattern, holes, resin, reach),
-                filled.fill());
+                buy.grossG(),
+                arithmetic(cavityMm3, mix, buy, filled),
+                with(cautions(pattern, holes, resin, reach, covered), injections, filled),
+                filled.fill(),
+                new Outlook(
+                        filled.fill().simulated()
+                                ? drawn.trial(DrawnCavities.Size.SMALL, resin)
+                                        .run(filled.state().work(), FillTrial.Held.NOTHING)
+                                        .emptyShare()
+                                : 0,
+                        filled.emptyLarge(),
+                        filled.emptyLargeWithout(),
+                        Math.max(0, buy.grossG() - mix.grossG()),
+                        filled.unshown().stream().map(p -> holes.get(p).id()).toList()));
     }
 
-    private List<InjectionPlan.Part> parts(PlacedHoles pattern, double reachMm) {
+    /** One setting of the collar for all holes through the same laminate. */
+    private List<Hole> collared(List<Hole> holes) {
+        Map<Laminate, Double> least = new HashMap<>();
+        for (Hole hole : holes) {
+            if (hole.drilled()) {
+                least.merge(task.laminateAt(hole.spot()), hole.depthStopMm(), Math::min);
+            }
+        }
+        double marginMm = settings.drilling().depthMarginMm();
+        return holes.stream()
+                .map(h -> {
+                    Laminate laminate = task.laminateAt(h.spot());
+                    return h.drilled()
+                            ? h.stoppedAt(DepthStop.collarMm(laminate, least.getOrDefault(laminate, 0.0), marginMm))
+                            : h;
+                })
+                .toList();
+    }
+
+    /** Share of some cells that the mix gets to. */
+    private interface Covered {
+        double of(IntPredicate cells);
+    }
+
+    private static Covered covered(PlacedHoles pattern, List<Hole> wanted, FillPlanning.Outcome filled) {
+        Set<Coordinate> out = new HashSet<>();
+        wanted.forEach(h -> out.add(h.spot().coordinate()));
+        filled.state().pouring().holes().forEach(h -> out.remove(h.spot().coordinate()));
+        Cavity cavity = pattern.cavity;
+        IntPredicate kept = owner -> {
+            Coordinate at = pattern.place(pattern.cells[owner]);
+            return !out.contains(new Coordinate(Math.rint(at.x), Math.rint(at.y)));
+        };
+        Optional<Raster> arrival = filled.fill().arrivalS();
+        IntPredicate reached = c -> arrival.map(a -> !Double.isNaN(a.cellAt(cavity.x(c), cavity.y(c))))
+                .orElse(false);
+        return cells -> pattern.coveredFraction(cells, kept, reached);
+    }
+
+    /** The sum written out, and what of it the holes do not take. */
+    private List<String> arithmetic(Quantiles cavityMm3, Mix mix, Mix buy, FillPlanning.Outcome filled) {
+        Resin resin = filled.state().pouring().resin();
+        double waste = settings.drilling().wasteFraction();
+        List<String> lines = new ArrayList<>(Mix.arithmetic(cavityMm3, resin, waste));
+        double fullG = Mix.of(cavityMm3.p50(), resin, waste).netG();
+        if (mix.netG() < fullG - 1) {
+            lines.add(Amounts.grams(mix.netG()) + " of " + Amounts.grams(fullG)
+                    + " go in at first, as mix of one hole rises into the place of the next; "
+                    + Amounts.grams(buy.grossG() - mix.grossG()) + " mixed are held back in all.");
+        }
+        return lines;
+    }
+
+    /** And which holes are left out, and which vents stand near another opening, with the reason. */
+    private List<String> with(List<String> cautions, List<Hole> wanted, FillPlanning.Outcome filled) {
+        List<String> all = new ArrayList<>(cautions);
+        Set<String> kept = new HashSet<>();
+        filled.state().pouring().holes().forEach(h -> kept.add(h.id()));
+        long out = wanted.stream().filter(h -> !kept.contains(h.id())).count();
+        if (out > 0) {
+            all.add(out + (out == 1 ? " number is" : " numbers are")
+                    + " left out among the holes: mix from the others fills there.");
+        }
+        List<Integer> vents = filled.state().vents();
+        for (int v = 0; v < vents.size(); v++) {
+            Double share = filled.state().near().get(vents.get(v));
+            if (share != null) {
+                all.add("Vent V" + (v + 1) + " stands near another hole: without it " + Amounts.percent(share)
+                        + " of the space would keep its air.");
+            }
+        }
+        return all;
+    }
+
+    /** With the grams for a small and for a large cavity. */
+    private static List<Hole> ranged(List<Hole> holes, FillPlanning.Outcome filled, Quantiles cavityMm3) {
+        Pouring pouring = filled.state().pouring();
+        double gPerMm3 = pouring.resin().densityKgM3() * 1e-6;
+        Map<String, Double> liquid = pouring.liquidMm3();
+        double small = cavityMm3.p10() / cavityMm3.p50();
+        List<Hole> all = new ArrayList<>();
+        for (int p = 0; p < holes.size(); p++) {
+            double planned = gPerMm3 * liquid.getOrDefault(holes.get(p).id(), 0.0);
+            double held = gPerMm3 * filled.held().doses().get(p).liquidMm3();
+            all.add(holes.get(p).with(new Hole.Range(small * planned, planned + held)));
+        }
+        return all;
+    }
+
+    private List<InjectionPlan.Part> parts(PlacedHoles pattern, double reachMm, Covered by) {
         Region[] regionOf = new Region[pattern.cavity.size()];
         for (int c : pattern.cavity.cells) {
             regionOf[c] = space.at(pattern.cavity.centre(c));
         }
         List<InjectionPlan.Part> parts = new ArrayList<>();
         for (Region region : space.regions()) {
-            double covered = pattern.coveredFraction(c -> regionOf[c] == region);
+            double covered = by.of(c -> regionOf[c] == region);
             double ownMm2 = region == space.lead() ? toDrillMm2(pattern, regionOf) : 0;
             parts.add(new InjectionPlan.Part(region.id(), covered, ownMm2, reachMm));
         }
@@ -177,7 +290,7 @@ final class InjectionPlanner {
         return Math.max(0, space.lead().likely().getArea() - byNozzle.size() * cell * cell);
     }
 
-    private List<String> cautions(PlacedHoles pattern, List<Hole> holes, Resin resin, Reach reach) {
+    private List<String> cautions(PlacedHoles pattern, List<Hole> holes, Resin resin, Reach reach, Covered covered) {
         Cavity cavity = pattern.cavity;
         Cautions.Facts facts = new Cautions.Facts(
                 Arrays.stream(cavity.cells)
@@ -185,14 +298,18 @@ final class InjectionPlanner {
                         .max()
                         .orElse(0),
                 holes.stream().mapToDouble(Hole::depthStopMm).max().orElse(0),
-                pattern.coveredFraction(c -> true),
+                covered.of(c -> true),
                 (int) Arrays.stream(pattern.drilled())
                         .filter(c -> pattern.places.narrow[c])
                         .count(),
                 holes.stream().anyMatch(h -> !task.laminateAt(h.spot()).measured()),
                 new Cautions.Lift(
                         Restraint.range(
-                                resin, settings.climate().temperatureC(), reach.mm(), HolePlacing.middleGapMm(cavity)),
+                                resin,
+                                settings.climate().temperatureC(),
+                                reach.mm(),
+                                HolePlacing.middleGapMm(cavity),
+                                settings.drilling().holeDiameterMm() / 2),
                         MaximumInscribedCircle.getRadiusLine(space.area(), cavity.cell)
                                 .getLength()),
                 task.face().posture());
@@ -242,9 +359,10 @@ final class InjectionPlanner {
 
     private List<Hole> withVents(List<Hole> injections, Cavity cavity, List<Integer> vents) {
         List<Hole> holes = new ArrayList<>(injections);
+        int last = injections.stream().mapToInt(Hole::order).max().orElse(0);
         for (int v = 0; v < vents.size(); v++) {
             Coordinate at = cavity.centre(vents.get(v));
-            holes.add(hole(new Drilled(Hole.Kind.VENT, "-V" + (v + 1), null), holes.size() + 1, at, 0, 0));
+            holes.add(hole(new Drilled(Hole.Kind.VENT, "-V" + (v + 1), null), last + v + 1, at, 0, 0));
         }
         return holes;
     }

@@ -89,10 +89,10 @@ class DataFilesTest {
     void holesAreListedInWorkingOrder() throws IOException {
         assertThat(lines(HolesCsv.of(SampleAssessment.damaged())))
                 .containsExactly(
-                        "id,face,region,kind,order,x,y,diameter_mm,depth_stop_mm,reach_mm,served_l,access,push_in_mm,simulated_l",
-                        "R1-1,foredeck,R1,injection,1,2290,530,6.4,6.5,120,0.426,,,",
-                        "R1-2,foredeck,R1,injection,2,2650,680,6.4,6.5,120,0.426,,,",
-                        "R1-V1,foredeck,R1,vent,3,2290,700,6.4,6.5,0,0,,,");
+                        "id,face,region,kind,order,x,y,diameter_mm,depth_stop_mm,reach_mm,served_l,access,push_in_mm,simulated_l,low_g,planned_g,high_g,taken_g",
+                        "R1-1,foredeck,R1,injection,1,2290,530,6.4,6.5,120,0.426,,,,,110.4,,",
+                        "R1-2,foredeck,R1,injection,2,2650,680,6.4,6.5,120,0.426,,,,,110.4,,",
+                        "R1-V1,foredeck,R1,vent,3,2290,700,6.4,6.5,0,0,,,,,,,");
     }
 
     @Test

@@ -11,16 +11,25 @@ import java.util.List;
 class FillCells {
     private static final double GRAVITY = 9.81;
 
+    /** A cell in which less is free when its mix sets is full. */
+    private static final double NEARLY_FULL = 0.05;
+
     final Cavity cavity;
     final PressureField field;
     private final double weightPaPerMm;
     private final double[] heightMm;
 
-    /** Of the gap, cubic millimetres. */
+    /** Of the gap, cubic millimetres, less what has set in a part of it. */
     final double[] volume;
 
-    /** Liquid in each cell, before any rise, cubic millimetres. */
+    /** Of the gap. */
+    private final double[] whole;
+
+    /** Liquid in each cell, before any rise, cubic millimetres, but for what has set in a part of it. */
     final double[] liquid;
+
+    /** Liquid that has set in a part of a cell; what comes later fills the rest. */
+    private final double[] setLiquid;
 
     private final Curing curing;
 
@@ -55,9 +64,12 @@ class FillCells {
         field = field(cavity);
         int size = cavity.size();
         volume = new double[size];
+        whole = new double[size];
+        setLiquid = new double[size];
         cube = new double[size];
         for (int c : cavity.cells) {
             volume[c] = cavity.gapMm[c] * cavity.cell * cavity.cell;
+            whole[c] = volume[c];
             cube[c] = Math.pow(cavity.gapMm[c], 3);
         }
         liquid = new double[size];
@@ -91,7 +103,16 @@ class FillCells {
     }
 
     double filled(int cell) {
-        return Math.min(1, liquid[cell] * grown[cell] / volume[cell]);
+        return 1 - Math.max(0, volume[cell] - liquid[cell] * grown[cell]) / whole[cell];
+    }
+
+    double wholeMm3(int cell) {
+        return whole[cell];
+    }
+
+    /** All that ever came into a cell and stayed, before any rise. */
+    double allLiquid(int cell) {
+        return liquid[cell] + setLiquid[cell];
     }
 
     /** Whether a cell that is not full has become so: up to the rounding of the step that was to end with it. */
@@ -113,8 +134,24 @@ class FillCells {
                 if (!full[c] && brims(c)) {
                     fill(c);
                 }
+                if (!full[c] && curing.set(nowS - bornS[c])) {
+                    harden(c);
+                }
             }
         }
+    }
+
+    /** What stands in a part of a cell is solid from now on. */
+    private void harden(int cell) {
+        double left = volume[cell] - liquid[cell] * grown[cell];
+        if (left < NEARLY_FULL * whole[cell]) {
+            fill(cell);
+            return;
+        }
+        volume[cell] = left;
+        setLiquid[cell] += liquid[cell];
+        liquid[cell] = 0;
+        grown[cell] = 1;
     }
 
     private void age(int cell) {
@@ -176,7 +213,7 @@ class FillCells {
 
     void air() {
         for (int c : cavity.cells) {
-            air[c] = full[c] ? 0 : volume[c] * (1 - filled(c));
+            air[c] = full[c] ? 0 : Math.max(0, volume[c] - liquid[c] * grown[c]);
         }
         gas.label(air, full, outlet);
     }

@@ -1,222 +1,325 @@
 package corewright.repair.fill;
 
-import corewright.contour.Raster;
-import corewright.repair.mix.ReachLaw;
 import corewright.repair.pattern.Cavity;
 import corewright.repair.pattern.DrillPlaces;
-import corewright.repair.pattern.Slope;
-import corewright.repair.plan.Batch;
 import corewright.repair.plan.Fill;
 import corewright.repair.plan.Hole;
-import corewright.survey.Face;
-import corewright.survey.Feature;
-import corewright.survey.Spot;
 import corewright.survey.settings.Resin;
-import corewright.survey.settings.Settings;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.GeometryFactory;
 
 /**
- * Runs a plan through {@link FillSimulation} and gives air that stays enclosed a vent, at most three times.
+ * Runs a plan through the flow, in the most likely cavity and in one as large as one in ten, and changes what does not
+ * work: (1) air that stays enclosed gets a vent, the largest first, until little enough stays empty; (2) a hole gets the
+ * grams that it takes; (3) what is held back for the large cavity is shared out to the places where nothing shows in it, and
+ * air enclosed even so gets a vent too.
  *
- * <p>The raster is 25 mm above 1 m2, 12.5 mm below, finer in small regions. An access lets air out like a vent.
+ * <p>The raster is 25 mm above 1 m2, 12.5 mm below, finer in small regions.
  */
 public final class FillPlanning {
-    private static final int ROUNDS = 3;
+    /** Fills of the most likely cavity at most, for vents and then for grams. */
+    private static final int ROUNDS = 4;
+
+    private static final int GRAM_ROUNDS = 8;
+
+    /** From this round on a hole gets just what it took. */
+    private static final int EXACT_FROM = 2;
+
+    /** Steps down to a more even density at most. */
+    private static final int LESS_ROUNDS = 4;
+
+    /** Rounds for the large cavity. */
+    private static final int LARGE_ROUNDS = 2;
+
+    /** Wanted of the most likely and of the large cavity, a little under what is promised: 2 and 4 per cent. Practice. */
+    private static final double EMPTY = 0.017;
+
+    private static final double EMPTY_LARGE = 0.033;
 
     /** A smaller pocket is not worth a hole, nor one of a smaller share of the cavity. Practice. */
     private static final double POCKET_MM3 = 2000;
 
     private static final double POCKET_SHARE = 0.0015;
 
+    /** Vents over places that are filled, at most. */
+    private static final double VENTS_A_PLACE = 0.7;
+
+    /** The same of a mix that does not rise, which leaves all air where it shuts it in. Practice. */
+    private static final double VENTS_A_PLACE_FLAT = 1.2;
+
+    private static final int FEWEST_VENTS = 2;
+
+    /** No vent nearer to another opening, but for a pocket of such a share of the cavity. Practice. */
+    private static final double APART_MM = 60;
+
+    private static final double NEAR_MM = 20;
+    private static final double PAYS_SHARE = 0.0025;
+
     /** In a thin cavity a small pocket is a large area: this share is worth a hole whatever its volume. Practice. */
     private static final double THIN_SHARE = 0.01;
 
-    /** No vent nearer to another hole. Practice. */
-    private static final double APART_MM = 20;
+    /** Of the filled volume, as dense as the mean within 15 per cent. */
+    private static final double EVEN_SHARE = 0.9;
+
+    /** A dose through one place is counted on to fill what is empty so near to it, and in so many places. Practice. */
+    private static final double SERVED_MM = 75;
+
+    private static final int MOST_HOLLOWS = 20;
 
     private static final double COARSE_FROM_MM2 = 1e6;
-    private static final GeometryFactory FACTORY = new GeometryFactory();
 
-    private final Face face;
-    private final Cavity cavity;
-    private final DrillPlaces places;
+    private final FillTrial middle;
+    private final FillTrial large;
     private final Cavity fine;
-    private final Resin resin;
-    private final Settings settings;
+    private final DrillPlaces places;
 
     /**
-     * @param cavity on the simulation's raster
+     * @param middle the most likely cavity
+     * @param large one as large as one in ten
      * @param fine the pattern's raster, with the places for holes
      */
-    public FillPlanning(Face face, Cavity cavity, Cavity fine, DrillPlaces places, Resin resin, Settings settings) {
-        this.face = face;
-        this.cavity = cavity;
+    public FillPlanning(FillTrial middle, FillTrial large, Cavity fine, DrillPlaces places) {
+        this.middle = middle;
+        this.large = large;
         this.fine = fine;
         this.places = places;
-        this.resin = resin;
-        this.settings = settings;
     }
 
     public static double cellMm(double areaMm2) {
         return areaMm2 > COARSE_FROM_MM2 ? 25 : Math.min(12.5, Math.sqrt(areaMm2) / 16);
     }
 
-    /** Vents, as cells of the pattern's raster, and the fill with them. */
-    public record Outcome(List<Integer> vents, Fill fill) {
+    /**
+     * What the flow made of a plan.
+     *
+     * @param state the plan and its fill of the most likely cavity
+     * @param fill the same, to be kept
+     * @param held for each place of the state
+     * @param unshown numbers of the places at which nothing shows in the large cavity before anything held back is poured
+     * @param emptyLarge share of the large cavity that stays empty, what is held back poured
+     */
+    public record Outcome(
+            FillState state,
+            Fill fill,
+            FillTrial.Held held,
+            List<Integer> unshown,
+            double emptyLarge,
+            double emptyLargeWithout) {
         public Outcome {
-            vents = List.copyOf(vents);
+            unshown = List.copyOf(unshown);
         }
     }
 
-    /** The first vents and those that pockets asked for. */
-    public Outcome of(List<Hole> injections, List<Batch> batches, List<Integer> firstVents) {
-        if (Arrays.stream(cavity.cells).allMatch(c -> cavity.open[c] == 0)) {
-            return new Outcome(firstVents, Fill.NONE);
-        }
-        List<Integer> vents = new ArrayList<>(firstVents);
-        List<FillSimulation.Shot> shots = shots(injections, batches);
-        double worthMm3 = Math.max(Math.min(POCKET_MM3, THIN_SHARE * wholeMm3()), POCKET_SHARE * wholeMm3());
-        Outcome best = null;
-        for (int round = 0; ; round++) {
-            FillSimulation.Setting setting = setting(vents);
-            FillSimulation.Result result = FillSimulation.run(setting, shots);
-            List<FillSimulation.Pocket> pockets = FillSimulation.pockets(setting, result);
-            if (best == null || result.emptyShare() < best.fill.emptyShare()) { // a vent can also lead mix astray
-                best = new Outcome(vents, fill(result, pockets, shots));
-            }
-            boolean added = false;
-            for (FillSimulation.Pocket pocket : pockets) {
-                added |= round < ROUNDS && pocket.mm3() > worthMm3 && vent(pocket, injections, vents);
-            }
-            if (!added) {
-                return best;
-            }
+    /** A plan and its fill of the large cavity. */
+    private record Judged(Outcome outcome, FillTrial.Run large) {
+        /** How far from what is wanted; 1 is just enough. */
+        double score() {
+            return Math.max(outcome.state.emptyShare() / EMPTY, outcome.emptyLarge / EMPTY_LARGE);
         }
     }
 
-    private double wholeMm3() {
-        double gap =
-                Arrays.stream(cavity.cells).mapToDouble(c -> cavity.gapMm[c]).sum();
-        return gap * cavity.cell * cavity.cell;
+    /**
+     * The first vents and those that pockets asked for; grams as the holes take them; what is held back.
+     *
+     * @param start with the grams and cups to begin with
+     * @param largeNetG into a cavity as large as one in ten, in all
+     */
+    public Outcome of(Pouring start, double largeNetG, List<Integer> firstVents) {
+        if (!middle.passable() || !large.passable()) {
+            FillState state = new FillState(start, firstVents, Map.of(), fine, null);
+            List<FillTrial.Dose> none = state.places().stream()
+                    .map(p -> new FillTrial.Dose(p, 0, Double.NaN))
+                    .toList();
+            return new Outcome(state, Fill.NONE, new FillTrial.Held(none, 0, 1), List.of(), 0, 0);
+        }
+        FillState state = FillState.of(start, firstVents, Map.of(), fine, middle);
+        state = poured(vented(state));
+        if (state.emptyShare() > EMPTY) {
+            state = poured(vented(state));
+        }
+        Judged best = judged(state, largeNetG);
+        for (int round = 0; round < LARGE_ROUNDS && best.outcome.emptyLarge > EMPTY_LARGE; round++) {
+            FillState last = best.outcome.state;
+            FillState.Vents vents = more(last, best.large, hollows(best.large), EMPTY_LARGE);
+            if (vents.cells().equals(last.vents())) {
+                break;
+            }
+            Judged next = judged(poured(last.with(vents.cells(), vents.near(), middle)), largeNetG);
+            if (next.score() >= best.score()) {
+                break;
+            }
+            best = next;
+        }
+        return best.outcome;
     }
 
-    private FillSimulation.Setting setting(List<Integer> vents) {
-        List<Integer> outlets = new ArrayList<>();
-        for (int vent : vents) {
-            outlets.add(cellAt(fine.centre(vent)));
+    /** Vents for the most likely cavity, the fewest that do it. */
+    private FillState vented(FillState start) {
+        FillState best = start;
+        FillState state = start;
+        for (int round = 0; round < ROUNDS && state.emptyShare() > EMPTY; round++) {
+            FillState.Vents vents = more(state, state.ran(), pockets(state.ran()), EMPTY);
+            if (vents.cells().equals(state.vents())) {
+                break;
+            }
+            state = state.with(vents.cells(), vents.near(), middle);
+            best = state.emptyShare() < best.emptyShare() ? state : best; // a vent can also lead mix astray
         }
-        for (Feature.Access access : face.all(Feature.Access.class)) {
+        return best;
+    }
+
+    /** Grams as the holes take them, and as evenly dense as that goes. */
+    private FillState poured(FillState start) {
+        FillState state = start;
+        for (int round = 0; round < GRAM_ROUNDS && !state.asPoured(); round++) {
+            state = state.with(state.pouring().after(state.takenMm3(), round >= EXACT_FROM), middle);
+        }
+        FillState less = state;
+        for (int round = 0; round < LESS_ROUNDS && less.pouring().canBeLess() && uneven(less); round++) {
+            less = less.with(less.pouring().less(), middle);
+        }
+        boolean better = less.asPoured() && !uneven(less) && less.emptyShare() <= Math.max(EMPTY, state.emptyShare());
+        return better ? less : state;
+    }
+
+    private static boolean uneven(FillState state) {
+        return new FillRecord(state.ran().setting(), state.ran().result())
+                        .density()
+                        .evenShare()
+                < EVEN_SHARE;
+    }
+
+    private Judged judged(FillState state, double largeNetG) {
+        Resin resin = state.pouring().resin();
+        double netG = state.pouring().netG();
+        double mostMm3 = Math.max(0, largeNetG - netG) / (resin.densityKgM3() * 1e-6);
+        FillTrial.Held watching = HeldBack.watching(state, mostMm3, Math.max(1, largeNetG / netG));
+        FillTrial.Run without = large.run(state.work(), watching);
+        FillTrial.Held held = HeldBack.of(without, watching, resin);
+        List<Integer> unshown = new ArrayList<>();
+        for (int p = 0; p < state.places().size(); p++) {
+            if (!without.result().shown()[p]) {
+                unshown.add(p);
+            }
+        }
+        FillTrial.Run with = unshown.isEmpty() ? without : large.run(state.work(), held);
+        FillRecord record = new FillRecord(state.ran().setting(), state.ran().result());
+        String face = state.pouring().holes().get(0).spot().face();
+        Outcome outcome = new Outcome(
+                state, record.of(face, state.ran().shots()), held, unshown, with.emptyShare(), without.emptyShare());
+        return new Judged(outcome, with);
+    }
+
+    private static List<FillSimulation.Pocket> pockets(FillTrial.Run run) {
+        return FillSimulation.pockets(run.setting(), run.result());
+    }
+
+    /** What stays empty, enclosed or not, in parts that one place can serve; the largest first. */
+    private static List<FillSimulation.Pocket> hollows(FillTrial.Run run) {
+        Cavity cavity = run.setting().cavity();
+        double[] empty = new double[cavity.size()];
+        for (int c : cavity.cells) {
+            empty[c] = cavity.open[c] == 0
+                    ? 0
+                    : cavity.gapMm[c]
+                            * cavity.cell
+                            * cavity.cell
+                            * (1 - run.result().filled()[c]);
+        }
+        List<FillSimulation.Pocket> hollows = new ArrayList<>();
+        int window = (int) Math.ceil(SERVED_MM / cavity.cell);
+        while (hollows.size() < MOST_HOLLOWS) {
+            int best = -1;
+            double most = 0;
             for (int c : cavity.cells) {
-                if (access.geometry().distance(FACTORY.createPoint(cavity.centre(c))) <= cavity.cell / 2) {
-                    outlets.add(c);
+                if (empty[c] > 0) {
+                    double sum = around(cavity, empty, c, window, false);
+                    best = sum > most ? c : best;
+                    most = Math.max(most, sum);
                 }
             }
+            if (best < 0) {
+                break;
+            }
+            hollows.add(new FillSimulation.Pocket(best, most));
+            around(cavity, empty, best, window, true);
         }
-        return new FillSimulation.Setting(
-                cavity,
-                FillSimulation.Setting.heights(cavity, Slope.of(face), face.tiltDeg()),
-                outlets.stream().mapToInt(c -> c).toArray(),
-                resin,
-                settings.drilling(),
-                settings.climate().temperatureC());
+        return hollows;
     }
 
-    /** The liquid of each hole's share, in equal parts where it has several cups. */
-    private List<FillSimulation.Shot> shots(List<Hole> injections, List<Batch> batches) {
-        double liquid = wholeMm3() * resin.pack() / resin.expansion();
-        double whole = injections.stream().mapToDouble(Hole::servedMm3).sum();
-        List<FillSimulation.Shot> shots = new ArrayList<>();
-        for (Batch batch : batches) {
-            for (Hole hole : injections) {
-                if (batch.holes().contains(hole.id())) {
-                    long cups = batches.stream()
-                            .filter(b -> b.holes().contains(hole.id()))
-                            .count();
-                    double part = liquid * hole.servedMm3() / whole / cups;
-                    double nozzle = hole.drilled() ? 0 : ReachLaw.nozzleResistance(settings.drilling());
-                    int cell = cellAt(hole.spot().coordinate());
-                    shots.add(new FillSimulation.Shot(hole.id(), cell, part, batch.mixAtS(), nozzle));
-                }
+    /** What is empty round a cell; taken from there if wanted. */
+    private static double around(Cavity cavity, double[] empty, int cell, int window, boolean take) {
+        double sum = 0;
+        int row = cell / cavity.columns;
+        int column = cell % cavity.columns;
+        for (int r = Math.max(0, row - window); r <= Math.min(cavity.rows - 1, row + window); r++) {
+            for (int c = Math.max(0, column - window); c <= Math.min(cavity.columns - 1, column + window); c++) {
+                int i = r * cavity.columns + c;
+                sum += empty[i];
+                empty[i] = take ? 0 : empty[i];
             }
         }
-        return shots;
+        return sum;
     }
 
-    private boolean vent(FillSimulation.Pocket pocket, List<Hole> injections, List<Integer> vents) {
+    /** Vents for the largest pockets, until what stays empty would be as little as is wanted. */
+    private FillState.Vents more(
+            FillState state, FillTrial.Run run, List<FillSimulation.Pocket> pockets, double emptyShare) {
+        Cavity cavity = run.setting().cavity();
+        double whole = cavity.mm3();
+        double worthMm3 = Math.max(Math.min(POCKET_MM3, THIN_SHARE * whole), POCKET_SHARE * whole);
+        double over = (run.emptyShare() - emptyShare) * whole;
+        FillState.Vents vents = new FillState.Vents(new ArrayList<>(state.vents()), new LinkedHashMap<>(state.near()));
+        for (FillSimulation.Pocket pocket : pockets) {
+            if (over > 0 && pocket.mm3() > worthMm3 && vents.cells().size() < most(state)) {
+                over -= vent(pocket, cavity, state, vents) ? pocket.mm3() : 0;
+            }
+        }
+        return vents;
+    }
+
+    private static int most(FillState state) {
+        double aPlace = state.pouring().resin().expansion() > 1 ? VENTS_A_PLACE : VENTS_A_PLACE_FLAT;
+        return Math.max(
+                FEWEST_VENTS, (int) Math.ceil(aPlace * state.pouring().holes().size()));
+    }
+
+    /** At the pocket, clear of other openings; nearer to one only where that pays. */
+    private boolean vent(FillSimulation.Pocket pocket, Cavity cavity, FillState state, FillState.Vents vents) {
         Coordinate at = cavity.centre(pocket.cell());
+        double share = pocket.mm3() / cavity.mm3();
+        int cell = place(at, 2 * cavity.cell, APART_MM, state, vents.cells());
+        if (cell < 0 && share >= PAYS_SHARE) {
+            cell = place(at, 2 * cavity.cell, NEAR_MM, state, vents.cells());
+            if (cell >= 0) {
+                vents.near().put(cell, share);
+            }
+        }
+        if (cell >= 0) {
+            vents.cells().add(cell);
+        }
+        return cell >= 0;
+    }
+
+    /** The allowed cell nearest to a place, so far from every opening; -1 where there is none. */
+    private int place(Coordinate at, double withinMm, double apartMm, FillState state, List<Integer> vents) {
         int best = -1;
-        double least = 2 * cavity.cell;
+        double least = withinMm;
         for (int c : fine.cells) {
-            double d = places.allowed[c] ? fine.centre(c).distance(at) : least;
-            if (d < least && apart(fine.centre(c), injections, vents)) {
-                least = d;
-                best = c;
-            }
-        }
-        if (best >= 0) {
-            vents.add(best);
-        }
-        return best >= 0;
-    }
-
-    private boolean apart(Coordinate at, List<Hole> injections, List<Integer> vents) {
-        return injections.stream().allMatch(h -> h.spot().coordinate().distance(at) >= APART_MM)
-                && vents.stream().allMatch(v -> fine.centre(v).distance(at) >= APART_MM);
-    }
-
-    private Fill fill(
-            FillSimulation.Result result, List<FillSimulation.Pocket> pockets, List<FillSimulation.Shot> shots) {
-        double[] arrival = new double[cavity.size()];
-        Arrays.fill(arrival, Double.NaN);
-        for (int c : cavity.cells) {
-            arrival[c] = result.arrivalS()[c];
-        }
-        return new Fill(
-                Optional.of(new Raster(cavity.x0, cavity.y0, cavity.cell, cavity.rows, cavity.columns, arrival)),
-                result.liquidMm3() / wholeMm3(),
-                result.emptyShare(),
-                pockets.stream()
-                        .map(p -> new Fill.Pocket(spot(cavity.centre(p.cell())), p.mm3()))
-                        .toList(),
-                filledMm3(result, shots));
-    }
-
-    private Map<String, Double> filledMm3(FillSimulation.Result result, List<FillSimulation.Shot> shots) {
-        Map<String, Double> filled = new LinkedHashMap<>();
-        shots.forEach(s -> filled.put(s.hole(), 0.0));
-        for (int c : cavity.cells) {
-            if (result.owner()[c] >= 0) {
-                double mm3 = cavity.gapMm[c] * cavity.cell * cavity.cell * result.filled()[c];
-                filled.merge(shots.get(result.owner()[c]).hole(), mm3, Double::sum);
-            }
-        }
-        return filled;
-    }
-
-    private Spot spot(Coordinate at) {
-        return new Spot(face.name(), at.x, at.y);
-    }
-
-    /** The cell of a place; the nearest one the mix can pass where it lies off the raster. */
-    private int cellAt(Coordinate at) {
-        int best = -1;
-        double least = Double.POSITIVE_INFINITY;
-        for (int c : cavity.cells) {
-            double d = cavity.open[c] == 0
-                    ? Double.POSITIVE_INFINITY
-                    : cavity.centre(c).distance(at);
-            if (d < least) {
+            double d = places.allowed[c] ? Math.hypot(fine.x(c) - at.x, fine.y(c) - at.y) : least;
+            if (d < least && apart(fine.centre(c), apartMm, state.pouring().holes(), vents)) {
                 least = d;
                 best = c;
             }
         }
         return best;
+    }
+
+    private boolean apart(Coordinate at, double mm, List<Hole> holes, List<Integer> vents) {
+        return holes.stream().allMatch(h -> h.spot().coordinate().distance(at) >= mm)
+                && vents.stream().allMatch(v -> fine.centre(v).distance(at) >= mm);
     }
 }

@@ -27,6 +27,15 @@ public final class FillSimulation {
 
     private static final int RISE_STEPS = 30;
 
+    /** Where nothing shows at such a share of the places at which mix is due, the cavity counts as a large one. Practice. */
+    private static final double ALL_MORE = 0.4;
+
+    /** Mix is seen in a hole when it fills so much of its cell. */
+    private static final double SHOWS = 0.5;
+
+    /** A place that does not show after its dose gets it once more. Practice. */
+    private static final int RESERVE_ROUNDS = 2;
+
     private FillSimulation() {}
 
     /**
@@ -41,6 +50,30 @@ public final class FillSimulation {
     public record Shot(String hole, int cell, double liquidMm3, double mixAtS, double nozzle) {}
 
     /**
+     * What is held back for places at which no mix shows when all else is in and has risen. In order; twice where it still
+     * does not show.
+     *
+     * @param mostMm3 liquid that is held back
+     * @param cupMm3 liquid in a cup
+     * @param largerBy liquid into a cavity as large as one in ten over that of the plan: what holes of later cups get where
+     *     none of the places shows at which mix of the cups before is due
+     */
+    public record Reserve(List<Dose> doses, double mostMm3, double cupMm3, double largerBy) {
+        static final Reserve NONE = new Reserve(List.of(), 0, 1, 1);
+
+        public Reserve {
+            doses = List.copyOf(doses);
+        }
+    }
+
+    /**
+     * Liquid at most into a place, a hole or a vent.
+     *
+     * @param dueS when mix is due there by the plan; NaN where it is not
+     */
+    public record Dose(int cell, double liquidMm3, double dueS) {}
+
+    /**
      * What came of it, by flat index of the cavity.
      *
      * @param arrivalS on the day's clock, NaN where the mix does not get to
@@ -48,6 +81,9 @@ public final class FillSimulation {
      * @param filled filled after the rise
      * @param pocket number of the enclosed air at the end, -1 elsewhere
      * @param placedMm3 liquid that each shot could place
+     * @param liquidIn liquid in the cell at the end, cubic millimetres
+     * @param shown whether mix showed at each place of the reserve, before any of it was poured
+     * @param reserveMm3 liquid that was poured of the reserve
      */
     @SuppressWarnings("ArrayRecordComponent") // within one computation, never compared
     public record Result(
@@ -57,7 +93,10 @@ public final class FillSimulation {
             int[] pocket,
             double[] placedMm3,
             double emptyShare,
-            double liquidMm3) {}
+            double liquidMm3,
+            double[] liquidIn,
+            boolean[] shown,
+            double reserveMm3) {}
 
     /**
      * What is filled with what.
@@ -80,7 +119,11 @@ public final class FillSimulation {
     }
 
     public static Result run(Setting setting, List<Shot> shots) {
-        return new Run(setting).of(shots);
+        return run(setting, shots, Reserve.NONE);
+    }
+
+    public static Result run(Setting setting, List<Shot> shots, Reserve reserve) {
+        return new Run(setting).of(shots, reserve);
     }
 
     private static final class Run {
@@ -103,7 +146,7 @@ public final class FillSimulation {
             Arrays.fill(arrivalS, Double.NaN);
         }
 
-        Result of(List<Shot> shots) {
+        Result of(List<Shot> shots, Reserve reserve) {
             for (Shot shot : shots) {
                 flow.outlet[shot.cell] |= shot.nozzle == 0;
             }
@@ -113,20 +156,81 @@ public final class FillSimulation {
             double[] placed = new double[shots.size()];
             double mixAtS = Double.NaN;
             double over = 0;
+            double factor = 1;
+            double held = reserve.mostMm3;
             for (int i = 0; i < placed.length; i++) {
                 Shot shot = shots.get(i);
                 boolean sameCup = shot.mixAtS == mixAtS;
                 over = sameCup ? over : 0;
                 mixAtS = shot.mixAtS;
                 rise(sameCup ? flow.nowS + Batches.HOLE_S : mixAtS + s.drilling.mixingS());
-                Shot whole = new Shot(shot.hole, shot.cell, shot.liquidMm3 + over, mixAtS, shot.nozzle);
+                factor = sameCup ? factor : factor(reserve, shots.subList(0, i), mixAtS);
+                double more = Math.min(held, (factor - 1) * shot.liquidMm3);
+                held -= more;
+                Shot whole = new Shot(shot.hole, shot.cell, shot.liquidMm3 + more + over, mixAtS, shot.nozzle);
                 placed[i] = push(whole, i);
                 over = whole.liquidMm3 - placed[i];
             }
             double last = shots.stream().mapToDouble(Shot::mixAtS).max().orElse(0);
-            rise(last + curing.riseEndS());
-            rise(flow.nowS + riseStepS); // what waits in full cells goes on
-            return result(placed);
+            if (curing.rises() || reserve.doses.isEmpty()) { // a mix that does not rise shows at once
+                rise(last + curing.riseEndS());
+                rise(flow.nowS + riseStepS); // what waits in full cells goes on
+            }
+            boolean[] shown = new boolean[reserve.doses.size()];
+            for (int i = 0; i < shown.length; i++) {
+                shown[i] = shows(reserve.doses.get(i));
+            }
+            double left = held;
+            for (int round = 0; round < RESERVE_ROUNDS && left > 0; round++) {
+                left = pour(reserve, left);
+            }
+            return result(placed, shown, reserve.mostMm3 - left);
+        }
+
+        private boolean shows(Dose place) {
+            return flow.full[place.cell] || flow.filled(place.cell) >= SHOWS;
+        }
+
+        /** What a cup's holes get more than planned, by the places at which mix of the cups before is due by then. */
+        private double factor(Reserve reserve, List<Shot> before, double atS) {
+            int due = 0;
+            int shown = 0;
+            for (Dose place : reserve.doses) {
+                if (place.dueS <= atS && before.stream().noneMatch(b -> b.cell == place.cell)) {
+                    due++;
+                    shown += shows(place) ? 1 : 0;
+                }
+            }
+            double missing = due == 0 ? 0 : Math.min(1, (due - shown) / (ALL_MORE * due));
+            return 1 + (reserve.largerBy - 1) * missing;
+        }
+
+        /** Cups of the reserve, one after another, into the places where nothing shows; what is left of it. */
+        private double pour(Reserve reserve, double mostMm3) {
+            double left = mostMm3;
+            double inCup = 0;
+            double mixAtS = flow.nowS;
+            for (Dose dose : reserve.doses) {
+                double mm3 = Math.min(dose.liquidMm3, left);
+                if (mm3 <= 0 || shows(dose)) {
+                    continue;
+                }
+                if (inCup < 0.5 * mm3) {
+                    mixAtS = flow.nowS;
+                    inCup = reserve.cupMm3;
+                    rise(mixAtS + s.drilling.mixingS());
+                } else {
+                    rise(flow.nowS + Batches.HOLE_S);
+                }
+                double in = push(new Shot("", dose.cell, mm3, mixAtS, 0), -1);
+                left -= in;
+                inCup -= in;
+            }
+            if (left < mostMm3) {
+                rise(mixAtS + curing.riseEndS());
+                rise(flow.nowS + riseStepS);
+            }
+            return left;
         }
 
         private double push(Shot shot, int number) {
@@ -185,19 +289,30 @@ public final class FillSimulation {
             return share;
         }
 
-        private Result result(double[] placed) {
+        private Result result(double[] placed, boolean[] shown, double reserveMm3) {
             double empty = 0;
             double whole = 0;
             double liquid = 0;
+            double[] liquidIn = new double[s.cavity.size()];
             for (int c : s.cavity.cells) {
-                liquid += flow.liquid[c];
+                liquid += flow.allLiquid(c);
+                liquidIn[c] = flow.allLiquid(c);
                 if (s.cavity.open[c] != 0) { // a wall's cells hold nothing
-                    empty += flow.volume[c] * (1 - flow.filled(c));
-                    whole += flow.volume[c];
+                    empty += flow.wholeMm3(c) * (1 - flow.filled(c));
+                    whole += flow.wholeMm3(c);
                 }
             }
             return new Result(
-                    arrivalS, flow.owner, filled(), flow.gas.pocket, placed, whole > 0 ? empty / whole : 0, liquid);
+                    arrivalS,
+                    flow.owner,
+                    filled(),
+                    flow.gas.pocket,
+                    placed,
+                    whole > 0 ? empty / whole : 0,
+                    liquid,
+                    liquidIn,
+                    shown,
+                    reserveMm3);
         }
     }
 

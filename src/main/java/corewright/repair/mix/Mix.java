@@ -17,7 +17,12 @@ import java.util.List;
 public record Mix(double netG, double grossG, double partAG, double partBG) {
     /** For a cavity of this size. */
     public static Mix of(double cavityMm3, Resin resin, double wasteFraction) {
-        double net = resin.pack() * cavityMm3 * ReachLaw.densityGPerMm3(resin) / resin.expansion();
+        return ofNet(
+                resin.pack() * cavityMm3 * ReachLaw.densityGPerMm3(resin) / resin.expansion(), resin, wasteFraction);
+    }
+
+    /** For so many grams into the holes. */
+    public static Mix ofNet(double net, Resin resin, double wasteFraction) {
         double gross = net / (1 - wasteFraction);
         double resinG = gross / (1 + resin.hardenerPerResin());
         return new Mix(net, gross, resinG, gross - resinG);

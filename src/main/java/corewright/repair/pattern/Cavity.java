@@ -58,6 +58,33 @@ public final class Cavity {
         cells = fill(area);
     }
 
+    private Cavity(Cavity other, double factor) {
+        x0 = other.x0;
+        y0 = other.y0;
+        cell = other.cell;
+        rows = other.rows;
+        columns = other.columns;
+        cells = other.cells;
+        open = other.open;
+        inside = other.inside;
+        gapMm = Arrays.stream(other.gapMm).map(g -> g * factor).toArray();
+    }
+
+    /** The same space, every gap made so much higher that it holds this volume. */
+    public Cavity holding(double mm3) {
+        double whole = mm3();
+        return whole > 0 ? new Cavity(this, mm3 / whole) : this;
+    }
+
+    /** What it holds. */
+    public double mm3() {
+        double gap = 0;
+        for (int c : cells) {
+            gap += gapMm[c];
+        }
+        return gap * cell * cell;
+    }
+
     /**
      * The cavity under an area.
      *

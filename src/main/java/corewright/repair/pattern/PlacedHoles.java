@@ -54,11 +54,19 @@ public final class PlacedHoles {
         return Arrays.stream(cavity.cells).filter(this::covers).count();
     }
 
-    /** Share of some cells that the expanded mix gets to; 1 of none. */
-    public double coveredFraction(IntPredicate which) {
+    /**
+     * Share of some cells that the expanded mix gets to, 1 of none: from a hole within its reach, or in the flow where the hole there is
+     * left out as mix of others gets to it.
+     *
+     * @param kept by position in {@link #cells}
+     * @param filled cells that the mix gets to in the flow
+     */
+    public double coveredFraction(IntPredicate which, IntPredicate kept, IntPredicate filled) {
         long all = Arrays.stream(cavity.cells).filter(which).count();
-        long covered =
-                Arrays.stream(cavity.cells).filter(which).filter(this::covers).count();
+        long covered = Arrays.stream(cavity.cells)
+                .filter(which)
+                .filter(c -> covers(c) && (kept.test(field.owner[c]) || filled.test(c)))
+                .count();
         return all == 0 ? 1 : (double) covered / all;
     }
 

@@ -147,7 +147,7 @@ public final class Cautions {
     }
 
     private static void lifting(List<String> cautions, Resin resin, Holding holding) {
-        double sealed = Restraint.sealedKPa(resin);
+        double sealed = Restraint.trappedKPa(resin);
         if (sealed <= 0) {
             cautions.add(
                     switch (holding) {
@@ -165,7 +165,7 @@ public final class Cautions {
         boolean tooMuch = holding == Holding.DECK && sealed > BALLAST_LIMIT_KPA;
         cautions.add(String.format(
                 Locale.ROOT,
-                "Keep every vent open until the mix %s, and %s: sealed in, this mix can push with up to %.0f kPa, %s.",
+                "Keep every vent open until the mix %s, and %s: sealed in with its air, this mix can push with up to %.0f kPa, %s.",
                 holding == Holding.OVERHEAD ? "shows in it, then plug it at once" : "rises out of it",
                 holding.plate(),
                 sealed,

@@ -7,6 +7,9 @@ public final class DepthStop {
     /** Least way into the cavity or core, so that the hole opens. */
     private static final double LEAST_MM = 1;
 
+    /** A collar holds half a millimetre. Practice. */
+    private static final double COLLAR_STEPS = 2;
+
     private DepthStop() {}
 
     /**
@@ -17,6 +20,19 @@ public final class DepthStop {
     public static double mm(Laminate laminate, double voidDepthMm, double marginMm) {
         double wanted = laminate.outerSkinMm() + Math.max(LEAST_MM, voidDepthMm - marginMm);
         return Math.min(wanted, laminate.outerSkinMm() + laminate.coreMm() - marginMm);
+    }
+
+    /**
+     * What a collar is set to for several holes through one laminate: the least of their stops, in half millimetres upwards
+     * where the margin stays, else downwards.
+     *
+     * @param leastMm the least of the stops
+     */
+    public static double collarMm(Laminate laminate, double leastMm, double marginMm) {
+        double up = Math.ceil(COLLAR_STEPS * leastMm - 1e-9) / COLLAR_STEPS;
+        double most = laminate.outerSkinMm() + laminate.coreMm() - marginMm;
+        double down = Math.floor(COLLAR_STEPS * leastMm + 1e-9) / COLLAR_STEPS;
+        return up <= most + 1e-9 ? up : down > laminate.outerSkinMm() ? down : leastMm;
     }
 
     /** Whether a hole can break through the outer skin and still leave the margin. */

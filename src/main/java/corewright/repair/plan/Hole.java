@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param reachMm how far the mix gets from here within its work time; 0 for a vent
  * @param servedMm3 cavity that this hole fills; 0 for a vent
  * @param nozzle how the place is reached, null where a hole is drilled
+ * @param range grams into it in a small and in a large cavity
  */
 public record Hole(
         String id,
@@ -23,7 +24,38 @@ public record Hole(
         double depthStopMm,
         double reachMm,
         double servedMm3,
-        @Nullable Nozzle nozzle) {
+        @Nullable Nozzle nozzle,
+        Range range) {
+    /** Without a range. */
+    public Hole(
+            String id,
+            String region,
+            Kind kind,
+            int order,
+            Spot spot,
+            double diameterMm,
+            double depthStopMm,
+            double reachMm,
+            double servedMm3,
+            @Nullable Nozzle nozzle) {
+        this(id, region, kind, order, spot, diameterMm, depthStopMm, reachMm, servedMm3, nozzle, Range.NONE);
+    }
+
+    /** The same with other grams in a small and in a large cavity. */
+    public Hole with(Range other) {
+        return new Hole(id, region, kind, order, spot, diameterMm, depthStopMm, reachMm, servedMm3, nozzle, other);
+    }
+
+    /** The same drilled to another depth. */
+    public Hole stoppedAt(double mm) {
+        return new Hole(id, region, kind, order, spot, diameterMm, mm, reachMm, servedMm3, nozzle, range);
+    }
+
+    /** The same with another share of the cavity. */
+    public Hole serving(double mm3) {
+        return new Hole(id, region, kind, order, spot, diameterMm, depthStopMm, reachMm, mm3, nozzle, range);
+    }
+
     /** Whether it is drilled. */
     public boolean drilled() {
         return nozzle == null;
@@ -32,6 +64,16 @@ public record Hole(
     /** Whether mix is put in here. */
     public boolean fills() {
         return kind != Kind.VENT;
+    }
+
+    /**
+     * Grams without waste.
+     *
+     * @param lowG enough in a cavity as small as one in ten
+     * @param highG at most, with what is held back, in one as large as one in ten; for a vent what is held back for it
+     */
+    public record Range(double lowG, double highG) {
+        public static final Range NONE = new Range(0, 0);
     }
 
     /**

@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param arithmetic the sum written out, a line each
  * @param cautions what can hurt or spoil
  * @param fill where the mix gets to
+ * @param outlook how it does where the cavity is another
  */
 public record InjectionPlan(
         String region,
@@ -37,7 +38,44 @@ public record InjectionPlan(
         double buyG,
         List<String> arithmetic,
         List<String> cautions,
-        Fill fill) {
+        Fill fill,
+        Outlook outlook) {
+    /** Of one cavity only. */
+    public InjectionPlan(
+            String region,
+            List<Part> parts,
+            String resin,
+            Quantiles cavityMm3,
+            double reachMm,
+            String reachGovernedBy,
+            List<Hole> holes,
+            double coveredFraction,
+            List<Batch> batches,
+            double resinG,
+            double hardenerG,
+            double buyG,
+            List<String> arithmetic,
+            List<String> cautions,
+            Fill fill) {
+        this(
+                region,
+                parts,
+                resin,
+                cavityMm3,
+                reachMm,
+                reachGovernedBy,
+                holes,
+                coveredFraction,
+                batches,
+                resinG,
+                hardenerG,
+                buyG,
+                arithmetic,
+                cautions,
+                fill,
+                Outlook.NONE);
+    }
+
     public InjectionPlan {
         parts = List.copyOf(parts);
         holes = List.copyOf(holes);
@@ -99,6 +137,7 @@ public record InjectionPlan(
                 buyG,
                 arithmetic,
                 all,
-                fill);
+                fill,
+                outlook);
     }
 }

@@ -42,7 +42,8 @@ public final class Naming {
                 p.buyG(),
                 p.arithmetic(),
                 p.cautions(),
-                fill(p.fill(), holes));
+                fill(p.fill(), holes),
+                p.outlook().renamed(h -> name(holes, h)));
     }
 
     private InjectionPlan.Part part(InjectionPlan.Part p) {
@@ -60,7 +61,8 @@ public final class Naming {
                 h.depthStopMm(),
                 h.reachMm(),
                 h.servedMm3(),
-                h.nozzle());
+                h.nozzle(),
+                h.range());
     }
 
     private Batch batch(Batch b, Map<String, String> holes) {
@@ -79,7 +81,9 @@ public final class Naming {
     private static Fill fill(Fill f, Map<String, String> holes) {
         Map<String, Double> filledMm3 = new LinkedHashMap<>();
         f.filledMm3().forEach((hole, mm3) -> filledMm3.put(name(holes, hole), mm3));
-        return new Fill(f.arrivalS(), f.liquidShare(), f.emptyShare(), f.pockets(), filledMm3);
+        Map<String, Double> takenMm3 = new LinkedHashMap<>();
+        f.takenMm3().forEach((hole, mm3) -> takenMm3.put(name(holes, hole), mm3));
+        return new Fill(f.arrivalS(), f.liquidShare(), f.emptyShare(), f.pockets(), filledMm3, takenMm3, f.density());
     }
 
     private static String name(Map<String, String> holes, String number) {

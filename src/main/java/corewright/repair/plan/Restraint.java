@@ -20,8 +20,9 @@ public final class Restraint {
     private Restraint() {}
 
     /**
-     * Upper bound: a sealed cavity, air squeezed at constant temperature, {@code p = p0 [pack (1 - 1/X) / (1 - pack/X) -
-     * 1]} (Boyle). Open vents make it far lower. Zero for a mix that does not rise.
+     * A sealed cavity from which the air has gone before, the gas of the mix squeezed at constant temperature: {@code p = p0
+     * [pack (1 - 1/X) / (1 - pack/X) - 1]} (Boyle). Not an upper bound, see {@link #trappedKPa}. Zero for a mix that does
+     * not rise.
      */
     public static double sealedKPa(Resin resin) {
         double x = resin.expansion();
@@ -29,6 +30,15 @@ public final class Restraint {
             return 0;
         }
         return ATMOSPHERE_KPA * (resin.pack() * (1 - 1 / x) / (1 - resin.pack() / x) - 1);
+    }
+
+    /**
+     * Upper bound: sealed with its air beside the mix, {@code p = p0 pack (1 - 1/X) / (1 - pack/X)} gauge (Boyle). Zero for
+     * a mix that does not rise.
+     */
+    public static double trappedKPa(Resin resin) {
+        double x = resin.expansion();
+        return x <= resin.pack() ? 0 : ATMOSPHERE_KPA * resin.pack() * (1 - 1 / x) / (1 - resin.pack() / x);
     }
 
     /** Weight that holds a pressure, kilograms per square metre. */
@@ -40,24 +50,27 @@ public final class Restraint {
      * What a rising mix may push with at the place farthest from an open hole.
      *
      * @param lowKPa early in the rise
-     * @param highKPa late in it, at most what a sealed cavity would give
+     * @param highKPa late in it, at most what a sealed cavity with its air would give
      */
     public record Range(double lowKPa, double highKPa) {}
 
     /**
-     * With vents open, at {@code awayMm} from the nearest opening.
+     * With vents open, at {@code awayMm} from the nearest one, which all mix of that circle has to pass: {@code 2 (ln(R/r0) -
+     * 1/2)} times the pressure of a disc that is open all round.
      *
      * @param gapMm empty height
+     * @param holeRadiusMm of a vent
      */
-    public static Range range(Resin resin, double temperatureC, double awayMm, double gapMm) {
-        double sealed = sealedKPa(resin);
+    public static Range range(Resin resin, double temperatureC, double awayMm, double gapMm, double holeRadiusMm) {
+        double sealed = trappedKPa(resin);
         double riseS = resin.timeFactor(temperatureC) * (resin.riseEndS() - resin.firstRiseS());
         if (sealed <= 0 || riseS <= 0) {
             return new Range(0, 0);
         }
         double perS = (resin.expansion() - 1) / riseS;
-        double thin = viscousKPa(EARLY_PA_S, perS, awayMm, gapMm);
-        double thick = viscousKPa(LATE_PA_S, perS, awayMm, gapMm);
+        double narrow = Math.max(1, 2 * Math.log(awayMm / holeRadiusMm) - 1);
+        double thin = narrow * viscousKPa(EARLY_PA_S, perS, awayMm, gapMm);
+        double thick = narrow * viscousKPa(LATE_PA_S, perS, awayMm, gapMm);
         return new Range(Math.min(thin, sealed), Math.min(thick, sealed));
     }
 

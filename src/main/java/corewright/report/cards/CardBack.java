@@ -226,7 +226,9 @@ final class CardBack {
         BigDecimal mixed = card.plan().batches().stream()
                 .map(b -> CupFigures.of(b).secondG())
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
-        String sum = "All cups " + mixed + " g, of it " + card.grams().total() + " g for the holes.";
+        double heldG = card.plan().outlook().heldBackG();
+        String sum = "All cups " + mixed + " g, of it " + card.grams().total() + " g for the holes."
+                + (heldG > 0 ? " Held back: " + Figures.atMost(heldG, 0) + " g." : "");
         paper.text(sum, RIGHT_LEFT, top - 2.2, CardSheet.WORD, Anchor.LEFT);
         double x = RIGHT_LEFT;
         double base = CardSheet.level(CardSheet.WORD, top, CardSheet.BOX);

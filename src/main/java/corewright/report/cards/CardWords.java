@@ -28,8 +28,12 @@ record CardWords(Posture posture, boolean rises) {
 
     /** When to stop, gravest last. */
     List<String> stops() {
-        return List.of(next(), MUCH, skin(), WARM, through());
+        return List.of(next(), NOTHING, MUCH, skin(), WARM, through());
     }
+
+    private static final String NOTHING =
+            "**Nothing shows where mix is due.** The space is larger: give the holes left their high grams, then pour the"
+                    + " held-back cup there.";
 
     private static final String MUCH =
             "**A hole has taken one and a half times its grams.** Write it down. Find where it goes before pouring more.";

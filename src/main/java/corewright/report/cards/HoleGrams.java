@@ -8,11 +8,11 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * Grams into each injection hole as a card shows them: whole grams, or tenths where a hole takes less than ten. The total
+ * Grams into each injection hole as a card shows them: whole grams, or tenths where a hole takes less than ten and a half. The total
  * is the sum of what is shown.
  */
 record HoleGrams(Map<String, BigDecimal> ofHole, BigDecimal total) {
-    private static final double TENTHS_BELOW_G = 10;
+    private static final double TENTHS_BELOW_G = 10.5;
 
     HoleGrams {
         ofHole = Map.copyOf(ofHole);

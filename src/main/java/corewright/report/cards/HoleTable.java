@@ -145,9 +145,20 @@ final class HoleTable {
             Type type = CUP.width(cups) <= CUP_WIDTH ? CUP : SMALL;
             paper.text(cups, left + CUPS, CardSheet.level(type, y, row), type, Anchor.CENTRE);
             String mix = Objects.requireNonNull(grams.ofHole().get(hole.id())).toPlainString();
-            paper.text(mix, left + GRAMS, base, TOOL, Anchor.CENTRE);
+            String range = range(hole);
+            double lifted = range.isEmpty() ? base : base - SMALL_LEAD / 2;
+            paper.text(mix, left + GRAMS, lifted, TOOL, Anchor.CENTRE);
+            paper.text(range, left + GRAMS, lifted + SMALL_LEAD, SMALL, Anchor.CENTRE);
             CardSheet.box(paper, left + WENT - WIDE / 2, box, WIDE);
         }
+    }
+
+    /** Grams in a small and, with what is held back, in a large cavity; nothing where none were found. */
+    private static String range(Hole hole) {
+        return hole.range().highG() > 0
+                ? Figures.atMost(hole.range().lowG(), 0) + " to "
+                        + Figures.atMost(hole.range().highG(), 0)
+                : "";
     }
 
     /** When mix is due at a vent by the simulation, and a box for when it was seen. */
@@ -158,8 +169,10 @@ final class HoleTable {
                 .map(r -> r.cellAt(hole.spot().xMm(), hole.spot().yMm()))
                 .orElse(Double.NaN);
         double box = left + WENT - WIDE / 2;
-        List<String> words =
-                Double.isNaN(due) ? List.of("seen, min") : List.of("mix due " + CardClock.said(due), "seen, min");
+        String held =
+                hole.range().highG() > 0 ? "else " + Figures.atMost(hole.range().highG(), 0) + " g; " : "";
+        String seen = held + "seen, min";
+        List<String> words = Double.isNaN(due) ? List.of(seen) : List.of("mix due " + CardClock.said(due), seen);
         double base = CardSheet.level(SMALL, y, row) - (words.size() - 1) * SMALL_LEAD / 2;
         for (int i = 0; i < words.size(); i++) {
             paper.text(words.get(i), box - 1.5, base + i * SMALL_LEAD, SMALL, Anchor.RIGHT);

@@ -3,9 +3,11 @@ package corewright.report.data;
 import corewright.assessment.Assessment;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
+import corewright.repair.work.WorkLog;
 import corewright.report.page.Conversions;
 import corewright.report.page.Numbers;
 import java.util.Locale;
+import java.util.Map;
 
 /** holes.csv: every hole to be drilled and every place that a nozzle fills, in working order. */
 public final class HolesCsv {
@@ -13,8 +15,11 @@ public final class HolesCsv {
 
     public static CsvTable of(Assessment assessment) {
         CsvTable table = new CsvTable("id,face,region,kind,order,x,y,diameter_mm,depth_stop_mm,reach_mm,served_l"
-                + ",access,push_in_mm,simulated_l");
+                + ",access,push_in_mm,simulated_l,low_g,planned_g,high_g,taken_g");
+        double waste = assessment.survey().settings().drilling().wasteFraction();
         for (InjectionPlan plan : assessment.decision().injections()) {
+            Map<String, Double> planned = WorkLog.planned(plan, waste);
+            double gPerMm3 = assessment.survey().settings().resin(plan.resin()).densityKgM3() * 1e-6;
             for (Hole hole : plan.holes()) {
                 Hole.Nozzle nozzle = hole.nozzle();
                 table.add(
@@ -31,10 +36,18 @@ public final class HolesCsv {
                         Numbers.rounded(hole.servedMm3() / Conversions.MM3_PER_LITRE, 3),
                         nozzle == null ? "" : nozzle.access(),
                         nozzle == null ? "" : Numbers.rounded(nozzle.pushMm(), 0),
-                        simulated(plan, hole));
+                        simulated(plan, hole),
+                        unless0(hole.range().lowG()),
+                        unless0(planned.getOrDefault(hole.id(), 0.0)),
+                        unless0(hole.range().highG()),
+                        unless0(gPerMm3 * plan.fill().takenMm3().getOrDefault(hole.id(), 0.0)));
             }
         }
         return table;
+    }
+
+    private static String unless0(double grams) {
+        return grams > 0 ? Numbers.grams(grams).toPlainString() : "";
     }
 
     /** Cavity that its mix came to first; nothing where nothing was simulated or nothing goes in. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import corewright.survey.Laminate;
 import corewright.survey.settings.Resin;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -48,5 +49,21 @@ class DepthStopTest {
         Resin resin = new Resin(
                 "f", 0.35, 1160, expansion, pack, 3, 360, 360, 1320, 1500, 2940, 25, true, 0, 0, 0, 0, "test");
         assertThat(Restraint.sealedKPa(resin)).isCloseTo(kPa, within(0.6)); // the table is rounded to 1 kPa
+    }
+
+    /** {@code p0 pack (1 - 1/X) / (1 - pack/X)}, by hand for X 4.83 and pack 1.15: 101.325 x 1.15 x 0.79296 / 0.76190. */
+    @Test
+    void trappedAirPushesHarderThanAirThatHasGone() {
+        Resin foam = Resin.builtIn().get(0);
+        assertThat(Restraint.trappedKPa(foam)).isCloseTo(121.3, within(0.1));
+        assertThat(Restraint.trappedKPa(foam) - Restraint.sealedKPa(foam)).isCloseTo(101.325, within(1e-9));
+    }
+
+    /** A collar holds half a millimetre: up where the margin stays, else down, never to where the skin still holds. */
+    @ParameterizedTest
+    @CsvSource({"3, 12.5, 4.2, 4.5", "3, 12.5, 4.0, 4.0", "3, 2.7, 4.2, 4.0", "3.9, 2.6, 4.95, 5.0"})
+    void aCollarIsSetInHalfMillimetres(double skinMm, double coreMm, double leastMm, double collarMm) {
+        Laminate laminate = new Laminate("l", skinMm, coreMm, 2.5, "e-glass-polyester", "balsa-150", true);
+        assertThat(DepthStop.collarMm(laminate, leastMm, 1.5)).isCloseTo(collarMm, within(1e-9));
     }
 }

@@ -1,0 +1,82 @@
+package corewright.repair.fill;
+
+import corewright.repair.pattern.Cavity;
+import corewright.repair.plan.Hole;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Coordinate;
+
+/**
+ * A plan on its way through the flow, and its fill of the most likely cavity.
+ *
+ * @param vents as cells of the pattern's raster
+ * @param near vents nearer to another opening than is wished, each with the share of the cavity that it is to empty
+ * @param fine the pattern's raster
+ * @param run null where nothing can flow
+ */
+public record FillState(
+        Pouring pouring, List<Integer> vents, Map<Integer, Double> near, Cavity fine, FillTrial.@Nullable Run run) {
+    public FillState {
+        vents = List.copyOf(vents);
+        near = Map.copyOf(near);
+    }
+
+    static FillState of(
+            Pouring pouring, List<Integer> vents, Map<Integer, Double> near, Cavity fine, FillTrial middle) {
+        return new FillState(
+                pouring, vents, near, fine, middle.run(work(pouring, vents, fine), FillTrial.Held.NOTHING));
+    }
+
+    private static FillTrial.Work work(Pouring pouring, List<Integer> vents, Cavity fine) {
+        return new FillTrial.Work(
+                pouring.holes(),
+                pouring.batches(),
+                pouring.liquidMm3(),
+                vents.stream().map(fine::centre).toList());
+    }
+
+    public FillTrial.Work work() {
+        return work(pouring, vents, fine);
+    }
+
+    FillState with(Pouring other, FillTrial middle) {
+        return of(other, vents, near, fine, middle);
+    }
+
+    FillState with(List<Integer> otherVents, Map<Integer, Double> otherNear, FillTrial middle) {
+        return of(pouring, otherVents, otherNear, fine, middle);
+    }
+
+    FillTrial.Run ran() {
+        return Objects.requireNonNull(run);
+    }
+
+    double emptyShare() {
+        return ran().emptyShare();
+    }
+
+    Map<String, Double> takenMm3() {
+        return FillRecord.takenMm3(ran().shots(), ran().result());
+    }
+
+    /** Whether every hole takes what it is given. */
+    boolean asPoured() {
+        return pouring.taken(takenMm3());
+    }
+
+    /** Where mix is put in, then the vents. */
+    List<Coordinate> places() {
+        List<Coordinate> places = new ArrayList<>();
+        for (Hole hole : pouring.holes()) {
+            places.add(hole.spot().coordinate());
+        }
+        vents.forEach(v -> places.add(fine.centre(v)));
+        return places;
+    }
+
+    /** Another list of vents with what is known of the near ones. */
+    record Vents(List<Integer> cells, Map<Integer, Double> near) {}
+}

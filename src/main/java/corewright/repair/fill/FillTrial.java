@@ -1,0 +1,159 @@
+package corewright.repair.fill;
+
+import corewright.repair.mix.ReachLaw;
+import corewright.repair.pattern.Cavity;
+import corewright.repair.pattern.Slope;
+import corewright.repair.plan.Batch;
+import corewright.repair.plan.Hole;
+import corewright.survey.Face;
+import corewright.survey.Feature;
+import corewright.survey.settings.Drilling;
+import corewright.survey.settings.Resin;
+import corewright.survey.settings.Settings;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+
+/** One cavity as it may be, and how a plan does in it. An access lets air out like a vent. */
+public final class FillTrial {
+    private static final GeometryFactory FACTORY = new GeometryFactory();
+
+    final Cavity cavity;
+    private final Resin resin;
+    private final Settings settings;
+    private final double[] heights;
+    private final List<Integer> accesses = new ArrayList<>();
+
+    public FillTrial(Face face, Cavity cavity, Resin resin, Settings settings) {
+        this.cavity = cavity;
+        this.resin = resin;
+        this.settings = settings;
+        heights = FillSimulation.Setting.heights(cavity, Slope.of(face), face.tiltDeg());
+        for (Feature.Access access : face.all(Feature.Access.class)) {
+            for (int c : cavity.cells) {
+                if (access.geometry().distance(FACTORY.createPoint(cavity.centre(c))) <= cavity.cell / 2) {
+                    accesses.add(c);
+                }
+            }
+        }
+    }
+
+    /** Whether mix can move in it at all. */
+    boolean passable() {
+        for (int c : cavity.cells) {
+            if (cavity.open[c] != 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * What is done.
+     *
+     * @param holes that are filled, in working order
+     * @param liquidMm3 into each hole, by its id, in equal parts where it has several cups
+     */
+    public record Work(List<Hole> holes, List<Batch> batches, Map<String, Double> liquidMm3, List<Coordinate> vents) {
+        public Work {
+            holes = List.copyOf(holes);
+            batches = List.copyOf(batches);
+            liquidMm3 = Map.copyOf(liquidMm3);
+            vents = List.copyOf(vents);
+        }
+    }
+
+    /**
+     * What is held back for each place, a hole or a vent, at which nothing shows.
+     *
+     * @param largerBy see {@link FillSimulation.Reserve}
+     */
+    public record Held(List<Dose> doses, double mostMm3, double largerBy) {
+        public static final Held NOTHING = new Held(List.of(), 0, 1);
+
+        public Held {
+            doses = List.copyOf(doses);
+        }
+    }
+
+    /**
+     * Liquid for a place at which nothing shows.
+     *
+     * @param dueS when mix is due there by the plan; NaN where it is not
+     */
+    public record Dose(Coordinate at, double liquidMm3, double dueS) {}
+
+    /** How it went. */
+    public record Run(FillSimulation.Setting setting, List<FillSimulation.Shot> shots, FillSimulation.Result result) {
+        public Run {
+            shots = List.copyOf(shots);
+        }
+
+        /** Share of the cavity that stays empty. */
+        public double emptyShare() {
+            return result.emptyShare();
+        }
+    }
+
+    public Run run(Work work, Held held) {
+        FillSimulation.Setting setting = setting(work.vents);
+        List<FillSimulation.Shot> shots = shots(work);
+        Drilling drilling = settings.drilling();
+        double cupMm3 = drilling.largestBatchG() * (1 - drilling.wasteFraction()) / (resin.densityKgM3() * 1e-6);
+        List<FillSimulation.Dose> doses = held.doses.stream()
+                .map(d -> new FillSimulation.Dose(cellAt(d.at), d.liquidMm3, d.dueS))
+                .toList();
+        return new Run(
+                setting,
+                shots,
+                FillSimulation.run(
+                        setting, shots, new FillSimulation.Reserve(doses, held.mostMm3, cupMm3, held.largerBy)));
+    }
+
+    private FillSimulation.Setting setting(List<Coordinate> vents) {
+        List<Integer> outlets = new ArrayList<>(accesses);
+        vents.forEach(v -> outlets.add(cellAt(v)));
+        return new FillSimulation.Setting(
+                cavity,
+                heights,
+                outlets.stream().mapToInt(c -> c).toArray(),
+                resin,
+                settings.drilling(),
+                settings.climate().temperatureC());
+    }
+
+    private List<FillSimulation.Shot> shots(Work work) {
+        List<FillSimulation.Shot> shots = new ArrayList<>();
+        for (Batch batch : work.batches) {
+            for (Hole hole : work.holes) {
+                if (batch.holes().contains(hole.id())) {
+                    long cups = work.batches.stream()
+                            .filter(b -> b.holes().contains(hole.id()))
+                            .count();
+                    double part = work.liquidMm3.getOrDefault(hole.id(), 0.0) / cups;
+                    double nozzle = hole.drilled() ? 0 : ReachLaw.nozzleResistance(settings.drilling());
+                    int cell = cellAt(hole.spot().coordinate());
+                    shots.add(new FillSimulation.Shot(hole.id(), cell, part, batch.mixAtS(), nozzle));
+                }
+            }
+        }
+        return shots;
+    }
+
+    /** The cell of a place; the nearest one the mix can pass where it lies off the raster. */
+    int cellAt(Coordinate at) {
+        int best = -1;
+        double least = Double.POSITIVE_INFINITY;
+        for (int c : cavity.cells) {
+            double d =
+                    cavity.open[c] == 0 ? Double.POSITIVE_INFINITY : Math.hypot(cavity.x(c) - at.x, cavity.y(c) - at.y);
+            if (d < least) {
+                least = d;
+                best = c;
+            }
+        }
+        return best;
+    }
+}
