@@ -22,6 +22,7 @@ import picocli.CommandLine.ParseResult;
         subcommands = {
             CheckCommand.class,
             RunCommand.class,
+            CompareCommand.class,
             ConvertCommand.class,
             EstimateCommand.class,
             ContourCommand.class,

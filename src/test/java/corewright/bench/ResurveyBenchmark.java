@@ -68,6 +68,7 @@ public final class ResurveyBenchmark {
                     .filter(Change::proven)
                     .toList();
             quiet += proven.isEmpty() ? 1 : 0;
+            proven.forEach(c -> out.println("  claimed: " + c));
             proven.forEach(c -> claims.merge(where(c) + " " + c.quantity().word(), 1, Integer::sum));
         }
         out.printf(Locale.ROOT, "same truth: no change claimed in %d of %d; claims %s%n", quiet, count, claims);
