@@ -2,8 +2,10 @@ package corewright.report;
 
 import corewright.comparison.Comparison;
 import corewright.report.compare.ComparisonCsv;
+import corewright.report.compare.ComparisonMaps;
 import corewright.report.compare.ComparisonReport;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** Writes everything a comparison leaves behind. */
@@ -19,6 +21,7 @@ public final class ComparisonOutputs {
                             work.resolve("comparison.csv"),
                             comparison.after().survey().settings().terms().csv());
             ComparisonReport.write(comparison, work.resolve("comparison.pdf"));
+            ComparisonMaps.write(comparison, Files.createDirectory(work.resolve("maps")));
             destination.finish();
         }
     }

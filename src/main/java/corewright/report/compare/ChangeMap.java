@@ -8,7 +8,6 @@ import corewright.drawing.kit.Box;
 import corewright.drawing.kit.ChangePattern;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
-import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.PlanView;
 import corewright.drawing.kit.Shapes;
 import corewright.drawing.kit.Type;
@@ -111,10 +110,5 @@ final class ChangeMap {
             x += takes;
         }
         return kinds.isEmpty() ? 0 : y + SWATCH_HEIGHT - top;
-    }
-
-    /** The sheet's own edge, for pictures. */
-    static void rule(Paper paper, double left, double y, double right) {
-        paper.line(Pen.EDGE, left, y, right, y);
     }
 }

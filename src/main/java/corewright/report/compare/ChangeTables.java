@@ -36,7 +36,7 @@ final class ChangeTables {
                 new Column("Between, in 98 cases of 100", 52, Anchor.LEFT),
                 new Column("Difference", 34, Anchor.LEFT)));
         changes.forEach(c -> table.row(List.of(
-                what(c.quantity()) + ", " + unit(c.quantity()),
+                what(c.quantity()) + " " + unit(c.quantity()),
                 figure(c, c.before()),
                 figure(c, c.after()),
                 between(c),
@@ -113,15 +113,15 @@ final class ChangeTables {
 
     static String what(Quantity quantity) {
         return switch (quantity) {
-            case DAMAGED -> Prose.bold("Damaged core");
-            case WET -> "Wet, bonded";
-            case DELAMINATED -> "Skin loose, dry";
-            case WET_DELAMINATED -> "Wet and loose";
-            case VOID -> "Over empty space";
-            case WATER -> "Wet core, bonded or not";
-            case LOOSE -> "Skin off the core";
-            case VOID_VOLUME -> "Empty space";
-            case STIFFNESS -> "Stiffness";
+            case DAMAGED -> Prose.bold("Damaged core,");
+            case WET -> "Wet, bonded,";
+            case DELAMINATED -> "Skin loose, dry,";
+            case WET_DELAMINATED -> "Wet and loose,";
+            case VOID -> "Over empty space,";
+            case WATER -> "Wet core, bonded or not,";
+            case LOOSE -> "Skin off the core,";
+            case VOID_VOLUME -> "Empty space,";
+            case STIFFNESS -> "Stiffness,";
         };
     }
 
@@ -155,9 +155,9 @@ final class ChangeTables {
     }
 
     private String verdict(Change change) {
-        String less = figure(change, Math.abs(change.difference())) + (change.difference() < 0 ? " less" : " more");
+        String less = figure(change, Math.abs(change.difference())) + (change.difference() < 0 ? " less," : " more,");
         return change.limits() == null
                 ? "cannot be compared"
-                : change.proven() ? Prose.bold(less) + ", proven" : "not proven";
+                : change.proven() ? Prose.bold(less) + " proven" : "not proven";
     }
 }

@@ -41,8 +41,13 @@ public final class ComparisonWords {
         int mended = places(comparison, Fate.MENDED).size()
                 + places(comparison, Fate.PARTLY).size();
         if (mended > 0) {
+            boolean whole = damaged.isPresent() && damaged.get().limits() != null;
             return Wording.sentence(Wording.count(mended, "damaged place")) + (mended == 1 ? " is" : " are")
-                    + " proven to be better. Of the deck as a whole no change is proven." + but;
+                    + " proven to be better. "
+                    + (whole
+                            ? "Of the deck as a whole no change is proven."
+                            : "The deck as a whole cannot be compared.")
+                    + but;
         }
         return fresh.isEmpty() ? "The readings prove no change." : but.strip();
     }
@@ -125,9 +130,9 @@ public final class ComparisonWords {
     static String reached(RegionChange region) {
         String first = what(region.figures().get(0));
         return switch (region.fate()) {
-            case MENDED -> Prose.bold("Mended.") + " Proven" + first + ".";
-            case PARTLY -> Prose.bold("Partly mended.") + " Less is proven" + first + ".";
-            case NOT_PROVEN -> Prose.bold("Not proven") + " that it changed" + first + ".";
+            case MENDED -> Prose.bold("Mended,") + " proven: " + first + ".";
+            case PARTLY -> Prose.bold("Partly mended,") + " proven: " + first + ", but not everywhere.";
+            case NOT_PROVEN -> Prose.bold("Not proven") + " that it changed.";
             case NOT_READ -> Prose.bold("Not read again.");
             case NOT_COMPARABLE, NEW ->
                 Prose.bold("Cannot be compared.") + " "
@@ -137,9 +142,9 @@ public final class ComparisonWords {
 
     private static String what(Change change) {
         return switch (change.quantity()) {
-            case LOOSE -> ", by the bond";
-            case WATER -> ", by water";
-            default -> "";
+            case LOOSE -> "the skin is bonded";
+            case WATER -> "the core reads dry";
+            default -> "the core reads sound";
         };
     }
 }
