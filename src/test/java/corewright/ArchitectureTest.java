@@ -60,6 +60,9 @@ class ArchitectureTest {
                         "repair",
                         "decision"));
         flow.put(
+                "comparison",
+                List.of("overlay", "sandwich", "survey", "damage", "stiffness", "decision", "assessment"));
+        flow.put(
                 "drawing",
                 List.of(
                         "overlay",
@@ -84,6 +87,7 @@ class ArchitectureTest {
                         "stiffness",
                         "repair",
                         "decision",
+                        "comparison",
                         "drawing"));
         List<String> shell = new ArrayList<>(flow.keySet());
         flow.put("cli", shell);
@@ -147,7 +151,7 @@ class ArchitectureTest {
             "intake", List.of("text", "yaml", "drawn"),
             "repair", List.of("plan", "mix", "pattern", "fill", "work"),
             "drawing", List.of("kit", "marks", "placing", "plates", "cards", "screen"),
-            "report", List.of("page", "data", "owner", "cards"),
+            "report", List.of("page", "data", "owner", "cards", "compare", "sheets"),
             "desktop", List.of("state", "plan", "slip", "photos", "sketch", "insight", "setup", "imports", "walk"));
 
     /** So many files can still be seen at one look. */
@@ -200,7 +204,8 @@ class ArchitectureTest {
                             "corewright.stiffness..",
                             "corewright.repair..",
                             "corewright.decision..",
-                            "corewright.assessment.."),
+                            "corewright.assessment..",
+                            "corewright.comparison.."),
                     "java.io..",
                     "java.nio..",
                     "java.net..",
@@ -273,6 +278,7 @@ class ArchitectureTest {
                     Set.of(
                             "Corewright",
                             "CheckCommand",
+                            "CompareCommand",
                             "ContourCommand",
                             "ConvertCommand",
                             "DesktopCommand",

@@ -124,15 +124,16 @@ public final class Comparer {
             sums.add(
                     why.isPresent()
                             ? Change.open("", "", quantity, was, is, why.get())
-                            : new Change("", "", quantity, was, is, limits(figures, is - was), Double.NaN, ""));
+                            : new Change("", "", quantity, was, is, limits(quantity, figures, is - was), Double.NaN, ""));
         });
         return sums;
     }
 
-    private static Limits limits(List<FaceFigures.Figure> figures, double difference) {
+    private static Limits limits(
+            Quantity quantity, List<FaceFigures.Figure> figures, double difference) {
         List<Double> was = sum(figures.stream().map(FaceFigures.Figure::before).toList());
         List<Double> is = sum(figures.stream().map(FaceFigures.Figure::after).toList());
-        return Limits.ofDifference(was, is).with(difference);
+        return Limits.ofDifference(was, is).widened(quantity.widening()).with(difference);
     }
 
     private static List<Double> sum(List<List<Double>> draws) {

@@ -102,7 +102,9 @@ final class FaceFigures {
                         quantity,
                         was,
                         is,
-                        Limits.ofDifference(drawnWas, drawnIs).with(is - was),
+                        Limits.ofDifference(drawnWas, drawnIs)
+                                .widened(quantity.widening())
+                                .with(is - was),
                         Double.NaN,
                         "")
                 : Change.open(face, region, quantity, was, is, reason);

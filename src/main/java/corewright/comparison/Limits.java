@@ -42,6 +42,12 @@ public record Limits(double low, double high) {
                 differences[(int) Math.floor(BEYOND * last)], differences[(int) Math.ceil((1 - BEYOND) * last)]);
     }
 
+    /** Farther from their middle by a factor. */
+    Limits widened(double factor) {
+        double middle = (low + high) / 2;
+        return new Limits(middle + factor * (low - middle), middle + factor * (high - middle));
+    }
+
     /** Wide enough for a difference that the draws do not hold. */
     Limits with(double difference) {
         return new Limits(Math.min(low, difference), Math.max(high, difference));

@@ -66,11 +66,11 @@ final class ChangeTables {
     RuledTable places(Comparison comparison) {
         boolean several = comparison.faces().size() > 1;
         RuledTable table = new RuledTable(List.of(
-                new Column("Place", 28, Anchor.LEFT),
+                new Column("Place", 46, Anchor.LEFT),
                 new Column("Promised", 28, Anchor.LEFT),
-                new Column("Damaged before, " + measure.areaUnit(), 26, Anchor.RIGHT),
+                new Column("Damaged before, " + measure.areaUnit(), 24, Anchor.RIGHT),
                 new Column("After, " + measure.areaUnit(), 20, Anchor.RIGHT),
-                new Column("Reached", 72, Anchor.LEFT)));
+                new Column("Reached", 56, Anchor.LEFT)));
         for (FaceComparison face : comparison.faces()) {
             String on = several ? " on " + Prose.plain(face.name()) : "";
             for (RegionChange region : face.regions()) {
