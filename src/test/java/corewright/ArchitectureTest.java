@@ -284,7 +284,8 @@ class ArchitectureTest {
                             "DesktopCommand",
                             "EstimateCommand",
                             "PanelCommand",
-                            "RunCommand"),
+                            "RunCommand",
+                            "SheetsCommand"),
                     "the tree of commands, whose leaves reach its options"),
             entry(
                     Set.of("Cholesky", "SelectedInverse", "Compliance"),

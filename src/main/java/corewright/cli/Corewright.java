@@ -23,6 +23,7 @@ import picocli.CommandLine.ParseResult;
             CheckCommand.class,
             RunCommand.class,
             CompareCommand.class,
+            SheetsCommand.class,
             ConvertCommand.class,
             EstimateCommand.class,
             ContourCommand.class,

@@ -6,20 +6,20 @@ import java.util.List;
 /**
  * Between what a difference lies.
  *
- * @param low one of a hundred pairs of draws gives less
- * @param high one of a hundred gives more
+ * @param low one of two hundred pairs of draws gives less
+ * @param high one of two hundred gives more
  */
 public record Limits(double low, double high) {
     /**
      * Share of the pairs beyond each limit. Many questions are asked of one pair of surveys at once; of a hundred pairs of the same deck
-     * at most five may have any of them answered wrongly (docs/verification.md).
+     * at most five may have any of them answered wrongly: with one in a hundred it was six (docs/performance.md).
      */
-    private static final double BEYOND = 0.01;
+    private static final double BEYOND = 0.005;
 
     /** How often each draw of one survey is put beside one of the other. */
     private static final int TURNS = 20;
 
-    /** Fewer draws do not tell one in a hundred. */
+    /** Fewer draws do not tell one in two hundred, put together as often as they are. */
     static final int LEAST_DRAWS = 100;
 
     /**

@@ -14,8 +14,8 @@ import org.locationtech.jts.geom.Polygon;
 
 /** Stiffness of the panels that both surveys have, at the place that was softest in the earlier one. */
 final class Panels {
-    /** From the distance of P10 and P90 of a normal to that of its one and ninety-nine per cent: 2.326 / 1.282. */
-    private static final double WIDEN = 2.326 / 1.282;
+    /** From the distance of P10 and P90 of a normal to that of its one and 199 in 200: 2.576 / 1.282. */
+    private static final double WIDEN = 2.576 / 1.282;
 
     /** A foot of the other survey's grid is the same place within this. */
     private static final double SAME_MM = 60;

@@ -19,13 +19,13 @@ class LimitsTest {
         return draws;
     }
 
-    /** One per cent of a normal lies beyond 2.326 standard deviations; five hundred draws tell a limit to about a tenth of it. */
+    /** Half a per cent of a normal lies beyond 2.576 standard deviations; five hundred draws tell a limit to about a tenth of it. */
     @Test
     void limitsAreThoseOfIndependentErrors() {
         Limits limits = Limits.ofDifference(normal(1, 10), normal(2, 7));
-        double reach = 2.326 * Math.sqrt(2);
-        assertThat(limits.low()).isCloseTo(-3 - reach, within(0.35));
-        assertThat(limits.high()).isCloseTo(-3 + reach, within(0.35));
+        double reach = 2.576 * Math.sqrt(2);
+        assertThat(limits.low()).isCloseTo(-3 - reach, within(0.4));
+        assertThat(limits.high()).isCloseTo(-3 + reach, within(0.4));
     }
 
     /** The same random numbers stand behind both surveys: draw by draw they would agree exactly. */

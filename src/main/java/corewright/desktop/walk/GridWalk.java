@@ -1,5 +1,6 @@
 package corewright.desktop.walk;
 
+import corewright.drawing.kit.GridPoints;
 import corewright.desktop.state.Units;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.PlaceNames;

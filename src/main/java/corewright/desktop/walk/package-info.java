@@ -12,4 +12,5 @@
 @NullMarked
 package corewright.desktop.walk;
 
+import corewright.drawing.kit.GridPoints;
 import org.jspecify.annotations.NullMarked;

@@ -33,7 +33,7 @@ final class ChangeTables {
                 new Column("What", 48, Anchor.LEFT),
                 new Column("Before", 20, Anchor.RIGHT),
                 new Column("After", 20, Anchor.RIGHT),
-                new Column("Between, in 98 cases of 100", 52, Anchor.LEFT),
+                new Column("Between, in 99 cases of 100", 52, Anchor.LEFT),
                 new Column("Difference", 34, Anchor.LEFT)));
         changes.forEach(c -> table.row(List.of(
                 what(c.quantity()) + " " + unit(c.quantity()),
@@ -50,7 +50,7 @@ final class ChangeTables {
                 new Column("Before", 18, Anchor.RIGHT),
                 new Column("Promised", 22, Anchor.RIGHT),
                 new Column("After", 18, Anchor.RIGHT),
-                new Column("Between, in 98 cases of 100", 38, Anchor.LEFT),
+                new Column("Between, in 99 cases of 100", 38, Anchor.LEFT),
                 new Column("Difference", 32, Anchor.LEFT)));
         changes.forEach(c -> table.row(List.of(
                 Prose.plain(c.region()),

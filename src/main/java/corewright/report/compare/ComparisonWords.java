@@ -99,7 +99,7 @@ public final class ComparisonWords {
 
     private static String between(Change change, Limits limits) {
         String sure = change.proven() ? "The difference is proven: " : "A difference is not proven: ";
-        return sure + "in 98 cases of 100 it lies " + range(limits.low(), limits.high()) + ".";
+        return sure + "in 99 cases of 100 it lies " + range(limits.low(), limits.high()) + ".";
     }
 
     /** {@code between 0.10 m² and 0.32 m² less}, or across nought. */

@@ -99,7 +99,7 @@ final class FirstPage {
                         .append('\n');
             }
         }
-        words.append("A difference is called proven where it keeps its sign in 99 of 100 pairs of equally likely decks, one drawn from"
+        words.append("A difference is called proven where it keeps its sign in 199 of 200 pairs of equally likely decks, one drawn from"
                 + " each survey’s readings. What is not proven may be so or not: the readings do not tell.");
         return words.toString();
     }
