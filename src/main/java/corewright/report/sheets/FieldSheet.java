@@ -202,16 +202,17 @@ final class FieldSheet {
     }
 
     private double tick() {
-        return all.again() ? 5 : 4;
+        return all.again() ? 5 : 3.6;
     }
 
     private double value() {
-        return all.again() ? 13 : 10;
+        return all.again() ? 13 : 9;
     }
 
     /** Right end of aft and of side, from the column's left. */
     private double ends(int column) {
-        return column == 0 ? 13.5 : 20.4;
+        double wide = all.again() ? 1.2 : 1;
+        return wide * (column == 0 ? 13.4 : 21.8);
     }
 
     private void words(Paper paper, SheetPlaces.Place place, double left, double top) {

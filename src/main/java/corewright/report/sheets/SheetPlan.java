@@ -24,7 +24,7 @@ import org.locationtech.jts.geom.Envelope;
 final class SheetPlan {
     private static final double RING = 4.4;
 
-    /** Where rings would touch they shrink to this, where even these would, numbers stand every fifth. */
+    /** Where rings would touch they shrink to this, where even these would, only every fifth has its number. */
     private static final double SMALL_RING = 3;
 
     private static final double[] SCALES = {5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 500};
@@ -73,17 +73,17 @@ final class SheetPlan {
             datum.paint(paper);
         }
         path(paper);
-        double ring = nearest() >= RING + 0.4 ? RING : SMALL_RING;
-        boolean roomy = nearest() >= SMALL_RING + 0.2;
         for (SheetPlaces.Place place : all.places()) {
             Point2D at = view.at(place.spot());
             if (!own.contains(place)) {
                 paper.disc(at.getX(), at.getY(), 0.6);
             }
         }
-        for (SheetPlaces.Place place : own) {
-            boolean told = roomy || place.number() % 5 == 0 || place == own.get(0);
-            mark(paper, place, told ? ring : 1);
+        for (int i = 0; i < own.size(); i++) {
+            double room = room(i);
+            boolean told = room >= SMALL_RING + 0.2 || own.get(i).number() % 5 == 0 || i == 0;
+            double ring = room >= RING + 0.4 ? RING : told ? SMALL_RING : 1;
+            mark(paper, own.get(i), ring, view.at(own.get(i).spot()));
         }
         new ScaleBar(box.x() + 2, box.bottom() - 5, view.scale(), measure).paint(paper);
     }
@@ -96,10 +96,6 @@ final class SheetPlan {
             paper.text(
                     String.valueOf(place.number()), at.getX(), at.getY() + type.capMm() / 2, type, Anchor.CENTRE);
         }
-    }
-
-    private void mark(Paper paper, SheetPlaces.Place place, double ring) {
-        mark(paper, place, ring, view.at(place.spot()));
     }
 
     /** From place to place in the order of the numbers; the first of all is named. */
@@ -122,11 +118,14 @@ final class SheetPlan {
         paper.haloText("start", first.getX() - RING / 2 - 0.6, first.getY() + type.capMm() / 2, type, Anchor.RIGHT, 0.8);
     }
 
-    /** Least distance on paper of a place to the next one walked. */
-    private double nearest() {
+    /** From a place to the nearest of the two it stands between, on paper. */
+    private double room(int i) {
+        Point2D at = view.at(own.get(i).spot());
         double least = Double.MAX_VALUE;
-        for (int i = 1; i < own.size(); i++) {
-            least = Math.min(least, view.at(own.get(i).spot()).distance(view.at(own.get(i - 1).spot())));
+        for (int k : new int[] {i - 1, i + 1}) {
+            if (k >= 0 && k < own.size()) {
+                least = Math.min(least, at.distance(view.at(own.get(k).spot())));
+            }
         }
         return least;
     }
