@@ -38,7 +38,10 @@ final class CompareCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init")
     private CommandSpec spec;
 
-    @Parameters(index = "0", paramLabel = "BEFORE", description = "the earlier survey: a folder or a survey file (.gpkg)")
+    @Parameters(
+            index = "0",
+            paramLabel = "BEFORE",
+            description = "the earlier survey: a folder or a survey file (.gpkg)")
     @SuppressWarnings("NullAway.Init")
     private Path before;
 

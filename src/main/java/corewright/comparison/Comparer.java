@@ -35,10 +35,7 @@ public final class Comparer {
         for (Face face : after.survey().faces()) {
             if (find(before, face.name()).isEmpty()) {
                 comparer.faces.add(FaceComparison.open(
-                        face.name(),
-                        null,
-                        after.damage().face(face.name()),
-                        "Only the later survey has it."));
+                        face.name(), null, after.damage().face(face.name()), "Only the later survey has it."));
             }
         }
         return new Comparison(before, after, comparer.together(), comparer.faces);
@@ -66,16 +63,15 @@ public final class Comparer {
                         .equals(after.survey().settings().thresholds())) {
             whyNot = "The two surveys go by different thresholds.";
         }
-        return whyNot.isEmpty()
-                ? compared(face, was, is)
-                : FaceComparison.open(face.name(), was, is, whyNot);
+        return whyNot.isEmpty() ? compared(face, was, is) : FaceComparison.open(face.name(), was, is, whyNot);
     }
 
     private static String untold(FaceDamage face, Side side, String which) {
         if (face.told()) {
             return "";
         }
-        String sentence = Verdict.of(side.survey(), side.assessment().findings()).sentence();
+        String sentence =
+                Verdict.of(side.survey(), side.assessment().findings()).sentence();
         return "Nothing can be said of it in the " + which + " survey. " + sentence;
     }
 
@@ -124,13 +120,13 @@ public final class Comparer {
             sums.add(
                     why.isPresent()
                             ? Change.open("", "", quantity, was, is, why.get())
-                            : new Change("", "", quantity, was, is, limits(quantity, figures, is - was), Double.NaN, ""));
+                            : new Change(
+                                    "", "", quantity, was, is, limits(quantity, figures, is - was), Double.NaN, ""));
         });
         return sums;
     }
 
-    private static Limits limits(
-            Quantity quantity, List<FaceFigures.Figure> figures, double difference) {
+    private static Limits limits(Quantity quantity, List<FaceFigures.Figure> figures, double difference) {
         List<Double> was = sum(figures.stream().map(FaceFigures.Figure::before).toList());
         List<Double> is = sum(figures.stream().map(FaceFigures.Figure::after).toList());
         return Limits.ofDifference(was, is).widened(quantity.widening()).with(difference);

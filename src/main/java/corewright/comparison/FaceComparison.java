@@ -36,8 +36,7 @@ public record FaceComparison(
     }
 
     static FaceComparison open(String name, @Nullable FaceDamage before, @Nullable FaceDamage after, String whyNot) {
-        return new FaceComparison(
-                name, before, after, whyNot, List.of(), List.of(), List.of(), List.of(), List.of());
+        return new FaceComparison(name, before, after, whyNot, List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     public boolean compared() {

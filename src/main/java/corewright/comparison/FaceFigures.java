@@ -112,9 +112,7 @@ final class FaceFigures {
     }
 
     private static List<Double> drawn(Parameters.Drawn drawn, Quantity quantity, Geometry area) {
-        return quantity == Quantity.VOID_VOLUME
-                ? drawn.voidMm3(area)
-                : drawn.areaMm2(area, quantity.conditions());
+        return quantity == Quantity.VOID_VOLUME ? drawn.voidMm3(area) : drawn.areaMm2(area, quantity.conditions());
     }
 
     private String whyNot(Quantity quantity) {

@@ -52,9 +52,11 @@ final class FaceMatch {
         List<String> notes = new ArrayList<>();
         Geometry was = core(before.face());
         Geometry is = core(after.face());
-        double apart = Overlay.difference(was, is).getArea() + Overlay.difference(is, was).getArea();
+        double apart = Overlay.difference(was, is).getArea()
+                + Overlay.difference(is, was).getArea();
         if (apart > CORE_SHARE * was.getArea()) {
-            notes.add("Openings or solid areas were drawn otherwise in the two surveys; areas count what each calls core.");
+            notes.add(
+                    "Openings or solid areas were drawn otherwise in the two surveys; areas count what each calls core.");
         }
         if (!before.face().laminate().equals(after.face().laminate())) {
             notes.add("The two surveys name different laminates.");

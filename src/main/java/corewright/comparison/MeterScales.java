@@ -21,8 +21,8 @@ final class MeterScales {
                 }
             }
         }
-        boolean wetKnown = first.stream().allMatch(m -> m.wet() != null)
-                && second.stream().allMatch(m -> m.wet() != null);
+        boolean wetKnown =
+                first.stream().allMatch(m -> m.wet() != null) && second.stream().allMatch(m -> m.wet() != null);
         boolean same = first.containsAll(second) && second.containsAll(first);
         return wetKnown || same
                 ? ""

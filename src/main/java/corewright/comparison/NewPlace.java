@@ -12,7 +12,12 @@ import org.locationtech.jts.geom.Polygon;
  * @param fate proven new, not proven, not read before, or not to be compared
  */
 public record NewPlace(
-        String id, Polygon area, Set<String> regions, Set<Condition> conditions, RegionChange.Fate fate, Change figure) {
+        String id,
+        Polygon area,
+        Set<String> regions,
+        Set<Condition> conditions,
+        RegionChange.Fate fate,
+        Change figure) {
     public NewPlace {
         regions = Set.copyOf(regions);
         conditions = Set.copyOf(conditions);

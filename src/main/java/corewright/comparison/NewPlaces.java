@@ -56,8 +56,7 @@ final class NewPlaces {
         } else if (change.limits() != null) {
             fate = Fate.NOT_PROVEN;
         } else {
-            boolean both =
-                    figures.readBefore(Quantity.DAMAGED, area) && figures.readAgain(Quantity.DAMAGED, area);
+            boolean both = figures.readBefore(Quantity.DAMAGED, area) && figures.readAgain(Quantity.DAMAGED, area);
             fate = both ? Fate.NOT_COMPARABLE : Fate.NOT_READ;
         }
         return new NewPlace("", area, regions, conditions, fate, change);

@@ -36,7 +36,8 @@ final class Panels {
     }
 
     private static boolean same(Polygon one, Polygon other) {
-        return one.buffer(SAME_MM / 2).covers(other) && other.buffer(SAME_MM / 2).covers(one);
+        return one.buffer(SAME_MM / 2).covers(other)
+                && other.buffer(SAME_MM / 2).covers(one);
     }
 
     private static Optional<Change> change(FaceFigures figures, PanelStiffness was, PanelStiffness is) {

@@ -39,7 +39,11 @@ final class ReadPlaces {
     }
 
     private static List<Coordinate> places(Stream<Stream<? extends Reading>> readings) {
-        return readings.flatMap(s -> s).map(Reading::spot).map(Spot::coordinate).distinct().toList();
+        return readings.flatMap(s -> s)
+                .map(Reading::spot)
+                .map(Spot::coordinate)
+                .distinct()
+                .toList();
     }
 
     /** Whether an area was read for all that a quantity rests on. */
@@ -71,15 +75,13 @@ final class ReadPlaces {
                 }
             }
         }
-        return all == 0
-                ? nearest(index, area.getInteriorPoint().getCoordinate()) <= REACH_MM
-                : near >= READ * all;
+        return all == 0 ? nearest(index, area.getInteriorPoint().getCoordinate()) <= REACH_MM : near >= READ * all;
     }
 
     private static double nearest(STRtree index, Coordinate at) {
         Coordinate found = (Coordinate) index.nearestNeighbour(
-                new Envelope(at), at, (ItemBoundable a, ItemBoundable b) ->
-                        ((Coordinate) a.getItem()).distance((Coordinate) b.getItem()));
+                new Envelope(at), at, (ItemBoundable a, ItemBoundable b) -> ((Coordinate) a.getItem())
+                        .distance((Coordinate) b.getItem()));
         return found.distance(at);
     }
 

@@ -12,8 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param figures of the region's place in both surveys; the first is the one that {@code fate} rests on
  * @param leftMm2 of it that is damaged in the second survey
  */
-public record RegionChange(
-        Region region, @Nullable Method method, Fate fate, List<Change> figures, double leftMm2) {
+public record RegionChange(Region region, @Nullable Method method, Fate fate, List<Change> figures, double leftMm2) {
     public RegionChange {
         figures = List.copyOf(figures);
     }

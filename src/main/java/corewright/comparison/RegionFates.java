@@ -19,8 +19,7 @@ final class RegionFates {
     static RegionChange of(FaceFigures figures, Region region, @Nullable Method method) {
         List<Change> changes = new ArrayList<>();
         for (Quantity quantity : quantities(region.condition(), method)) {
-            Change change =
-                    figures.of(region.id(), quantity, region.likely()).change();
+            Change change = figures.of(region.id(), quantity, region.likely()).change();
             changes.add(promises(method, quantity) ? change.promising(0) : change);
         }
         double left = FaceFigures.mapped(figures.after, Quantity.DAMAGED, region.likely());

@@ -105,7 +105,9 @@ final class AreaDraws {
     private static byte condition(boolean wet, boolean loose, boolean empty) {
         Condition condition = empty
                 ? Condition.VOID
-                : loose ? (wet ? Condition.WET_DELAMINATED : Condition.DELAMINATED) : wet ? Condition.WET : Condition.SOUND;
+                : loose
+                        ? (wet ? Condition.WET_DELAMINATED : Condition.DELAMINATED)
+                        : wet ? Condition.WET : Condition.SOUND;
         return (byte) condition.ordinal();
     }
 

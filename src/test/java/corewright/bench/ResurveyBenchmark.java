@@ -75,7 +75,9 @@ public final class ResurveyBenchmark {
     }
 
     private static String where(Change change) {
-        return change.face().isEmpty() ? "whole" : change.region().isEmpty() ? "face" : change.region().substring(0, 1);
+        return change.face().isEmpty()
+                ? "whole"
+                : change.region().isEmpty() ? "face" : change.region().substring(0, 1);
     }
 
     private void mended() {

@@ -28,8 +28,8 @@ class ResurveyTest {
     private static final double RADIUS = Math.sqrt(100_000 / Math.PI);
 
     private final InventedDeck deck = new InventedDeck(Kind.NONE, 5);
-    private final InventedTruth damaged = deck.truth.with(
-            new Coordinate(deck.lengthMm() / 2, deck.widthMm() / 2), RADIUS, true, true, new Random(6));
+    private final InventedTruth damaged =
+            deck.truth.with(new Coordinate(deck.lengthMm() / 2, deck.widthMm() / 2), RADIUS, true, true, new Random(6));
 
     private static Comparison compare(Survey before, Survey after) {
         return Comparer.compare(side(before), side(after));
@@ -92,10 +92,12 @@ class ResurveyTest {
         Readings r = after.readings();
         Readings fewer = new Readings(
                 r.moisture().stream()
-                        .filter(m -> !place.covers(place.getFactory().createPoint(m.spot().coordinate())))
+                        .filter(m -> !place.covers(
+                                place.getFactory().createPoint(m.spot().coordinate())))
                         .toList(),
                 r.taps().stream()
-                        .filter(t -> !place.covers(place.getFactory().createPoint(t.spot().coordinate())))
+                        .filter(t -> !place.covers(
+                                place.getFactory().createPoint(t.spot().coordinate())))
                         .toList(),
                 r.probes(),
                 r.feelers(),
@@ -110,14 +112,16 @@ class ResurveyTest {
         Survey survey = dry(1);
         AffineTransformation move = AffineTransformation.translationInstance(120, -40);
         assertThat(whyNot(survey, outline(survey, p -> (Polygon) move.transform(p))))
-                .isEqualTo("Its datum has moved: the same outline lies 120 mm along and -40 mm across from where it was.");
+                .isEqualTo(
+                        "Its datum has moved: the same outline lies 120 mm along and -40 mm across from where it was.");
         AffineTransformation stretch = AffineTransformation.scaleInstance(1.1, 1);
         assertThat(whyNot(survey, outline(survey, p -> (Polygon) stretch.transform(p))))
                 .isEqualTo("Its outline is not the same in both surveys.");
         Face f = survey.faces().get(0);
         Face named = new Face("other", f.tiltDeg(), f.uphillDeg(), f.outline(), f.edge(), f.laminate(), f.features());
         Comparison apart = compare(survey, with(survey, List.of(named), survey.meters()));
-        assertThat(apart.faces()).extracting(FaceComparison::whyNot)
+        assertThat(apart.faces())
+                .extracting(FaceComparison::whyNot)
                 .containsExactly("Only the earlier survey has it.", "Only the later survey has it.");
         assertThat(apart.totals()).isEmpty();
     }

@@ -76,7 +76,8 @@ class SheetsCommandTest {
         List<Spot> walked = new GridWalk(read, "deck", "A", 300, Units.METRIC, (deed, change) -> {}).points();
         String text = text(out);
         List<String> found = new ArrayList<>();
-        Matcher row = Pattern.compile("(\\d+) (\\d\\.\\d\\d) (0(?!\\.)|\\d\\.\\d\\d [sp])").matcher(text);
+        Matcher row = Pattern.compile("(\\d+) (\\d\\.\\d\\d) (0(?!\\.)|\\d\\.\\d\\d [sp])")
+                .matcher(text);
         while (row.find()) {
             found.add(row.group(1) + " " + row.group(2) + " " + row.group(3));
         }
@@ -84,7 +85,8 @@ class SheetsCommandTest {
         for (int i = 0; i < walked.size(); i++) {
             double y = walked.get(i).yMm() / 1000;
             String side = y == 0 ? "0" : String.format(Locale.ROOT, "%.2f %s", Math.abs(y), y > 0 ? "s" : "p");
-            expected.add(String.format(Locale.ROOT, "%d %.2f %s", i + 1, walked.get(i).xMm() / 1000, side));
+            expected.add(String.format(
+                    Locale.ROOT, "%d %.2f %s", i + 1, walked.get(i).xMm() / 1000, side));
         }
         assertThat(found).containsExactlyInAnyOrderElementsOf(expected);
         assertThat(text).contains("on A4 printed at 100 %");
@@ -104,8 +106,8 @@ class SheetsCommandTest {
     void runStillWantsReadings() throws IOException {
         survey("", "");
         StringWriter err = new StringWriter();
-        int status = Corewright.run(
-                new PrintWriter(new StringWriter()), new PrintWriter(err), "check", folder.toString());
+        int status =
+                Corewright.run(new PrintWriter(new StringWriter()), new PrintWriter(err), "check", folder.toString());
         assertThat(status).isEqualTo(Corewright.REFUSED);
         assertThat(err.toString()).contains("found no reading at all");
     }

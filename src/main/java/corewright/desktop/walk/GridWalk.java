@@ -1,8 +1,8 @@
 package corewright.desktop.walk;
 
-import corewright.drawing.kit.GridPoints;
 import corewright.desktop.state.Units;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.GridPoints;
 import corewright.drawing.kit.PlaceNames;
 import corewright.survey.Edit;
 import corewright.survey.Face;

@@ -12,5 +12,4 @@
 @NullMarked
 package corewright.desktop.walk;
 
-import corewright.drawing.kit.GridPoints;
 import org.jspecify.annotations.NullMarked;

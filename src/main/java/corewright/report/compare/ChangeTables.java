@@ -99,7 +99,8 @@ final class ChangeTables {
     }
 
     private static String reached(NewPlace place) {
-        String now = "Now " + String.join(", ", place.regions().stream().sorted().toList()) + ". ";
+        String now =
+                "Now " + String.join(", ", place.regions().stream().sorted().toList()) + ". ";
         return now
                 + switch (place.fate()) {
                     case NEW -> Prose.bold("New.") + " Proven.";

@@ -20,8 +20,8 @@ public final class ComparisonCsv {
     private ComparisonCsv() {}
 
     public static CsvTable of(Comparison comparison) {
-        CsvTable table = new CsvTable(
-                "face,region,quantity,unit,before,after,difference,low,high,proven,promised,verdict,why");
+        CsvTable table =
+                new CsvTable("face,region,quantity,unit,before,after,difference,low,high,proven,promised,verdict,why");
         comparison.totals().forEach(c -> row(table, c, verdict(c)));
         for (FaceComparison face : comparison.faces()) {
             if (!face.compared()) {

@@ -66,7 +66,9 @@ public final class ComparisonWords {
     }
 
     static Optional<Change> total(Comparison comparison, Quantity quantity) {
-        return comparison.totals().stream().filter(c -> c.quantity() == quantity).findFirst();
+        return comparison.totals().stream()
+                .filter(c -> c.quantity() == quantity)
+                .findFirst();
     }
 
     /** What a person wants to see at the end, a line each. */

@@ -63,9 +63,7 @@ final class FaceMaps {
         double scale = rows ? scale(row) : scale(half);
         Box first = rows ? row : half;
         Box second = rows ? row.movedTo(room.x(), row.bottom() + GAP) : half.movedTo(half.right() + GAP, room.y());
-        Box third = rows
-                ? row.movedTo(room.x(), second.bottom() + GAP)
-                : half.movedTo(room.x(), half.bottom() + GAP);
+        Box third = rows ? row.movedTo(room.x(), second.bottom() + GAP) : half.movedTo(room.x(), half.bottom() + GAP);
         before(paper, first, scale);
         after(paper, second, scale);
         change(paper, third, scale);

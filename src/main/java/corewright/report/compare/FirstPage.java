@@ -68,8 +68,8 @@ final class FirstPage {
     private String found() {
         Heading was = comparison.before().survey().heading();
         Heading is = comparison.after().survey().heading();
-        StringBuilder words = new StringBuilder("Surveyed " + Figures.date(was.surveyed()) + " and again "
-                + Figures.date(is.surveyed()) + ".");
+        StringBuilder words = new StringBuilder(
+                "Surveyed " + Figures.date(was.surveyed()) + " and again " + Figures.date(is.surveyed()) + ".");
         ComparisonWords.total(comparison, Quantity.DAMAGED)
                 .ifPresent(c -> words.append(' ').append(ComparisonWords.sentence(c)));
         told(words, Fate.MENDED, "Mended: ");
@@ -99,8 +99,9 @@ final class FirstPage {
                         .append('\n');
             }
         }
-        words.append("A difference is called proven where it keeps its sign in 199 of 200 pairs of equally likely decks, one drawn from"
-                + " each survey’s readings. What is not proven may be so or not: the readings do not tell.");
+        words.append(
+                "A difference is called proven where it keeps its sign in 199 of 200 pairs of equally likely decks, one drawn from"
+                        + " each survey’s readings. What is not proven may be so or not: the readings do not tell.");
         return words.toString();
     }
 

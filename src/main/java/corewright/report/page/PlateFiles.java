@@ -15,8 +15,7 @@ public final class PlateFiles {
     private PlateFiles() {}
 
     /** One picture that is no plate, with the same two endings; one unit of what is painted on is one millimetre. */
-    public static void picture(
-            Path folder, String name, double widthMm, double heightMm, Consumer<Graphics2D> painting)
+    public static void picture(Path folder, String name, double widthMm, double heightMm, Consumer<Graphics2D> painting)
             throws IOException {
         PngPlate.write(widthMm, heightMm, painting, folder.resolve(name + ".png"));
         SvgPlate.write(widthMm, heightMm, painting, folder.resolve(name + ".svg"));

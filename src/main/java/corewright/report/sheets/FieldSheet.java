@@ -95,7 +95,8 @@ final class FieldSheet {
         String what = Figures.fixed(all.places().size(), 0) + (all.again() ? " places of last time" : " places") + " · "
                 + Orientation.of(all.face()) + " · sheet " + number + " of " + of;
         double beside = SIDE.width(what) + 6;
-        String title = Titles.boat(survey.heading()) + " · " + Prose.plain(all.face().name()) + " · field sheet";
+        String title =
+                Titles.boat(survey.heading()) + " · " + Prose.plain(all.face().name()) + " · field sheet";
         Type type = NAME.within(title, right - MARGIN - beside, 1);
         List<String> lines = type.wrap(title, right - MARGIN - beside);
         for (int i = 0; i < lines.size(); i++) {
@@ -108,8 +109,17 @@ final class FieldSheet {
 
     private void fields(Paper paper, double right) {
         line(paper, 27, right, new String[] {"meter", "dry reads", "wet reads", "read by", "date"}, 5, 2, 2, 4, 3);
-        line(paper, 35, right, new String[] {"weather, surface", "°C", "began", "ended", "at the end: dry", "wet"}, 5, 1.5,
-                2, 2, 2, 2);
+        line(
+                paper,
+                35,
+                right,
+                new String[] {"weather, surface", "°C", "began", "ended", "at the end: dry", "wet"},
+                5,
+                1.5,
+                2,
+                2,
+                2,
+                2);
     }
 
     /** Words, each with a line to write on, as long as its share of what the words leave. */

@@ -93,8 +93,7 @@ final class SheetPlan {
         if (ring > 2) {
             double points = (ring > 4 ? 6.5 : 5) * (place.number() > 99 ? 0.85 : 1);
             Type type = new Type(Typeface.CONDENSED_SEMIBOLD, points);
-            paper.text(
-                    String.valueOf(place.number()), at.getX(), at.getY() + type.capMm() / 2, type, Anchor.CENTRE);
+            paper.text(String.valueOf(place.number()), at.getX(), at.getY() + type.capMm() / 2, type, Anchor.CENTRE);
         }
     }
 
@@ -115,7 +114,8 @@ final class SheetPlan {
         paper.draw(path, Pen.UNDECIDED);
         Point2D first = view.at(own.get(0).spot());
         Type type = new Type(Typeface.TEXT_BOLD, 7.5);
-        paper.haloText("start", first.getX() - RING / 2 - 0.6, first.getY() + type.capMm() / 2, type, Anchor.RIGHT, 0.8);
+        paper.haloText(
+                "start", first.getX() - RING / 2 - 0.6, first.getY() + type.capMm() / 2, type, Anchor.RIGHT, 0.8);
     }
 
     /** From a place to the nearest of the two it stands between, on paper. */
