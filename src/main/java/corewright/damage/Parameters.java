@@ -61,7 +61,8 @@ public final class Parameters {
         Drawn(List<BayWork> works) {
             for (BayWork work : works) {
                 BayInput input = work.input();
-                Frame frame = Frame.over(input.face().outline(), input.numerics().cellMm());
+                Frame frame =
+                        Frame.over(input.face().outline(), input.numerics().cellMm());
                 bays.add(new Bayful(
                         work, frame, AreaDraws.conditions(work.fields(), frame, work.draws(), work.seed() + 2)));
             }

@@ -80,7 +80,10 @@ final class SurveyRules {
 
     private void amounts(boolean unread) {
         Readings r = survey.readings();
-        if (!unread && r.moisture().isEmpty() && r.taps().isEmpty() && r.probes().isEmpty()) {
+        if (!unread
+                && r.moisture().isEmpty()
+                && r.taps().isEmpty()
+                && r.probes().isEmpty()) {
             String problem = "found no reading at all, expected at least one of moisture, taps or probes";
             notes.complain(new Origin("survey", 0), "readings", problem);
         }

@@ -216,7 +216,7 @@ final class FieldSheet {
     }
 
     private double value() {
-        return all.again() ? 13 : 9;
+        return all.again() ? 10 : 9;
     }
 
     /** Right end of aft and of side, from the column's left. */
