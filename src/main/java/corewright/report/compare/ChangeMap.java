@@ -73,19 +73,21 @@ final class ChangeMap {
         }
         List<Box> taken = new ArrayList<>();
         places.forEach((id, area) -> {
-            Coordinate at = view.onPaper(area.getInteriorPoint()).getCoordinate();
-            double width = ID.width(id);
-            double height = ID.capMm();
-            Box label = null;
-            for (double[] step : new double[][] {{0, 0}, {0, -4}, {0, 4}, {5, 0}, {-5, 0}, {5, -4}, {-5, 4}, {0, -8}}) {
-                Box trial = new Box(at.x - width / 2 + step[0], at.y - height / 2 + step[1], width, height).grown(PAD);
-                if (label == null || taken.stream().anyMatch(label::meets)) {
-                    label = trial;
-                }
-            }
+            Box label = free(id, view.onPaper(area.getInteriorPoint()).getCoordinate(), taken);
             taken.add(label);
-            paper.haloText(id, label.middleX(), label.middleY() + height / 2, ID, Anchor.CENTRE, 1.2);
+            paper.haloText(id, label.middleX(), label.middleY() + ID.capMm() / 2, ID, Anchor.CENTRE, 1.2);
         });
+    }
+
+    private static Box free(String id, Coordinate at, List<Box> taken) {
+        Box middle = new Box(at.x - ID.width(id) / 2, at.y - ID.capMm() / 2, ID.width(id), ID.capMm()).grown(PAD);
+        for (double[] step : new double[][] {{0, 0}, {0, -4}, {0, 4}, {5, 0}, {-5, 0}, {5, -4}, {-5, 4}, {0, -8}}) {
+            Box trial = middle.movedTo(middle.x() + step[0], middle.y() + step[1]);
+            if (taken.stream().noneMatch(trial::meets)) {
+                return trial;
+            }
+        }
+        return middle;
     }
 
     /** What the map uses, side by side from {@code left}; returns the height taken. */

@@ -18,7 +18,7 @@ public final class ComparisonMaps {
         Map<String, String> names =
                 FileNames.of(faces.stream().map(FaceComparison::name).toList());
         for (FaceComparison face : faces) {
-            new FaceMaps(comparison, face).pictures(folder, names.get(face.name()));
+            new FaceMaps(comparison, face).pictures(folder, names.getOrDefault(face.name(), face.name()));
         }
     }
 }
