@@ -60,6 +60,9 @@ class ArchitectureTest {
                         "repair",
                         "decision"));
         flow.put(
+                "comparison",
+                List.of("overlay", "sandwich", "survey", "damage", "stiffness", "decision", "assessment"));
+        flow.put(
                 "drawing",
                 List.of(
                         "overlay",
@@ -84,6 +87,7 @@ class ArchitectureTest {
                         "stiffness",
                         "repair",
                         "decision",
+                        "comparison",
                         "drawing"));
         List<String> shell = new ArrayList<>(flow.keySet());
         flow.put("cli", shell);
@@ -148,7 +152,7 @@ class ArchitectureTest {
             "repair", List.of("plan", "mix", "pattern", "fill", "work"),
             "decision", List.of("drying"),
             "drawing", List.of("kit", "marks", "placing", "plates", "cards", "screen"),
-            "report", List.of("page", "data", "owner", "cards"),
+            "report", List.of("page", "data", "owner", "cards", "compare", "sheets"),
             "desktop", List.of("state", "plan", "slip", "photos", "sketch", "insight", "setup", "imports", "walk"));
 
     /** So many files can still be seen at one look. */
@@ -201,7 +205,8 @@ class ArchitectureTest {
                             "corewright.stiffness..",
                             "corewright.repair..",
                             "corewright.decision..",
-                            "corewright.assessment.."),
+                            "corewright.assessment..",
+                            "corewright.comparison.."),
                     "java.io..",
                     "java.nio..",
                     "java.net..",
@@ -274,12 +279,14 @@ class ArchitectureTest {
                     Set.of(
                             "Corewright",
                             "CheckCommand",
+                            "CompareCommand",
                             "ContourCommand",
                             "ConvertCommand",
                             "DesktopCommand",
                             "EstimateCommand",
                             "PanelCommand",
-                            "RunCommand"),
+                            "RunCommand",
+                            "SheetsCommand"),
                     "the tree of commands, whose leaves reach its options"),
             entry(
                     Set.of("Cholesky", "SelectedInverse", "Compliance"),

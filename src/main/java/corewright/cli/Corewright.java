@@ -22,6 +22,8 @@ import picocli.CommandLine.ParseResult;
         subcommands = {
             CheckCommand.class,
             RunCommand.class,
+            CompareCommand.class,
+            SheetsCommand.class,
             ConvertCommand.class,
             EstimateCommand.class,
             ContourCommand.class,

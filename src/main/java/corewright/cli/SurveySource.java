@@ -20,4 +20,14 @@ final class SurveySource {
             return SurveyCheck.check(file.survey(), file.importNotes());
         }
     }
+
+    /** The same of a survey that need not have a reading yet. */
+    static Intake readPlan(Path path) throws IOException {
+        if (!Files.isRegularFile(path)) {
+            return SurveyFolder.readPlan(path);
+        }
+        try (SurveyFile file = SurveyFile.openToRead(path)) {
+            return SurveyCheck.checkPlan(file.survey(), file.importNotes());
+        }
+    }
 }

@@ -7,6 +7,7 @@ import corewright.field.Places;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.function.IntPredicate;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
@@ -36,32 +37,85 @@ final class AreaDraws {
     private final Lattice lattice;
     private final double sureMm2;
 
-    private AreaDraws(BayFields fields, Frame frame, int count) {
+    private AreaDraws(BayFields fields, Frame frame, int count, IntPredicate open) {
         this.fields = fields;
         this.count = count;
         cellMm2 = frame.cellMm2();
         slots = IntStream.range(0, fields.cells.length)
-                .filter(i -> fields.inside[i] && open(fields, i))
+                .filter(i -> fields.inside[i] && open.test(i))
                 .toArray();
         lattice = new Lattice(fields, frame, slots, MOST_NODES);
         sureMm2 = cellMm2
                 * IntStream.range(0, fields.cells.length)
-                        .filter(i -> fields.inside[i] && !open(fields, i) && damaged(fields, i) > 0.5)
+                        .filter(i -> fields.inside[i] && !open.test(i) && damaged(fields, i) > 0.5)
                         .count();
     }
 
     /** Area by draw, square millimetres. */
     static List<Double> of(BayFields fields, Frame frame, VoidDraws voids, long seed) {
-        AreaDraws areas = new AreaDraws(fields, frame, voids.count());
+        AreaDraws areas = new AreaDraws(fields, frame, voids.count(), i -> open(damaged(fields, i)));
         return areas.draw(voids, new Random(seed)).boxed().toList();
+    }
+
+    /** Condition by draw and cell of the bay, as {@link Condition#ordinal}. */
+    static byte[][] conditions(BayFields fields, Frame frame, VoidDraws voids, long seed) {
+        AreaDraws areas = new AreaDraws(
+                fields,
+                frame,
+                voids.count(),
+                i -> open(fields.pWet[i]) || open(fields.pLoose[i]) || open(fields.pVoid[i]));
+        return areas.conditions(voids, new Random(seed));
+    }
+
+    /**
+     * A cell is empty where its looseness is drawn so high that it is as seldom as {@code pVoid} says, so that void lies within
+     * loose in every draw and its share of the draws is the map's.
+     */
+    private byte[][] conditions(VoidDraws voids, Random random) {
+        byte[][] all = new byte[count][fields.cells.length];
+        for (int i = 0; i < fields.cells.length; i++) {
+            byte sure = condition(fields.pWet[i] > 0.5, fields.pLoose[i] > 0.5, fields.pVoid[i] > 0.5);
+            for (byte[] draw : all) {
+                draw[i] = sure;
+            }
+        }
+        if (lattice.nodes > 0) {
+            double[][] wet = departures(fields.wet, lattice.places(), random);
+            double[][] loose = departures(fields.loose, lattice.places(fields::looseTerm1, fields::looseTerm2), random);
+            double[] emptyFrom = Arrays.stream(slots)
+                    .mapToDouble(i -> -quantile(fields.pVoid[i]))
+                    .toArray();
+            double own = Math.sqrt(1 - TOGETHER);
+            double common = Math.sqrt(TOGETHER);
+            for (int d = 0; d < count; d++) {
+                double wetStep = common * random.nextGaussian();
+                double looseStep = common * -quantile(voids.uniform(d));
+                for (int k = 0; k < slots.length; k++) {
+                    double deviations = own * loose[d][lattice.nodeOf[k]] + looseStep;
+                    all[d][slots[k]] = condition(
+                            fields.waterAt(slots[k], own * wet[d][lattice.nodeOf[k]] + wetStep) > 0,
+                            fields.loosenessAt(slots[k], deviations) > 0,
+                            deviations > emptyFrom[k]);
+                }
+            }
+        }
+        return all;
+    }
+
+    private static byte condition(boolean wet, boolean loose, boolean empty) {
+        Condition condition = empty
+                ? Condition.VOID
+                : loose
+                        ? (wet ? Condition.WET_DELAMINATED : Condition.DELAMINATED)
+                        : wet ? Condition.WET : Condition.SOUND;
+        return (byte) condition.ordinal();
     }
 
     private static double damaged(BayFields fields, int i) {
         return Math.max(fields.pWet[i], fields.pLoose[i]);
     }
 
-    private static boolean open(BayFields fields, int i) {
-        double p = damaged(fields, i);
+    private static boolean open(double p) {
         return p > SURE && p < 1 - SURE;
     }
 

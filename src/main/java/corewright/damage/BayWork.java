@@ -57,6 +57,11 @@ record BayWork(
         return input.numerics().seed() + input.bay().name().hashCode();
     }
 
+    /** From which this bay's draws are made. */
+    long seed() {
+        return seed(input);
+    }
+
     private static VoidDraws drawn(BayInput input, BayFields fields, Frame frame) {
         return new VoidDraws(fields, frame, input.numerics().realisations(), seed(input));
     }

@@ -42,9 +42,18 @@ public final class SurveyCheck {
      * @throws RefusedException with every complaint, where nothing can be computed from it
      */
     public static Intake check(Survey survey, List<Finding> importNotes) throws RefusedException {
+        return check(survey, importNotes, false);
+    }
+
+    /** The same for a survey that is still to be taken: it need not have a reading. */
+    public static Intake checkPlan(Survey survey, List<Finding> importNotes) throws RefusedException {
+        return check(survey, importNotes, true);
+    }
+
+    private static Intake check(Survey survey, List<Finding> importNotes, boolean unread) throws RefusedException {
         Notes notes = new Notes("survey.yaml");
         SurveyCheck check = new SurveyCheck(CleanSurvey.of(survey, notes), notes);
-        SurveyRules.check(check.survey, notes);
+        SurveyRules.check(check.survey, notes, unread);
         check.plans();
         notes.refuseIfAnyComplaint();
         Survey checked = Oddities.note(check.survey, notes);

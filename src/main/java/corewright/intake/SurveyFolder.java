@@ -55,7 +55,10 @@ public final class SurveyFolder {
     private final List<WorkEntry> log = new ArrayList<>();
     private final List<Photo> photos = new ArrayList<>();
 
-    private SurveyFolder(Folder folder, Declared declared, Notes notes) {
+    private final boolean unread;
+
+    private SurveyFolder(Folder folder, Declared declared, Notes notes, boolean unread) {
+        this.unread = unread;
         this.folder = folder;
         this.declared = declared;
         this.notes = notes;
@@ -71,6 +74,15 @@ public final class SurveyFolder {
      * @throws IOException where the disk fails
      */
     public static Intake read(Path path) throws IOException {
+        return read(path, false);
+    }
+
+    /** The same for a survey that is still to be taken: it need not have a reading. */
+    public static Intake readPlan(Path path) throws IOException {
+        return read(path, true);
+    }
+
+    private static Intake read(Path path, boolean unread) throws IOException {
         Notes notes = new Notes(SurveyYaml.NAME);
         if (!Files.isDirectory(path)) {
             notes.complain(new Origin(path.toString(), 0), "", "there is no such folder");
@@ -80,7 +92,7 @@ public final class SurveyFolder {
             if (top != null) {
                 Declared declared =
                         SurveyYaml.read(top, String.valueOf(folder.root().getFileName()), notes);
-                return new SurveyFolder(folder, declared, notes).survey(top);
+                return new SurveyFolder(folder, declared, notes, unread).survey(top);
             }
         }
         notes.refuseIfAnyComplaint();
@@ -123,7 +135,9 @@ public final class SurveyFolder {
         List<Face> faces = plan.faces();
         List<DeckLoad> loads = LoadsYaml.read(YamlBlock.of(top, notes), faces, declared, notes);
         FrozenPlan repairPlan = RepairPlanYaml.read(top.at("files"), folder, declared.faceNames(), notes);
-        complainOfNoReading();
+        if (!unread) {
+            complainOfNoReading();
+        }
         notes.refuseIfAnyComplaint();
         Readings readings = new Readings(moisture, taps, probes, feelers, plugs, temperatures, curedTaps);
         Survey survey = new Survey(
@@ -139,7 +153,7 @@ public final class SurveyFolder {
                 declared.judgements(),
                 loads,
                 repairPlan);
-        SurveyRules.check(survey, notes);
+        SurveyRules.check(survey, notes, unread);
         notes.refuseIfAnyComplaint();
         Survey checked = Oddities.note(survey, notes);
         return new Intake(checked, notes.findings());

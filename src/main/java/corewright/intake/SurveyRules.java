@@ -61,8 +61,13 @@ final class SurveyRules {
 
     /** Complains of everything that a survey cannot have. */
     static void check(Survey survey, Notes notes) {
+        check(survey, notes, false);
+    }
+
+    /** @param unread whether the survey is still to be taken, and need not have a reading */
+    static void check(Survey survey, Notes notes, boolean unread) {
         SurveyRules rules = new SurveyRules(survey, notes);
-        rules.amounts();
+        rules.amounts(unread);
         rules.faces();
         rules.layUps();
         rules.meters();
@@ -74,9 +79,12 @@ final class SurveyRules {
         new RepairPlanRules(survey.repairPlan(), rules.faces, notes).check();
     }
 
-    private void amounts() {
+    private void amounts(boolean unread) {
         Readings r = survey.readings();
-        if (r.moisture().isEmpty() && r.taps().isEmpty() && r.probes().isEmpty()) {
+        if (!unread
+                && r.moisture().isEmpty()
+                && r.taps().isEmpty()
+                && r.probes().isEmpty()) {
             String problem = "found no reading at all, expected at least one of moisture, taps or probes";
             notes.complain(new Origin("survey", 0), "readings", problem);
         }

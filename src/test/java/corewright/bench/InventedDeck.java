@@ -94,9 +94,46 @@ final class InventedDeck {
         read();
     }
 
+    /** The same deck surveyed once more, with what is under it now. */
+    private InventedDeck(InventedDeck first, InventedTruth now, long seed, boolean samePlaces) {
+        kind = first.kind;
+        truth = now;
+        random = new Random(seed);
+        lengthMm = first.lengthMm;
+        widthMm = first.widthMm;
+        coreMm = first.coreMm;
+        timed = first.timed;
+        meters.addAll(first.meters);
+        fittings.addAll(first.fittings);
+        features.addAll(first.features);
+        if (samePlaces) {
+            first.moisture.forEach(
+                    m -> moisture.add(moisture(m.spot().xMm(), m.spot().yMm())));
+            first.taps.forEach(t -> taps.add(tap(t.spot().xMm(), t.spot().yMm())));
+            open();
+        } else {
+            read();
+        }
+    }
+
+    /**
+     * The same deck surveyed once more: every reading drawn anew.
+     *
+     * @param now what is under it by then
+     * @param samePlaces meter and hammer go to the same places; else to places drawn anew, at another spacing
+     */
+    InventedDeck again(InventedTruth now, long seed, boolean samePlaces) {
+        return new InventedDeck(this, now, seed, samePlaces);
+    }
+
     private void read() {
         places(110 + 90 * random.nextDouble()).forEach(c -> moisture.add(moisture(c.x, c.y)));
         places(90 + 80 * random.nextDouble()).forEach(c -> taps.add(tap(c.x, c.y)));
+        open();
+    }
+
+    /** Pilot holes, rods and plugs where the readings ask for them. */
+    private void open() {
         List<Spot> hollow = new ArrayList<>(taps.stream()
                 .map(Tap::spot)
                 .filter(s -> truth.looseInner(s.xMm(), s.yMm()) > 0)

@@ -107,6 +107,19 @@ final class InventedTruth {
         }
     }
 
+    private InventedTruth(double coreMm, List<Patch> patches) {
+        this.coreMm = coreMm;
+        this.patches.addAll(patches);
+    }
+
+    /** The same deck with one more patch of bonded wet, dry loose, or wet and loose core, its edge ragged like the others'. */
+    InventedTruth with(Coordinate middle, double radius, boolean wet, boolean loose, Random random) {
+        InventedTruth more = new InventedTruth(coreMm, patches);
+        more.patches.add(
+                new Patch(spot(middle), radius, wet ? 0 : NEVER, loose ? 0 : NEVER, NEVER, 0, Waves.of(random, 0.12)));
+        return more;
+    }
+
     private static LineSegment spot(Coordinate c) {
         return new LineSegment(c, c);
     }

@@ -2,6 +2,7 @@ package corewright.desktop.walk;
 
 import corewright.desktop.state.Units;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.GridPoints;
 import corewright.drawing.kit.PlaceNames;
 import corewright.survey.Edit;
 import corewright.survey.Face;

@@ -21,12 +21,12 @@ public final class CsvTable {
     private final List<List<String>> rows = new ArrayList<>();
 
     /** @param columns names, separated by commas */
-    CsvTable(String columns) {
+    public CsvTable(String columns) {
         rows.add(List.of(columns.split(",")));
     }
 
     /** A row of numbers, enum words and texts; a text that a spreadsheet would run as a formula is made harmless. */
-    void add(String... cells) {
+    public void add(String... cells) {
         if (cells.length != rows.get(0).size()) {
             throw new IllegalArgumentException("expected " + rows.get(0).size() + " cells, got " + cells.length);
         }

@@ -8,6 +8,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.function.Consumer;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageTypeSpecifier;
@@ -24,15 +25,20 @@ final class PngPlate {
     private PngPlate() {}
 
     static void write(Plate plate, Path file) throws IOException {
+        write(plate.widthMm(), plate.heightMm(), plate::paint, file);
+    }
+
+    /** Any sheet of that size; one unit of what is painted on is one millimetre. */
+    static void write(double widthMm, double heightMm, Consumer<Graphics2D> painting, Path file) throws IOException {
         BufferedImage image = new BufferedImage(
-                (int) Math.round(plate.widthMm() * DOTS_PER_MM),
-                (int) Math.round(plate.heightMm() * DOTS_PER_MM),
+                (int) Math.round(widthMm * DOTS_PER_MM),
+                (int) Math.round(heightMm * DOTS_PER_MM),
                 BufferedImage.TYPE_INT_RGB);
         Graphics2D graphics = image.createGraphics();
         graphics.setColor(Color.WHITE);
         graphics.fillRect(0, 0, image.getWidth(), image.getHeight());
         graphics.scale(DOTS_PER_MM, DOTS_PER_MM);
-        plate.paint(graphics);
+        painting.accept(graphics);
         graphics.dispose();
         ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();

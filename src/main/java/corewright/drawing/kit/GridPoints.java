@@ -1,4 +1,4 @@
-package corewright.desktop.walk;
+package corewright.drawing.kit;
 
 import corewright.overlay.Overlay;
 import corewright.survey.Face;
@@ -6,6 +6,7 @@ import corewright.survey.Feature;
 import corewright.survey.Spot;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -20,8 +21,8 @@ public final class GridPoints {
     /** A meter's foot does not fit nearer to an edge; the common ones are some 40 mm across. */
     private static final double EDGE_MM = 20;
 
-    static final double LEAST_MM = 10;
-    static final double MOST_MM = 5000;
+    public static final double LEAST_MM = 10;
+    public static final double MOST_MM = 5000;
 
     private GridPoints() {}
 
@@ -46,7 +47,30 @@ public final class GridPoints {
         return points;
     }
 
-    static boolean sensible(double spacingMm) {
+    /** The same order for places read before: rows of nearly one x from the bow, there and back, the first from starboard. */
+    public static List<Spot> walked(List<Spot> places, double rowMm) {
+        List<Spot> sorted = new ArrayList<>(places);
+        sorted.sort(Comparator.comparingDouble(Spot::xMm).thenComparingDouble(Spot::yMm));
+        List<Spot> all = new ArrayList<>();
+        boolean fromStarboard = true;
+        for (int from = 0; from < sorted.size(); ) {
+            int to = from + 1;
+            while (to < sorted.size() && sorted.get(to).xMm() - sorted.get(from).xMm() < rowMm) {
+                to++;
+            }
+            List<Spot> row = new ArrayList<>(sorted.subList(from, to));
+            row.sort(Comparator.comparingDouble(Spot::yMm));
+            if (fromStarboard) {
+                Collections.reverse(row);
+            }
+            all.addAll(row);
+            fromStarboard = !fromStarboard;
+            from = to;
+        }
+        return all;
+    }
+
+    public static boolean sensible(double spacingMm) {
         return spacingMm >= LEAST_MM && spacingMm <= MOST_MM;
     }
 
