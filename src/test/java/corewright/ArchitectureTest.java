@@ -146,8 +146,8 @@ class ArchitectureTest {
             "survey", List.of("settings"),
             "intake", List.of("text", "yaml", "drawn"),
             "repair", List.of("plan", "mix", "pattern", "fill", "work"),
-            "drawing", List.of("kit", "marks", "placing", "plates", "cards", "screen"),
-            "report", List.of("page", "data", "owner", "cards"),
+            "drawing", List.of("kit", "marks", "placing", "plates", "cards", "screen", "template"),
+            "report", List.of("page", "data", "owner", "cards", "record", "template"),
             "desktop", List.of("state", "plan", "slip", "photos", "sketch", "insight", "setup", "imports", "walk"));
 
     /** So many files can still be seen at one look. */

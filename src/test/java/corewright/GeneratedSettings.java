@@ -50,7 +50,8 @@ final class GeneratedSettings {
                 new Terms(
                         Terms.Display.values()[random.nextInt(2)],
                         Terms.Sign.values()[random.nextInt(2)],
-                        Terms.Sign.values()[random.nextInt(2)]));
+                        Terms.Sign.values()[random.nextInt(2)],
+                        Terms.Sheet.values()[random.nextInt(3)]));
     }
 
     /** A copy with each number, one at a time, made up to a tenth larger where the record takes it. */

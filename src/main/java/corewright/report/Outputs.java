@@ -22,6 +22,7 @@ import corewright.report.data.WorkCsv;
 import corewright.report.owner.OwnerReport;
 import corewright.report.page.FileNames;
 import corewright.report.page.PlateFiles;
+import corewright.report.template.DrillTemplate;
 import corewright.survey.settings.Settings.Terms;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -64,6 +65,8 @@ public final class Outputs {
             OwnerReport.write(assessment, work.resolve("owner-report.pdf"));
             progress.begin("work cards", 0.95);
             WorkCards.write(assessment, work.resolve("work-cards.pdf"));
+            DrillTemplate.tiles(assessment, work.resolve("drill-template.pdf"));
+            DrillTemplate.sheets(assessment, work.resolve("drill-template-sheet.pdf"));
             progress.begin("summary", 0.99);
             String summary = SummaryJson.text(assessment, timingsMs.get());
             text(work.resolve(Destination.MARKER), summary);

@@ -66,6 +66,8 @@ class RunCommandTest {
                         "batches.csv",
                         "buying-list.csv",
                         "cups.csv",
+                        "drill-template-sheet.pdf",
+                        "drill-template.pdf",
                         "exchange/holes.dxf",
                         "exchange/regions.csv",
                         "exchange/regions.dxf",

@@ -32,6 +32,8 @@ class OutputsTest {
                         "batches.csv",
                         "buying-list.csv",
                         "cups.csv",
+                        "drill-template-sheet.pdf",
+                        "drill-template.pdf",
                         "exchange/holes.dxf",
                         "exchange/regions.csv",
                         "exchange/regions.dxf",
