@@ -56,6 +56,7 @@ class OutputsTest {
                         "surfaces/foredeck-p_wet.asc",
                         "surfaces/foredeck-void_depth_mm.asc",
                         "surfaces/foredeck-void_depth_sd_mm.asc",
+                        "survey-record.pdf",
                         "work-cards.pdf");
         for (String file : files(first)) {
             assertThat(first.resolve(file)).as(file).isNotEmptyFile().hasSameBinaryContentAs(second.resolve(file));
