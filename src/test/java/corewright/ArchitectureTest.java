@@ -151,8 +151,8 @@ class ArchitectureTest {
             "intake", List.of("text", "yaml", "drawn"),
             "repair", List.of("plan", "mix", "pattern", "fill", "work"),
             "decision", List.of("drying"),
-            "drawing", List.of("kit", "marks", "placing", "plates", "cards", "screen"),
-            "report", List.of("page", "data", "owner", "cards", "compare", "sheets"),
+            "drawing", List.of("kit", "marks", "placing", "plates", "cards", "screen", "template"),
+            "report", List.of("page", "data", "owner", "cards", "record", "template", "compare", "sheets"),
             "desktop", List.of("state", "plan", "slip", "photos", "sketch", "insight", "setup", "imports", "walk"));
 
     /** So many files can still be seen at one look. */

@@ -50,7 +50,8 @@ final class GeneratedSettings {
                 new Terms(
                         Terms.Display.values()[random.nextInt(2)],
                         Terms.Sign.values()[random.nextInt(2)],
-                        Terms.Sign.values()[random.nextInt(2)]),
+                        Terms.Sign.values()[random.nextInt(2)],
+                        Terms.Sheet.values()[random.nextInt(3)]),
                 nudged(d.drying(), random),
                 new Settings.Goal(random.nextDouble(), 100.0 * random.nextInt(90)));
     }

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.intake.text.Complaint;
 import corewright.intake.text.RefusedException;
+import corewright.report.page.Program;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -17,7 +18,7 @@ import picocli.CommandLine.ParseResult;
 @Command(
         name = "corewright",
         mixinStandardHelpOptions = true,
-        version = "corewright 0.1.0",
+        version = "corewright " + Program.VERSION,
         description = "Maps moisture and core damage in sandwich boat decks, and plans and proves their repair.",
         subcommands = {
             CheckCommand.class,

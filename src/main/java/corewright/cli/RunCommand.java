@@ -1,5 +1,6 @@
 package corewright.cli;
 
+import corewright.assessment.Assessed;
 import corewright.assessment.Assessment;
 import corewright.assessment.Assessor;
 import corewright.assessment.Earlier;
@@ -47,9 +48,9 @@ final class RunCommand implements Callable<Integer> {
                 System.console() == null ? null : spec.commandLine().getErr());
         clock.begin("intake", 0);
         Intake intake = SurveySource.read(survey);
-        Assessment assessment = Assessor.assess(intake.survey(), intake.findings(), Earlier.NONE, clock)
-                .assessment();
-        String summary = Outputs.write(assessment, out, clock, clock::timingsMs);
+        Assessed assessed = Assessor.assess(intake.survey(), intake.findings(), Earlier.NONE, clock);
+        Assessment assessment = assessed.assessment();
+        String summary = Outputs.write(assessed, out, clock, clock::timingsMs);
         clock.end();
         PrintWriter print = spec.commandLine().getOut();
         if (json) {

@@ -43,10 +43,13 @@ final class SettingsYaml {
         Terms.Display display = units.word("display", Terms.Display.class);
         Terms.Sign decimal = units.word("decimal", Terms.Sign.class);
         Terms.Sign csv = units.word("csv", Terms.Sign.class);
+        Terms.Sheet paper = units.word("paper", Terms.Sheet.class);
+        Terms.Display shown = display == null ? defaults.display() : display;
         return new Terms(
-                display == null ? defaults.display() : display,
+                shown,
                 decimal == null ? defaults.decimal() : decimal,
-                csv == null ? defaults.csv() : csv);
+                csv == null ? defaults.csv() : csv,
+                paper == null ? Terms.Sheet.usual(shown) : paper);
     }
 
     private static Costs costs(Costs defaults, YamlBlock block) {

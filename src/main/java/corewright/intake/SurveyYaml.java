@@ -146,7 +146,7 @@ final class SurveyYaml {
 
     private Units units() {
         YamlBlock block = top.block("units");
-        block.only(List.of("length", "depth", "temperature", "display", "decimal", "csv"));
+        block.only(List.of("length", "depth", "temperature", "display", "decimal", "csv", "paper"));
         LengthUnit length = block.word("length", LengthUnit.class);
         LengthUnit depth = block.word("depth", LengthUnit.class);
         String temperature = block.text("temperature").replace("°", "");

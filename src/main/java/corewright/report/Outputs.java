@@ -1,9 +1,12 @@
 package corewright.report;
 
+import corewright.assessment.Assessed;
 import corewright.assessment.Assessment;
 import corewright.assessment.Issued;
 import corewright.assessment.Progress;
 import corewright.damage.FaceDamage;
+import corewright.damage.Insight;
+import corewright.damage.InsightWork;
 import corewright.damage.Surfaces;
 import corewright.report.cards.WorkCards;
 import corewright.report.data.AsciiGrid;
@@ -26,6 +29,8 @@ import corewright.report.data.WorkCsv;
 import corewright.report.owner.OwnerReport;
 import corewright.report.page.FileNames;
 import corewright.report.page.PlateFiles;
+import corewright.report.record.SurveyRecord;
+import corewright.report.template.DrillTemplate;
 import corewright.store.RepairPlanText;
 import corewright.survey.settings.Settings.Terms;
 import java.io.IOException;
@@ -33,6 +38,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.function.Supplier;
 
@@ -58,6 +64,31 @@ public final class Outputs {
     public static String write(
             Assessment assessment, Path folder, Progress progress, Supplier<Map<String, Long>> timingsMs)
             throws IOException {
+        return write(assessment, Map.of(), folder, progress, timingsMs);
+    }
+
+    /** The same of an assessment that was just made, with a check of its map against its readings. */
+    public static String write(Assessed assessed, Path folder, Progress progress, Supplier<Map<String, Long>> timingsMs)
+            throws IOException {
+        Assessment assessment = assessed.assessment();
+        Map<String, Insight> insights = new HashMap<>();
+        if (!assessment.verdict().withheld()) {
+            for (FaceDamage face : assessment.damage().faces()) {
+                insights.put(
+                        face.face().name(),
+                        InsightWork.of(face, assessed.earlier().parameters()));
+            }
+        }
+        return write(assessment, insights, folder, progress, timingsMs);
+    }
+
+    private static String write(
+            Assessment assessment,
+            Map<String, Insight> insights,
+            Path folder,
+            Progress progress,
+            Supplier<Map<String, Long>> timingsMs)
+            throws IOException {
         try (Destination destination = new Destination(folder)) {
             Path work = destination.work();
             progress.begin("tables", 0.60);
@@ -70,6 +101,9 @@ public final class Outputs {
             OwnerReport.write(assessment, work.resolve("owner-report.pdf"));
             progress.begin("work cards", 0.95);
             WorkCards.write(assessment, work.resolve("work-cards.pdf"));
+            SurveyRecord.write(assessment, insights, work.resolve("survey-record.pdf"));
+            DrillTemplate.tiles(assessment, work.resolve("drill-template.pdf"));
+            DrillTemplate.sheets(assessment, work.resolve("drill-template-sheet.pdf"));
             progress.begin("summary", 0.99);
             String summary = SummaryJson.text(assessment, timingsMs.get());
             text(work.resolve(Destination.MARKER), summary);

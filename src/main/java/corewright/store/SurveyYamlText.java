@@ -64,6 +64,7 @@ final class SurveyYamlText {
         asked(units, "display", terms.display(), Terms.DEFAULT.display());
         asked(units, "decimal", terms.decimal(), Terms.DEFAULT.decimal());
         asked(units, "csv", terms.csv(), Terms.DEFAULT.csv());
+        asked(units, "paper", terms.paper(), Terms.Sheet.usual(terms.display()));
         return units;
     }
 

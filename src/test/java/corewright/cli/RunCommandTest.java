@@ -66,6 +66,8 @@ class RunCommandTest {
                         "batches.csv",
                         "buying-list.csv",
                         "cups.csv",
+                        "drill-template-sheet.pdf",
+                        "drill-template.pdf",
                         "exchange/holes.dxf",
                         "exchange/regions.csv",
                         "exchange/regions.dxf",
@@ -88,6 +90,7 @@ class RunCommandTest {
                         "surfaces/fore-deck-p_wet.asc",
                         "surfaces/fore-deck-void_depth_mm.asc",
                         "surfaces/fore-deck-void_depth_sd_mm.asc",
+                        "survey-record.pdf",
                         "work-cards.pdf");
         assertThat(files).allSatisfy(f -> assertThat(out().resolve(f)).isNotEmptyFile());
         try (Stream<Path> beside = Files.list(place)) {

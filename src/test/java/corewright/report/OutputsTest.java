@@ -32,6 +32,8 @@ class OutputsTest {
                         "batches.csv",
                         "buying-list.csv",
                         "cups.csv",
+                        "drill-template-sheet.pdf",
+                        "drill-template.pdf",
                         "drying.csv",
                         "exchange/holes.dxf",
                         "exchange/regions.csv",
@@ -57,6 +59,7 @@ class OutputsTest {
                         "surfaces/foredeck-p_wet.asc",
                         "surfaces/foredeck-void_depth_mm.asc",
                         "surfaces/foredeck-void_depth_sd_mm.asc",
+                        "survey-record.pdf",
                         "what-would-change.csv",
                         "work-cards.pdf");
         for (String file : files(first)) {

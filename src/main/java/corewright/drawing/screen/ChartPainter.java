@@ -1,5 +1,6 @@
 package corewright.drawing.screen;
 
+import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
@@ -7,7 +8,6 @@ import corewright.drawing.kit.Tone;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
 import java.awt.Graphics2D;
-import java.awt.Shape;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 
@@ -26,14 +26,20 @@ public final class ChartPainter {
 
     private final Chart chart;
     private final Paper paper;
-    private final Graphics2D g;
+    private final Box box;
     private final Rectangle2D field;
 
-    private ChartPainter(Graphics2D graphics, Chart chart, double widthMm, double heightMm, Tone tone) {
+    private ChartPainter(Paper paper, Chart chart, Box box) {
         this.chart = chart;
-        g = graphics;
-        paper = new Paper(graphics, tone);
-        field = new Rectangle2D.Double(LEFT, TOP, widthMm - LEFT - RIGHT, heightMm - TOP - BOTTOM);
+        this.paper = paper;
+        this.box = box;
+        field = new Rectangle2D.Double(
+                box.x() + LEFT, box.y() + TOP, box.width() - LEFT - RIGHT, box.height() - TOP - BOTTOM);
+    }
+
+    /** Paints on a sheet. */
+    public static void onPaper(Paper paper, Chart chart, Box box) {
+        new ChartPainter(paper, chart, box).paint();
     }
 
     /** Paints on a graphics whose unit is one pixel of a window at 100 %. */
@@ -43,7 +49,7 @@ public final class ChartPainter {
         g.setColor(tone.ground());
         g.fill(new Rectangle2D.Double(0, 0, widthPx, heightPx));
         g.scale(k, k);
-        new ChartPainter(g, chart, widthPx / k, heightPx / k, tone).paint();
+        onPaper(new Paper(g, tone), chart, new Box(0, 0, widthPx / k, heightPx / k));
         g.dispose();
     }
 
@@ -87,7 +93,7 @@ public final class ChartPainter {
             paper.line(Pen.MARK, field.getX() - TICK, y(figure), field.getX(), y(figure));
             paper.text(Figures.atMost(figure, 3), field.getX() - 2, y(figure) + 1.2, FIGURE, Paper.Anchor.RIGHT);
         }
-        paper.text(up.title(), 0, 4, TITLE, Paper.Anchor.LEFT, Tone.QUIET);
+        paper.text(up.title(), box.x(), box.y() + 4, TITLE, Paper.Anchor.LEFT, Tone.QUIET);
     }
 
     private void line(Chart.Line line) {
@@ -116,20 +122,17 @@ public final class ChartPainter {
             if (top < field.getMaxY() - 0.01) {
                 Rectangle2D bar =
                         new Rectangle2D.Double(left, top, x(bars.width()) - field.getX(), field.getMaxY() - top);
-                hatch(bar);
+                paper.within(bar, p -> hatch(p, bar));
                 paper.draw(bar, Pen.MARK);
             }
         }
     }
 
-    private void hatch(Rectangle2D bar) {
-        Shape before = g.getClip();
-        g.clip(bar);
+    private static void hatch(Paper paper, Rectangle2D bar) {
         double drop = bar.getWidth() / 2;
         for (double c = bar.getY() - drop; c < bar.getMaxY(); c += HATCH) {
             paper.line(Pen.PATTERN, bar.getX(), c, bar.getMaxX(), c + drop);
         }
-        g.setClip(before);
     }
 
     private void span(Chart.Span span) {

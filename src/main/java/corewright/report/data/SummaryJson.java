@@ -43,7 +43,8 @@ public final class SummaryJson {
         root.put("survey", heading.name())
                 .put("surveyed", heading.surveyed().toString())
                 .put("vessel", heading.vessel())
-                .put("surveyor", heading.surveyor());
+                .put("surveyor", heading.surveyor())
+                .put("data_sha256", InputHash.of(assessment.survey()));
         Verdict verdict = assessment.verdict();
         DamageMap damage = assessment.damage();
         range(root, "void_volume_l", Conversions.litres(damage.voidMm3()), !verdict.withheld());

@@ -58,8 +58,13 @@ public final class RuledTable {
 
     /** Height of head and all rows. */
     public double height() {
+        return height(0, rows.size());
+    }
+
+    /** Height of head and some rows. */
+    public double height(int first, int count) {
         double height = headHeight();
-        for (int i = 0; i < rows.size(); i++) {
+        for (int i = first; i < first + count; i++) {
             height += rowHeight(i);
         }
         return height;

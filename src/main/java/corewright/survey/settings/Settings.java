@@ -115,9 +115,10 @@ public record Settings(
      * @param decimal sign there
      * @param csv decimal sign in the tables of a run; with a comma the fields are parted by semicolons, as spreadsheets of comma
      *     countries expect
+     * @param paper that his printer takes
      */
-    public record Terms(Display display, Sign decimal, Sign csv) {
-        public static final Terms DEFAULT = new Terms(Display.METRIC, Sign.POINT, Sign.POINT);
+    public record Terms(Display display, Sign decimal, Sign csv, Sheet paper) {
+        public static final Terms DEFAULT = new Terms(Display.METRIC, Sign.POINT, Sign.POINT, Sheet.A4);
 
         /** Millimetres, square metres, litres; or inches, square feet, US quarts. */
         public enum Display {
@@ -129,6 +130,34 @@ public record Settings(
         public enum Sign {
             POINT,
             COMMA
+        }
+
+        /** Sheets of ISO 216 and ANSI Y14.1, upright. */
+        public enum Sheet {
+            A4(210, 297),
+            A3(297, 420),
+            LETTER(215.9, 279.4);
+
+            private final double widthMm;
+            private final double heightMm;
+
+            Sheet(double widthMm, double heightMm) {
+                this.widthMm = widthMm;
+                this.heightMm = heightMm;
+            }
+
+            /** What people who read in those units have in their printers. */
+            public static Sheet usual(Display display) {
+                return display == Display.US ? LETTER : A4;
+            }
+
+            public double widthMm() {
+                return widthMm;
+            }
+
+            public double heightMm() {
+                return heightMm;
+            }
         }
     }
 }

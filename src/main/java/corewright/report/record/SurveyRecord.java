@@ -1,0 +1,213 @@
+package corewright.report.record;
+
+import corewright.assessment.Assessment;
+import corewright.damage.FaceDamage;
+import corewright.damage.Insight;
+import corewright.drawing.kit.Measure;
+import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.Type;
+import corewright.drawing.kit.Typeface;
+import corewright.drawing.plates.Plate;
+import corewright.drawing.plates.PlateKind;
+import corewright.drawing.plates.Plates;
+import corewright.report.data.InputHash;
+import corewright.report.page.PageFrame;
+import corewright.report.page.PdfFile;
+import corewright.report.page.Program;
+import corewright.report.page.Prose;
+import corewright.report.page.RuledTable;
+import corewright.report.page.RuledTable.Column;
+import corewright.report.page.Titles;
+import corewright.survey.Heading;
+import corewright.survey.Photo;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** survey-record.pdf: what was done, read and concluded, and what that rests on. */
+public final class SurveyRecord {
+    private static final Prose TITLE = new Prose(18, 7.2);
+    private static final double SIGNED = 26;
+    private static final Type NOTE = new Type(Typeface.TEXT, 8.5);
+    private static final Type FOOT = new Type(Typeface.TEXT, 7.5);
+
+    private record Page(double width, double height, PdfFile.Painting painting) {}
+
+    private final Assessment assessment;
+    private final Map<String, Insight> insights;
+    private final String hash;
+
+    private SurveyRecord(Assessment assessment, Map<String, Insight> insights) {
+        this.assessment = assessment;
+        this.insights = insights;
+        hash = InputHash.of(assessment.survey());
+    }
+
+    /** @param insights by face, how its map stands up to its readings; a face without one goes without the check */
+    public static void write(Assessment assessment, Map<String, Insight> insights, Path file) throws IOException {
+        new SurveyRecord(assessment, insights).write(file);
+    }
+
+    private void write(Path file) throws IOException {
+        Heading heading = assessment.survey().heading();
+        List<Page> pages = pages();
+        try (PdfFile pdf = new PdfFile(
+                Titles.boat(heading) + ", survey record",
+                heading.surveyed(),
+                assessment.survey().settings().terms().decimal())) {
+            for (int i = 0; i < pages.size(); i++) {
+                Page page = pages.get(i);
+                int number = i + 1;
+                pdf.page(page.width, page.height, paper -> {
+                    page.painting.on(paper);
+                    foot(paper, page, number, pages.size());
+                });
+            }
+            pdf.save(file);
+        }
+    }
+
+    private List<Page> pages() {
+        List<Page> pages = new ArrayList<>();
+        portrait(pages, facts(), " · survey record");
+        for (Plate plate : Plates.of(assessment)) {
+            if (plate.kind() == PlateKind.CONDITION) {
+                pages.add(new Page(plate.widthMm(), plate.heightMm(), plate::paint));
+                String face = plate.layout().spec().face();
+                boolean moisture =
+                        !assessment.survey().readings().on(face).moisture().isEmpty();
+                boolean taps = !assessment.survey().readings().on(face).taps().isEmpty();
+                if (moisture) {
+                    pages.add(landscape(p -> RecordMaps.moisture(p, assessment, face)));
+                }
+                if (taps) {
+                    pages.add(landscape(p -> RecordMaps.taps(p, assessment, face)));
+                }
+            }
+        }
+        portrait(pages, appendix(), " · survey record, readings and findings");
+        return pages;
+    }
+
+    private static Page landscape(PdfFile.Painting painting) {
+        return new Page(RecordMaps.WIDTH, RecordMaps.HEIGHT, painting);
+    }
+
+    private void portrait(List<Page> pages, Flow flow, String what) {
+        Heading heading = assessment.survey().heading();
+        for (int i = 0; i < flow.pages(); i++) {
+            int page = i;
+            pages.add(new Page(PageFrame.WIDTH, PageFrame.HEIGHT, paper -> {
+                PageFrame.head(paper, Titles.boat(heading) + what, Titles.data(heading));
+                flow.paint(paper, page);
+            }));
+        }
+    }
+
+    private Flow facts() {
+        Flow flow = new Flow();
+        RecordFacts facts = new RecordFacts(assessment);
+        RecordFound found = new RecordFound(assessment);
+        String title = Prose.bold(Prose.plain(found.title()));
+        flow.block(
+                TITLE.height(title, PageFrame.FULL_WIDTH) + 2,
+                (paper, top) -> TITLE.paint(paper, title, PageFrame.LEFT, top, PageFrame.FULL_WIDTH, Anchor.LEFT));
+        facts.visit(flow);
+        facts.instruments(flow);
+        facts.method(flow);
+        found.regions(flow);
+        found.unread(flow);
+        found.doubts(flow);
+        found.limits(flow);
+        RecordChecks checks = new RecordChecks(Measure.of(assessment.survey()));
+        for (FaceDamage face : assessment.damage().faces()) {
+            Insight insight = insights.get(face.face().name());
+            if (insight != null) {
+                checks.of(flow, face.face().name(), insight);
+            }
+        }
+        rests(flow);
+        flow.block(SIGNED, this::signed);
+        return flow;
+    }
+
+    private void rests(Flow flow) {
+        flow.answer(
+                "Rests on",
+                "Input data, SHA-256: " + fours(hash) + ". Program: Corewright " + Program.VERSION
+                        + ". The same sum stands in summary.json under data_sha256. Whoever runs this program on the same survey gets"
+                        + " the same sum and the same figures; another sum means other data. Photographs count by their names.");
+    }
+
+    private static String fours(String hex) {
+        return hex.replaceAll("(.{4})(?=.)", "$1 ");
+    }
+
+    private void signed(Paper paper, double top) {
+        Heading heading = assessment.survey().heading();
+        PageFrame.hairline(paper, top);
+        PageFrame.question(paper, "Signed", top + 2.4);
+        double y = top + 19;
+        double half = PageFrame.ANSWER_WIDTH / 2;
+        paper.line(Pen.LEADER, PageFrame.ANSWERS, y, PageFrame.ANSWERS + half - 5, y);
+        paper.line(Pen.LEADER, PageFrame.ANSWERS + half, y, PageFrame.RIGHT, y);
+        signer(paper, heading.surveyor(), "surveyor · place, date", PageFrame.ANSWERS, y, half - 5);
+        signer(paper, heading.client(), "received · date", PageFrame.ANSWERS + half, y, half);
+    }
+
+    private static void signer(Paper paper, String who, String as, double x, double y, double width) {
+        String words = who.isBlank() ? as : Prose.plain(who) + ", " + as;
+        Type type = NOTE.within(words, width, 1);
+        paper.text(type.wrap(words, width).get(0), x, y + 4, type, Anchor.LEFT);
+    }
+
+    private Flow appendix() {
+        Flow flow = new Flow();
+        photographs(flow);
+        new RecordFound(assessment).findings(flow);
+        ReadingList list = new ReadingList(Measure.of(assessment.survey()));
+        assessment.survey().faces().forEach(f -> list.of(flow, assessment.survey(), f.name()));
+        if (flow.empty()) {
+            flow.answer("Readings", "None was taken.");
+        }
+        return flow;
+    }
+
+    private void photographs(Flow flow) {
+        List<Photo> photos = assessment.survey().photos();
+        if (photos.isEmpty()) {
+            return;
+        }
+        Measure measure = Measure.of(assessment.survey());
+        String unit = measure == Measure.METRIC ? "mm" : "in";
+        RuledTable table = new RuledTable(List.of(
+                new Column("Photograph", 50, Anchor.LEFT),
+                new Column("Face", 30, Anchor.LEFT),
+                new Column("x, " + unit, 16, Anchor.RIGHT),
+                new Column("y, " + unit, 16, Anchor.RIGHT),
+                new Column("Caption", 62, Anchor.LEFT)));
+        for (Photo photo : photos) {
+            table.row(List.of(
+                    Prose.plain(photo.file()),
+                    Prose.plain(photo.spot().face()),
+                    measure.lengthFigure(photo.spot().xMm()),
+                    measure.lengthFigure(photo.spot().yMm()),
+                    Prose.plain(photo.caption())));
+        }
+        flow.table("Photographs", table);
+    }
+
+    private void foot(Paper paper, Page page, int number, int pages) {
+        String words = "data sha-256 " + fours(hash.substring(0, 16)) + " · Corewright " + Program.VERSION
+                + " · an estimate from readings, not a view through the skin";
+        if (page.width == PageFrame.WIDTH) {
+            PageFrame.foot(paper, words, number, pages);
+        } else {
+            paper.text(words + " · page " + number + " of " + pages, page.width - 12, 206, FOOT, Anchor.RIGHT);
+        }
+    }
+}

@@ -1,0 +1,114 @@
+package corewright.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import corewright.assessment.Assessed;
+import corewright.assessment.Assessor;
+import corewright.assessment.Earlier;
+import corewright.assessment.Progress;
+import corewright.damage.FaceDamage;
+import corewright.damage.Insight;
+import corewright.damage.InsightWork;
+import corewright.intake.Intake;
+import corewright.intake.SurveyFolder;
+import corewright.report.data.InputHash;
+import corewright.report.page.Program;
+import corewright.report.record.SurveyRecord;
+import corewright.store.SurveyFile;
+import corewright.survey.Survey;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.jspecify.annotations.NullUnmarked;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The record says who, with what and on which data, tells every reading, and withholds what the verdict withholds. */
+@NullUnmarked // JUnit fills the folder
+class SurveyRecordTest {
+    @TempDir
+    Path folder;
+
+    @Test
+    void theRecordHoldsTheSurvey() throws IOException {
+        Intake in = SurveyFolder.read(Printed.DECK);
+        Assessed assessed = Assessor.assess(in.survey(), in.findings(), Earlier.NONE, Progress.NONE);
+        Map<String, Insight> insights = new HashMap<>();
+        for (FaceDamage face : assessed.assessment().damage().faces()) {
+            insights.put(
+                    face.face().name(), InsightWork.of(face, assessed.earlier().parameters()));
+        }
+        Path file = folder.resolve("record.pdf");
+        SurveyRecord.write(assessed.assessment(), insights, file);
+        String text = text(file);
+        String sum = InputHash.of(in.survey());
+
+        assertThat(text)
+                .contains(
+                        "Alma",
+                        "2 April 2026",
+                        "meter A, relative scale, 0 to 100",
+                        "hammer, by ear",
+                        "Limits",
+                        "Signed");
+        assertThat(text.replaceAll("\\s", "")).contains(sum);
+        assertThat(text).contains("Corewright " + Program.VERSION, "How alike neighbours are: fore deck", "Check.");
+        assessed.assessment().damage().regions().forEach(r -> assertThat(text).contains(r.id()));
+        // a line of the list for every reading of the meter
+        long told = text.lines().mapToLong(SurveyRecordTest::readings).sum();
+        assertThat(told).isEqualTo(in.survey().readings().moisture().size());
+    }
+
+    /** As many as a line of the list has; it stands in columns. */
+    private static long readings(String line) {
+        java.util.regex.Matcher m = java.util.regex.Pattern.compile("-?[\\d ]+ -?[\\d ]+ A >?\\d+(\\.\\d)?")
+                .matcher(line);
+        long n = 0;
+        while (m.find()) {
+            n++;
+        }
+        return n;
+    }
+
+    @Test
+    void nothingIsToldWhereNothingWasRead() throws IOException {
+        Path file = folder.resolve("unread.pdf");
+        SurveyRecord.write(SampleAssessment.unread(), Map.of(), file);
+
+        assertThat(text(file).replaceAll("\\s+", " "))
+                .contains("No verdict is given.", "None is told.", "SHA-256")
+                .doesNotContain("more probably damaged than not.");
+    }
+
+    @Test
+    void theSumIsOfTheDataAndNotOfItsForm() throws IOException {
+        Survey survey = SurveyFolder.read(Printed.DECK).survey();
+        Path gpkg = folder.resolve("survey.gpkg");
+        SurveyFile.create(gpkg, survey);
+        Survey stored = SurveyFile.read(gpkg);
+        assertThat(InputHash.of(stored)).isEqualTo(InputHash.of(survey)).matches("[0-9a-f]{64}");
+
+        Survey other = Printed.intake(
+                        Printed.DECK,
+                        folder.resolve("other"),
+                        (name, words) -> name.equals("moisture.csv") ? words.replaceFirst("\\d+\n", "57\n") : words)
+                .survey();
+        assertThat(InputHash.of(other)).isNotEqualTo(InputHash.of(survey));
+    }
+
+    @Test
+    void theVersionIsThePoms() throws IOException {
+        assertThat(Files.readString(Path.of("pom.xml"))).contains("<version>" + Program.VERSION + "</version>");
+    }
+
+    private static String text(Path file) throws IOException {
+        try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
+            return new PDFTextStripper().getText(pdf).replace('\u2009', ' ').replace('\u00a0', ' ');
+        }
+    }
+}
