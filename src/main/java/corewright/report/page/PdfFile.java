@@ -6,9 +6,12 @@ import corewright.survey.settings.Settings.Terms;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
 import java.awt.Font;
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_Profile;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -24,9 +27,11 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
 /**
@@ -41,6 +46,7 @@ public final class PdfFile implements AutoCloseable {
     }
 
     private static final double POINTS_PER_MM = 72 / 25.4;
+    private static final String SRGB = "sRGB IEC61966-2.1";
 
     private final PDDocument document = new PDDocument();
     private final Terms.Sign decimal;
@@ -66,6 +72,54 @@ public final class PdfFile implements AutoCloseable {
                 new PDViewerPreferences(document.getDocumentCatalog().getCOSObject());
         preferences.setDisplayDocTitle(true);
         document.getDocumentCatalog().setViewerPreferences(preferences);
+        archival(title, date);
+    }
+
+    /**
+     * What PDF/A-2b asks for besides embedded fonts (ISO 19005-2, 6.2.3 and 6.6): the colours of the document are those of sRGB, whose
+     * profile is in it, and its metadata say what it is.
+     */
+    private void archival(String title, LocalDate date) {
+        try {
+            byte[] profile = ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData();
+            PDOutputIntent intent = new PDOutputIntent(document, new ByteArrayInputStream(profile));
+            intent.setInfo(SRGB);
+            intent.setOutputCondition(SRGB);
+            intent.setOutputConditionIdentifier(SRGB);
+            document.getDocumentCatalog().addOutputIntent(intent);
+            PDMetadata metadata = new PDMetadata(document);
+            metadata.importXMPMetadata(xmp(title, date).getBytes(StandardCharsets.UTF_8));
+            document.getDocumentCatalog().setMetadata(metadata);
+        } catch (IOException e) {
+            throw new UncheckedIOException("a document in memory cannot be written", e);
+        }
+    }
+
+    private static String xmp(String title, LocalDate date) {
+        String day = date + "T00:00:00+00:00";
+        return """
+                <?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
+                <x:xmpmeta xmlns:x="adobe:ns:meta/">
+                <rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
+                <rdf:Description rdf:about="" xmlns:pdfaid="http://www.aiim.org/pdfa/ns/id/"
+                 xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:xmp="http://ns.adobe.com/xap/1.0/"
+                 xmlns:pdf="http://ns.adobe.com/pdf/1.3/">
+                <pdfaid:part>2</pdfaid:part>
+                <pdfaid:conformance>B</pdfaid:conformance>
+                <dc:title><rdf:Alt><rdf:li xml:lang="x-default">TITLE</rdf:li></rdf:Alt></dc:title>
+                <dc:language><rdf:Bag><rdf:li>en</rdf:li></rdf:Bag></dc:language>
+                <xmp:CreatorTool>Corewright</xmp:CreatorTool>
+                <xmp:CreateDate>DAY</xmp:CreateDate>
+                <xmp:ModifyDate>DAY</xmp:ModifyDate>
+                <pdf:Producer>Corewright</pdf:Producer>
+                </rdf:Description>
+                </rdf:RDF>
+                </x:xmpmeta>
+                <?xpacket end="w"?>
+                """.replace("DAY", day)
+                .replace(
+                        "TITLE",
+                        title.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;"));
     }
 
     /** Adds a page of that size and paints it. */

@@ -136,7 +136,7 @@ final class TilePage {
         boolean cut = job.cut().isPresent();
         paper.text("Before " + (cut ? "cutting" : "drilling"), Leaf.LEFT, top + HEAD.capMm(), HEAD, Anchor.LEFT);
         List<String> steps = new ArrayList<>();
-        steps.add("Measure both bars: 100 mm each, within half a millimetre. If not, print again at 100" + Wording.TIED
+        steps.add("Measure both bars: " + (measure == Measure.METRIC ? "100 mm each, within half a millimetre" : "3 15/16 in each, within 1/64 in") + ". If not, print again at 100" + Wording.TIED
                 + "%.");
         if (!alone()) {
             steps.add(
@@ -172,7 +172,7 @@ final class TilePage {
 
     /** 100 mm along the foot and 100 mm up the left. */
     private void bars(Paper paper) {
-        String length = measure == Measure.METRIC ? "100 mm" : "100 mm, 3 15/16 in"; // 100.0125 mm
+        String length = measure == Measure.METRIC ? "100 mm" : "3 15/16 in"; // 100.0125 mm
         double y = leaf.heightMm() - FROM_FOOT;
         double x = VERTICAL_BAR;
         double foot = leaf.frame().bottom();
