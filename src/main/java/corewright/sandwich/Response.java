@@ -75,7 +75,9 @@ public final class Response {
         }
         double[] load = model.rightHandSide(loads);
         LargeDeflection large = model.large(model.loose.cells);
-        return large.settle(model.factor.solve(load), large.nothing()).map(settled -> {
+        double[] local = large.local(model.factor.solve(load));
+        double[] resting = large.local(model.withContact(loads));
+        return large.settle(local, List.of(LargeDeflection.sum(resting, local, -1))).map(settled -> {
             double[] more = large.forces(settled);
             double[] all = new double[load.length];
             Arrays.setAll(all, i -> load[i] + more[i]);
