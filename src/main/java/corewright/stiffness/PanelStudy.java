@@ -179,9 +179,7 @@ final class PanelStudy {
     }
 
     private Quantiles ratios(Prospects state, Coordinate place, Figures built, Figures middle) {
-        return input.damaged()
-                ? ratios(state, place, built.at.deflectionMm(), middle.at.deflectionMm())
-                : WHOLE;
+        return input.damaged() ? ratios(state, place, built.at.deflectionMm(), middle.at.deflectionMm()) : WHOLE;
     }
 
     /**
@@ -190,8 +188,7 @@ final class PanelStudy {
      */
     private Quantiles ratios(Prospects state, Coordinate place, double builtMm, double middleMm) {
         double[] ratio = Stream.of(state.worse(), state.middle(), state.better())
-                .mapToDouble(
-                        spec -> builtMm / (spec.equals(state.middle()) ? middleMm : deflection(spec, place)))
+                .mapToDouble(spec -> builtMm / (spec.equals(state.middle()) ? middleMm : deflection(spec, place)))
                 .sorted() // where the place lies at a rim, more damage elsewhere can make it stiffer
                 .toArray();
         return new Quantiles(ratio[0], ratio[1], ratio[2]);
