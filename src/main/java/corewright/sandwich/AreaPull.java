@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * By what the pull of the skins of one loose area multiplies the deflection under feet on it and about it. Feet are reckoned
- * ({@link LargeDeflection}) a few at a time, each time those least like the ones known ({@link FootLikeness}), until a whole
- * batch came out as foretold; the rest are foretold. So a foot between others is off by more than the tolerance only where it
+ * ({@link LargeDeflection}) a few at a time, each time those least like the ones known ({@link FootLikeness}), until two
+ * batches in a row came out as foretold; the rest are foretold. So a foot between others is off by more than the tolerance only where it
  * is less like them than the last batch was.
  */
 final class AreaPull {
@@ -28,7 +28,10 @@ final class AreaPull {
     private static final double FORETOLD = 0.0075;
 
     /** Feet reckoned in each ring at most: time for them goes with their number, and most are soon foretold well. */
-    private static final int[] MOST = {14, 6, 4, 4};
+    private static final int[] MOST = {28, 14, 8, 8};
+
+    /** Batches in a row that must come out as foretold. */
+    private static final int GOOD = 2;
 
     /** Feet that must be known before others are foretold, unless pull moves none of them. */
     private static final int FIRST = 6;
@@ -118,14 +121,17 @@ final class AreaPull {
                 .orElseThrow();
         int[] order = alike.leastAlikeFirst(here, softest);
         boolean moved = false;
+        int good = 0;
         int to = 0;
         int last = Math.min(order.length, most);
         for (int from = 0; from < last; from = to) {
             to = Math.min(last, from + batch());
             int[] some = Arrays.copyOfRange(order, from, to);
             double[] foretold = Arrays.stream(some).mapToDouble(k -> from(k)).toArray();
-            Reckoned[] whole =
-                    Arrays.stream(some).parallel().mapToObj(k -> whole(large, k)).toArray(Reckoned[]::new);
+            Reckoned[] whole = Arrays.stream(some)
+                    .parallel()
+                    .mapToObj(k -> whole(large, k))
+                    .toArray(Reckoned[]::new);
             double worst = 0;
             for (int i = 0; i < some.length; i++) {
                 if (whole[i] != null) {
@@ -137,7 +143,8 @@ final class AreaPull {
                     worst = Math.max(worst, Double.isNaN(foretold[i]) ? 1 : Math.abs(foretold[i] / found - 1));
                 }
             }
-            if (worst < FORETOLD) {
+            good = worst < FORETOLD ? good + 1 : 0;
+            if (good == GOOD) {
                 break;
             }
         }
