@@ -5,11 +5,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /**
  * By what the pull of the skins of one loose area multiplies the deflection under feet on it and about it. Feet are reckoned
- * ({@link LargeDeflection}) a few at a time, each time those least like the ones known ({@link FootLikeness}), until a whole
- * batch came out as foretold; the rest are foretold. So a foot between others is off by more than the tolerance only where it
+ * ({@link LargeDeflection}) a few at a time, each time those least like the ones known ({@link FootLikeness}), until two
+ * batches in a row came out as foretold; the rest are foretold. So a foot between others is off by more than the tolerance only where it
  * is less like them than the last batch was.
  */
 final class AreaPull {
@@ -26,10 +28,16 @@ final class AreaPull {
     private static final double FORETOLD = 0.0075;
 
     /** Feet reckoned in each ring at most: time for them goes with their number, and most are soon foretold well. */
-    private static final int[] MOST = {14, 6, 4, 4};
+    private static final int[] MOST = {28, 14, 8, 8};
 
-    /** Feet to begin a ring with, and a batch: an even number, as most machines have an even number of processors. */
+    /** Batches in a row that must come out as foretold. */
+    private static final int GOOD = 2;
+
+    /** Feet that must be known before others are foretold, unless pull moves none of them. */
     private static final int FIRST = 6;
+
+    /** Feet reckoned side by side while few are known, and later. */
+    private static final int FEW = 2;
 
     private static final int BATCH = 4;
 
@@ -39,12 +47,18 @@ final class AreaPull {
     /** Forces out of balance that are left, as part of those that bend the area: some 0.01 % of a foot's deflection. */
     private static final double BALANCE = 1e-4;
 
+    /** So many feet most alike give a foot a shape to begin from. */
+    private static final int ALIKE = 2;
+
     private final FootLoads loads;
     private final int[] area;
     private final Place[] places;
     private final FootLikeness alike;
     private final double[] ratio;
     private final List<Integer> known = new ArrayList<>();
+
+    /** Displacements of the area's nodes under feet that are known. */
+    private final double[][] shapes;
 
     /** @param places with contact */
     AreaPull(FootLoads loads, int[] area, Place[] places) {
@@ -53,6 +67,7 @@ final class AreaPull {
         this.places = places;
         alike = new FootLikeness(loads.model, area, places);
         ratio = new double[places.length];
+        shapes = new double[places.length][];
         Arrays.fill(ratio, Double.NaN);
     }
 
@@ -106,42 +121,53 @@ final class AreaPull {
                 .orElseThrow();
         int[] order = alike.leastAlikeFirst(here, softest);
         boolean moved = false;
+        int good = 0;
         int to = 0;
         int last = Math.min(order.length, most);
         for (int from = 0; from < last; from = to) {
-            to = Math.min(last, from + (from == 0 ? FIRST : BATCH));
+            to = Math.min(last, from + batch());
             int[] some = Arrays.copyOfRange(order, from, to);
             double[] foretold = Arrays.stream(some).mapToDouble(k -> from(k)).toArray();
-            double[] whole = Arrays.stream(some)
+            Reckoned[] whole = Arrays.stream(some)
                     .parallel()
-                    .mapToDouble(k -> whole(large, k))
-                    .toArray();
+                    .mapToObj(k -> whole(large, k))
+                    .toArray(Reckoned[]::new);
             double worst = 0;
             for (int i = 0; i < some.length; i++) {
-                double found = whole[i] / places[some[i]].deflectionMm();
-                if (!Double.isNaN(found)) {
+                if (whole[i] != null) {
+                    double found = whole[i].mm / places[some[i]].deflectionMm();
                     ratio[some[i]] = found;
+                    shapes[some[i]] = whole[i].shape;
                     known.add(some[i]);
                     moved |= Math.abs(found - 1) > UNMOVED;
                     worst = Math.max(worst, Double.isNaN(foretold[i]) ? 1 : Math.abs(foretold[i] / found - 1));
                 }
             }
-            if (worst < FORETOLD) {
+            good = worst < FORETOLD ? good + 1 : 0;
+            if (good == GOOD) {
                 break;
             }
         }
         return moved;
     }
 
-    private double from(int foot) {
-        return known.size() < FIRST ? Double.NaN : alike.between(foot, known, ratio);
+    /** The first alone, as the others begin from its shape. */
+    private int batch() {
+        return known.isEmpty() ? 1 : known.size() < FIRST ? FEW : BATCH;
     }
 
-    /**
-     * Deflection under a foot with the pull of this area; other areas rest as they do without it. NaN if no equilibrium is
-     * found.
-     */
-    private double whole(LargeDeflection large, int k) {
+    /** What a foot is foretold: anything where pull moved none so far, nothing where it moved some of too few. */
+    private double from(int foot) {
+        boolean still = !known.isEmpty() && known.stream().allMatch(k -> Math.abs(ratio[k] - 1) < UNMOVED);
+        return known.size() < FIRST && !still ? Double.NaN : alike.between(foot, known, ratio);
+    }
+
+    /** Deflection under a foot, and displacements of the area's nodes. */
+    @SuppressWarnings("ArrayRecordComponent") // handed on, never compared
+    private record Reckoned(double mm, double[] shape) {}
+
+    /** A foot with the pull of this area; other areas rest as they do without it. Null if no equilibrium is found. */
+    private @Nullable Reckoned whole(LargeDeflection large, int k) {
         PanelModel model = loads.model;
         Foot foot = loads.feet.get(k);
         double[] others = new double[model.matrix.size()];
@@ -150,13 +176,34 @@ final class AreaPull {
         }
         double[] load = others.clone();
         foot.force().addTo(load);
-        return large.settle(model.factor.solve(load), large.nothing(), BALANCE)
+        double[] linear = model.factor.solve(load);
+        double[] local = large.local(linear);
+        return large.settle(local, guesses(large, k, local), BALANCE)
                 .map(settled -> {
-                    double[] more = large.forces(settled);
+                    double[] shape = LargeDeflection.sum(local, settled.added(), 1);
+                    OptionalDouble here = large.at(shape, foot.ask());
+                    double[] more = here.isPresent() ? new double[0] : large.forces(settled);
                     Arrays.setAll(more, i -> more[i] + others[i]);
-                    return places[k].linearMm() + foot.ask().dot(model.factor.solve(more));
+                    double mm = here.orElseGet(
+                            () -> places[k].linearMm() + foot.ask().dot(model.factor.solve(more)));
+                    return new Reckoned(mm, shape);
                 })
-                .orElse(Double.NaN);
+                .orElse(null);
+    }
+
+    /** As contact alone leaves the area, and as it is under the feet most alike. */
+    private List<double[]> guesses(LargeDeflection large, int k, double[] local) {
+        List<double[]> totals = new ArrayList<>();
+        alike.mostAlike(k, known, ALIKE).forEach(foot -> totals.add(shapes[foot]));
+        if (loads.pushes[k] != null) {
+            double[] load = new double[loads.model.matrix.size()];
+            loads.feet.get(k).force().addTo(load);
+            loads.model.addPushes(loads.pushes[k], load);
+            totals.add(large.local(loads.model.factor.solve(load)));
+        }
+        return totals.stream()
+                .map(total -> LargeDeflection.sum(total, local, -1))
+                .toList();
     }
 
     /** Pushes without those of this area. */

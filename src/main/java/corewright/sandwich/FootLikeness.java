@@ -4,6 +4,7 @@ import corewright.sandwich.FootLoadMap.Place;
 import corewright.sandwich.spec.Load;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 
@@ -79,6 +80,14 @@ final class FootLikeness {
             next = feet[farthest];
         }
         return order;
+    }
+
+    /** The feet among those known that are most like one, most first; so many at most. */
+    List<Integer> mostAlike(int foot, List<Integer> known, int many) {
+        return known.stream()
+                .sorted(Comparator.comparingDouble(k -> squared(foot, k)))
+                .limit(many)
+                .toList();
     }
 
     /** The ratio of a foot from those known. */

@@ -3,8 +3,11 @@ package corewright.sandwich;
 import corewright.linear.BlockMatrix;
 import corewright.linear.Cholesky;
 import corewright.linear.NotPositiveDefiniteException;
+import corewright.linear.SparseVector;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /**
@@ -29,10 +32,18 @@ final class LargeDeflection {
     /** Part of the promised fall in energy that a step must keep (L. Armijo, Pacific J. Math. 16, 1966). */
     private static final double KEPT = 1e-4;
 
+    /** Full steps that may fail to lower the energy before one that must is taken: nodes that come to touch push it up for a while. */
+    private static final int FREE = 4;
+
     private static final int HALVINGS = 30;
 
     /** A step that leaves less than this part of the forces out of balance goes on with the tangent it had. */
     private static final double FAST = 0.2;
+
+    /** Parts of a shape that are taken from it, one after the other, as long as its energy falls; so many at most. */
+    private static final double LESS = 0.125;
+
+    private static final int MOST_LESS = 7;
 
     private final PanelModel model;
     private final int[] cells;
@@ -50,6 +61,10 @@ final class LargeDeflection {
 
     private final BlockMatrix stiffness;
     private final Cholesky.Order order;
+
+    /** First unknown of each node in the whole panel. */
+    private final int[] firsts;
+
     final double[] x;
     final double[] y;
 
@@ -81,6 +96,7 @@ final class LargeDeflection {
         spring = Arrays.stream(inside).mapToDouble(k -> loose.spring[k]).toArray();
         stiffness = Cholesky.condensed(model.matrix, model.mesh.gridX, model.mesh.gridY, nodes);
         rim = rim();
+        firsts = Arrays.stream(nodes).map(model.matrix::first).toArray();
         x = Arrays.stream(nodes).mapToDouble(v -> model.mesh.gridX[v]).toArray();
         y = Arrays.stream(nodes).mapToDouble(v -> model.mesh.gridY[v]).toArray();
         order = new Cholesky.Order(stiffness, x, y, rim);
@@ -113,38 +129,96 @@ final class LargeDeflection {
     @SuppressWarnings("ArrayRecordComponent") // handed on, never compared
     record Settled(double[] added, int iterations) {}
 
+    /** What is added to the linear solution, with the forces S d that it takes. */
+    @SuppressWarnings("ArrayRecordComponent") // two handles passed together, never compared
+    private record Point(double[] d, double[] pull) {
+        Point moved(Point change, double step) {
+            return new Point(sum(d, change.d, step), sum(pull, change.pull, step));
+        }
+    }
+
+    private Point point(double[] d) {
+        return new Point(d, stiffness.times(d));
+    }
+
     /**
      * Settles a load; nothing if no equilibrium is found.
      *
-     * @param linear the linear solution of the whole panel
-     * @param start d to begin with: what a load nearby took, or zero
+     * @param x0 the linear solution at the nodes of the cells ({@link #local})
      */
-    Optional<Settled> settle(double[] linear, double[] start) {
-        return settle(linear, start, BALANCE);
+    Optional<Settled> settle(double[] x0, List<double[]> guesses) {
+        return settle(x0, guesses, BALANCE);
     }
 
-    /** @param balance forces out of balance that are left, as part of those that bend the cells */
-    Optional<Settled> settle(double[] linear, double[] start, double balance) {
-        double[] x0 = local(linear);
-        double[] d = start.clone();
+    /**
+     * @param guesses at d: the one of least energy is begun with, or the linear solution, or a part of it if that has less
+     * @param balance forces out of balance that are left, as part of those that bend the cells
+     */
+    Optional<Settled> settle(double[] x0, List<double[]> guesses, double balance) {
         double limit = Math.max(balance * norm(stiffness.times(x0)), 1e-9);
+        Point at = best(x0, guesses);
+        Point lowest = at;
+        double least = energy(x0, at);
+        int free = 0;
         Cholesky tangent = null;
         double before = Double.POSITIVE_INFINITY;
         for (int pass = 0; pass < ITERATIONS; pass++) {
-            double[] rest = outOfBalance(x0, d);
+            double[] rest = outOfBalance(x0, at);
             double left = norm(rest);
             if (left <= limit) {
-                return Optional.of(new Settled(d, pass));
+                return Optional.of(new Settled(at.d, pass));
             }
-            if (tangent == null || left > FAST * before) {
-                tangent = tangent(x0, d);
+            if (free > FREE) {
+                at = lowest;
+                rest = outOfBalance(x0, at);
+                at = stepped(x0, at, rest, tangent(x0, at.d));
+                free = 0;
+                tangent = null;
+            } else {
+                if (tangent == null || left > FAST * before) {
+                    tangent = tangent(x0, at.d);
+                }
+                at = at.moved(point(tangent.solve(rest)), 1);
             }
             before = left;
-            d = stepped(x0, d, rest, tangent);
+            double energy = energy(x0, at);
+            free = energy < least ? 0 : free + 1;
+            if (energy < least) {
+                least = energy;
+                lowest = at;
+            }
         }
         return Optional.empty();
     }
 
+    /** Where to begin: the linear shape overshoots where skins stiffen, and steps from far off are short. */
+    private Point best(double[] x0, List<double[]> guesses) {
+        Point best = point(new double[x0.length]);
+        double least = energy(x0, best);
+        double[] shape = x0;
+        for (double[] guess : guesses) {
+            Point at = point(guess);
+            double energy = energy(x0, at);
+            if (energy < least) {
+                best = at;
+                least = energy;
+                shape = sum(x0, guess, 1);
+            }
+        }
+        Point smaller = point(shape);
+        for (double less = 1; less < MOST_LESS; less++) {
+            Point at = best.moved(smaller, -LESS);
+            double energy = energy(x0, at);
+            if (energy >= least) {
+                break;
+            }
+            best = at;
+            least = energy;
+        }
+        return best;
+    }
+
+    /** Of a solution of the whole panel, what belongs to the nodes of the cells. */
     double[] local(double[] whole) {
         double[] local = new double[stiffness.size()];
         for (int k = 0; k < nodes.length; k++) {
@@ -153,9 +227,20 @@ final class LargeDeflection {
         return local;
     }
 
-    /** d = 0 of the right length. */
-    double[] nothing() {
-        return new double[stiffness.size()];
+    /** What is asked of displacements, if all of it is at the nodes of the cells. */
+    OptionalDouble at(double[] local, SparseVector ask) {
+        double sum = 0;
+        for (int e = 0; e < ask.length(); e++) {
+            int unknown = ask.index(e);
+            int k = Arrays.binarySearch(firsts, unknown);
+            k = k < 0 ? -k - 2 : k;
+            int within = k < 0 ? -1 : unknown - firsts[k];
+            if (k < 0 || within >= stiffness.size(k)) {
+                return OptionalDouble.empty();
+            }
+            sum += ask.value(e) * local[stiffness.first(k) + within];
+        }
+        return OptionalDouble.of(sum);
     }
 
     /** The forces that make the panel's linear calculation give the settled solution, to be added to the load. */
@@ -168,12 +253,12 @@ final class LargeDeflection {
         return forces;
     }
 
-    private double[] stepped(double[] x0, double[] d, double[] rest, Cholesky tangent) {
-        double[] change = tangent.solve(rest);
-        double promised = dot(rest, change);
-        double before = energy(x0, d);
+    private Point stepped(double[] x0, Point at, double[] rest, Cholesky tangent) {
+        Point change = point(tangent.solve(rest));
+        double promised = dot(rest, change.d);
+        double before = energy(x0, at);
         double step = 1;
-        double[] next = sum(d, change, step);
+        Point next = at.moved(change, step);
         for (int k = 0; k < HALVINGS; k++) {
             double fall = before - energy(x0, next);
             // a fall that rounding hides is as good as kept
@@ -181,14 +266,14 @@ final class LargeDeflection {
                 break;
             }
             step /= 2;
-            next = sum(d, change, step);
+            next = at.moved(change, step);
         }
         return next;
     }
 
-    private double energy(double[] x0, double[] d) {
-        double sum = dot(d, stiffness.times(d)) / 2;
-        double[] all = sum(x0, d, 1);
+    private double energy(double[] x0, Point at) {
+        double sum = dot(at.d, at.pull) / 2;
+        double[] all = sum(x0, at.d, 1);
         for (int c = 0; c < cells.length; c++) {
             sum += karman[c].energy(displacements(c, all));
         }
@@ -199,9 +284,9 @@ final class LargeDeflection {
         return sum;
     }
 
-    private double[] outOfBalance(double[] x0, double[] d) {
-        double[] forces = stiffness.times(d);
-        double[] all = sum(x0, d, 1);
+    private double[] outOfBalance(double[] x0, Point at) {
+        double[] forces = at.pull.clone();
+        double[] all = sum(x0, at.d, 1);
         for (int c = 0; c < cells.length; c++) {
             addForces(c, karman[c].forces(displacements(c, all)), forces);
         }
@@ -286,7 +371,7 @@ final class LargeDeflection {
         return q[2] - q[CellRows.PER_SURFACE + 2];
     }
 
-    private static double[] sum(double[] a, double[] b, double factor) {
+    static double[] sum(double[] a, double[] b, double factor) {
         double[] sum = new double[a.length];
         for (int i = 0; i < a.length; i++) {
             sum[i] = a[i] + factor * b[i];

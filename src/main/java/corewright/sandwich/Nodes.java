@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The unknowns of each node and how its fifteen displacements (outer skin, inner skin, middle of the core; five each) follow
@@ -20,14 +21,22 @@ final class Nodes {
     /** T of each node, fifteen rows by size columns, row-major. */
     private final double[][] transform;
 
+    /** The same without zeros, row by row. */
+    private final Entries[] entries;
+
     /** Nodes at which the core's middle is free. */
     final boolean[] middle;
 
     private final boolean[] plain;
 
+    /** A matrix's entries that are not zero. */
+    @SuppressWarnings("ArrayRecordComponent") // three handles kept together, never compared
+    private record Entries(int[] row, int[] column, double[] value) {}
+
     private Nodes(Mesh mesh, RimLayers layers) {
         size = new int[mesh.nodes()];
         transform = new double[mesh.nodes()][];
+        entries = new Entries[mesh.nodes()];
         middle = layers.free;
         plain = new boolean[mesh.nodes()];
     }
@@ -69,6 +78,13 @@ final class Nodes {
                 transform[v][row * size[v] + c] = columns.get(c)[row];
             }
         }
+        int[] at = IntStream.range(0, transform[v].length)
+                .filter(e -> transform[v][e] != 0)
+                .toArray();
+        entries[v] = new Entries(
+                Arrays.stream(at).map(e -> e / size[v]).toArray(),
+                Arrays.stream(at).map(e -> e % size[v]).toArray(),
+                Arrays.stream(at).mapToDouble(e -> transform[v][e]).toArray());
     }
 
     private static void requireHeld(Mesh mesh, Edges edges) {
@@ -196,20 +212,18 @@ final class Nodes {
     /** Displacements of a node, fifteen, from the solution. */
     double[] displacements(int v, double[] x, int first) {
         double[] q = new double[PER_NODE];
-        for (int row = 0; row < PER_NODE; row++) {
-            for (int c = 0; c < size[v]; c++) {
-                q[row] += transform[v][row * size[v] + c] * x[first + c];
-            }
+        Entries t = entries[v];
+        for (int e = 0; e < t.value.length; e++) {
+            q[t.row[e]] += t.value[e] * x[first + t.column[e]];
         }
         return q;
     }
 
     /** Adds {@code T' f} of a node's forces to a right-hand side. */
     void addForces(int v, double[] forces, double[] rightHandSide, int first) {
-        for (int row = 0; row < PER_NODE; row++) {
-            for (int c = 0; c < size[v]; c++) {
-                rightHandSide[first + c] += transform[v][row * size[v] + c] * forces[row];
-            }
+        Entries t = entries[v];
+        for (int e = 0; e < t.value.length; e++) {
+            rightHandSide[first + t.column[e]] += t.value[e] * forces[t.row[e]];
         }
     }
 
@@ -235,21 +249,18 @@ final class Nodes {
             return block;
         }
         double[] half = new double[stride * size[b]];
-        for (int i = 0; i < stride; i++) {
-            for (int j = 0; j < stride; j++) {
-                double v = k[(ca * stride + i) * n + cb * stride + j];
-                for (int c = 0; c < size[b]; c++) {
-                    half[i * size[b] + c] += v * transform[b][j * size[b] + c];
-                }
+        Entries right = entries[b];
+        for (int e = 0; e < right.value.length && right.row[e] < stride; e++) {
+            int from = ca * stride * n + cb * stride + right.row[e];
+            for (int i = 0; i < stride; i++) {
+                half[i * size[b] + right.column[e]] += right.value[e] * k[from + i * n];
             }
         }
         double[] block = new double[size[a] * size[b]];
-        for (int i = 0; i < stride; i++) {
-            for (int r = 0; r < size[a]; r++) {
-                double t = transform[a][i * size[a] + r];
-                for (int c = 0; c < size[b]; c++) {
-                    block[r * size[b] + c] += t * half[i * size[b] + c];
-                }
+        Entries left = entries[a];
+        for (int e = 0; e < left.value.length && left.row[e] < stride; e++) {
+            for (int c = 0; c < size[b]; c++) {
+                block[left.column[e] * size[b] + c] += left.value[e] * half[left.row[e] * size[b] + c];
             }
         }
         return block;

@@ -75,12 +75,15 @@ public final class Response {
         }
         double[] load = model.rightHandSide(loads);
         LargeDeflection large = model.large(model.loose.cells);
-        return large.settle(model.factor.solve(load), large.nothing()).map(settled -> {
-            double[] more = large.forces(settled);
-            double[] all = new double[load.length];
-            Arrays.setAll(all, i -> load[i] + more[i]);
-            return new Response(model, loads, model.factor.solveRefined(model.matrix, all), true);
-        });
+        double[] local = large.local(model.factor.solve(load));
+        double[] resting = large.local(model.withContact(loads));
+        return large.settle(local, List.of(LargeDeflection.sum(resting, local, -1)))
+                .map(settled -> {
+                    double[] more = large.forces(settled);
+                    double[] all = new double[load.length];
+                    Arrays.setAll(all, i -> load[i] + more[i]);
+                    return new Response(model, loads, model.factor.solveRefined(model.matrix, all), true);
+                });
     }
 
     /** Where a loose skin nears what is below it most; empty where nothing is loose. */

@@ -103,7 +103,7 @@ final class PanelStudy {
         Coordinate softest = known.softest().coordinate();
         Figures middle = study.figures(asked.plan.middle(), softest);
         double built = known.in(State.AS_BUILT).deflectionMm();
-        StateStiffness state = state(middle, study.ratios(asked.plan, softest, built / middle.at.deflectionMm()));
+        StateStiffness state = state(middle, study.ratios(asked.plan, softest, built, middle.at.deflectionMm()));
         return known.planned(state, c -> Objects.requireNonNull(middle.answers.get(c.name())));
     }
 
@@ -117,8 +117,8 @@ final class PanelStudy {
     /** Stiffness over the one as built at a place; p10 in the worse tenth of cases, p90 in the better one. */
     static Quantiles gain(Gain asked) {
         PanelStudy study = new PanelStudy(asked.input);
-        double middle = study.deflection(asked.state.middle(), asked.place);
-        return study.ratios(asked.state, asked.place, asked.builtMm / middle);
+        return study.ratios(
+                asked.state, asked.place, asked.builtMm, study.deflection(asked.state.middle(), asked.place));
     }
 
     private Figures figures(PanelSpec spec, Coordinate softest) {
@@ -179,13 +179,16 @@ final class PanelStudy {
     }
 
     private Quantiles ratios(Prospects state, Coordinate place, Figures built, Figures middle) {
-        return input.damaged() ? ratios(state, place, built.at.deflectionMm() / middle.at.deflectionMm()) : WHOLE;
+        return input.damaged() ? ratios(state, place, built.at.deflectionMm(), middle.at.deflectionMm()) : WHOLE;
     }
 
-    /** @param middle stiffness over the one as built, as estimated */
-    private Quantiles ratios(Prospects state, Coordinate place, double middle) {
+    /**
+     * @param builtMm deflection as built
+     * @param middleMm deflection as estimated
+     */
+    private Quantiles ratios(Prospects state, Coordinate place, double builtMm, double middleMm) {
         double[] ratio = Stream.of(state.worse(), state.middle(), state.better())
-                .mapToDouble(spec -> middle * deflection(state.middle(), place) / deflection(spec, place))
+                .mapToDouble(spec -> builtMm / (spec.equals(state.middle()) ? middleMm : deflection(spec, place)))
                 .sorted() // where the place lies at a rim, more damage elsewhere can make it stiffer
                 .toArray();
         return new Quantiles(ratio[0], ratio[1], ratio[2]);

@@ -26,22 +26,15 @@ final class PlannedGains {
 
     /** A panel that cannot be calculated after the plan keeps its other states; a defect names it. */
     Gains of(StiffnessMap stiffness, List<Treatment> dried, List<Treatment> advised) {
-        List<PanelStiffness> panels = new ArrayList<>();
+        List<Asked> asked = new ArrayList<>();
         for (FaceDamage face : damage.faces()) {
             CaseLoads loads = new CaseLoads(DeckPanels.of(survey, face.face()).panels(), survey.loads());
-            for (PanelStiffness panel : stiffness.of(face.face().name())) {
-                try {
-                    Prospects plan = new Patches(survey, face, panel.panel()).with(advised);
-                    PanelInput input = PanelInput.of(survey, face, panel.panel(), loads);
-                    panels.add(memory.of(new PanelStudy.Planned(input, panel, plan), PanelStudy::planned));
-                } catch (RuntimeException e) {
-                    defects.add(Defect.of(
-                            "the stiffness after the advised plan",
-                            new About.OfPanel(panel.panel().name(), panel.softest()),
-                            e));
-                    panels.add(panel);
-                }
-            }
+            stiffness.of(face.face().name()).forEach(panel -> asked.add(new Asked(face, panel, loads)));
+        }
+        List<PanelStiffness> panels = new ArrayList<>();
+        for (Answer answer : Abreast.on(asked, one -> one.known.panel(), one -> answer(one, advised))) {
+            panels.add(answer.panel);
+            answer.defect.ifPresent(defects::add);
         }
         StiffnessMap map = new StiffnessMap(panels, stiffness.findings(), stiffness.defects());
         return map.worst()
@@ -54,6 +47,23 @@ final class PlannedGains {
                         map,
                         defects))
                 .orElseGet(() -> Gains.none(map, defects));
+    }
+
+    private record Asked(FaceDamage face, PanelStiffness known, CaseLoads loads) {}
+
+    private record Answer(PanelStiffness panel, Optional<Defect> defect) {}
+
+    private Answer answer(Asked asked, List<Treatment> advised) {
+        PanelStiffness known = asked.known;
+        try {
+            Prospects plan = new Patches(survey, asked.face, known.panel()).with(advised);
+            PanelInput input = PanelInput.of(survey, asked.face, known.panel(), asked.loads);
+            return new Answer(
+                    memory.of(new PanelStudy.Planned(input, known, plan), PanelStudy::planned), Optional.empty());
+        } catch (RuntimeException e) {
+            About about = new About.OfPanel(known.panel().name(), known.softest());
+            return new Answer(known, Optional.of(Defect.of("the stiffness after the advised plan", about, e)));
+        }
     }
 
     private Optional<Quantiles> dried(PanelStiffness worst, List<Treatment> dried) {

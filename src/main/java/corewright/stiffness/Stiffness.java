@@ -14,6 +14,7 @@ import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 
 /** How stiff the panels of a survey are, were, and would be. */
@@ -26,27 +27,42 @@ public final class Stiffness {
      * @param memory gives the panels that are as they were
      */
     public static StiffnessMap of(Survey survey, DamageMap damage, Memory memory) {
-        List<PanelStiffness> panels = new ArrayList<>();
+        List<Asked> asked = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
-        List<Defect> defects = new ArrayList<>();
         for (FaceDamage face : damage.faces().stream().filter(FaceDamage::told).toList()) {
             DeckPanels cut = DeckPanels.of(survey, face.face());
             findings.addAll(cut.findings());
             CaseLoads loads = new CaseLoads(cut.panels(), survey.loads());
             loads.off().forEach(load -> findings.add(off(load)));
-            for (DeckPanel panel : cut.panels()) {
-                try {
-                    PanelStiffness found = memory.of(PanelInput.of(survey, face, panel, loads), PanelStudy::of);
-                    panels.add(found);
-                    BareOpening.softest(face.face(), found).ifPresent(findings::add);
-                } catch (UnsupportedPanelException e) {
-                    findings.add(cannot(panel, String.valueOf(e.getMessage())));
-                } catch (RuntimeException e) {
-                    defects.add(Defect.of("the stiffness", new About.OfPanel(panel.name(), middle(panel)), e));
-                }
-            }
+            cut.panels().forEach(panel -> asked.add(new Asked(face, panel, loads)));
+        }
+        List<PanelStiffness> panels = new ArrayList<>();
+        List<Defect> defects = new ArrayList<>();
+        for (Answer answer : Abreast.on(asked, Asked::panel, one -> answer(survey, one, memory))) {
+            answer.found.ifPresent(panels::add);
+            answer.finding.ifPresent(findings::add);
+            answer.defect.ifPresent(defects::add);
         }
         return new StiffnessMap(panels, findings, defects);
+    }
+
+    private record Asked(FaceDamage face, DeckPanel panel, CaseLoads loads) {}
+
+    private record Answer(Optional<PanelStiffness> found, Optional<Finding> finding, Optional<Defect> defect) {}
+
+    private static Answer answer(Survey survey, Asked asked, Memory memory) {
+        DeckPanel panel = asked.panel;
+        try {
+            PanelInput input = PanelInput.of(survey, asked.face, panel, asked.loads);
+            PanelStiffness found = memory.of(input, PanelStudy::of);
+            return new Answer(Optional.of(found), BareOpening.softest(asked.face.face(), found), Optional.empty());
+        } catch (UnsupportedPanelException e) {
+            return new Answer(
+                    Optional.empty(), Optional.of(cannot(panel, String.valueOf(e.getMessage()))), Optional.empty());
+        } catch (RuntimeException e) {
+            Defect defect = Defect.of("the stiffness", new About.OfPanel(panel.name(), middle(panel)), e);
+            return new Answer(Optional.empty(), Optional.empty(), Optional.of(defect));
+        }
     }
 
     /**

@@ -3,6 +3,7 @@ package corewright.stiffness;
 import corewright.sandwich.MeshSize;
 import corewright.sandwich.spec.PanelSpec;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Polygon;
 
 /**
  * Element sizes for panels of a survey. Deflections with contact and von Karman's strain need less than linear ones: on the
@@ -17,10 +18,19 @@ final class StudyMesh {
 
     private StudyMesh() {}
 
+    /** About how many nodes a panel has, were none too many. */
+    static double nodes(Polygon area) {
+        double size = size(area);
+        return area.getArea() / (size * size);
+    }
+
+    private static double size(Polygon area) {
+        Envelope box = area.getEnvelopeInternal();
+        return Math.min(GENERAL_MM, Math.min(box.getWidth(), box.getHeight()) / ACROSS);
+    }
+
     static MeshSize of(PanelSpec panel) {
-        Envelope box = panel.outline().getEnvelopeInternal();
-        double across = Math.min(box.getWidth(), box.getHeight()) / ACROSS;
-        double general = Math.max(Math.min(GENERAL_MM, across), MeshSize.affordableMm(panel));
+        double general = Math.max(size(panel.outline()), MeshSize.affordableMm(panel));
         return MeshSize.uniform(Math.max(general, OF_CORE * panel.core().thicknessMm()));
     }
 }

@@ -39,7 +39,7 @@ import org.locationtech.jts.geom.Polygon;
  * meters of different scales, a grid, a jittered grid or places at will; falsely high readings beside metal, meters at the
  * end of their scale, calls misheard or contact times, pilot holes at some hollow taps or only at the worst, rods, plugs.
  */
-final class InventedDeck {
+public final class InventedDeck {
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
     private static final String FACE = "deck";
     private static final double CELL_MM = 25;
@@ -60,7 +60,7 @@ final class InventedDeck {
     private final List<Feeler> feelers = new ArrayList<>();
     private final List<Plug> plugs = new ArrayList<>();
 
-    InventedDeck(InventedTruth.Kind kind, long seed) {
+    public InventedDeck(InventedTruth.Kind kind, long seed) {
         this.kind = kind;
         random = new Random(1000 * seed + kind.ordinal());
         lengthMm = 1800 + 2200 * random.nextDouble();
@@ -282,7 +282,7 @@ final class InventedDeck {
         return widthMm;
     }
 
-    Survey survey() {
+    public Survey survey() {
         Polygon outline = GEOMETRY.createPolygon(new Coordinate[] {
             new Coordinate(0, 0),
             new Coordinate(lengthMm, 0),
@@ -305,7 +305,7 @@ final class InventedDeck {
                 FrozenPlan.NONE);
     }
 
-    Truth grids() {
+    public Truth grids() {
         return new Truth(
                 TruthGrid.over(lengthMm, widthMm, CELL_MM, (x, y) -> on(x, y, truth.wetInner(x, y) > 0 ? 1 : 0)),
                 TruthGrid.over(lengthMm, widthMm, CELL_MM, (x, y) -> on(x, y, truth.looseInner(x, y) > 0 ? 1 : 0)),

@@ -10,9 +10,9 @@ import org.locationtech.jts.geom.LineSegment;
  * What is under an invented deck: patches, each with a ragged edge. A patch's inner distance is about the millimetres from
  * its edge, positive inside; water, looseness and void begin at depths of their own.
  */
-final class InventedTruth {
+public final class InventedTruth {
     /** How damage comes about. */
-    enum Kind {
+    public enum Kind {
         /** Ragged leaks around fittings: wet, loose inside that, empty in the middle. */
         FITTINGS,
         /** Long and narrow along an edge of the deck. */

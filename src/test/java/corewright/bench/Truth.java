@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 
 /** What is really under a deck, on one raster: wet and loose 0 or 1, void depth in millimetres. */
-record Truth(TruthGrid wet, TruthGrid loose, TruthGrid depth) {
+public record Truth(TruthGrid wet, TruthGrid loose, TruthGrid depth) {
     static Truth read(Path folder) throws IOException {
         return new Truth(
                 TruthGrid.read(folder.resolve("truth-wet.asc")),
@@ -12,15 +12,15 @@ record Truth(TruthGrid wet, TruthGrid loose, TruthGrid depth) {
                 TruthGrid.read(folder.resolve("truth-void-depth-mm.asc")));
     }
 
-    boolean wetAt(int i) {
+    public boolean wetAt(int i) {
         return wet.at(i) > 0.5;
     }
 
-    boolean looseAt(int i) {
+    public boolean looseAt(int i) {
         return loose.at(i) > 0.5 || emptyAt(i);
     }
 
-    boolean emptyAt(int i) {
+    public boolean emptyAt(int i) {
         return depth.at(i) > 0.5;
     }
 

@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.function.DoubleBinaryOperator;
 
 /** An ESRI ASCII grid: first row at the largest y, -9999 outside the deck. */
-final class TruthGrid {
+public final class TruthGrid {
     private static final double OUTSIDE = -9999;
 
     private final double x0;
     private final double y0;
-    final double cell;
+    public final double cell;
     private final int rows;
     private final int columns;
     private final double[] values;
@@ -61,23 +61,23 @@ final class TruthGrid {
         return Double.parseDouble(words[1]);
     }
 
-    int size() {
+    public int size() {
         return values.length;
     }
 
-    boolean onDeck(int i) {
+    public boolean onDeck(int i) {
         return values[i] != OUTSIDE;
     }
 
-    double at(int i) {
+    public double at(int i) {
         return values[i];
     }
 
-    double x(int i) {
+    public double x(int i) {
         return x0 + (i % columns + 0.5) * cell;
     }
 
-    double y(int i) {
+    public double y(int i) {
         return y0 + (rows - i / columns - 0.5) * cell;
     }
 }
