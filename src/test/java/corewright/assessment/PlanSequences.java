@@ -63,7 +63,13 @@ final class PlanSequences {
             RepairOptions options = RepairPlanner.plan(survey, damage, memory);
             Methods methods = Methods.of(survey, damage, options);
             RepairOptions plans = RepairPlanner.together(survey, damage, options, methods.of(Method.INJECT), memory);
-            Decision decision = Decider.decide(survey, damage, methods, plans, Gains.NONE, new PanelGains(survey, damage, StiffnessMap.NONE, memory));
+            Decision decision = Decider.decide(
+                    survey,
+                    damage,
+                    methods,
+                    plans,
+                    Gains.NONE,
+                    new PanelGains(survey, damage, StiffnessMap.NONE, memory));
             return new Run(
                     Issued.of(survey, damage, decision).plan(), WorkDone.of(survey, damage, decision.injections()));
         }

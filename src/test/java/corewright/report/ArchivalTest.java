@@ -67,7 +67,8 @@ class ArchivalTest {
                 PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, false)) {
             ValidationResult result = validator.validate(parser);
             assertThat(result.isCompliant())
-                    .as(file.getFileName() + ": " + result.getTestAssertions().stream().limit(3).toList())
+                    .as(file.getFileName() + ": "
+                            + result.getTestAssertions().stream().limit(3).toList())
                     .isTrue();
         }
     }

@@ -116,10 +116,8 @@ public final class PdfFile implements AutoCloseable {
                 </rdf:RDF>
                 </x:xmpmeta>
                 <?xpacket end="w"?>
-                """.replace("DAY", day)
-                .replace(
-                        "TITLE",
-                        title.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;"));
+                """.replace("DAY", day).replace(
+                "TITLE", title.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;"));
     }
 
     /** Adds a page of that size and paints it. */

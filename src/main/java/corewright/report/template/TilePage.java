@@ -136,8 +136,11 @@ final class TilePage {
         boolean cut = job.cut().isPresent();
         paper.text("Before " + (cut ? "cutting" : "drilling"), Leaf.LEFT, top + HEAD.capMm(), HEAD, Anchor.LEFT);
         List<String> steps = new ArrayList<>();
-        steps.add("Measure both bars: " + (measure == Measure.METRIC ? "100 mm each, within half a millimetre" : "3 15/16 in each, within 1/64 in") + ". If not, print again at 100" + Wording.TIED
-                + "%.");
+        steps.add("Measure both bars: "
+                + (measure == Measure.METRIC
+                        ? "100 mm each, within half a millimetre"
+                        : "3 15/16 in each, within 1/64 in")
+                + ". If not, print again at 100" + Wording.TIED + "%.");
         if (!alone()) {
             steps.add(
                     "Cut along the frame at the left and at the top. Lay each sheet on its neighbour's strip until the rings"
