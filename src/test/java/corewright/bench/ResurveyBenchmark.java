@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
@@ -129,7 +130,7 @@ public final class ResurveyBenchmark {
     }
 
     /** A place clear of other damage and of the deck's edge; null where the deck has none. */
-    private static Coordinate clear(InventedDeck deck, Random random) {
+    private static @Nullable Coordinate clear(InventedDeck deck, Random random) {
         for (int k = 0; k < TRIES; k++) {
             double x = 200 + (deck.lengthMm() - 400) * random.nextDouble();
             double y = 200 + (deck.widthMm() - 400) * random.nextDouble();

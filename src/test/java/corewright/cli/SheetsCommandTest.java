@@ -25,6 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class SheetsCommandTest {
     @TempDir
+    @SuppressWarnings("NullAway.Init")
     Path folder;
 
     private void survey(String more, String files) throws IOException {
