@@ -384,7 +384,8 @@ final class InjectionPlanner {
                 stopMm,
                 reachMm,
                 servedMm3,
-                what.nozzle);
+                what.nozzle,
+                Hole.Range.NONE);
     }
 
     private Cavity cavity(Polygon area, double cellMm) {

@@ -57,6 +57,9 @@ final class Abreast {
             if (e.getCause() instanceof Error error) {
                 throw error;
             }
+            if (e.getCause() instanceof RuntimeException own) { // such as that the work is no longer wanted
+                throw own;
+            }
             throw new IllegalStateException(e.getCause());
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();

@@ -68,6 +68,7 @@ class RunCommandTest {
                         "cups.csv",
                         "drill-template-sheet.pdf",
                         "drill-template.pdf",
+                        "drying.csv",
                         "exchange/holes.dxf",
                         "exchange/regions.csv",
                         "exchange/regions.dxf",
@@ -80,9 +81,11 @@ class RunCommandTest {
                         "maps/fore-deck-repair.png",
                         "maps/fore-deck-repair.svg",
                         "next-readings.csv",
+                        "options.csv",
                         "outputs.sha256",
                         "owner-report.pdf",
                         "regions.geojson",
+                        "repair-plan.yaml",
                         "schedule.csv",
                         "summary.json",
                         "surfaces/fore-deck-moisture.asc",
@@ -91,6 +94,7 @@ class RunCommandTest {
                         "surfaces/fore-deck-void_depth_mm.asc",
                         "surfaces/fore-deck-void_depth_sd_mm.asc",
                         "survey-record.pdf",
+                        "what-would-change.csv",
                         "work-cards.pdf");
         assertThat(files).allSatisfy(f -> assertThat(out().resolve(f)).isNotEmptyFile());
         try (Stream<Path> beside = Files.list(place)) {
@@ -103,7 +107,7 @@ class RunCommandTest {
     void tablesHaveTheirColumns() throws IOException {
         Map<String, String> columns = Map.of(
                 "holes.csv",
-                        "id,face,region,kind,order,x,y,diameter_mm,depth_stop_mm,reach_mm,served_l,access,push_in_mm,simulated_l",
+                        "id,face,region,kind,order,x,y,diameter_mm,depth_stop_mm,reach_mm,served_l,access,push_in_mm,simulated_l,low_g,planned_g,high_g,taken_g",
                 "batches.csv",
                         "batch,region,holes,part_a_g,part_b_g,mix_at_min,work_until_min,first_rise_min,hard_at_min",
                 "buying-list.csv", "item,plan,buy,unit,basis",

@@ -18,6 +18,7 @@ import corewright.decision.RegionDecision;
 import corewright.repair.plan.Fill;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.Outlook;
 import corewright.repair.plan.RecorePlan;
 import corewright.repair.plan.RepairOptions;
 import corewright.stiffness.StiffnessMap;
@@ -384,13 +385,25 @@ public final class DrawingFixture {
                 360,
                 List.of(),
                 List.of(),
-                Fill.NONE);
+                Fill.NONE,
+                Outlook.NONE);
     }
 
     private static Hole hole(Region r, String id, Hole.Kind kind, int order, Coordinate at) {
         boolean vent = kind == Hole.Kind.VENT;
         Spot spot = new Spot(FACE, at.x, at.y);
-        return new Hole(id, r.id(), kind, order, spot, 6.4, 4.5 + order % 4, vent ? 0 : 80, vent ? 0 : 90_000, null);
+        return new Hole(
+                id,
+                r.id(),
+                kind,
+                order,
+                spot,
+                6.4,
+                4.5 + order % 4,
+                vent ? 0 : 80,
+                vent ? 0 : 90_000,
+                null,
+                Hole.Range.NONE);
     }
 
     private static List<Polygon> sound(Face face, List<Region> regions) {

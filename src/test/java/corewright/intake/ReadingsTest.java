@@ -255,8 +255,8 @@ class ReadingsTest {
                         "p.csv:2: mc_percent: found \"-2\", expected a number from 0 to 1000",
                         "t.csv:2: minutes: found \"-1\", expected a number from 0 to 1000000",
                         "t.csv:2: value: found \"tepid\", expected degrees from -60 to 400 Celsius, warm or not-warm",
-                        "l.csv:2: hole: found nothing, expected the hole's id",
-                        "l.csv:2: grams: found \"x\", expected a number",
+                        "l.csv:2: hole: found nothing, expected the hole's name or its number on the card",
+                        "l.csv:2: grams: found \"x\", expected a number of grams",
                         "ph.csv:2: file: \"../../etc/passwd\" leads outside the survey folder, expected a file inside it");
     }
 

@@ -211,7 +211,8 @@ class WorkTest {
                 6,
                 150,
                 1e6 / 3,
-                null);
+                null,
+                Hole.Range.NONE);
     }
 
     /** 195.0 g at 2.5 : 1: resin to 139.3, hardener to 195.0 (139.2 from the rounded sum 557.0 / 4). */

@@ -8,6 +8,7 @@ import corewright.repair.plan.Batch;
 import corewright.repair.plan.Fill;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.Outlook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -95,7 +96,8 @@ public final class CardSamples {
                 nozzle ? 0 : 4.5 + random.nextInt(60) / 10.0,
                 kind == Hole.Kind.VENT ? 0 : 120,
                 kind == Hole.Kind.VENT ? 0 : 1000 + random.nextInt(90_000),
-                nozzle ? new Hole.Nozzle("old hole", SampleAssessment.spot(2475, 460), 1 + random.nextInt(299)) : null);
+                nozzle ? new Hole.Nozzle("old hole", SampleAssessment.spot(2475, 460), 1 + random.nextInt(299)) : null,
+                Hole.Range.NONE);
     }
 
     /** Nobody drills two holes nearer than 30 mm. */
@@ -120,7 +122,8 @@ public final class CardSamples {
                 plan.buyG(),
                 ARITHMETIC,
                 CAUTIONS,
-                fill);
+                fill,
+                Outlook.NONE);
     }
 
     /** A front from the low corner, 20 mm a minute. */

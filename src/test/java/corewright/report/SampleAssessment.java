@@ -21,6 +21,7 @@ import corewright.repair.plan.Batch;
 import corewright.repair.plan.Fill;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.Outlook;
 import corewright.repair.plan.RepairOptions;
 import corewright.stiffness.StiffnessMap;
 import corewright.survey.About;
@@ -274,7 +275,8 @@ public final class SampleAssessment {
                 340,
                 List.of(),
                 List.of("Never drill past the depth stop."),
-                Fill.NONE);
+                Fill.NONE,
+                Outlook.NONE);
     }
 
     private static Hole hole(Region region, String suffix, Hole.Kind kind, int order, double x, double y) {
@@ -289,7 +291,8 @@ public final class SampleAssessment {
                 6.5,
                 fills ? 120 : 0,
                 fills ? region.voidMm3().p50() / 2 : 0,
-                null);
+                null,
+                Hole.Range.NONE);
     }
 
     private static Decision decision(List<Region> regions, List<InjectionPlan> injections) {

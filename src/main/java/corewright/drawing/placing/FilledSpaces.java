@@ -141,7 +141,17 @@ public record FilledSpaces(List<Space> spaces, List<Hole> holes) {
             Spot spot = shot.spot();
             if (spot != null && shot.hole().isEmpty()) {
                 holes.add(new Hole(
-                        shot.id(), shot.region(), Hole.Kind.INJECTION, 1, spot, 0, shot.depthStopMm(), 0, 0, null));
+                        shot.id(),
+                        shot.region(),
+                        Hole.Kind.INJECTION,
+                        1,
+                        spot,
+                        0,
+                        shot.depthStopMm(),
+                        0,
+                        0,
+                        null,
+                        Hole.Range.NONE));
             }
         }
         return holes;

@@ -26,21 +26,6 @@ public record Hole(
         double servedMm3,
         @Nullable Nozzle nozzle,
         Range range) {
-    /** Without a range. */
-    public Hole(
-            String id,
-            String region,
-            Kind kind,
-            int order,
-            Spot spot,
-            double diameterMm,
-            double depthStopMm,
-            double reachMm,
-            double servedMm3,
-            @Nullable Nozzle nozzle) {
-        this(id, region, kind, order, spot, diameterMm, depthStopMm, reachMm, servedMm3, nozzle, Range.NONE);
-    }
-
     /** The same with other grams in a small and in a large cavity. */
     public Hole with(Range other) {
         return new Hole(id, region, kind, order, spot, diameterMm, depthStopMm, reachMm, servedMm3, nozzle, other);

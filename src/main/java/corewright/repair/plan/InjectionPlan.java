@@ -40,42 +40,6 @@ public record InjectionPlan(
         List<String> cautions,
         Fill fill,
         Outlook outlook) {
-    /** Of one cavity only. */
-    public InjectionPlan(
-            String region,
-            List<Part> parts,
-            String resin,
-            Quantiles cavityMm3,
-            double reachMm,
-            String reachGovernedBy,
-            List<Hole> holes,
-            double coveredFraction,
-            List<Batch> batches,
-            double resinG,
-            double hardenerG,
-            double buyG,
-            List<String> arithmetic,
-            List<String> cautions,
-            Fill fill) {
-        this(
-                region,
-                parts,
-                resin,
-                cavityMm3,
-                reachMm,
-                reachGovernedBy,
-                holes,
-                coveredFraction,
-                batches,
-                resinG,
-                hardenerG,
-                buyG,
-                arithmetic,
-                cautions,
-                fill,
-                Outlook.NONE);
-    }
-
     public InjectionPlan {
         parts = List.copyOf(parts);
         holes = List.copyOf(holes);

@@ -22,7 +22,8 @@ public record Outlook(
         shows = List.copyOf(shows);
     }
 
-    Outlook renamed(UnaryOperator<String> name) {
+    /** The same with other ids. */
+    public Outlook renamed(UnaryOperator<String> name) {
         return new Outlook(
                 emptySmall,
                 emptyLarge,

@@ -6,6 +6,7 @@ import corewright.repair.plan.EmptySpace;
 import corewright.repair.plan.Fill;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.Outlook;
 import corewright.survey.FrozenPlan;
 import corewright.survey.FrozenPlan.Kind;
 import corewright.survey.FrozenPlan.PlannedHole;
@@ -146,7 +147,17 @@ public final class FrozenSpace {
         Hole.Nozzle nozzle = h.kind() == Kind.NOZZLE ? new Hole.Nozzle(h.access(), h.spot(), h.pushMm()) : null;
         String id = "held " + h.name(); // no planner gives such a name
         return new Hole(
-                id, region, Hole.Kind.valueOf(h.kind().name()), 0, h.spot(), h.diameterMm(), h.stopMm(), 0, 0, nozzle);
+                id,
+                region,
+                Hole.Kind.valueOf(h.kind().name()),
+                0,
+                h.spot(),
+                h.diameterMm(),
+                h.stopMm(),
+                0,
+                0,
+                nozzle,
+                Hole.Range.NONE);
     }
 
     private static boolean at(Hole hole, PlannedHole old) {
@@ -164,11 +175,11 @@ public final class FrozenSpace {
                                 h.spot().xMm(),
                                 h.spot().yMm()))))
                 .toList();
-        return with(named, named.holes(), named.batches(), said, named.fill());
+        return with(named, named.holes(), named.batches(), said, named.fill(), named.outlook());
     }
 
     private static InjectionPlan with(
-            InjectionPlan p, List<Hole> holes, List<Batch> batches, List<String> cautions, Fill fill) {
+            InjectionPlan p, List<Hole> holes, List<Batch> batches, List<String> cautions, Fill fill, Outlook outlook) {
         return new InjectionPlan(
                 p.region(),
                 p.parts(),
@@ -184,7 +195,8 @@ public final class FrozenSpace {
                 p.buyG(),
                 p.arithmetic(),
                 cautions,
-                fill);
+                fill,
+                outlook);
     }
 
     /** Gives holes their names, each once. */
@@ -214,14 +226,16 @@ public final class FrozenSpace {
                         stays ? old.get().stopMm() : hole.depthStopMm(),
                         hole.reachMm(),
                         hole.servedMm3(),
-                        hole.nozzle()));
+                        hole.nozzle(),
+                        hole.range()));
             }
             return with(
                     fresh,
                     named,
                     fresh.batches().stream().map(this::batch).toList(),
                     fresh.cautions(),
-                    fill(fresh.fill()));
+                    fill(fresh.fill()),
+                    fresh.outlook().renamed(this::name));
         }
 
         /** The number after the greatest that was ever given in this space: they run over all its regions. */
@@ -266,7 +280,9 @@ public final class FrozenSpace {
         private Fill fill(Fill f) {
             Map<String, Double> filled = new LinkedHashMap<>();
             f.filledMm3().forEach((hole, mm3) -> filled.put(name(hole), mm3));
-            return new Fill(f.arrivalS(), f.liquidShare(), f.emptyShare(), f.pockets(), filled);
+            Map<String, Double> taken = new LinkedHashMap<>();
+            f.takenMm3().forEach((hole, mm3) -> taken.put(name(hole), mm3));
+            return new Fill(f.arrivalS(), f.liquidShare(), f.emptyShare(), f.pockets(), filled, taken, f.density());
         }
 
         private String name(String planned) {

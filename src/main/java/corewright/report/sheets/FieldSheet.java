@@ -41,12 +41,12 @@ final class FieldSheet {
     private final Survey survey;
     private final SheetPlaces all;
     private final List<SheetPlaces.Place> rows;
-    private final FieldSheets.Size size;
+    private final SheetSize size;
     private final Measure measure;
     private final double tableLeft;
 
     /** @param from first of its places; {@code to}: one after the last */
-    FieldSheet(Survey survey, SheetPlaces all, int from, int to, FieldSheets.Size size) {
+    FieldSheet(Survey survey, SheetPlaces all, int from, int to, SheetSize size) {
         this.survey = survey;
         this.all = all;
         this.rows = all.places().subList(from, to);
@@ -59,12 +59,12 @@ final class FieldSheet {
         return again ? 2 : 3;
     }
 
-    private static int rowsInColumn(FieldSheets.Size size) {
+    private static int rowsInColumn(SheetSize size) {
         return (int) ((size.heightMm - FEET - BODY - HEAD_ROWS) / ROW);
     }
 
     /** Rows of a sheet. */
-    static int capacity(FieldSheets.Size size, boolean again) {
+    static int capacity(SheetSize size, boolean again) {
         return columns(again) * rowsInColumn(size);
     }
 

@@ -11,22 +11,6 @@ import java.util.List;
 
 /** The field sheets of a survey: every face on as many sheets as its places take. */
 public final class FieldSheets {
-    /** What the sheets are printed on, lying. */
-    public enum Size {
-        A4(297, 210, "A4"),
-        LETTER(279.4, 215.9, "Letter");
-
-        final double widthMm;
-        final double heightMm;
-        final String word;
-
-        Size(double widthMm, double heightMm, String word) {
-            this.widthMm = widthMm;
-            this.heightMm = heightMm;
-            this.word = word;
-        }
-    }
-
     private FieldSheets() {}
 
     /**
@@ -35,7 +19,7 @@ public final class FieldSheets {
      * @param spacingMm of the grid where nothing was read yet
      * @return how many sheets
      */
-    public static int write(Survey survey, double spacingMm, Size size, Path file) throws IOException {
+    public static int write(Survey survey, double spacingMm, SheetSize size, Path file) throws IOException {
         List<FieldSheet> sheets = new ArrayList<>();
         for (Face face : survey.faces()) {
             SheetPlaces places = SheetPlaces.of(survey, face, spacingMm);

@@ -143,6 +143,16 @@ class MixTest {
 
     private static Hole hole(int number, double servedMm3) {
         return new Hole(
-                "R1-" + number, "R1", Hole.Kind.INJECTION, number, new Spot("f", 0, 0), 6.4, 6, 150, servedMm3, null);
+                "R1-" + number,
+                "R1",
+                Hole.Kind.INJECTION,
+                number,
+                new Spot("f", 0, 0),
+                6.4,
+                6,
+                150,
+                servedMm3,
+                null,
+                Hole.Range.NONE);
     }
 }

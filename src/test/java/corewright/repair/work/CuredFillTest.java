@@ -12,6 +12,7 @@ import corewright.repair.RepairPlanner;
 import corewright.repair.pattern.Cavity;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.Outlook;
 import corewright.repair.plan.SecondShot;
 import corewright.reuse.Memory;
 import corewright.survey.Finding;
@@ -136,7 +137,7 @@ class CuredFillTest {
     }
 
     private static Hole hole(String id, Hole.Kind kind, double x, double y) {
-        return new Hole(id, "R1", kind, 1, new Spot(Deck.FACE, x, y), 6.4, 7.5, 0, 0, null);
+        return new Hole(id, "R1", kind, 1, new Spot(Deck.FACE, x, y), 6.4, 7.5, 0, 0, null, Hole.Range.NONE);
     }
 
     /** The second shot of a hollow middle by a plan with these holes. */
@@ -318,7 +319,8 @@ class CuredFillTest {
                 p.buyG(),
                 p.arithmetic(),
                 p.cautions(),
-                p.fill());
+                p.fill(),
+                Outlook.NONE);
     }
 
     @Test
