@@ -63,6 +63,7 @@ final class PlanSequences {
             RepairOptions options = RepairPlanner.plan(survey, damage, memory);
             Methods methods = Methods.of(survey, damage, options);
             RepairOptions plans = RepairPlanner.together(survey, damage, options, methods.of(Method.INJECT), memory);
+            assertThat(plans.defects()).isEmpty();
             Decision decision = Decider.decide(
                     survey,
                     damage,

@@ -15,6 +15,7 @@ import corewright.survey.MovedHole;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -229,6 +230,7 @@ public final class FrozenSpace {
                         hole.nozzle(),
                         hole.range()));
             }
+            fresh.holes().forEach(h -> ofHole.computeIfAbsent(h.id(), id -> nearest(named, h)));
             return with(
                     fresh,
                     named,
@@ -236,6 +238,16 @@ public final class FrozenSpace {
                     fresh.cautions(),
                     fill(fresh.fill()),
                     fresh.outlook().renamed(this::name));
+        }
+
+        /** What was to be seen or given at a vent that is spared goes to the hole of its kind nearest to it. */
+        private static String nearest(List<Hole> named, Hole spared) {
+            return named.stream()
+                    .filter(h -> h.kind() == spared.kind())
+                    .min(Comparator.comparingDouble(
+                            h -> h.spot().coordinate().distance(spared.spot().coordinate())))
+                    .orElseThrow()
+                    .id();
         }
 
         /** The number after the greatest that was ever given in this space: they run over all its regions. */
@@ -279,9 +291,9 @@ public final class FrozenSpace {
 
         private Fill fill(Fill f) {
             Map<String, Double> filled = new LinkedHashMap<>();
-            f.filledMm3().forEach((hole, mm3) -> filled.put(name(hole), mm3));
+            f.filledMm3().forEach((hole, mm3) -> filled.merge(name(hole), mm3, Double::sum));
             Map<String, Double> taken = new LinkedHashMap<>();
-            f.takenMm3().forEach((hole, mm3) -> taken.put(name(hole), mm3));
+            f.takenMm3().forEach((hole, mm3) -> taken.merge(name(hole), mm3, Double::sum));
             return new Fill(f.arrivalS(), f.liquidShare(), f.emptyShare(), f.pockets(), filled, taken, f.density());
         }
 
