@@ -127,7 +127,9 @@ public record Issued(FrozenPlan plan, List<String> changes, List<Finding> findin
         }
 
         private void holes(InjectionPlan plan) {
-            FrozenSpace frozen = FrozenSpace.of(survey, EmptySpace.of(damage, plan));
+            EmptySpace space = EmptySpace.of(damage, plan);
+            FrozenSpace frozen =
+                    FrozenSpace.of(survey, damage.face(space.face()).regions(), space);
             boolean same = frozen.same(plan);
             Map<String, Double> grams =
                     WorkLog.planned(plan, survey.settings().drilling().wasteFraction());

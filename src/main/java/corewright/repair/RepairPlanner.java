@@ -98,7 +98,7 @@ public final class RepairPlanner {
         if (survey.repairPlan().isNone()) {
             return injection(task, space, List.of(), memory);
         }
-        FrozenSpace frozen = FrozenSpace.of(survey, space);
+        FrozenSpace frozen = FrozenSpace.of(survey, face.regions(), space);
         InjectionPlanner.Outcome first =
                 injection(task, space, frozen.heldBefore(), memory).named(frozen::named);
         if (frozen.isEmpty() || first.plan() == null || frozen.same(first.plan())) {

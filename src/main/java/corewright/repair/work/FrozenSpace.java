@@ -41,31 +41,41 @@ public final class FrozenSpace {
     private static final double SAME_AIR = 0.5;
 
     private final FrozenPlan plan;
+    private final List<Region> regions;
     private final EmptySpace space;
     private final Set<String> begun;
     private final List<MovedHole> moved;
     /** Those of the plan that lie here and are not left out, or are drilled. */
     private final List<PlannedHole> here;
 
-    private FrozenSpace(Survey survey, EmptySpace space) {
+    private FrozenSpace(Survey survey, List<Region> regions, EmptySpace space) {
         plan = survey.repairPlan();
+        this.regions = regions;
         this.space = space;
         begun = Begun.holes(survey);
         moved = survey.judgements().holes();
         here = plan.holes().stream().filter(this::isHere).toList();
     }
 
-    public static FrozenSpace of(Survey survey, EmptySpace space) {
-        return new FrozenSpace(survey, space);
+    /** @param regions all of the face, so that each hole belongs to one space only */
+    public static FrozenSpace of(Survey survey, List<Region> regions, EmptySpace space) {
+        return new FrozenSpace(survey, List.copyOf(regions), space);
     }
 
     private boolean isHere(PlannedHole hole) {
         boolean drilled = begun.contains(hole.name());
         boolean same = hole.spot().face().equals(space.face());
-        boolean inside =
-                same && space.area().covers(FACTORY.createPoint(hole.spot().coordinate()));
-        boolean ours = drilled && same && space.regions().stream().anyMatch(r -> r.id().equals(hole.region()));
-        return (inside || ours) && (drilled || !hole.dropped() && !movedAway(hole));
+        boolean ours = same && space.regions().stream().anyMatch(r -> r.id().equals(owner(hole, drilled)));
+        return ours && (drilled || !hole.dropped() && !movedAway(hole));
+    }
+
+    /** The region that a hole lies in; of one that is drilled and lies in none any more, the one it was made for. */
+    private String owner(PlannedHole hole, boolean drilled) {
+        return regions.stream()
+                .filter(r -> r.likely().covers(FACTORY.createPoint(hole.spot().coordinate())))
+                .map(Region::id)
+                .findFirst()
+                .orElse(drilled ? hole.region() : "");
     }
 
     /** A person put it elsewhere, which is another place and has another name. */
