@@ -39,10 +39,12 @@ record Waiting(double dryLow, double dryHigh, double cureLow, double cureHigh) {
         };
     }
 
-    /** Where no time is told nothing is added, and the note says so. */
+    /** Where no time can be told, as of foam, it may be any. */
     private static Waiting dries(DryingTime time) {
         Quantiles days = time.days();
-        return days == null ? NONE : new Waiting(days.p10(), days.p90(), 0, 0);
+        return days == null
+                ? new Waiting(0, Double.POSITIVE_INFINITY, 0, 0)
+                : new Waiting(days.p10(), days.p90(), 0, 0);
     }
 
     Waiting and(Waiting o) {
