@@ -48,6 +48,28 @@ class PlanRevisionsTest {
         assertThat(sums.dropped).isPositive();
     }
 
+    /** A vent at which mix showed is no hole without a plan; grams through it are told. */
+    @Test
+    void aVentInTheLogIsNoStranger() throws IOException {
+        Survey survey = survey(place);
+        Survey planned = survey.with(issued(assess(survey)).plan());
+        String vent = planned.repairPlan().holes().stream()
+                .filter(h -> !h.fills())
+                .findFirst()
+                .orElseThrow()
+                .name();
+
+        assertThat(said(planned, vent, 0)).noneMatch(m -> m.startsWith(vent));
+        assertThat(said(planned, vent, 12)).contains(vent + " took 12 g, and is a vent.");
+    }
+
+    private static List<String> said(Survey planned, String hole, double grams) {
+        WorkEntry entry = new WorkEntry(new Origin("log.csv", 2), hole, 120, grams, null);
+        return assess(Part.LOG.with(planned, List.of(entry))).findings().stream()
+                .map(f -> f.message())
+                .toList();
+    }
+
     @Test
     void aRunWithItsOwnPlanGivesTheSameBytes() throws IOException {
         Survey survey = survey(place);

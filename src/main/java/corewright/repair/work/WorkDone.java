@@ -18,6 +18,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What was done of the plans, and how it turned out.
@@ -57,7 +59,7 @@ public record WorkDone(
             log.slips().forEach(s -> findings.add(finding(s)));
         }
         findings.addAll(CuredFill.findings(survey, cured));
-        List<WorkLog.Filled> elsewhere = elsewhere(log.entries(), progress, findings);
+        List<WorkLog.Filled> elsewhere = elsewhere(log.entries(), progress, vents(plans), findings);
         return new WorkDone(progress, cured, elsewhere, findings, defects);
     }
 
@@ -73,28 +75,41 @@ public record WorkDone(
 
     /** Grams count where they went, also where nothing is planned any more. */
     private static List<WorkLog.Filled> elsewhere(
-            List<WorkEntry> log, List<WorkProgress> progress, List<Finding> findings) {
+            List<WorkEntry> log, List<WorkProgress> progress, Set<String> vents, List<Finding> findings) {
         Map<String, Double> taken = new LinkedHashMap<>();
         log.forEach(e -> taken.merge(e.hole(), e.grams(), Double::sum));
         progress.forEach(p -> p.log().holes().forEach(h -> taken.remove(h.hole())));
         List<WorkLog.Filled> all = new ArrayList<>();
         taken.forEach((hole, grams) -> {
             all.add(new WorkLog.Filled(hole, 0, grams, 0, WorkLog.Took.AS_PLANNED));
+            boolean vent = vents.contains(hole);
+            if (vent && grams == 0) {
+                return; // mix showed there, or it was drilled: no more is said of a vent
+            }
             Origin origin = log.stream()
                     .filter(e -> e.hole().equals(hole))
                     .findFirst()
                     .orElseThrow()
                     .origin();
-            findings.add(
-                    new Finding(
-                            Finding.Severity.DOUBT,
-                            origin,
-                            new About.OfHole(hole),
-                            Subject.WORK_LOG,
-                            hole + " took " + Amounts.grams(grams) + ", and no plan fills its place any more.",
-                            "The grams stay on the record. Tap there after cure, and drill no further hole before it is clear why."));
+            findings.add(new Finding(
+                    Finding.Severity.DOUBT,
+                    origin,
+                    new About.OfHole(hole),
+                    Subject.WORK_LOG,
+                    hole + " took " + Amounts.grams(grams)
+                            + (vent ? ", and is a vent." : ", and no plan fills its place any more."),
+                    "The grams stay on the record. Tap there after cure"
+                            + (vent ? "." : ", and drill no further hole before it is clear why.")));
         });
         return all;
+    }
+
+    private static Set<String> vents(List<InjectionPlan> plans) {
+        return plans.stream()
+                .flatMap(p -> p.holes().stream())
+                .filter(h -> !h.fills())
+                .map(Hole::id)
+                .collect(Collectors.toSet());
     }
 
     private static Finding finding(NamedLog.Slip slip) {
