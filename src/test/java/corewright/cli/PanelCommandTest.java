@@ -89,6 +89,18 @@ class PanelCommandTest {
         assertThat(out).doesNotExist();
     }
 
+    /** Refused from its size: it overflowed an array before. And a place that cannot be written is told before the work. */
+    @Test
+    void refusesAMeshTooFineAndAPlaceThatIsNone(@TempDir Path dir) throws IOException {
+        Path file = dir.resolve("p.yaml");
+        Files.writeString(file, PANEL.replace("mesh_mm: 40", "mesh_mm: 0.001"));
+        assertThat(refusal(file, dir.resolve("out.json")))
+                .contains("mesh_mm: found \"0.001\", expected at least ", "for a panel of this size");
+        assertThat(refusal(file, dir.resolve("none").resolve("out.json")))
+                .contains("there is no such folder to put it in")
+                .doesNotContain("mesh_mm");
+    }
+
     private static String refusal(Path file, Path out) {
         StringWriter err = new StringWriter();
         int status = Corewright.run(
