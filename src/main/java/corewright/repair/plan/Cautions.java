@@ -167,7 +167,7 @@ public final class Cautions {
                 Locale.ROOT,
                 "Keep every vent open until the mix %s, and %s: sealed in with its air, this mix can push with up to %.0f kPa, %s.",
                 holding == Holding.OVERHEAD ? "shows in it, then plug it at once" : "rises out of it",
-                holding.plate(),
+                holding.hold(),
                 sealed,
                 force + (tooMuch ? ", more than weights can hold" : "")));
     }

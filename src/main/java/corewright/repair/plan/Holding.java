@@ -83,10 +83,10 @@ public enum Holding {
         return otherSide;
     }
 
-    /** The plate's hold in a sentence. */
-    String plate() {
+    /** How the skin is held, in a sentence. */
+    String hold() {
         return switch (this) {
-            case DECK -> "hold the skin with a plate";
+            case DECK -> "hold the skin down";
             case WALL -> "screw or strut a plate over the skin";
             case OVERHEAD -> "hold the skin with a propped plate";
         };

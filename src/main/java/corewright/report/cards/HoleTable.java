@@ -44,6 +44,13 @@ final class HoleTable {
     private static final double GRAMS = 97;
     private static final double WENT = 113;
     private static final double WIDE = 15;
+    private static final double VENT_GAP = 1.5;
+    private static final String SEEN = "seen, min";
+
+    /** Between the boxes for the depth felt and for what went in. */
+    static final double VENT_ROOM = WENT - FELT - WIDE - 2 * VENT_GAP;
+
+    static final Type VENT_TYPE = SMALL;
 
     private final InjectionCard card;
     private final List<Hole> holes;
@@ -161,7 +168,7 @@ final class HoleTable {
                 : "";
     }
 
-    /** When mix is due at a vent by the simulation, and a box for when it was seen. */
+    /** When mix is due at a vent by the simulation, what to give there if none shows, and a box for when it was seen. */
     private void vent(Paper paper, Hole hole, double left, double y, double row) {
         double due = card.plan()
                 .fill()
@@ -169,15 +176,25 @@ final class HoleTable {
                 .map(r -> r.cellAt(hole.spot().xMm(), hole.spot().yMm()))
                 .orElse(Double.NaN);
         double box = left + WENT - WIDE / 2;
-        String held =
-                hole.range().highG() > 0 ? "else " + Figures.atMost(hole.range().highG(), 0) + " g; " : "";
-        String seen = held + "seen, min";
-        List<String> words = Double.isNaN(due) ? List.of(seen) : List.of("mix due " + CardClock.said(due), seen);
+        List<String> words = words(due, hole.range().highG());
         double base = CardSheet.level(SMALL, y, row) - (words.size() - 1) * SMALL_LEAD / 2;
         for (int i = 0; i < words.size(); i++) {
-            paper.text(words.get(i), box - 1.5, base + i * SMALL_LEAD, SMALL, Anchor.RIGHT);
+            paper.text(words.get(i), box - VENT_GAP, base + i * SMALL_LEAD, SMALL, Anchor.RIGHT);
         }
         CardSheet.box(paper, box, y + (row - CardSheet.BOX) / 2, WIDE);
+        if (!words.get(words.size() - 1).equals(SEEN)) {
+            paper.text("min", box + WIDE - 1, CardSheet.level(SMALL, y, row), SMALL, Anchor.RIGHT);
+        }
+    }
+
+    /** @param dueS NaN where mix is due at no time */
+    static List<String> words(double dueS, double heldG) {
+        List<String> words = new ArrayList<>();
+        if (!Double.isNaN(dueS)) {
+            words.add("mix due " + CardClock.said(dueS));
+        }
+        words.add(heldG > 0 ? "else " + Figures.atMost(heldG, 0) + " g" : SEEN);
+        return words;
     }
 
     private double total(Paper paper, double left, double y, double row) {
