@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import corewright.assessment.Assessed;
 import corewright.assessment.Assessor;
 import corewright.assessment.Earlier;
+import corewright.assessment.Progress;
 import corewright.comparison.Change;
 import corewright.comparison.Comparer;
 import corewright.comparison.Comparison;
@@ -23,6 +24,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -60,20 +62,27 @@ final class CompareCommand implements Callable<Integer> {
     @Option(names = "--json", description = "print machine-readable results")
     private boolean json;
 
+    @Mixin
+    @SuppressWarnings("NullAway.Init")
+    private Quiet quiet;
+
     @Override
     public Integer call() throws IOException {
         Outputs.check(out);
-        StageClock clock = new StageClock(
-                System.console() == null ? null : spec.commandLine().getErr());
-        clock.begin("intake", 0);
-        Intake earlier = SurveySource.read(before);
-        Intake later = SurveySource.read(after);
-        Side was = side(earlier, (stage, share) -> clock.begin("before: " + stage, share / 2));
-        Side is = side(later, (stage, share) -> clock.begin("after: " + stage, 0.4 + share / 2));
-        clock.begin("comparison", 0.8);
-        Comparison comparison = Comparer.compare(was, is);
-        ComparisonOutputs.write(comparison, out);
-        clock.end();
+        Intake later;
+        Side was;
+        Side is;
+        Comparison comparison;
+        try (StageClock clock = quiet.clock(spec.commandLine().getErr())) {
+            clock.begin("intake", 0);
+            Intake earlier = SurveySource.read(before);
+            later = SurveySource.read(after);
+            was = side(earlier, clock.part("before", share -> 0.4 * share));
+            is = side(later, clock.part("after", share -> 0.4 + 0.4 * share));
+            clock.begin("comparison", 0.8);
+            comparison = Comparer.compare(was, is);
+            ComparisonOutputs.write(comparison, out);
+        }
         PrintWriter print = spec.commandLine().getOut();
         if (json) {
             print.println(asJson(comparison));
@@ -87,7 +96,7 @@ final class CompareCommand implements Callable<Integer> {
         return Math.max(RunCommand.status(was.assessment(), err), RunCommand.status(is.assessment(), err));
     }
 
-    private static Side side(Intake intake, corewright.assessment.Progress progress) {
+    private static Side side(Intake intake, Progress progress) {
         Assessed assessed = Assessor.assess(intake.survey(), intake.findings(), Earlier.NONE, progress);
         return new Side(assessed.assessment(), assessed.earlier().parameters());
     }

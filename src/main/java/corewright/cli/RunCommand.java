@@ -11,6 +11,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -41,17 +42,22 @@ final class RunCommand implements Callable<Integer> {
     @Option(names = "--json", description = "print machine-readable results")
     private boolean json;
 
+    @Mixin
+    @SuppressWarnings("NullAway.Init")
+    private Quiet quiet;
+
     @Override
     public Integer call() throws IOException {
         Outputs.check(out);
-        StageClock clock = new StageClock(
-                System.console() == null ? null : spec.commandLine().getErr());
-        clock.begin("intake", 0);
-        Intake intake = SurveySource.read(survey);
-        Assessed assessed = Assessor.assess(intake.survey(), intake.findings(), Earlier.NONE, clock);
-        Assessment assessment = assessed.assessment();
-        String summary = Outputs.write(assessed, out, clock, clock::timingsMs);
-        clock.end();
+        Assessment assessment;
+        String summary;
+        try (StageClock clock = quiet.clock(spec.commandLine().getErr())) {
+            clock.begin("intake", 0);
+            Intake intake = SurveySource.read(survey);
+            Assessed assessed = Assessor.assess(intake.survey(), intake.findings(), Earlier.NONE, clock);
+            assessment = assessed.assessment();
+            summary = Outputs.write(assessed, out, clock, clock::timingsMs);
+        }
         PrintWriter print = spec.commandLine().getOut();
         if (json) {
             print.print(summary);

@@ -44,7 +44,7 @@ class RunCommandTest {
 
     @BeforeAll
     static void run() throws IOException {
-        first = Run.of("run", DECK, "--out", out().toString());
+        first = Run.of("run", DECK, "--quiet", "--out", out().toString());
         summary = JSON.readTree(out().resolve("summary.json").toFile());
     }
 
