@@ -14,6 +14,7 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.geom.util.LinearComponentExtracter;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /** The exact overlay of an area with the level lines of one or several rasters. */
@@ -69,7 +70,7 @@ public final class LevelPartition {
 
     /** The faces that the lines enclose, noded on a grid of {@code 1 / scale}. */
     private static List<Polygon> faces(Collection<Geometry> lines, double scale) {
-        Geometry noded = Overlay.unionOnGrid(lines, new PrecisionModel(scale));
+        Geometry noded = Overlay.unionOnGrid(List.of(ofOneKind(lines)), new PrecisionModel(scale));
         Polygonizer polygonizer = new Polygonizer();
         polygonizer.add(noded);
         List<Polygon> faces = new ArrayList<>();
@@ -81,6 +82,15 @@ public final class LevelPartition {
                 .thenComparingDouble(p -> p.getEnvelopeInternal().getMinY())
                 .thenComparing(Comparator.naturalOrder()));
         return faces;
+    }
+
+    /** A mixed collection is asked for its dimension again at every node, which takes time with the square of its size. */
+    private static Geometry ofOneKind(Collection<Geometry> lines) {
+        List<LineString> parts = new ArrayList<>(lines.size());
+        for (Object line : LinearComponentExtracter.getLines(FACTORY.buildGeometry(lines))) {
+            parts.add(FACTORY.createLineString(((LineString) line).getCoordinateSequence()));
+        }
+        return FACTORY.createMultiLineString(parts.toArray(LineString[]::new));
     }
 
     private static LineString segment(Coordinate p, Coordinate q) {
