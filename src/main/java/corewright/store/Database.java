@@ -129,8 +129,9 @@ final class Database {
             for (String table : tables) {
                 try (ResultSet row = pragma.executeQuery("PRAGMA quick_check(" + table + ")")) {
                     String answer = row.next() ? "" + row.getString(1) : "";
+                    answer = answer.replace("*** in database main ***\n", "");
                     if (!answer.equals("ok")) {
-                        throw new StoreException(file, "is damaged (" + answer + ")");
+                        throw new StoreException(file, "is damaged (" + Scalar.shown(answer) + ")");
                     }
                 }
             }
@@ -160,7 +161,7 @@ final class Database {
             return "another program is writing to it; close that or try again";
         }
         if (name.startsWith("SQLITE_CORRUPT") || name.startsWith("SQLITE_NOTADB")) {
-            return "is damaged (" + failure.getMessage() + ")";
+            return "is damaged (" + Scalar.shown(failure.getMessage()) + ")";
         }
         if (name.startsWith("SQLITE_IOERR")) {
             return "the disk failed (" + failure.getMessage() + ")" + elsewhere;
@@ -168,6 +169,6 @@ final class Database {
         if (name.startsWith("SQLITE_TOOBIG")) {
             return "holds a value larger than " + (LARGEST_VALUE >> 20) + " MB, which is the limit";
         }
-        return "cannot be read as a survey file (" + failure.getMessage() + ")";
+        return "cannot be read as a survey file (" + Scalar.shown(failure.getMessage()) + ")";
     }
 }

@@ -317,13 +317,12 @@ public final class SurveyFile implements AutoCloseable {
                     path, "was moved or deleted while open; nothing of it was written, save a copy elsewhere");
         }
         try {
-            connection.setAutoCommit(false); // from here on nobody else can write
+            statement("BEGIN IMMEDIATE"); // from here on nobody else can write
             if (dataVersion() != dataVersion) {
                 throw new StoreException(path, "was changed by another program; close it and open it again");
             }
             work.run();
-            connection.commit();
-            connection.setAutoCommit(true);
+            statement("COMMIT");
         } catch (StoreException e) {
             rollBack(e);
             throw e;
@@ -333,13 +332,26 @@ public final class SurveyFile implements AutoCloseable {
         }
     }
 
+    /**
+     * The driver's own commit begins the next transaction at once, and fails where that does, though all was written;
+     * after a commit that failed its roll back may fail too.
+     */
+    private void statement(String sql) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute(sql);
+        }
+    }
+
     private void rollBack(Exception failure) {
         try {
-            connection.rollback();
-            connection.setAutoCommit(true);
+            statement("ROLLBACK");
+        } catch (SQLException e) {
+            failure.addSuppressed(e); // the database has rolled back by itself, or will when it is next opened
+        }
+        try {
             journal.refresh();
         } catch (SQLException e) {
-            failure.addSuppressed(e); // the database rolls back by itself when it is next opened
+            failure.addSuppressed(e);
         }
     }
 
