@@ -19,6 +19,7 @@ import java.util.stream.Stream;
  * when the program is killed; so the program has a folder of its own, which the next one clears.
  */
 public final class TemporaryFiles {
+    /** Asked by everything here that makes such files; Java itself remembers what it was at first. */
     static final String PROPERTY = "java.io.tmpdir";
 
     private static final int BYTES = 1 << 16;
@@ -27,7 +28,7 @@ public final class TemporaryFiles {
 
     private TemporaryFiles() {}
 
-    /** To be called first of all, as Java asks for the folder but once; where none can be made, all stays as it is. */
+    /** To be called first of all; where no folder can be made, all stays as it is. */
     public static void begin() {
         Path folder = Path.of(System.getProperty(PROPERTY));
         try {

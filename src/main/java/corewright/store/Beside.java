@@ -63,7 +63,7 @@ final class Beside {
     }
 
     static Connection connectToCopy(Path file) throws SQLException, IOException {
-        Path folder = Files.createTempDirectory("corewright-read");
+        Path folder = Files.createTempDirectory(Path.of(System.getProperty("java.io.tmpdir")), "corewright-read");
         Path copy = folder.resolve("survey.gpkg");
         try {
             Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING);

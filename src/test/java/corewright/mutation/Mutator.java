@@ -138,7 +138,7 @@ final class Mutator {
             } else {
                 byte[] bytes = files.getOrDefault(name, new byte[0]);
                 byte[] changed = content(bytes, name);
-                takesAway |= breaks(changed) < breaks(bytes);
+                takesAway |= lines(changed) < lines(bytes);
                 files.put(name, changed);
             }
         }
@@ -169,12 +169,19 @@ final class Mutator {
         }
     }
 
-    private static long breaks(byte[] bytes) {
-        long breaks = 0;
+    /** Lines with something in them. */
+    private static long lines(byte[] bytes) {
+        long lines = 0;
+        boolean empty = true;
         for (byte b : bytes) {
-            breaks += b == '\n' || b == '\r' ? 1 : 0;
+            if (b == '\n' || b == '\r') {
+                empty = true;
+            } else if (empty && b > ' ') {
+                lines++;
+                empty = false;
+            }
         }
-        return breaks;
+        return lines;
     }
 
     private byte[] noise() {
