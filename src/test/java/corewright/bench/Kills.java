@@ -2,6 +2,7 @@ package corewright.bench;
 
 import corewright.SurveyFolders;
 import corewright.intake.SurveyFolder;
+import corewright.store.EditingProcess;
 import corewright.store.SurveyFile;
 import corewright.survey.Survey;
 import java.io.IOException;
@@ -50,7 +51,7 @@ public final class Kills {
     private Kills(Path work, long seed) throws Exception {
         this.work = work;
         this.random = new Random(seed);
-        this.namespace = namespace();
+        this.namespace = EditingProcess.namespace();
         this.survey = SurveyFolders.minimal(work).path();
         Files.createDirectory(work.resolve("tmp"));
         for (String name : List.of("letters.txt", ".out-letters", ".s.gpkg.letters", "tmp/letters.txt")) {
@@ -161,12 +162,7 @@ public final class Kills {
         boolean alive = process.isAlive();
         atWork += alive && Files.exists(begun) ? 1 : 0;
         finished += alive ? 0 : 1;
-        List<ProcessHandle> all = process.descendants().toList();
-        all.forEach(ProcessHandle::destroyForcibly);
-        process.destroyForcibly().waitFor();
-        for (ProcessHandle each : all) {
-            each.onExit().get(1, TimeUnit.MINUTES);
-        }
+        EditingProcess.kill(process);
     }
 
     /** Answers how long it took. */
@@ -194,18 +190,6 @@ public final class Kills {
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .redirectError(ProcessBuilder.Redirect.appendTo(work.resolve("tmp/errors.txt").toFile()))
                 .start();
-    }
-
-    /** What starts a program in a process namespace of its own; empty where the system has or allows none. */
-    private static List<String> namespace() throws InterruptedException {
-        List<String> command = List.of("unshare", "-pf", "--mount-proc", "--kill-child=SIGKILL");
-        List<String> trial = new ArrayList<>(command);
-        trial.add("true");
-        try {
-            return new ProcessBuilder(trial).start().waitFor() == 0 ? command : List.of();
-        } catch (IOException e) {
-            return List.of();
-        }
     }
 
     /** Each file that the list names is there with the bytes it says, and nothing else but our letters. */

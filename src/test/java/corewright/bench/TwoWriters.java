@@ -38,7 +38,7 @@ import java.util.regex.Pattern;
 public final class TwoWriters {
     private static final int MOST_EDITS_AT_ONCE = 25;
     private static final int LONGEST_PAUSE_MS = 4;
-    private static final long LONGEST_RUN_S = 600;
+    private static final long LONGEST_RUN_S = 3600;
 
     private TwoWriters() {}
 
