@@ -39,6 +39,10 @@ final class Beside {
         }
     }
 
+    static boolean hasJournal(Path file) {
+        return Files.exists(path(file, "-journal"), LinkOption.NOFOLLOW_LINKS);
+    }
+
     /**
      * Opens a file to be read only. Where its folder cannot be written and the last edits still stand in files beside
      * it, they are put together in a copy, which goes when the connection is closed.

@@ -85,6 +85,32 @@ final class Database {
         }
     }
 
+    /**
+     * Runs a statement by itself. Transactions of edits are begun and ended so: the driver's own commit begins the next
+     * transaction at once, and fails where that does, though all was written.
+     */
+    static void execute(Connection connection, String sql) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute(sql);
+        }
+    }
+
+    /**
+     * Writes what stands there already. A journal that was left by a process killed before it had anything in it, and so
+     * is of no use to anybody, goes with it.
+     */
+    static void touch(Connection connection) throws SQLException {
+        execute(connection, "PRAGMA application_id = " + APPLICATION_ID);
+    }
+
+    /** Changes when another connection commits to the file. */
+    static long dataVersion(Connection connection) throws SQLException {
+        try (Statement pragma = connection.createStatement();
+                ResultSet row = pragma.executeQuery("PRAGMA data_version")) {
+            return row.getLong(1);
+        }
+    }
+
     /** Marks a new, empty file as a GeoPackage. */
     static void mark(Connection connection) throws SQLException {
         try (Statement pragma = connection.createStatement()) {

@@ -56,7 +56,7 @@ public final class SurveyFile implements AutoCloseable {
         Contents contents = new Contents(path, connection);
         this.survey = contents.survey();
         this.importNotes = new ArrayList<>(contents.importNotes());
-        this.dataVersion = dataVersion();
+        this.dataVersion = Database.dataVersion(connection);
         connection.setAutoCommit(true);
     }
 
@@ -167,7 +167,7 @@ public final class SurveyFile implements AutoCloseable {
                 connection.close();
                 connection = inMemory;
             } else if (lock != null) {
-                prepare(connection, version);
+                prepare(connection, version, Beside.hasJournal(path));
             }
             SurveyFile file = new SurveyFile(path, connection, lock, whyReadOnly);
             file.importNotes.addAll(notes);
@@ -182,8 +182,11 @@ public final class SurveyFile implements AutoCloseable {
         }
     }
 
-    private static void prepare(Connection connection, int version) throws SQLException {
+    private static void prepare(Connection connection, int version, boolean journalLeft) throws SQLException {
         connection.setAutoCommit(false);
+        if (journalLeft) {
+            Database.touch(connection);
+        }
         Strangers.remove(connection, version);
         Schema.migrate(connection, version);
         Schema.dropIndexesOfTools(connection);
@@ -317,13 +320,13 @@ public final class SurveyFile implements AutoCloseable {
                     path, "was moved or deleted while open; nothing of it was written, save a copy elsewhere");
         }
         try {
-            statement("BEGIN IMMEDIATE"); // from here on nobody else can write
-            if (dataVersion() != dataVersion) {
+            Database.execute(connection, "BEGIN IMMEDIATE"); // from here on nobody else can write
+            if (Database.dataVersion(connection) != dataVersion) {
                 throw new StoreException(path, "was changed by another program; close it and open it again");
             }
             work.run();
-            statement("COMMIT");
-        } catch (StoreException e) {
+            Database.execute(connection, "COMMIT");
+        } catch (StoreException | RuntimeException e) {
             rollBack(e);
             throw e;
         } catch (SQLException e) {
@@ -332,19 +335,9 @@ public final class SurveyFile implements AutoCloseable {
         }
     }
 
-    /**
-     * The driver's own commit begins the next transaction at once, and fails where that does, though all was written;
-     * after a commit that failed its roll back may fail too.
-     */
-    private void statement(String sql) throws SQLException {
-        try (Statement statement = connection.createStatement()) {
-            statement.execute(sql);
-        }
-    }
-
     private void rollBack(Exception failure) {
         try {
-            statement("ROLLBACK");
+            Database.execute(connection, "ROLLBACK");
         } catch (SQLException e) {
             failure.addSuppressed(e); // the database has rolled back by itself, or will when it is next opened
         }
@@ -357,17 +350,7 @@ public final class SurveyFile implements AutoCloseable {
 
     /** For tests: the file may not grow, as on a full disk. */
     void limitPages() throws SQLException {
-        try (Statement pragma = connection.createStatement()) {
-            pragma.execute("PRAGMA max_page_count = 1"); // the database takes the present size instead
-        }
-    }
-
-    /** Changes when another connection commits to the file. */
-    private long dataVersion() throws SQLException {
-        try (Statement pragma = connection.createStatement();
-                ResultSet row = pragma.executeQuery("PRAGMA data_version")) {
-            return row.getLong(1);
-        }
+        Database.execute(connection, "PRAGMA max_page_count = 1"); // the database takes the present size instead
     }
 
     @Override

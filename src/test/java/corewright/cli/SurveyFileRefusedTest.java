@@ -130,6 +130,20 @@ class SurveyFileRefusedTest {
                 .doesNotContain("\nall is well");
     }
 
+    @Test
+    void aNoteOfTheImportForgesNoLine() throws Exception {
+        String note = "char(27) || '[2J' || char(10) || 'all is well'";
+        sql("INSERT INTO import_notes (severity, origin_file, origin_line, about, id, subject, message, effect, position)"
+                + " VALUES ('doubt', " + note + ", 1, 'face', " + note + ", 'plan', " + note + ", " + note + ", 1)");
+
+        assertThat(run("check", file.toString())).as(err.toString()).isZero();
+
+        assertThat(out.toString())
+                .contains("? \uFFFD[2J\uFFFDall is well:1: \uFFFD[2J\uFFFDall is well")
+                .doesNotContain("\u001B")
+                .doesNotContain("\nall is well");
+    }
+
     /** A word that is refused by what it stands for, not by its column. */
     @Test
     void aMethodOfTheFileForgesNoLineOfARefusal() throws Exception {
