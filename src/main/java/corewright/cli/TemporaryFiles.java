@@ -34,7 +34,8 @@ public final class TemporaryFiles {
         try {
             clear(folder);
             Path own = folder.resolve(NAME + HexFormat.of().toHexDigits(new SecureRandom().nextLong()));
-            WriterLock lock = WriterLock.take(own, ""); // before there is a folder that another might take for left over
+            WriterLock lock =
+                    WriterLock.take(own, ""); // before there is a folder that another might take for left over
             Files.createDirectory(own);
             System.setProperty(PROPERTY, own.toString());
             Runtime.getRuntime().addShutdownHook(new Thread(() -> end(own, lock), "remove temporary files"));

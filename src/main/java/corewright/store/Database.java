@@ -187,7 +187,7 @@ final class Database {
             return "another program is writing to it; close that or try again";
         }
         if (name.startsWith("SQLITE_CORRUPT") || name.startsWith("SQLITE_NOTADB")) {
-            return "is damaged (" + Scalar.shown(failure.getMessage()) + ")";
+            return "is damaged (" + Scalar.shown("" + failure.getMessage()) + ")";
         }
         if (name.startsWith("SQLITE_IOERR")) {
             return "the disk failed (" + failure.getMessage() + ")" + elsewhere;
@@ -195,6 +195,6 @@ final class Database {
         if (name.startsWith("SQLITE_TOOBIG")) {
             return "holds a value larger than " + (LARGEST_VALUE >> 20) + " MB, which is the limit";
         }
-        return "cannot be read as a survey file (" + Scalar.shown(failure.getMessage()) + ")";
+        return "cannot be read as a survey file (" + Scalar.shown("" + failure.getMessage()) + ")";
     }
 }

@@ -127,9 +127,13 @@ public final class Kills {
                 Survey found = isInto
                         ? SurveyFile.read(place)
                         : SurveyFolder.read(place).survey();
-                require(found.readings().taps().size() == expected.readings().taps().size()
-                        && found.readings().moisture().size() == expected.readings().moisture().size()
-                        && found.faces().size() == expected.faces().size(), place + " is not whole");
+                require(
+                        found.readings().taps().size()
+                                        == expected.readings().taps().size()
+                                && found.readings().moisture().size()
+                                        == expected.readings().moisture().size()
+                                && found.faces().size() == expected.faces().size(),
+                        place + " is not whole");
             }
             if (i % KILLS_A_ROUND == KILLS_A_ROUND - 1) {
                 delete(back);
@@ -188,7 +192,8 @@ public final class Kills {
         line.addAll(command);
         return new ProcessBuilder(line)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                .redirectError(ProcessBuilder.Redirect.appendTo(work.resolve("tmp/errors.txt").toFile()))
+                .redirectError(ProcessBuilder.Redirect.appendTo(
+                        work.resolve("tmp/errors.txt").toFile()))
                 .start();
     }
 

@@ -28,8 +28,7 @@ public final class MutationFuzz {
                 System.out.println((i + 1) + ": " + mutants);
             }
         }
-        System.out.println(
-                count + " mutants, heap of " + (Runtime.getRuntime().maxMemory() >> 20) + " MB: " + mutants);
+        System.out.println(count + " mutants, heap of " + (Runtime.getRuntime().maxMemory() >> 20) + " MB: " + mutants);
         System.exit(mutants.firstDefect().isEmpty() ? 0 : 1);
     }
 }

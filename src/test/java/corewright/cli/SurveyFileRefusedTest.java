@@ -133,8 +133,10 @@ class SurveyFileRefusedTest {
     @Test
     void aNoteOfTheImportForgesNoLine() throws Exception {
         String note = "char(27) || '[2J' || char(10) || 'all is well'";
-        sql("INSERT INTO import_notes (severity, origin_file, origin_line, about, id, subject, message, effect, position)"
-                + " VALUES ('doubt', " + note + ", 1, 'face', " + note + ", 'plan', " + note + ", " + note + ", 1)");
+        sql(
+                "INSERT INTO import_notes (severity, origin_file, origin_line, about, id, subject, message, effect, position)"
+                        + " VALUES ('doubt', " + note + ", 1, 'face', " + note + ", 'plan', " + note + ", " + note
+                        + ", 1)");
 
         assertThat(run("check", file.toString())).as(err.toString()).isZero();
 

@@ -99,7 +99,10 @@ final class Judge {
                 throw new IllegalStateException("opened for work it is another survey");
             }
             Plug plug = new Plug(
-                    new Origin("by hand", 0), "by hand", new Spot(again.survey().faces().get(0).name(), 1, 2), 11);
+                    new Origin("by hand", 0),
+                    "by hand",
+                    new Spot(again.survey().faces().get(0).name(), 1, 2),
+                    11);
             file.append(Edit.add(file.survey(), Part.PLUGS, plug));
             file.undo();
         }
@@ -109,7 +112,8 @@ final class Judge {
     /** What {@code check} prints of it. */
     private static void assessed(Intake intake) {
         String words = Measure.of(intake.survey())
-                .say(corewright.assessment.Verdict.of(intake.survey(), intake.findings()).sentence());
+                .say(corewright.assessment.Verdict.of(intake.survey(), intake.findings())
+                        .sentence());
         boolean forged = intake.findings().stream().anyMatch(f -> forges(f.message()) || forges(f.effect()));
         if (forged || forges(words)) {
             throw new IllegalStateException("a finding forges a line");

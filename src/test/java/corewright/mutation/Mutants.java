@@ -135,7 +135,8 @@ public final class Mutants {
     /** Counts and the longest time. */
     @Override
     public String toString() {
-        return counts + ", fewer of a kind and said so " + told + ", longest " + String.format(java.util.Locale.ROOT, "%.2f", longestS)
+        return counts + ", fewer of a kind and said so " + told + ", longest "
+                + String.format(java.util.Locale.ROOT, "%.2f", longestS)
                 + " s of processor time (seed " + longestSeed + ")"
                 + (firstDefect.isEmpty() ? "" : ", first defect: " + firstDefect);
     }

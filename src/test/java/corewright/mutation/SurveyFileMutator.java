@@ -128,8 +128,10 @@ final class SurveyFileMutator {
                 Statement statement = connection.createStatement()) {
             SQLiteConnection database = connection.unwrap(SQLiteConnection.class);
             database.getDatabase().deserialize("main", bytes);
-            String table = pick(names(statement, "SELECT name FROM sqlite_schema WHERE type = 'table'"
-                    + " AND name NOT LIKE 'sqlite%' ORDER BY name"));
+            String table = pick(names(
+                    statement,
+                    "SELECT name FROM sqlite_schema WHERE type = 'table'"
+                            + " AND name NOT LIKE 'sqlite%' ORDER BY name"));
             String column = pick(names(statement, "SELECT name FROM pragma_table_info('" + table + "')"));
             String sql = cells
                     ? cells(table, column)
@@ -177,7 +179,8 @@ final class SurveyFileMutator {
     /** Bytes of one page, mostly of its head, where it says what it holds; or whole pages. */
     private byte[] page(byte[] original) {
         byte[] bytes = original.clone();
-        int size = bytes.length < 100 ? 512 : Math.max(512, ByteBuffer.wrap(bytes).getShort(16) & 0xFFFF);
+        int size =
+                bytes.length < 100 ? 512 : Math.max(512, ByteBuffer.wrap(bytes).getShort(16) & 0xFFFF);
         int pages = Math.max(1, bytes.length / size);
         int page = random.nextInt(pages);
         int at = page * size;
@@ -203,12 +206,13 @@ final class SurveyFileMutator {
 
     private void spoil(byte[] bytes, int at) {
         if (at < bytes.length) {
-            bytes[at] = (byte) switch (random.nextInt(4)) {
-                case 0 -> random.nextInt(256);
-                case 1 -> bytes[at] ^ (1 << random.nextInt(8));
-                case 2 -> bytes[at] - 1;
-                default -> bytes[at] + 1;
-            };
+            bytes[at] = (byte)
+                    switch (random.nextInt(4)) {
+                        case 0 -> random.nextInt(256);
+                        case 1 -> bytes[at] ^ (1 << random.nextInt(8));
+                        case 2 -> bytes[at] - 1;
+                        default -> bytes[at] + 1;
+                    };
         }
     }
 

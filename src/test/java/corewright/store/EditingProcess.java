@@ -84,16 +84,16 @@ public final class EditingProcess {
         Path said = file.resolveSibling("said.txt"); // a file, as killing a process closes its pipes unread
         List<String> command = new ArrayList<>(before);
         command.addAll(List.of(
-                        java(),
-                        "-XX:TieredStopAtLevel=1",
-                        "-Xshare:auto",
-                        "-Dorg.sqlite.tmpdir=" + file.toAbsolutePath().getParent(),
-                        "-cp",
-                        classPath(),
-                        EditingProcess.class.getName(),
-                        file.toString(),
-                        String.valueOf(seed),
-                        String.valueOf(steps)));
+                java(),
+                "-XX:TieredStopAtLevel=1",
+                "-Xshare:auto",
+                "-Dorg.sqlite.tmpdir=" + file.toAbsolutePath().getParent(),
+                "-cp",
+                classPath(),
+                EditingProcess.class.getName(),
+                file.toString(),
+                String.valueOf(seed),
+                String.valueOf(steps)));
         Process process = new ProcessBuilder(command)
                 .redirectOutput(said.toFile())
                 .redirectError(ProcessBuilder.Redirect.INHERIT)

@@ -3,9 +3,9 @@ package corewright.store;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.GeneratedSurveys;
+import corewright.survey.Edit;
 import corewright.survey.Origin;
 import corewright.survey.Part;
-import corewright.survey.Edit;
 import corewright.survey.Photo;
 import corewright.survey.Spot;
 import corewright.survey.Survey;

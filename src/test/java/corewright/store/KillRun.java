@@ -127,7 +127,8 @@ public final class KillRun {
                 if (!library && !expected.contains(path)) {
                     throw new AssertionError(path + " was left behind");
                 }
-                if (path.toString().endsWith(".letters") && !Files.readString(path).equals(LETTERS)) {
+                if (path.toString().endsWith(".letters")
+                        && !Files.readString(path).equals(LETTERS)) {
                     throw new AssertionError(path + " of others was touched");
                 }
                 Files.delete(path);

@@ -175,7 +175,8 @@ class StoreRefusesTest {
             file.append(Edit.add(file.survey(), Part.PLUGS, taken));
         }
 
-        assertThat(SurveyFile.read(path)).isEqualTo(Edit.add(before, Part.PLUGS, taken).apply(before));
+        assertThat(SurveyFile.read(path))
+                .isEqualTo(Edit.add(before, Part.PLUGS, taken).apply(before));
         try (SurveyFile file = SurveyFile.open(path)) {
             file.undo();
             assertThat(file.survey()).isEqualTo(before);
