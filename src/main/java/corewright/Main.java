@@ -1,6 +1,7 @@
 package corewright;
 
 import corewright.cli.Corewright;
+import corewright.cli.TemporaryFiles;
 import corewright.desktop.Desktop;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -11,6 +12,7 @@ public final class Main {
 
     /** Runs the command line; exits with its status. */
     public static void main(String[] args) {
+        TemporaryFiles.begin();
         System.setProperty("java.awt.headless", "true");
         int status = Corewright.run(
                 new PrintWriter(System.out, true, StandardCharsets.UTF_8),

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.FileSystemException;
+import java.util.function.IntSupplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParseResult;
@@ -61,7 +62,7 @@ public final class Corewright {
             return WRONG_USE;
         }
         line.setExecutionStrategy(Corewright::execute);
-        int status = withinMemory(line, err, args);
+        int status = withinMemory(() -> line.execute(args), err);
         out.flush();
         err.flush();
         return status;
@@ -82,9 +83,9 @@ public final class Corewright {
         return new CommandLine.RunLast().execute(parsed);
     }
 
-    private static int withinMemory(CommandLine line, PrintWriter err, String... args) {
+    static int withinMemory(IntSupplier command, PrintWriter err) {
         try {
-            return line.execute(args);
+            return command.getAsInt();
         } catch (OutOfMemoryError e) { // what was being made is given up: there is room again for a sentence
             err.println(
                     "This needs more memory than the " + (Runtime.getRuntime().maxMemory() >> 20)

@@ -1,5 +1,6 @@
 package corewright.cli;
 
+import corewright.store.OnInterrupt;
 import corewright.store.WriterLock;
 import java.io.IOException;
 import java.nio.file.AtomicMoveNotSupportedException;
@@ -51,7 +52,7 @@ final class WholeFile {
         try (WriterLock lock = WriterLock.take(place, "is being written by another process; name another, or wait")) {
             Path beside = place.resolveSibling("." + place.getFileName() + ".corewright-part");
             Files.deleteIfExists(beside); // of a process that was killed, as nobody else has the lock
-            try {
+            try (OnInterrupt clear = new OnInterrupt(() -> interrupted(lock, beside))) {
                 Files.writeString(beside, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
                 move(beside, place);
             } finally {
@@ -65,6 +66,15 @@ final class WholeFile {
         } catch (IOException e) {
             throw new FileSystemException(file.toString(), null, "could not be written (" + e.getMessage() + ")");
         }
+    }
+
+    private static void interrupted(WriterLock lock, Path beside) {
+        try {
+            Files.deleteIfExists(beside);
+        } catch (IOException e) {
+            // the next process that writes there clears it
+        }
+        lock.close();
     }
 
     private static void move(Path from, Path to) throws IOException {

@@ -1,5 +1,6 @@
 package corewright.intake;
 
+import corewright.intake.text.Clean;
 import corewright.intake.text.Lengths;
 import corewright.intake.text.Notes;
 import corewright.intake.text.RefusedException;
@@ -27,6 +28,9 @@ import org.locationtech.jts.operation.valid.IsValidOp;
  * refused for is refused here too, in the same words.
  */
 public final class SurveyCheck {
+    /** Of a sentence of an import; ours are shorter. */
+    private static final int LONGEST = 5000;
+
     private final Survey survey;
     private final Notes notes;
 
@@ -74,7 +78,27 @@ public final class SurveyCheck {
         Set<Reading.Key> readings = all(survey.readings()).map(Reading::key).collect(Collectors.toSet());
         return importNotes.stream()
                 .filter(f -> !(f.about() instanceof About.OfReading of) || readings.contains(of.reading()))
+                .map(SurveyCheck::clean)
                 .toList();
+    }
+
+    /** Its words come from the file, as the survey's do. */
+    private static Finding clean(Finding f) {
+        About about = f.about();
+        if (about instanceof About.OfFace face) {
+            about = new About.OfFace(Clean.line(face.face(), LONGEST));
+        } else if (about instanceof About.OfFeature feature) {
+            about = new About.OfFeature(Clean.line(feature.id(), LONGEST), feature.spot());
+        } else if (about instanceof About.OfFile file) {
+            about = new About.OfFile(clean(file.origin()));
+        }
+        String message = Clean.line(f.message(), LONGEST);
+        return new Finding(
+                f.severity(), clean(f.origin()), about, f.subject(), message, Clean.line(f.effect(), LONGEST));
+    }
+
+    private static Origin clean(Origin origin) {
+        return new Origin(Clean.line(origin.file(), LONGEST), origin.line());
     }
 
     private static Stream<Reading> all(Readings r) {

@@ -236,8 +236,11 @@ final class Destination implements AutoCloseable {
     /** Outputs of a small survey take some megabytes; a system that does not know its room says 0 and is believed. */
     private static void checkRoom(Path folder, Path where) throws IOException {
         FileStore store = Files.getFileStore(where);
-        long free = store.getUsableSpace();
-        if (store.getTotalSpace() > 0 && free < LEAST_ROOM) {
+        checkRoom(folder, store.getTotalSpace(), store.getUsableSpace());
+    }
+
+    static void checkRoom(Path folder, long size, long free) throws IOException {
+        if (size > 0 && free < LEAST_ROOM) {
             throw new FileSystemException(
                     folder.toString(),
                     null,

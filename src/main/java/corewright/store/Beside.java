@@ -39,6 +39,10 @@ final class Beside {
         }
     }
 
+    static boolean hasJournal(Path file) {
+        return Files.exists(path(file, "-journal"), LinkOption.NOFOLLOW_LINKS);
+    }
+
     /**
      * Opens a file to be read only. Where its folder cannot be written and the last edits still stand in files beside
      * it, they are put together in a copy, which goes when the connection is closed.
@@ -63,7 +67,7 @@ final class Beside {
     }
 
     static Connection connectToCopy(Path file) throws SQLException, IOException {
-        Path folder = Files.createTempDirectory("corewright-read");
+        Path folder = Files.createTempDirectory(Path.of(System.getProperty("java.io.tmpdir")), "corewright-read");
         Path copy = folder.resolve("survey.gpkg");
         try {
             Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING);

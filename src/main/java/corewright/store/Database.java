@@ -85,6 +85,32 @@ final class Database {
         }
     }
 
+    /**
+     * Runs a statement by itself. Transactions of edits are begun and ended so: the driver's own commit begins the next
+     * transaction at once, and fails where that does, though all was written.
+     */
+    static void execute(Connection connection, String sql) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute(sql);
+        }
+    }
+
+    /**
+     * Writes what stands there already. A journal that was left by a process killed before it had anything in it, and so
+     * is of no use to anybody, goes with it.
+     */
+    static void touch(Connection connection) throws SQLException {
+        execute(connection, "PRAGMA application_id = " + APPLICATION_ID);
+    }
+
+    /** Changes when another connection commits to the file. */
+    static long dataVersion(Connection connection) throws SQLException {
+        try (Statement pragma = connection.createStatement();
+                ResultSet row = pragma.executeQuery("PRAGMA data_version")) {
+            return row.getLong(1);
+        }
+    }
+
     /** Marks a new, empty file as a GeoPackage. */
     static void mark(Connection connection) throws SQLException {
         try (Statement pragma = connection.createStatement()) {
@@ -129,8 +155,9 @@ final class Database {
             for (String table : tables) {
                 try (ResultSet row = pragma.executeQuery("PRAGMA quick_check(" + table + ")")) {
                     String answer = row.next() ? "" + row.getString(1) : "";
+                    answer = answer.replace("*** in database main ***\n", "");
                     if (!answer.equals("ok")) {
-                        throw new StoreException(file, "is damaged (" + answer + ")");
+                        throw new StoreException(file, "is damaged (" + Scalar.shown(answer) + ")");
                     }
                 }
             }
@@ -160,7 +187,7 @@ final class Database {
             return "another program is writing to it; close that or try again";
         }
         if (name.startsWith("SQLITE_CORRUPT") || name.startsWith("SQLITE_NOTADB")) {
-            return "is damaged (" + failure.getMessage() + ")";
+            return "is damaged (" + Scalar.shown("" + failure.getMessage()) + ")";
         }
         if (name.startsWith("SQLITE_IOERR")) {
             return "the disk failed (" + failure.getMessage() + ")" + elsewhere;
@@ -168,6 +195,6 @@ final class Database {
         if (name.startsWith("SQLITE_TOOBIG")) {
             return "holds a value larger than " + (LARGEST_VALUE >> 20) + " MB, which is the limit";
         }
-        return "cannot be read as a survey file (" + failure.getMessage() + ")";
+        return "cannot be read as a survey file (" + Scalar.shown("" + failure.getMessage()) + ")";
     }
 }

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryCollection;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.io.ByteOrderValues;
 import org.locationtech.jts.io.ParseException;
@@ -23,6 +24,11 @@ final class GeometryBlob {
     private static final int WITH_XY_ENVELOPE = 1 << 1;
     /** Bytes of the envelope for each of its indicator's values. */
     private static final int[] ENVELOPES = {0, 32, 48, 48, 64};
+
+    /** Collections in collections; a plan has none in another. */
+    private static final int DEEPEST = 8;
+
+    private static final String TOO_DEEP = "geom: found a geometry nested deeper than " + DEEPEST + " collections";
 
     private static final int WKB_POINT = 1;
     /** Header, byte order, type, x, y. */
@@ -83,12 +89,28 @@ final class GeometryBlob {
         byte[] wkb = Arrays.copyOfRange(blob, start, blob.length);
         try {
             Geometry geometry = new WKBReader().read(wkb);
+            if (isDeeper(geometry, DEEPEST)) {
+                throw new IllegalArgumentException(TOO_DEEP);
+            }
             if (geometry.isEmpty()) {
                 throw new IllegalArgumentException("geom: found an empty geometry");
             }
             return geometry;
         } catch (ParseException | RuntimeException e) {
             throw new IllegalArgumentException("geom: found a damaged geometry (" + e.getMessage() + ")", e);
+        } catch (StackOverflowError e) { // the reader calls itself for every collection in a collection
+            throw new IllegalArgumentException(TOO_DEEP, e);
         }
+    }
+
+    private static boolean isDeeper(Geometry geometry, int most) {
+        if (!(geometry instanceof GeometryCollection)) {
+            return false;
+        }
+        boolean deeper = most == 0;
+        for (int i = 0; i < geometry.getNumGeometries() && !deeper; i++) {
+            deeper = isDeeper(geometry.getGeometryN(i), most - 1);
+        }
+        return deeper;
     }
 }

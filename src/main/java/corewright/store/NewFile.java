@@ -5,6 +5,7 @@ import corewright.survey.Photo;
 import corewright.survey.Survey;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
@@ -121,7 +122,7 @@ final class NewFile {
             Path place = place(target);
             Path temporary = temporary(place);
             deleteLeftOver(temporary);
-            try {
+            try (OnInterrupt clear = new OnInterrupt(() -> interrupted(lock, temporary))) {
                 Files.createDirectory(temporary);
                 Files.createFile(temporary.resolve(UNFINISHED));
                 filling.fill(temporary);
@@ -140,7 +141,7 @@ final class NewFile {
             Path journal = temporary.resolveSibling(temporary.getFileName() + "-journal");
             deleteLeftOver(temporary);
             deleteLeftOver(journal);
-            try {
+            try (OnInterrupt clear = new OnInterrupt(() -> interrupted(lock, temporary, journal))) {
                 filling.fill(temporary);
                 makeDurable(temporary, StandardOpenOption.WRITE);
                 moveToFree(temporary, place);
@@ -152,6 +153,17 @@ final class NewFile {
                 Files.deleteIfExists(journal);
             }
         }
+    }
+
+    private static void interrupted(WriterLock lock, Path... unfinished) {
+        for (Path each : unfinished) {
+            try {
+                deleteAll(each);
+            } catch (IOException | UncheckedIOException e) {
+                // still being written; the next process that writes there clears it
+            }
+        }
+        lock.close();
     }
 
     private static WriterLock lock(Path target) throws IOException {

@@ -100,7 +100,11 @@ record Scalar(Class<?> type, String column, boolean mayBeNull) {
 
     /** A text of the file as a message may show it: not too long, and without what would upset a terminal. */
     static String shown(String text) {
-        String cut = text.length() > 60 ? text.substring(0, 60) + "..." : text;
+        return shown(text, 60);
+    }
+
+    static String shown(String text, int most) {
+        String cut = text.length() > most ? text.substring(0, most) + "..." : text;
         return cut.replaceAll("[\\p{Cc}\\p{Cf}\u2028\u2029]", "\uFFFD");
     }
 

@@ -8,11 +8,14 @@ import org.jspecify.annotations.Nullable;
 public final class StoreException extends IOException {
     private static final long serialVersionUID = 1L;
 
+    /** A problem may quote the file. */
+    private static final int LONGEST = 1000;
+
     StoreException(Path file, String problem) {
         this(file, problem, null);
     }
 
     StoreException(Path file, String problem, @Nullable Throwable cause) {
-        super(file + ": " + problem, cause);
+        super(file + ": " + Scalar.shown(problem, LONGEST), cause);
     }
 }

@@ -17,8 +17,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.sqlite.SQLiteConnection;
+import org.sqlite.core.DB;
 
 /**
  * What other programs have made of the tables, against the scripts that make them here: refused where reading or writing
@@ -56,6 +59,9 @@ final class Strangers {
      * @param hidden 0 for one that is stored
      */
     private record Column(String type, boolean notNull, int key, int hidden) {}
+
+    /** The database that the scripts of each version make. */
+    private static final Map<Integer, byte[]> MADE = new ConcurrentHashMap<>();
 
     private final Path file;
     private final Connection found;
@@ -111,10 +117,17 @@ final class Strangers {
         }
     }
 
-    /** What the scripts make, in memory. */
+    /** What the scripts make, in memory; run once for each version, as it is asked for several times an opening. */
     private static Connection reference(int version) throws SQLException {
         Connection reference = Database.inMemory();
-        Schema.createTables(reference, version);
+        DB database = reference.unwrap(SQLiteConnection.class).getDatabase();
+        byte[] made = MADE.get(version);
+        if (made == null) {
+            Schema.createTables(reference, version);
+            MADE.put(version, database.serialize("main"));
+        } else {
+            database.deserialize("main", made);
+        }
         return reference;
     }
 

@@ -11,7 +11,6 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -56,7 +55,7 @@ public final class SurveyFile implements AutoCloseable {
         Contents contents = new Contents(path, connection);
         this.survey = contents.survey();
         this.importNotes = new ArrayList<>(contents.importNotes());
-        this.dataVersion = dataVersion();
+        this.dataVersion = Database.dataVersion(connection);
         connection.setAutoCommit(true);
     }
 
@@ -167,7 +166,7 @@ public final class SurveyFile implements AutoCloseable {
                 connection.close();
                 connection = inMemory;
             } else if (lock != null) {
-                prepare(connection, version);
+                prepare(connection, version, Beside.hasJournal(path));
             }
             SurveyFile file = new SurveyFile(path, connection, lock, whyReadOnly);
             file.importNotes.addAll(notes);
@@ -182,8 +181,11 @@ public final class SurveyFile implements AutoCloseable {
         }
     }
 
-    private static void prepare(Connection connection, int version) throws SQLException {
+    private static void prepare(Connection connection, int version, boolean journalLeft) throws SQLException {
         connection.setAutoCommit(false);
+        if (journalLeft) {
+            Database.touch(connection);
+        }
         Strangers.remove(connection, version);
         Schema.migrate(connection, version);
         Schema.dropIndexesOfTools(connection);
@@ -317,14 +319,13 @@ public final class SurveyFile implements AutoCloseable {
                     path, "was moved or deleted while open; nothing of it was written, save a copy elsewhere");
         }
         try {
-            connection.setAutoCommit(false); // from here on nobody else can write
-            if (dataVersion() != dataVersion) {
+            Database.execute(connection, "BEGIN IMMEDIATE"); // from here on nobody else can write
+            if (Database.dataVersion(connection) != dataVersion) {
                 throw new StoreException(path, "was changed by another program; close it and open it again");
             }
             work.run();
-            connection.commit();
-            connection.setAutoCommit(true);
-        } catch (StoreException e) {
+            Database.execute(connection, "COMMIT");
+        } catch (StoreException | RuntimeException e) {
             rollBack(e);
             throw e;
         } catch (SQLException e) {
@@ -335,27 +336,20 @@ public final class SurveyFile implements AutoCloseable {
 
     private void rollBack(Exception failure) {
         try {
-            connection.rollback();
-            connection.setAutoCommit(true);
+            Database.execute(connection, "ROLLBACK");
+        } catch (SQLException e) {
+            failure.addSuppressed(e); // the database has rolled back by itself, or will when it is next opened
+        }
+        try {
             journal.refresh();
         } catch (SQLException e) {
-            failure.addSuppressed(e); // the database rolls back by itself when it is next opened
+            failure.addSuppressed(e);
         }
     }
 
     /** For tests: the file may not grow, as on a full disk. */
     void limitPages() throws SQLException {
-        try (Statement pragma = connection.createStatement()) {
-            pragma.execute("PRAGMA max_page_count = 1"); // the database takes the present size instead
-        }
-    }
-
-    /** Changes when another connection commits to the file. */
-    private long dataVersion() throws SQLException {
-        try (Statement pragma = connection.createStatement();
-                ResultSet row = pragma.executeQuery("PRAGMA data_version")) {
-            return row.getLong(1);
-        }
+        Database.execute(connection, "PRAGMA max_page_count = 1"); // the database takes the present size instead
     }
 
     @Override

@@ -38,7 +38,7 @@ import java.util.regex.Pattern;
 public final class TwoWriters {
     private static final int MOST_EDITS_AT_ONCE = 25;
     private static final int LONGEST_PAUSE_MS = 4;
-    private static final long LONGEST_RUN_S = 600;
+    private static final long LONGEST_RUN_S = 3600;
 
     private TwoWriters() {}
 
@@ -168,10 +168,25 @@ public final class TwoWriters {
             try {
                 return SurveyFile.open(path);
             } catch (StoreException e) {
-                if (!String.valueOf(e.getMessage()).contains("another program is writing to it")) {
-                    throw e;
-                }
+                throwUnlessBusy(e);
             }
+        }
+    }
+
+    /** And the other's reading an edit, which is then refused: it must not be in the file, or it would be there twice. */
+    private static boolean isAcknowledged(SurveyFile file, Plug plug) throws StoreException {
+        try {
+            file.append(Edit.add(file.survey(), Part.PLUGS, plug));
+            return true;
+        } catch (StoreException e) {
+            throwUnlessBusy(e);
+            return false;
+        }
+    }
+
+    private static void throwUnlessBusy(StoreException e) throws StoreException {
+        if (!String.valueOf(e.getMessage()).contains("another program is writing to it")) {
+            throw e;
         }
     }
 
@@ -182,10 +197,12 @@ public final class TwoWriters {
         while (done < edits) {
             try (SurveyFile file = openWhenNotBusy(path)) {
                 for (int i = 1 + random.nextInt(MOST_EDITS_AT_ONCE); i > 0 && done < edits && !file.readOnly(); i--) {
-                    done++;
-                    Plug plug = new Plug(new Origin("by hand", 0), name + "-" + done, new Spot("foredeck", 1, 2), 11);
-                    file.append(Edit.add(file.survey(), Part.PLUGS, plug));
-                    System.out.println(name + "-" + done);
+                    String id = name + "-" + (done + 1);
+                    Plug plug = new Plug(new Origin("by hand", 0), id, new Spot("foredeck", 1, 2), 11);
+                    if (isAcknowledged(file, plug)) {
+                        System.out.println(id);
+                        done++;
+                    }
                 }
             }
             TimeUnit.MILLISECONDS.sleep(random.nextInt(LONGEST_PAUSE_MS));

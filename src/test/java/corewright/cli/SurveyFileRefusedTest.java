@@ -130,6 +130,35 @@ class SurveyFileRefusedTest {
                 .doesNotContain("\nall is well");
     }
 
+    @Test
+    void aNoteOfTheImportForgesNoLine() throws Exception {
+        String note = "char(27) || '[2J' || char(10) || 'all is well'";
+        sql(
+                "INSERT INTO import_notes (severity, origin_file, origin_line, about, id, subject, message, effect, position)"
+                        + " VALUES ('doubt', " + note + ", 1, 'face', " + note + ", 'plan', " + note + ", " + note
+                        + ", 1)");
+
+        assertThat(run("check", file.toString())).as(err.toString()).isZero();
+
+        assertThat(out.toString())
+                .contains("? \uFFFD[2J\uFFFDall is well:1: \uFFFD[2J\uFFFDall is well")
+                .doesNotContain("\u001B")
+                .doesNotContain("\nall is well");
+    }
+
+    /** A word that is refused by what it stands for, not by its column. */
+    @Test
+    void aMethodOfTheFileForgesNoLineOfARefusal() throws Exception {
+        sql("UPDATE method_overrides SET method = char(27) || '[2J' || char(10) || 'all is well'");
+
+        assertThat(run("check", file.toString())).isEqualTo(Corewright.REFUSED);
+
+        assertThat(err.toString())
+                .contains("was \uFFFD[2J\uFFFDall is well")
+                .doesNotContain("\u001B")
+                .doesNotContain("\nall is well");
+    }
+
     private void sql(String sql) throws Exception {
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
                 Statement statement = connection.createStatement()) {

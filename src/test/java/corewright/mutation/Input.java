@@ -1,11 +1,20 @@
 package corewright.mutation;
 
 import corewright.SurveyFolders;
+import corewright.intake.Intake;
+import corewright.intake.SurveyCheck;
+import corewright.intake.SurveyFolder;
+import corewright.store.Pictures;
+import corewright.store.SurveyFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -17,12 +26,15 @@ import java.util.stream.Stream;
 record Input(Kind kind, Map<String, byte[]> files) {
     enum Kind {
         FOLDER,
+        SURVEY_FILE,
         PANEL,
         GRID,
         POINTS
     }
 
-    /** A few folders and one of each single file. */
+    static final String SURVEY_FILE = "survey.gpkg";
+
+    /** A few folders, one survey file twice, and one of each single file. */
     static List<Input> all(Path scratch) {
         try {
             List<Input> inputs = new ArrayList<>();
@@ -31,6 +43,9 @@ record Input(Kind kind, Map<String, byte[]> files) {
             inputs.add(of(rich(Files.createDirectories(scratch.resolve("rich"))).path()));
             inputs.add(
                     of(drawn(Files.createDirectories(scratch.resolve("drawn"))).path()));
+            for (int pageSize : new int[] {4096, 512}) {
+                inputs.add(surveyFile(scratch.resolve("rich").resolve("survey"), pageSize));
+            }
             inputs.add(single(Kind.PANEL, "panel.yaml", PANEL));
             inputs.add(single(Kind.GRID, "grid.asc", GRID));
             inputs.add(single(Kind.POINTS, "points.csv", "id;x;y;value\n1;0;0;3,5\n2;10;0;4\n3;0;10;-1e2\n"));
@@ -42,6 +57,23 @@ record Input(Kind kind, Map<String, byte[]> files) {
 
     private static Input single(Kind kind, String name, String text) {
         return new Input(kind, Map.of(name, text.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    /** The survey of a folder in a file with pages of a size, so that a table takes one of them or several. */
+    private static Input surveyFile(Path folder, int pageSize) throws IOException {
+        Path file = folder.resolveSibling(SURVEY_FILE);
+        Intake intake = SurveyFolder.read(folder);
+        SurveyFile.create(file, intake.survey(), SurveyCheck.importNotes(intake), Pictures.in(folder));
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+                Statement statement = connection.createStatement()) {
+            statement.execute("PRAGMA page_size = " + pageSize);
+            statement.execute("VACUUM");
+        } catch (SQLException e) {
+            throw new IOException(e);
+        }
+        byte[] bytes = Files.readAllBytes(file);
+        Files.delete(file);
+        return new Input(Kind.SURVEY_FILE, Map.of(SURVEY_FILE, bytes));
     }
 
     private static Input of(Path folder) throws IOException {
@@ -86,6 +118,10 @@ record Input(Kind kind, Map<String, byte[]> files) {
                         SurveyFolders.PLAN + "sole,outline,,\"POLYGON((0 0,800 0,800 700,0 700,0 0))\",,,,,deck\n"
                                 + "sole,opening,hatch,\"POLYGON((300 300,400 300,400 400,300 400,300 300))\",,,,,\n"
                                 + "sole,laminate,pad,\"POLYGON((0 0,100 0,100 100,0 100,0 0))\",,,,,deck\n"
+                                + "sole,solid,edge,\"POLYGON((700 600,800 600,800 700,700 700,700 600))\",,,,,\n"
+                                + "foredeck,divider,frame,\"LINESTRING(600 0,600 600)\",,,,,\n"
+                                + "foredeck,access,locker,POINT(200 200),,,,,\n"
+                                + "foredeck,disturbance,screws,POINT(250 200),,,,,\n"
                                 + "sole,support,beam,\"LINESTRING(0 350,800 350)\",,,,clamped,\n")
                 .with("cross.csv", "y\\x,100,250,400\n100,7,8,41\n250,9,,>100\n400,8,7,12\n")
                 .with("feelers.csv", "id;x1;y1;x2;y2;end;void_depth\nF1;100,5;500;200;500;beyond;4\n")
@@ -143,6 +179,10 @@ record Input(Kind kind, Map<String, byte[]> files) {
             drilling: { hole_diameter_mm: 5 }
             crew: { people: 2 }
             climate: { temperature_c: 16, humidity_percent: 62 }
+            method_overrides: [ { face: foredeck, x_mm: 525, y_mm: 525, method: recore, reason: "by hand" } ]
+            reading_overrides: [ { kind: moisture, id: M2, face: foredeck, x_mm: 225, y_mm: 75, trust: set-aside, reason: "rain" } ]
+            moved_holes: [ { face: foredeck, planned_x_mm: 480, planned_y_mm: 540, x_mm: 500, y_mm: 540 } ]
+            loads: [ { name: crew, face: foredeck, line: "LINESTRING(100 100,400 100)", force_N: 200 }, { face: sole, pressure_kPa: 5 } ]
             """;
 
     private static SurveyFolders drawn(Path parent) {

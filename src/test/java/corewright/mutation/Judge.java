@@ -3,11 +3,19 @@ package corewright.mutation;
 import corewright.cli.GridReader;
 import corewright.cli.NumberTable;
 import corewright.cli.PanelReader;
+import corewright.drawing.kit.Measure;
 import corewright.intake.Intake;
+import corewright.intake.SurveyCheck;
 import corewright.intake.SurveyFolder;
 import corewright.intake.text.RefusedException;
+import corewright.store.StoreException;
+import corewright.store.SurveyFile;
+import corewright.survey.Edit;
 import corewright.survey.Origin;
+import corewright.survey.Part;
+import corewright.survey.Plug;
 import corewright.survey.Readings;
+import corewright.survey.Spot;
 import corewright.survey.Survey;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -17,11 +25,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Reads an input and says what came of it. */
 final class Judge {
-    /** What may come of an input; {@code DEFECT} says why. */
-    record Verdict(Outcome outcome, String defect) {
+    /**
+     * What may come of an input.
+     *
+     * @param why what is wrong with the input, or with us where it is a defect
+     * @param counts of a survey that was read
+     */
+    record Verdict(Outcome outcome, String why, @Nullable Counts counts) {
+        Verdict(Outcome outcome, String why) {
+            this(outcome, why, null);
+        }
+
         enum Outcome {
             READ,
             REFUSED,
@@ -37,10 +55,14 @@ final class Judge {
             switch (kind) {
                 case FOLDER -> {
                     Intake intake = SurveyFolder.read(at);
+                    assessed(intake);
                     String lost = lostRow(intake, files);
                     return lost.isEmpty()
-                            ? new Verdict(Verdict.Outcome.READ, "")
+                            ? new Verdict(Verdict.Outcome.READ, "", Counts.of(intake))
                             : new Verdict(Verdict.Outcome.DEFECT, "lost row " + lost);
+                }
+                case SURVEY_FILE -> {
+                    return new Verdict(Verdict.Outcome.READ, "", Counts.of(file(at.resolve(Input.SURVEY_FILE))));
                 }
                 case PANEL -> PanelReader.read(at.resolve("panel.yaml"));
                 case GRID -> GridReader.read(at.resolve("grid.asc"));
@@ -49,14 +71,58 @@ final class Judge {
             return new Verdict(Verdict.Outcome.READ, "");
         } catch (RefusedException refusal) {
             boolean complete = !refusal.complaints().isEmpty()
-                    && refusal.complaints().stream().noneMatch(c -> c.problem().isBlank());
+                    && refusal.complaints().stream().noneMatch(c -> c.problem().isBlank() || forges(c.toString()));
             return complete
                     ? new Verdict(Verdict.Outcome.REFUSED, String.valueOf(refusal.getMessage()))
-                    : new Verdict(Verdict.Outcome.DEFECT, "refused without a complaint");
+                    : new Verdict(Verdict.Outcome.DEFECT, "refused without a clean complaint: " + refusal.getMessage());
+        } catch (StoreException refusal) {
+            String sentence = String.valueOf(refusal.getMessage());
+            return forges(sentence)
+                    ? new Verdict(Verdict.Outcome.DEFECT, "forges a line: " + sentence)
+                    : new Verdict(Verdict.Outcome.REFUSED, sentence);
         } catch (IOException | RuntimeException | StackOverflowError | OutOfMemoryError defect) {
             StackTraceElement[] trace = defect.getStackTrace();
             return new Verdict(Verdict.Outcome.DEFECT, defect + (trace.length > 0 ? " at " + trace[0] : ""));
         }
+    }
+
+    /** As the commands read it: first only to look, then for work, which must find the same. */
+    private static Intake file(Path path) throws IOException {
+        Intake intake;
+        try (SurveyFile file = SurveyFile.openToRead(path)) {
+            intake = SurveyCheck.check(file.survey(), file.importNotes());
+            assessed(intake);
+        }
+        try (SurveyFile file = SurveyFile.open(path)) {
+            Intake again = SurveyCheck.check(file.survey(), file.importNotes());
+            if (!again.survey().equals(intake.survey())) {
+                throw new IllegalStateException("opened for work it is another survey");
+            }
+            Plug plug = new Plug(
+                    new Origin("by hand", 0),
+                    "by hand",
+                    new Spot(again.survey().faces().get(0).name(), 1, 2),
+                    11);
+            file.append(Edit.add(file.survey(), Part.PLUGS, plug));
+            file.undo();
+        }
+        return intake;
+    }
+
+    /** What {@code check} prints of it. */
+    private static void assessed(Intake intake) {
+        String words = Measure.of(intake.survey())
+                .say(corewright.assessment.Verdict.of(intake.survey(), intake.findings())
+                        .sentence());
+        boolean forged = intake.findings().stream().anyMatch(f -> forges(f.message()) || forges(f.effect()));
+        if (forged || forges(words)) {
+            throw new IllegalStateException("a finding forges a line");
+        }
+    }
+
+    /** Whether a sentence holds what moves a terminal's cursor, or begins a line of its own. */
+    private static boolean forges(String sentence) {
+        return sentence.chars().anyMatch(c -> Character.isISOControl(c) || (c >= 0x202A && c <= 0x202E));
     }
 
     /**

@@ -105,7 +105,22 @@ final class Mutator {
             "1_000",
             "0b1");
 
+    /** Longer than anybody writes; now and then. */
+    private static final List<String> ENORMOUS = List.of(
+            " ".repeat(100_000),
+            ",".repeat(100_000),
+            "1".repeat(100_000),
+            "a".repeat(90_000),
+            "\0".repeat(90_000),
+            "GEOMETRYCOLLECTION(".repeat(20_000),
+            "((".repeat(20_000),
+            "[".repeat(20_000),
+            "<g>".repeat(20_000),
+            "translate(1".repeat(9_000),
+            "0 0,".repeat(60_000));
+
     private final Random random;
+    private boolean takesAway;
 
     Mutator(long seed) {
         this.random = new Random(seed);
@@ -122,10 +137,17 @@ final class Mutator {
                 wholeFile(files, name, names.get(random.nextInt(names.size())));
             } else {
                 byte[] bytes = files.getOrDefault(name, new byte[0]);
-                files.put(name, content(bytes, name));
+                byte[] changed = content(bytes, name);
+                takesAway |= lines(changed) < lines(bytes);
+                files.put(name, changed);
             }
         }
         return files;
+    }
+
+    /** Whether the change may have taken a whole row or thing away, so that nobody can know of it. */
+    boolean takesAway() {
+        return takesAway;
     }
 
     private void wholeFile(Map<String, byte[]> files, String name, String other) {
@@ -141,10 +163,25 @@ final class Mutator {
                 files.put(name, others);
                 files.put(other, bytes);
             }
-            case 3 -> files.put(name, new byte[0]);
+            case 3 -> files.put(name, new byte[0]); // an empty table is no table
             case 4 -> files.put(name, joined(bytes, bytes.length, others, bytes.length));
             default -> files.put(name, noise());
         }
+    }
+
+    /** Lines with something in them. */
+    private static long lines(byte[] bytes) {
+        long lines = 0;
+        boolean empty = true;
+        for (byte b : bytes) {
+            if (b == '\n' || b == '\r') {
+                empty = true;
+            } else if (empty && b > ' ') {
+                lines++;
+                empty = false;
+            }
+        }
+        return lines;
     }
 
     private byte[] noise() {
@@ -157,7 +194,8 @@ final class Mutator {
         return switch (random.nextInt(name.endsWith(".yaml") ? 12 : 10)) {
             case 0, 1, 2 -> bytes(bytes);
             case 3, 4 -> lines(text(bytes)).getBytes(StandardCharsets.UTF_8);
-            case 5, 6, 7, 8 -> cells(text(bytes)).getBytes(StandardCharsets.UTF_8);
+            case 5 -> columns(text(bytes)).getBytes(StandardCharsets.UTF_8);
+            case 6, 7, 8 -> cells(text(bytes)).getBytes(StandardCharsets.UTF_8);
             case 9 -> rarely(bytes);
             default -> yaml(text(bytes)).getBytes(StandardCharsets.UTF_8);
         };
@@ -186,7 +224,10 @@ final class Mutator {
             case 2 -> Collections.swap(lines, at, other);
             case 3 -> Collections.shuffle(lines, random);
             case 4 -> lines.addAll(at, Collections.nCopies(1 + random.nextInt(500), lines.get(at)));
-            case 5 -> lines.set(at, nasty());
+            case 5 -> {
+                lines.set(at, nasty());
+                takesAway = true;
+            }
             default -> lines.set(at, lines.get(at).replace(' ', '\t'));
         }
         return String.join("\n", lines);
@@ -205,6 +246,28 @@ final class Mutator {
             default -> Collections.swap(cells, cell, random.nextInt(cells.size()));
         }
         lines.set(at, String.join(separator, cells));
+        return String.join("\n", lines);
+    }
+
+    /** A column out of every line, emptied, doubled, or changed for another; without regard to quotes. */
+    private String columns(String text) {
+        String separator = text.indexOf(';') >= 0 ? ";" : ",";
+        int column = random.nextInt(6);
+        int other = random.nextInt(6);
+        int kind = random.nextInt(4);
+        List<String> lines = new ArrayList<>();
+        for (String line : text.split("\n", -1)) {
+            List<String> cells = new ArrayList<>(List.of(line.split(separator, -1)));
+            if (Math.max(column, other) < cells.size()) {
+                switch (kind) {
+                    case 0 -> cells.remove(column);
+                    case 1 -> cells.set(column, "");
+                    case 2 -> cells.add(other, cells.get(column));
+                    default -> Collections.swap(cells, column, other);
+                }
+            }
+            lines.add(String.join(separator, cells));
+        }
         return String.join("\n", lines);
     }
 
@@ -250,7 +313,9 @@ final class Mutator {
     }
 
     private String nasty() {
-        return NASTY.get(random.nextInt(NASTY.size()));
+        return random.nextInt(60) == 0
+                ? ENORMOUS.get(random.nextInt(ENORMOUS.size()))
+                : NASTY.get(random.nextInt(NASTY.size()));
     }
 
     private static String text(byte[] bytes) {

@@ -7,6 +7,7 @@ import java.io.File;
 import java.io.IOException;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -240,6 +241,18 @@ class DestinationTest {
                 .hasMessage(
                         folder + ": holds other things than outputs of an earlier run; name an empty or a new folder");
         assertThat(all()).containsExactly("out", "out/letter.txt");
+    }
+
+    @Test
+    void tooLittleRoomIsSaidBeforeTheWorkAndAnUnknownRoomIsBelieved() throws IOException {
+        Path out = Path.of("out");
+
+        assertThatThrownBy(() -> Destination.checkRoom(out, 900_000_000, 4_900_000))
+                .isInstanceOf(FileSystemException.class)
+                .hasMessage("out: has room for 4.9 MB only, and the outputs take 5 MB or more; make room, or name"
+                        + " another folder");
+        Destination.checkRoom(out, 900_000_000, 5_000_000);
+        Destination.checkRoom(out, 0, 0);
     }
 
     @Test

@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Random;
@@ -75,22 +76,25 @@ public final class EditingProcess {
     /**
      * Starts one that goes on after {@code steps}, kills it and answers its last word.
      *
+     * @param before what starts it, such as in a process namespace of its own; nothing, or a program and its arguments
      * @param amongEdits counts {@code afterMs} from its first step on, else from its start
      */
-    static long killed(Path file, long seed, long steps, boolean amongEdits, long afterMs)
-            throws IOException, InterruptedException {
+    static long killed(List<String> before, Path file, long seed, long steps, boolean amongEdits, long afterMs)
+            throws Exception {
         Path said = file.resolveSibling("said.txt"); // a file, as killing a process closes its pipes unread
-        Process process = new ProcessBuilder(List.of(
-                        java(),
-                        "-XX:TieredStopAtLevel=1",
-                        "-Xshare:auto",
-                        "-Dorg.sqlite.tmpdir=" + file.toAbsolutePath().getParent(),
-                        "-cp",
-                        classPath(),
-                        EditingProcess.class.getName(),
-                        file.toString(),
-                        String.valueOf(seed),
-                        String.valueOf(steps)))
+        List<String> command = new ArrayList<>(before);
+        command.addAll(List.of(
+                java(),
+                "-XX:TieredStopAtLevel=1",
+                "-Xshare:auto",
+                "-Dorg.sqlite.tmpdir=" + file.toAbsolutePath().getParent(),
+                "-cp",
+                classPath(),
+                EditingProcess.class.getName(),
+                file.toString(),
+                String.valueOf(seed),
+                String.valueOf(steps)));
+        Process process = new ProcessBuilder(command)
                 .redirectOutput(said.toFile())
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
@@ -98,13 +102,38 @@ public final class EditingProcess {
             process.waitFor(1, TimeUnit.MILLISECONDS);
         }
         process.waitFor(afterMs, TimeUnit.MILLISECONDS);
-        process.destroyForcibly().waitFor();
+        kill(process);
         return Files.readString(said, StandardCharsets.US_ASCII)
                 .lines()
                 .filter(line -> line.matches("[0-9]+"))
                 .mapToLong(Long::parseLong)
                 .max()
                 .orElse(steps);
+    }
+
+    /** Kills a process and all that it has started, and waits until they are gone. */
+    public static void kill(Process process) throws Exception {
+        List<ProcessHandle> all = process.descendants().toList();
+        all.forEach(ProcessHandle::destroyForcibly);
+        process.destroyForcibly().waitFor();
+        for (ProcessHandle each : all) {
+            each.onExit().get(1, TimeUnit.MINUTES);
+        }
+    }
+
+    /**
+     * What starts a program in a process namespace of its own, in which it is process 1 as in a container; empty where
+     * the system has none or does not allow it.
+     */
+    public static List<String> namespace() throws InterruptedException {
+        List<String> command = List.of("unshare", "-pf", "--mount-proc", "--kill-child=SIGKILL");
+        List<String> trial = new ArrayList<>(command);
+        trial.add("true");
+        try {
+            return new ProcessBuilder(trial).start().waitFor() == 0 ? command : List.of();
+        } catch (IOException e) {
+            return List.of();
+        }
     }
 
     /** Of what it needs and no more; a build tool's own class path would not do. */

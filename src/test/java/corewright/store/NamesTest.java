@@ -121,4 +121,17 @@ class NamesTest {
             return entries.map(p -> p.getFileName().toString()).toList();
         }
     }
+
+    /** As a process leaves it that is killed between making the journal and writing it. */
+    @Test
+    void anEmptyJournalThatAKilledProcessLeftGoesWhenTheFileIsOpenedForWork(@TempDir Path dir) throws Exception {
+        Path path = dir.resolve("s.gpkg");
+        SurveyFile.create(path, SURVEY);
+        Files.write(dir.resolve("s.gpkg-journal"), new byte[512]);
+
+        SurveyFile.open(path).close();
+
+        assertThat(names(dir)).containsExactly("s.gpkg");
+        assertThat(SurveyFile.read(path)).isEqualTo(SURVEY);
+    }
 }

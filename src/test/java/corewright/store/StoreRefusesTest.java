@@ -6,12 +6,22 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import corewright.GeneratedSurveys;
 import corewright.survey.Edit;
 import corewright.survey.Moisture;
+import corewright.survey.Origin;
 import corewright.survey.Part;
+import corewright.survey.Plug;
+import corewright.survey.Spot;
 import corewright.survey.Survey;
 import java.io.IOException;
 import java.io.RandomAccessFile;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.Statement;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
@@ -19,6 +29,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class StoreRefusesTest {
     @ParameterizedTest
@@ -138,5 +149,74 @@ class StoreRefusesTest {
             assertThat(file.canUndo()).isFalse();
             assertThat(SurveyFile.read(path)).isEqualTo(before);
         }
+    }
+
+    /** A program that reads keeps a commit waiting, and longer than it waits, it is refused. */
+    @Test
+    void anEditRefusedForAReaderIsNotInTheFileAndTheNextOneIs(@TempDir Path dir) throws Exception {
+        Path path = dir.resolve("s.gpkg");
+        SurveyFile.create(path, new GeneratedSurveys(1).survey(3));
+        Plug refused = new Plug(new Origin("by hand", 0), "refused", new Spot("foredeck", 1, 2), 11);
+        Plug taken = new Plug(new Origin("by hand", 0), "taken", new Spot("foredeck", 1, 2), 11);
+        Survey before;
+        try (SurveyFile file = SurveyFile.open(path)) {
+            before = file.survey();
+            try (Connection reader = DriverManager.getConnection("jdbc:sqlite:" + path);
+                    Statement select = reader.createStatement();
+                    ResultSet row = select.executeQuery("SELECT fid FROM heading UNION ALL SELECT fid FROM settings")) {
+                assertThat(row.next()).isTrue(); // and is not read to its end
+                assertThatThrownBy(() -> file.append(Edit.add(file.survey(), Part.PLUGS, refused)))
+                        .isInstanceOf(StoreException.class)
+                        .hasMessageEndingWith(": another program is writing to it; close that or try again");
+                assertThat(file.survey()).isEqualTo(before);
+                assertThat(file.canUndo()).isFalse();
+            }
+
+            file.append(Edit.add(file.survey(), Part.PLUGS, taken));
+        }
+
+        assertThat(SurveyFile.read(path))
+                .isEqualTo(Edit.add(before, Part.PLUGS, taken).apply(before));
+        try (SurveyFile file = SurveyFile.open(path)) {
+            file.undo();
+            assertThat(file.survey()).isEqualTo(before);
+            assertThat(file.canUndo()).isFalse();
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {9, 20_000})
+    void aGeometryNestedDeeplyIsRefused(int deep) {
+        ByteBuffer blob = ByteBuffer.allocate(8 + 9 * deep + 21).order(ByteOrder.LITTLE_ENDIAN);
+        blob.put("GP\0\1".getBytes(StandardCharsets.US_ASCII)).putInt(-1);
+        for (int i = 0; i < deep; i++) {
+            blob.put((byte) 1).putInt(7).putInt(1);
+        }
+        blob.put((byte) 1).putInt(1).putDouble(1).putDouble(2);
+
+        assertThatThrownBy(() -> GeometryBlob.read(blob.array()))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("geom: found a geometry nested deeper than 8 collections");
+    }
+
+    /** Its words come from the database, several lines of them. */
+    @Test
+    void aDamagedTreeIsSaidInOneLine(@TempDir Path dir) throws Exception {
+        Path path = dir.resolve("s.gpkg");
+        SurveyFile.create(path, new GeneratedSurveys(1).survey(40));
+        byte[] bytes = Files.readAllBytes(path);
+        int page;
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + path);
+                Statement select = connection.createStatement();
+                ResultSet row = select.executeQuery("SELECT rootpage FROM sqlite_schema WHERE name = 'settings'")) {
+            page = row.getInt(1);
+        }
+        bytes[(page - 1) * 4096 + 7] += 7; // bytes that are in no use (www.sqlite.org/fileformat.html, 1.6)
+        Files.write(path, bytes);
+
+        assertThatThrownBy(() -> SurveyFile.read(path))
+                .isInstanceOf(StoreException.class)
+                .hasMessageContaining(path.toRealPath() + ": is damaged (")
+                .hasMessageNotContainingAny("\n", "***");
     }
 }

@@ -42,7 +42,7 @@ public final class SurveyOpener {
 
     /** The sample; what is changed in it is not kept. */
     public static EditLog sample() throws IOException {
-        Path folder = Files.createTempDirectory("corewright-sample");
+        Path folder = Files.createTempDirectory(Path.of(System.getProperty("java.io.tmpdir")), "corewright-sample");
         try {
             for (String name : SAMPLE) {
                 try (InputStream in = SurveyOpener.class.getResourceAsStream("/corewright/desktop/sample/" + name)) {

@@ -7,6 +7,9 @@ import java.awt.font.TextAttribute;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.Map;
 
 /**
@@ -67,12 +70,23 @@ public enum Typeface {
                     case 700 -> TextAttribute.WEIGHT_BOLD;
                     default -> TextAttribute.WEIGHT_REGULAR;
                 };
-        try (InputStream in = FontFiles.open(file)) {
-            return Font.createFont(Font.TRUETYPE_FONT, in).deriveFont(Map.of(TextAttribute.WEIGHT, awtWeight));
+        try {
+            Font font = Font.createFont(Font.TRUETYPE_FONT, unpacked(file).toFile());
+            return font.deriveFont(Map.of(TextAttribute.WEIGHT, awtWeight));
         } catch (IOException e) {
             throw new UncheckedIOException("bundled font cannot be read: " + file, e);
         } catch (FontFormatException e) {
             throw new IllegalStateException("bundled font is damaged: " + file, e);
         }
+    }
+
+    /** Java wants a file, and would itself put one where it stays when the program is killed. */
+    private static Path unpacked(String file) throws IOException {
+        Path path = Files.createTempFile(Path.of(System.getProperty("java.io.tmpdir")), "typeface", ".ttf");
+        path.toFile().deleteOnExit();
+        try (InputStream in = FontFiles.open(file)) {
+            Files.copy(in, path, StandardCopyOption.REPLACE_EXISTING);
+        }
+        return path;
     }
 }

@@ -1,11 +1,12 @@
 package corewright.report.page;
 
 import java.awt.image.BufferedImage;
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.io.IOUtils;
+import org.apache.pdfbox.io.MemoryUsageSetting;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.rendering.ImageType;
@@ -52,7 +53,9 @@ public final class PdfPage {
             throw new IOException(file.getFileName() + " is larger than " + (LARGEST_BYTES >> 20) + " MB");
         }
         try {
-            return Loader.loadPDF(file.toFile(), IOUtils.createTempFileOnlyStreamCache());
+            File folder = new File(System.getProperty("java.io.tmpdir"));
+            return Loader.loadPDF(
+                    file.toFile(), MemoryUsageSetting.setupTempFileOnly().setTempDir(folder).streamCache);
         } catch (IOException e) {
             throw new IOException(file.getFileName() + " is not a PDF that can be read: " + e.getMessage(), e);
         }
