@@ -30,7 +30,7 @@ final class AreaPull {
     private static final double FORETOLD = 0.0075;
 
     /** Feet reckoned in each ring at most: time for them goes with their number, and most are soon foretold well. */
-    private static final int[] MOST = {28, 14, 8, 8};
+    private static final int[] MOST = {48, 28, 12, 10};
 
     /** Batches in a row that must come out as foretold. */
     private static final int GOOD = 2;
@@ -193,7 +193,8 @@ final class AreaPull {
         }
         double more = apart
                 ? 0
-                : foot.ask().dot(model.factor.solve(model.full(model.withPushes(SparseVector.of(Map.of()), elsewhere))));
+                : foot.ask()
+                        .dot(model.factor.solve(model.full(model.withPushes(SparseVector.of(Map.of()), elsewhere))));
         return new ReducedFoot(on, local)
                 .settle(begin, BALANCE)
                 .map(settled -> new Reckoned(
