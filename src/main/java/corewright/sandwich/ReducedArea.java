@@ -121,15 +121,28 @@ final class ReducedArea {
             int[] nodes = large.corners[t / 2];
             List<Map<Integer, Double>> three = List.of(new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
             for (int a = 0; a < nodes.length; a++) {
-                add(three, nodes[a], t % 2, 0, cell.stretch[t % 2].stress(new double[] {cell.nx[a], 0, cell.ny[a]}), cell.area);
-                add(three, nodes[a], t % 2, 1, cell.stretch[t % 2].stress(new double[] {0, cell.ny[a], cell.nx[a]}), cell.area);
+                add(
+                        three,
+                        nodes[a],
+                        t % 2,
+                        0,
+                        cell.stretch[t % 2].stress(new double[] {cell.nx[a], 0, cell.ny[a]}),
+                        cell.area);
+                add(
+                        three,
+                        nodes[a],
+                        t % 2,
+                        1,
+                        cell.stretch[t % 2].stress(new double[] {0, cell.ny[a], cell.nx[a]}),
+                        cell.area);
             }
             three.forEach(column -> columns.add(SparseVector.of(column)));
         }
         return columns;
     }
 
-    private void add(List<Map<Integer, Double>> three, int node, int skin, int direction, double[] stress, double area) {
+    private void add(
+            List<Map<Integer, Double>> three, int node, int skin, int direction, double[] stress, double area) {
         double[] row = large.model.nodes.row(large.nodes[node], skin * CellRows.PER_SURFACE + direction);
         for (int c = 0; c < row.length; c++) {
             if (row[c] != 0) {

@@ -54,8 +54,8 @@ class ReducedAreaTest {
 
             double[] found = area.solve(foot.force());
 
-            assertThat(IntStream.range(0, wanted.length)).allSatisfy(i -> assertThat(found[i])
-                    .isCloseTo(wanted[i], within(1e-9)));
+            assertThat(IntStream.range(0, wanted.length))
+                    .allSatisfy(i -> assertThat(found[i]).isCloseTo(wanted[i], within(1e-9)));
         }
     }
 }
