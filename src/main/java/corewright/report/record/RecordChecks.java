@@ -10,6 +10,7 @@ import corewright.drawing.screen.Chart.At;
 import corewright.drawing.screen.Chart.Axis;
 import corewright.drawing.screen.Chart.Sign;
 import corewright.drawing.screen.ChartPainter;
+import corewright.report.page.Flow;
 import corewright.report.page.PageFrame;
 import corewright.report.page.Prose;
 import java.util.List;

@@ -6,6 +6,7 @@ import corewright.damage.Insight;
 import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Parts.Part;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
@@ -13,7 +14,9 @@ import corewright.drawing.plates.Plate;
 import corewright.drawing.plates.PlateKind;
 import corewright.drawing.plates.Plates;
 import corewright.report.data.InputHash;
+import corewright.report.page.Flow;
 import corewright.report.page.PageFrame;
+import corewright.report.page.PageSize;
 import corewright.report.page.PdfFile;
 import corewright.report.page.Program;
 import corewright.report.page.Prose;
@@ -35,16 +38,19 @@ public final class SurveyRecord {
     private static final Type NOTE = new Type(Typeface.TEXT, 8.5);
     private static final Type FOOT = new Type(Typeface.TEXT, 7.5);
 
-    private record Page(double width, double height, PdfFile.Painting painting) {}
+    /** @param upright laid out by {@link PageFrame}; else a sheet of its own with its own foot */
+    private record Page(boolean upright, double width, double height, PdfFile.Painting painting) {}
 
     private final Assessment assessment;
     private final Map<String, Insight> insights;
     private final String hash;
+    private final PageSize size;
 
     private SurveyRecord(Assessment assessment, Map<String, Insight> insights) {
         this.assessment = assessment;
         this.insights = insights;
         hash = InputHash.of(assessment.survey());
+        size = PageSize.of(assessment.survey());
     }
 
     /** @param insights by face, how its map stands up to its readings; a face without one goes without the check */
@@ -62,10 +68,15 @@ public final class SurveyRecord {
             for (int i = 0; i < pages.size(); i++) {
                 Page page = pages.get(i);
                 int number = i + 1;
-                pdf.page(page.width, page.height, paper -> {
+                PdfFile.Painting all = paper -> {
                     page.painting.on(paper);
                     foot(paper, page, number, pages.size());
-                });
+                };
+                if (page.upright) {
+                    pdf.page(size, all);
+                } else {
+                    pdf.page(page.width, page.height, all);
+                }
             }
             pdf.save(file);
         }
@@ -76,7 +87,7 @@ public final class SurveyRecord {
         portrait(pages, facts(), " · survey record");
         for (Plate plate : Plates.of(assessment)) {
             if (plate.kind() == PlateKind.CONDITION) {
-                pages.add(new Page(plate.widthMm(), plate.heightMm(), plate::paint));
+                pages.add(new Page(false, plate.widthMm(), plate.heightMm(), plate::paint));
                 String face = plate.layout().spec().face();
                 boolean moisture =
                         !assessment.survey().readings().on(face).moisture().isEmpty();
@@ -94,14 +105,14 @@ public final class SurveyRecord {
     }
 
     private static Page landscape(PdfFile.Painting painting) {
-        return new Page(RecordMaps.WIDTH, RecordMaps.HEIGHT, painting);
+        return new Page(false, RecordMaps.WIDTH, RecordMaps.HEIGHT, painting);
     }
 
     private void portrait(List<Page> pages, Flow flow, String what) {
         Heading heading = assessment.survey().heading();
         for (int i = 0; i < flow.pages(); i++) {
             int page = i;
-            pages.add(new Page(PageFrame.WIDTH, PageFrame.HEIGHT, paper -> {
+            pages.add(new Page(true, size.widthMm(), size.heightMm(), paper -> {
                 PageFrame.head(paper, Titles.boat(heading) + what, Titles.data(heading));
                 flow.paint(paper, page);
             }));
@@ -109,7 +120,7 @@ public final class SurveyRecord {
     }
 
     private Flow facts() {
-        Flow flow = new Flow();
+        Flow flow = new Flow(size);
         RecordFacts facts = new RecordFacts(assessment);
         RecordFound found = new RecordFound(assessment);
         String title = Prose.bold(Prose.plain(found.title()));
@@ -166,7 +177,7 @@ public final class SurveyRecord {
     }
 
     private Flow appendix() {
-        Flow flow = new Flow();
+        Flow flow = new Flow(size);
         photographs(flow);
         new RecordFound(assessment).findings(flow);
         ReadingList list = new ReadingList(Measure.of(assessment.survey()));
@@ -204,10 +215,11 @@ public final class SurveyRecord {
     private void foot(Paper paper, Page page, int number, int pages) {
         String words = "data sha-256 " + fours(hash.substring(0, 16)) + " · Corewright " + Program.VERSION
                 + " · an estimate from readings, not a view through the skin";
-        if (page.width == PageFrame.WIDTH) {
-            PageFrame.foot(paper, words, number, pages);
+        if (page.upright) {
+            PageFrame.foot(paper, size, words, number, pages);
         } else {
-            paper.text(words + " · page " + number + " of " + pages, page.width - 12, 206, FOOT, Anchor.RIGHT);
+            String all = words + " · page " + number + " of " + pages;
+            paper.part(Part.ASIDE, p -> p.text(all, page.width - 12, page.height - 4, FOOT, Anchor.RIGHT));
         }
     }
 }
