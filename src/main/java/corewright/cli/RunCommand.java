@@ -50,7 +50,7 @@ final class RunCommand implements Callable<Integer> {
         Intake intake = SurveySource.read(survey);
         Assessed assessed = Assessor.assess(intake.survey(), intake.findings(), Earlier.NONE, clock);
         Assessment assessment = assessed.assessment();
-        String summary = Outputs.write(assessed, out, clock, clock::timingsMs);
+        String summary = Outputs.write(assessed, SurveySource.pictures(survey), out, clock, clock::timingsMs);
         clock.end();
         PrintWriter print = spec.commandLine().getOut();
         if (json) {

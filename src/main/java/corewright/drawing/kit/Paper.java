@@ -9,6 +9,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
 import java.util.function.Consumer;
 
 /**
@@ -153,6 +154,12 @@ public final class Paper {
         Path2D path = path(xy);
         path.closePath();
         return path;
+    }
+
+    /** A picture, as large as the box lets it be without changing its shape, in the box's upper left. */
+    public void picture(BufferedImage picture, Box box) {
+        double scale = Math.min(box.width() / picture.getWidth(), box.height() / picture.getHeight());
+        g.drawImage(picture, new AffineTransform(scale, 0, 0, scale, box.x(), box.y()), null);
     }
 
     /** Words with their baseline at y. */

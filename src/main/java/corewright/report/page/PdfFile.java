@@ -3,12 +3,15 @@ package corewright.report.page;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Typeface;
 import corewright.survey.settings.Settings.Terms;
+import de.rototor.pdfbox.graphics2d.IPdfBoxGraphics2DImageEncoder.IPdfBoxGraphics2DImageEncoderEnv;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
 import java.awt.Font;
 import java.awt.FontFormatException;
+import java.awt.Image;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -31,6 +34,7 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.common.PDStream;
@@ -38,6 +42,8 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.graphics.image.JPEGFactory;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
 /**
@@ -52,6 +58,7 @@ public final class PdfFile implements AutoCloseable {
     }
 
     private static final double POINTS_PER_MM = 72 / 25.4;
+    private static final float JPEG_QUALITY = 0.85f;
     private static final String SRGB = "sRGB IEC61966-2.1";
 
     private final PDDocument document = new PDDocument();
@@ -145,12 +152,23 @@ public final class PdfFile implements AutoCloseable {
         document.addPage(page);
         PdfBoxGraphics2D graphics = new PdfBoxGraphics2D(document, width, height);
         graphics.setFontTextDrawer(fonts);
+        graphics.setImageEncoder(PdfFile::jpeg);
         graphics.scale(POINTS_PER_MM, POINTS_PER_MM);
         graphics.translate(shiftMm, 0);
         parts.begin(page);
         painting.on(new Paper(graphics, decimal, parts));
         graphics.dispose();
         contents(page, graphics.getXFormObject());
+    }
+
+    /** Photographs are the only pictures: JPEG of 85 in 100. */
+    private static PDImageXObject jpeg(
+            PDDocument document, PDPageContentStream content, Image image, IPdfBoxGraphics2DImageEncoderEnv env) {
+        try {
+            return JPEGFactory.createFromImage(document, (BufferedImage) image, JPEG_QUALITY);
+        } catch (IOException e) {
+            throw new UncheckedIOException("a picture in memory cannot be encoded", e);
+        }
     }
 
     /** What was painted becomes the page itself: marks of the structure are looked for there. */

@@ -173,6 +173,7 @@ final class RecordFound {
                     .map(u -> Prose.plain(u.why()))
                     .distinct()
                     .limit(4)
+                    .map(w -> Wording.sentence(w) + (w.endsWith(".") ? "" : "."))
                     .forEach(words::add);
         }
         flow.answer("Not read, not decided", measure.say(String.join(" ", words)));

@@ -20,11 +20,9 @@ import corewright.report.page.PageSize;
 import corewright.report.page.PdfFile;
 import corewright.report.page.Program;
 import corewright.report.page.Prose;
-import corewright.report.page.RuledTable;
-import corewright.report.page.RuledTable.Column;
 import corewright.report.page.Titles;
+import corewright.store.Pictures;
 import corewright.survey.Heading;
-import corewright.survey.Photo;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -45,8 +43,10 @@ public final class SurveyRecord {
     private final Map<String, Insight> insights;
     private final String hash;
     private final PageSize size;
+    private final RecordPictures pictures;
 
-    private SurveyRecord(Assessment assessment, Map<String, Insight> insights) {
+    private SurveyRecord(Assessment assessment, Map<String, Insight> insights, Pictures pictures) {
+        this.pictures = new RecordPictures(assessment.survey(), pictures);
         this.assessment = assessment;
         this.insights = insights;
         hash = InputHash.of(assessment.survey());
@@ -55,7 +55,13 @@ public final class SurveyRecord {
 
     /** @param insights by face, how its map stands up to its readings; a face without one goes without the check */
     public static void write(Assessment assessment, Map<String, Insight> insights, Path file) throws IOException {
-        new SurveyRecord(assessment, insights).write(file);
+        write(assessment, insights, Pictures.NONE, file);
+    }
+
+    /** @param pictures photographs and logo */
+    public static void write(Assessment assessment, Map<String, Insight> insights, Pictures pictures, Path file)
+            throws IOException {
+        new SurveyRecord(assessment, insights, pictures).write(file);
     }
 
     private void write(Path file) throws IOException {
@@ -82,7 +88,7 @@ public final class SurveyRecord {
         }
     }
 
-    private List<Page> pages() {
+    private List<Page> pages() throws IOException {
         List<Page> pages = new ArrayList<>();
         portrait(pages, facts(), " · survey record");
         for (Plate plate : Plates.of(assessment)) {
@@ -119,8 +125,9 @@ public final class SurveyRecord {
         }
     }
 
-    private Flow facts() {
+    private Flow facts() throws IOException {
         Flow flow = new Flow(size);
+        pictures.letterhead(flow);
         RecordFacts facts = new RecordFacts(assessment);
         RecordFound found = new RecordFound(assessment);
         String title = Prose.bold(Prose.plain(found.title()));
@@ -176,9 +183,9 @@ public final class SurveyRecord {
         paper.text(type.wrap(words, width).get(0), x, y + 4, type, Anchor.LEFT);
     }
 
-    private Flow appendix() {
+    private Flow appendix() throws IOException {
         Flow flow = new Flow(size);
-        photographs(flow);
+        pictures.photographs(flow);
         new RecordFound(assessment).findings(flow);
         ReadingList list = new ReadingList(Measure.of(assessment.survey()));
         assessment.survey().faces().forEach(f -> list.of(flow, assessment.survey(), f.name()));
@@ -186,30 +193,6 @@ public final class SurveyRecord {
             flow.answer("Readings", "None was taken.");
         }
         return flow;
-    }
-
-    private void photographs(Flow flow) {
-        List<Photo> photos = assessment.survey().photos();
-        if (photos.isEmpty()) {
-            return;
-        }
-        Measure measure = Measure.of(assessment.survey());
-        String unit = measure == Measure.METRIC ? "mm" : "in";
-        RuledTable table = new RuledTable(List.of(
-                new Column("Photograph", 50, Anchor.LEFT),
-                new Column("Face", 30, Anchor.LEFT),
-                new Column("x, " + unit, 16, Anchor.RIGHT),
-                new Column("y, " + unit, 16, Anchor.RIGHT),
-                new Column("Caption", 62, Anchor.LEFT)));
-        for (Photo photo : photos) {
-            table.row(List.of(
-                    Prose.plain(photo.file()),
-                    Prose.plain(photo.spot().face()),
-                    measure.lengthFigure(photo.spot().xMm()),
-                    measure.lengthFigure(photo.spot().yMm()),
-                    Prose.plain(photo.caption())));
-        }
-        flow.table("Photographs", table);
     }
 
     private void foot(Paper paper, Page page, int number, int pages) {
