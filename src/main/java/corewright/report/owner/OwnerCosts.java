@@ -29,7 +29,7 @@ final class OwnerCosts {
     static String hours(Assessment assessment, Choice choice) {
         return row(assessment, choice)
                 .flatMap(Option::work)
-                .map(w -> Wording.days(w.hoursLow(), w.hoursHigh()))
+                .map(w -> Wording.range(w.hoursLow(), w.hoursHigh(), 0))
                 .orElse("");
     }
 
