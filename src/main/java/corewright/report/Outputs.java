@@ -74,11 +74,7 @@ public final class Outputs {
      * @param pictures photographs and logo, for the record
      */
     public static String write(
-            Assessed assessed,
-            Pictures pictures,
-            Path folder,
-            Progress progress,
-            Supplier<Map<String, Long>> timingsMs)
+            Assessed assessed, Pictures pictures, Path folder, Progress progress, Supplier<Map<String, Long>> timingsMs)
             throws IOException {
         Assessment assessment = assessed.assessment();
         Map<String, Insight> insights = new HashMap<>();

@@ -57,6 +57,7 @@ class ArchivalTest {
             pdf.addPage(new org.apache.pdfbox.pdmodel.PDPage());
             pdf.save(plain.toFile());
         }
-        org.assertj.core.api.Assertions.assertThatThrownBy(() -> Kept.archival(plain)).isInstanceOf(AssertionError.class);
+        org.assertj.core.api.Assertions.assertThatThrownBy(() -> Kept.archival(plain))
+                .isInstanceOf(AssertionError.class);
     }
 }

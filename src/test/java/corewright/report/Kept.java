@@ -86,7 +86,9 @@ public final class Kept {
             assertThat(marks).as(as + " bookmarks").isGreaterThanOrEqualTo(pdf.getNumberOfPages());
             for (PDPage page : pdf.getPages()) {
                 assertThat(Overlaps.unmarked(page)).as(as + " words of no part").isEmpty();
-                assertThat(Overlaps.faint(page)).as(as + " contrast under 7 : 1").isEmpty();
+                assertThat(Overlaps.faint(page))
+                        .as(as + " contrast under 7 : 1")
+                        .isEmpty();
             }
         }
     }

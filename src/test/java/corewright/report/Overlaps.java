@@ -207,8 +207,8 @@ public final class Overlaps extends PDFGraphicsStreamEngine {
         to.scale(0.001, 0.001);
         Rectangle2D box = to.createTransformedShape(((PDVectorFont) font).getNormalizedPath(code))
                 .getBounds2D();
-        Rectangle2D ink = new Rectangle2D.Double(
-                box.getX() * MM, box.getY() * MM, box.getWidth() * MM, box.getHeight() * MM);
+        Rectangle2D ink =
+                new Rectangle2D.Double(box.getX() * MM, box.getY() * MM, box.getWidth() * MM, box.getHeight() * MM);
         String letter = Objects.requireNonNullElse(font.toUnicode(code), "?");
         if (!ink.isEmpty()) {
             Rectangle2D clip = getGraphicsState().getCurrentClippingPath().getBounds2D();

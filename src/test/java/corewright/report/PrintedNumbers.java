@@ -59,7 +59,8 @@ public final class PrintedNumbers {
         for (Kind kind : Kind.values()) {
             known.put(kind, new ArrayList<>());
         }
-        JsonNode summary = new ObjectMapper().readTree(out.resolve("summary.json").toFile());
+        JsonNode summary =
+                new ObjectMapper().readTree(out.resolve("summary.json").toFile());
         collect("", summary);
         double deck = 0;
         double damaged = 0;
@@ -73,7 +74,11 @@ public final class PrintedNumbers {
         for (String table : List.of("holes", "options", "next-readings", "findings", "foot-load")) {
             try (CSVParser csv = CSVParser.parse(
                     Files.newBufferedReader(out.resolve(table + ".csv")),
-                    CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get())) {
+                    CSVFormat.RFC4180
+                            .builder()
+                            .setHeader()
+                            .setSkipHeaderRecord(true)
+                            .get())) {
                 for (CSVRecord row : csv) {
                     row.toMap().forEach(this::collect);
                 }
@@ -187,7 +192,11 @@ public final class PrintedNumbers {
         List<String> wrong = new ArrayList<>();
         try (CSVParser csv = CSVParser.parse(
                 Files.newBufferedReader(out.resolve("options.csv")),
-                CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get())) {
+                CSVFormat.RFC4180
+                        .builder()
+                        .setHeader()
+                        .setSkipHeaderRecord(true)
+                        .get())) {
             for (CSVRecord row : csv) {
                 if (!row.get("region").equals("deck") || row.get("method").equals("least-cost")) {
                     continue;
@@ -227,7 +236,8 @@ public final class PrintedNumbers {
     private static List<String> regions(Path out, String text) throws IOException {
         String words = text.replaceAll("\\s+", " ");
         List<String> wrong = new ArrayList<>();
-        JsonNode summary = new ObjectMapper().readTree(out.resolve("summary.json").toFile());
+        JsonNode summary =
+                new ObjectMapper().readTree(out.resolve("summary.json").toFile());
         for (JsonNode region : summary.get("regions")) {
             String areas = String.format(
                     Locale.ROOT,

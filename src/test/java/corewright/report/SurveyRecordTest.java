@@ -80,7 +80,8 @@ class SurveyRecordTest {
         for (String name : List.of("logo.png", "hatch.jpg")) {
             BufferedImage picture = new BufferedImage(1600, 900, BufferedImage.TYPE_INT_RGB);
             String format = name.endsWith("png") ? "png" : "jpg";
-            assertThat(ImageIO.write(picture, format, deck.resolve(name).toFile())).isTrue();
+            assertThat(ImageIO.write(picture, format, deck.resolve(name).toFile()))
+                    .isTrue();
         }
         Files.writeString(deck.resolve("photos.csv"), """
                 file,face,x,y,caption

@@ -207,7 +207,9 @@ public final class CardPlan {
 
     /** Paints it. */
     public void paint(Paper paper) {
-        paper.figure("Plan with holes in working order, vents, fittings and edges; the table beside it has them in figures.", this::draw);
+        paper.figure(
+                "Plan with holes in working order, vents, fittings and edges; the table beside it has them in figures.",
+                this::draw);
     }
 
     private void draw(Paper paper) {

@@ -82,7 +82,9 @@ public final class CutPlan {
 
     /** Paints it. */
     public void paint(Paper paper) {
-        paper.figure("Plan of the cut: its line with sizes and corners, the scarf round it, the region inside it, what stands near.", this::draw);
+        paper.figure(
+                "Plan of the cut: its line with sizes and corners, the scarf round it, the region inside it, what stands near.",
+                this::draw);
     }
 
     private void draw(Paper paper) {

@@ -48,7 +48,9 @@ public record CutSection(
 
     /** Paints it, its upper left corner at (x, y). */
     public void paint(Paper paper, double x, double y) {
-        paper.figure("Section at the line of the cut: skins and core, depth of the saw, width of the scarf.", p -> draw(p, x, y));
+        paper.figure(
+                "Section at the line of the cut: skins and core, depth of the saw, width of the scarf.",
+                p -> draw(p, x, y));
     }
 
     private void draw(Paper paper, double x, double y) {

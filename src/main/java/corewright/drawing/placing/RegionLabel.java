@@ -70,7 +70,9 @@ public record RegionLabel(
     /** An id at the nearest place in its region where it covers nothing, else close beside the region, else where it is. */
     RegionLabel clear(Geometry area, Obstacles taken, double wordClear) {
         RegionLabel inside = nearest(area, taken, wordClear);
-        return inside != null ? inside : Objects.requireNonNullElse(nearest(area.buffer(BESIDE), taken, wordClear), this);
+        return inside != null
+                ? inside
+                : Objects.requireNonNullElse(nearest(area.buffer(BESIDE), taken, wordClear), this);
     }
 
     private @Nullable RegionLabel nearest(Geometry area, Obstacles taken, double wordClear) {

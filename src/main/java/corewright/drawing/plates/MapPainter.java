@@ -110,7 +110,8 @@ public final class MapPainter {
                     .append('.');
         }
         int undecided = damage.undecided().size();
-        words.append(undecided == 0 ? "" : " Not decided yet: " + undecided + (undecided == 1 ? " place." : " places."));
+        words.append(
+                undecided == 0 ? "" : " Not decided yet: " + undecided + (undecided == 1 ? " place." : " places."));
         int readings = layout.readings().size();
         words.append(readings == 0 ? "" : " Readings shown: " + readings + ".");
         return words.toString();

@@ -51,8 +51,10 @@ final class FirstPage {
     /** This page and those on which its table of places goes on. */
     List<PdfFile.Painting> pages() {
         Flow flow = new Flow(PageSize.of(comparison.after().survey()));
-        flow.block(Prose.TITLE.height(title, PageFrame.FULL_WIDTH) + 2, (paper, top) ->
-                Prose.TITLE.paint(paper, title, PageFrame.LEFT, top, PageFrame.FULL_WIDTH, Anchor.LEFT));
+        flow.block(
+                Prose.TITLE.height(title, PageFrame.FULL_WIDTH) + 2,
+                (paper, top) ->
+                        Prose.TITLE.paint(paper, title, PageFrame.LEFT, top, PageFrame.FULL_WIDTH, Anchor.LEFT));
         flow.answer("What changed", found, Prose.TEXT);
         if (totals.size() > 0) {
             flow.table("How sure we are", totals);

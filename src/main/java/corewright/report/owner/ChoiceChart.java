@@ -39,7 +39,8 @@ final class ChoiceChart {
             return;
         }
         String currency = Prose.plain(assessment.survey().settings().costs().currency());
-        Axis cost = Axis.upTo(choices.stream().mapToDouble(Choice::costHigh).max().orElse(1), "Cost, " + currency);
+        Axis cost =
+                Axis.upTo(choices.stream().mapToDouble(Choice::costHigh).max().orElse(1), "Cost, " + currency);
         double stiffest = choices.stream()
                 .flatMap(c -> c.ofAsBuilt().stream())
                 .mapToDouble(Quantiles::p90)
@@ -52,16 +53,18 @@ final class ChoiceChart {
         flow.block(height, (paper, top) -> {
             PageFrame.hairline(paper, top);
             PageFrame.question(paper, "Cost against stiffness", top + Flow.GAP);
-            paper.figure("The figures of the table above as bars: what each choice costs, and what stiffness it leaves.", p -> {
-                double y = top + Flow.GAP + HEAD;
-                double foot = y + choices.size() * ROW;
-                axis(p, cost, COST, y, foot);
-                axis(p, stiffness, STIFFNESS, y, foot);
-                for (Choice choice : choices) {
-                    row(p, choice, cost, stiffness, y + ROW / 2);
-                    y += ROW;
-                }
-            });
+            paper.figure(
+                    "The figures of the table above as bars: what each choice costs, and what stiffness it leaves.",
+                    p -> {
+                        double y = top + Flow.GAP + HEAD;
+                        double foot = y + choices.size() * ROW;
+                        axis(p, cost, COST, y, foot);
+                        axis(p, stiffness, STIFFNESS, y, foot);
+                        for (Choice choice : choices) {
+                            row(p, choice, cost, stiffness, y + ROW / 2);
+                            y += ROW;
+                        }
+                    });
         });
     }
 

@@ -75,8 +75,7 @@ final class ChoiceTable {
     private static List<String> cells(Assessment assessment, Choice choice, boolean stiff) {
         String currency = Prose.plain(assessment.survey().settings().costs().currency());
         boolean least = choice == assessment.decision().choices().get(0); // told under "If it is left"
-        String toKnow =
-                Measure.of(assessment.survey()).say(Prose.plain(choice.toKnow()));
+        String toKnow = Measure.of(assessment.survey()).say(Prose.plain(choice.toKnow()));
         List<String> cells = new ArrayList<>();
         cells.add(Prose.bold(Prose.plain(choice.title()) + (choice.advised() ? ". Recommended." : "")) + "\n"
                 + Prose.plain(Wording.sentence(choice.regions())) + "." + (least ? "" : " " + toKnow));

@@ -94,8 +94,9 @@ final class OwnerChoicesPage {
         String words = Prose.bold(bar.what) + " Most likely " + Figures.fixed(bar.range.p50(), decimals) + bar.unit
                 + "; in 8 cases of 10 between " + Figures.fixed(bar.range.p10(), decimals) + " and "
                 + Figures.fixed(bar.range.p90(), decimals) + ".";
-        paper.figure("The same range as a bar on an axis from nought.", p ->
-                RangeBar.paint(p, bar.range, bar.unit, PageFrame.ANSWERS, top, BAR_WIDTH));
+        paper.figure(
+                "The same range as a bar on an axis from nought.",
+                p -> RangeBar.paint(p, bar.range, bar.unit, PageFrame.ANSWERS, top, BAR_WIDTH));
         double left = PageFrame.ANSWERS + BAR_WIDTH + 5;
         double height = Prose.NOTE.height(words, PageFrame.RIGHT - left);
         Prose.NOTE.paint(

@@ -57,8 +57,7 @@ final class OwnerCosts {
             return "";
         }
         String currency = Prose.plain(assessment.survey().settings().costs().currency());
-        Choice advised =
-                choices.stream().filter(Choice::advised).findFirst().orElse(choices.get(0));
+        Choice advised = choices.stream().filter(Choice::advised).findFirst().orElse(choices.get(0));
         StringBuilder words = new StringBuilder(Prose.bold(Prose.plain(advised.title()) + ", which is advised: "
                 + Wording.money(currency, advised.costLow(), advised.costHigh()) + ","));
         String hours = hours(assessment, advised);

@@ -61,8 +61,10 @@ final class OwnerFacePage {
         double free = flow.left() - below;
         double most = free >= LEAST_MAP ? Math.min(MOST_MAP, free) : Math.min(SPLIT_MAP, flow.left());
         double height = OwnerMap.height(assessment, face, PageFrame.FULL_WIDTH, most);
-        flow.block(height, (paper, top) -> OwnerMap.withLegend(
-                paper, assessment, face, new Box(PageFrame.LEFT, top, PageFrame.FULL_WIDTH, height)));
+        flow.block(
+                height,
+                (paper, top) -> OwnerMap.withLegend(
+                        paper, assessment, face, new Box(PageFrame.LEFT, top, PageFrame.FULL_WIDTH, height)));
         flow.gap(3);
         if (table.size() > 0) {
             flow.table(table);

@@ -61,8 +61,7 @@ final class OwnerFirstPage {
         var heading = assessment.survey().heading();
         PageFrame.head(paper, Titles.boat(heading) + faces + " · report to the owner", Titles.data(heading));
         double top = PageFrame.BODY + 1;
-        paper.part(
-                Part.HEADING, p -> titled.paint(p, title, PageFrame.LEFT, top, PageFrame.FULL_WIDTH, Anchor.LEFT));
+        paper.part(Part.HEADING, p -> titled.paint(p, title, PageFrame.LEFT, top, PageFrame.FULL_WIDTH, Anchor.LEFT));
         double y = top + titled.height(title, PageFrame.FULL_WIDTH) + 2;
         y += question(paper, "What is wrong", wrong, y) + GAP;
         Box room = new Box(PageFrame.LEFT, y, PageFrame.FULL_WIDTH, end - answers() - y);

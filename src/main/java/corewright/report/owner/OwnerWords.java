@@ -273,8 +273,8 @@ final class OwnerWords {
         String yours = "which choice it is to be, you do, with your yard; this report advises.";
         return loaded.isEmpty()
                 ? Wording.sentence(yours)
-                : "On " + Wording.list(loaded) + " a naval architect or surveyor decides first, since load is carried there; "
-                        + yours;
+                : "On " + Wording.list(loaded)
+                        + " a naval architect or surveyor decides first, since load is carried there; " + yours;
     }
 
     /** What the costs stand on. */

@@ -69,8 +69,9 @@ public final class Flow {
     /** Words over the full width. */
     public void words(Prose prose, String words) {
         if (!words.isBlank()) {
-            block(prose.height(words, PageFrame.FULL_WIDTH), (paper, top) ->
-                    prose.paint(paper, words, PageFrame.LEFT, top, PageFrame.FULL_WIDTH, Anchor.LEFT));
+            block(
+                    prose.height(words, PageFrame.FULL_WIDTH),
+                    (paper, top) -> prose.paint(paper, words, PageFrame.LEFT, top, PageFrame.FULL_WIDTH, Anchor.LEFT));
         }
     }
 

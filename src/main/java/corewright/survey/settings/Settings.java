@@ -31,18 +31,7 @@ public record Settings(
             Terms terms,
             Drying drying,
             Goal goal) {
-        this(
-                thresholds,
-                drilling,
-                resins,
-                costs,
-                crew,
-                climate,
-                numerics,
-                terms,
-                drying,
-                goal,
-                Letterhead.NONE);
+        this(thresholds, drilling, resins, costs, crew, climate, numerics, terms, drying, goal, Letterhead.NONE);
     }
 
     /** In the terms of the default, drying as by default, no goal. */

@@ -59,10 +59,14 @@ class BlackAndWhiteTest {
     /** The measure tells what it claims to: nothing of blank paper, and which way lines lean. */
     @Test
     void blankPaperHasNoTexture() {
-        Texture none = texture(new BufferedImage(SIDE, SIDE, BufferedImage.TYPE_BYTE_BINARY), blob(new Random(1), 26, 20), Color.WHITE);
+        Texture none = texture(
+                new BufferedImage(SIDE, SIDE, BufferedImage.TYPE_BYTE_BINARY),
+                blob(new Random(1), 26, 20),
+                Color.WHITE);
         assertThat(none).isEqualTo(new Texture(0, 0, 0));
         assertThat(texture(Pattern.VOID, blob(new Random(1), 26, 20)).across()
-                        * texture(Pattern.DELAMINATED, blob(new Random(1), 26, 20)).across())
+                        * texture(Pattern.DELAMINATED, blob(new Random(1), 26, 20))
+                                .across())
                 .as("bars fall, line pairs rise")
                 .isNegative();
     }
@@ -138,8 +142,7 @@ class BlackAndWhiteTest {
             }
         }
         double edges = xx + yy;
-        return new Texture(
-                (double) ink / all, edges == 0 ? 0 : (xx - yy) / edges, edges == 0 ? 0 : 2 * xy / edges);
+        return new Texture((double) ink / all, edges == 0 ? 0 : (xx - yy) / edges, edges == 0 ? 0 : 2 * xy / edges);
     }
 
     private static int column(BufferedImage image, int x, int y) {

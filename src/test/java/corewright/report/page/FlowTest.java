@@ -39,7 +39,9 @@ class FlowTest {
                 Flow flow = new Flow(PageSize.A4);
                 flow.block(used, (paper, top) -> {});
                 flow.table("Heading", table);
-                assertThat(flow.laidRows()).as(rows + " rows below " + used + " mm").allMatch(n -> n >= 3);
+                assertThat(flow.laidRows())
+                        .as(rows + " rows below " + used + " mm")
+                        .allMatch(n -> n >= 3);
                 assertThat(flow.laidRows().stream().mapToInt(n -> n).sum()).isEqualTo(rows);
             }
         }
