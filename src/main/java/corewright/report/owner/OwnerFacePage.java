@@ -60,10 +60,10 @@ final class OwnerFacePage {
         double below = 3 + (table.size() == 0 ? 0 : table.height() + Flow.GAP) + safetyHeight();
         double free = flow.left() - below;
         double most = free >= LEAST_MAP ? Math.min(MOST_MAP, free) : Math.min(SPLIT_MAP, flow.left());
-        double height = OwnerMap.height(assessment, face, PageFrame.FULL_WIDTH, most);
+        double height = OwnerPlan.height(assessment, face, PageFrame.FULL_WIDTH, most);
         flow.block(
                 height,
-                (paper, top) -> OwnerMap.withLegend(
+                (paper, top) -> OwnerPlan.paint(
                         paper, assessment, face, new Box(PageFrame.LEFT, top, PageFrame.FULL_WIDTH, height)));
         flow.gap(3);
         if (table.size() > 0) {

@@ -65,7 +65,7 @@ final class OwnerFirstPage {
         double y = top + titled.height(title, PageFrame.FULL_WIDTH) + 2;
         y += question(paper, "What is wrong", wrong, y) + GAP;
         Box room = new Box(PageFrame.LEFT, y, PageFrame.FULL_WIDTH, end - answers() - y);
-        y += OwnerMap.withLegend(paper, assessment, face, room) + GAP;
+        y += OwnerPlan.paint(paper, assessment, face, room) + GAP;
         y += ruled(paper, "What to do now", now, y);
         y += ruled(paper, "What it costs", costs, y);
         ruled(paper, "Who decides", decides, y);

@@ -4,16 +4,11 @@ import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.damage.NextReading;
 import corewright.drawing.kit.Box;
-import corewright.drawing.kit.Figures;
-import corewright.drawing.kit.Orientation;
 import corewright.drawing.kit.Paper;
-import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.placing.Layer;
 import corewright.drawing.placing.MapSpec;
 import corewright.drawing.placing.MapWording;
 import corewright.drawing.plates.MapPainter;
-import corewright.report.page.PageSize;
-import corewright.report.page.Prose;
 import java.util.List;
 import java.util.Set;
 import org.locationtech.jts.geom.Envelope;
@@ -24,54 +19,19 @@ final class OwnerMap {
             Set.of(Layer.REGION_LABELS, Layer.FEATURE_NAMES, Layer.NEXT, Layer.SCALE_AND_UPHILL);
 
     /** Left free above and below the deck together, for the labels of its regions. */
-    private static final double LABEL_ROOM = 18;
+    static final double LABEL_ROOM = 18;
 
     private static final int TAGS = 5;
 
     /** Paper millimetres in height from which names of fittings have room; chosen by eye. */
     private static final double NAMED_FROM = 70;
 
-    private static final double SIDE_ROOM = 3;
-
-    /** For comb and ramp, where the deck leaves them no corner. */
-    private static final double MARKS_ROOM = 8;
-
-    /** No lower than this, however flat the face. */
-    private static final double LEAST = 60;
-
-    private static final double SCALE_ROOM = 4.5;
-    private static final Prose SCALE = new Prose(7.5, 3.4);
+    static final double SIDE_ROOM = 3;
 
     private OwnerMap() {}
 
-    /** Height that map, legend and scale take, at most that of the room. */
-    static double height(Assessment assessment, FaceDamage face, double widthMm, double roomMm) {
-        Envelope extent = face.face().outline().getEnvelopeInternal();
-        double labels = face.regions().isEmpty() ? SIDE_ROOM : LABEL_ROOM;
-        double map = (widthMm - SIDE_ROOM) * extent.getHeight() / extent.getWidth() + labels + MARKS_ROOM;
-        return Math.min(roomMm, Math.max(LEAST, map) + OwnerLegend.height(assessment, face, widthMm) + SCALE_ROOM);
-    }
-
-    /** Over the full width, its legend above it and its scale below; returns the height taken, at most the room's. */
-    static double withLegend(Paper paper, Assessment assessment, FaceDamage face, Box room) {
-        double legend = OwnerLegend.height(assessment, face, room.width());
-        OwnerLegend.paint(paper, assessment, face, room);
-        double height = height(assessment, face, room.width(), room.height()) - legend - SCALE_ROOM;
-        Box box = new Box(room.x(), room.y() + legend, room.width(), height);
-        double scale = paint(paper, assessment, face, box);
-        SCALE.paint(
-                paper,
-                "1 : " + Figures.fixed(scale, 0) + " on " + PageSize.name(assessment.survey()) + ", "
-                        + Orientation.of(face.face()) + ".",
-                room.x(),
-                box.bottom(),
-                room.width(),
-                Anchor.LEFT);
-        return legend + height + SCALE_ROOM;
-    }
-
-    /** Returns the scale. */
-    private static double paint(Paper paper, Assessment assessment, FaceDamage face, Box box) {
+    /** Returns the scale, survey millimetres to one of paper. */
+    static double paint(Paper paper, Assessment assessment, FaceDamage face, Box box) {
         String name = face.face().name();
         Assessment shown = withTags(assessment, tags(assessment, name));
         double scale = scale(face, box);
