@@ -58,6 +58,7 @@ final class SurveyYaml {
             "climate",
             "drying",
             "goal",
+            "letterhead",
             "numerics",
             "method_overrides",
             "reading_overrides",

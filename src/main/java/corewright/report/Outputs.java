@@ -31,6 +31,7 @@ import corewright.report.page.FileNames;
 import corewright.report.page.PlateFiles;
 import corewright.report.record.SurveyRecord;
 import corewright.report.template.DrillTemplate;
+import corewright.store.Pictures;
 import corewright.store.RepairPlanText;
 import corewright.survey.settings.Settings.Terms;
 import java.io.IOException;
@@ -64,11 +65,16 @@ public final class Outputs {
     public static String write(
             Assessment assessment, Path folder, Progress progress, Supplier<Map<String, Long>> timingsMs)
             throws IOException {
-        return write(assessment, Map.of(), folder, progress, timingsMs);
+        return write(assessment, Map.of(), Pictures.NONE, folder, progress, timingsMs);
     }
 
-    /** The same of an assessment that was just made, with a check of its map against its readings. */
-    public static String write(Assessed assessed, Path folder, Progress progress, Supplier<Map<String, Long>> timingsMs)
+    /**
+     * The same of an assessment that was just made, with a check of its map against its readings.
+     *
+     * @param pictures photographs and logo, for the record
+     */
+    public static String write(
+            Assessed assessed, Pictures pictures, Path folder, Progress progress, Supplier<Map<String, Long>> timingsMs)
             throws IOException {
         Assessment assessment = assessed.assessment();
         Map<String, Insight> insights = new HashMap<>();
@@ -79,12 +85,13 @@ public final class Outputs {
                         InsightWork.of(face, assessed.earlier().parameters()));
             }
         }
-        return write(assessment, insights, folder, progress, timingsMs);
+        return write(assessment, insights, pictures, folder, progress, timingsMs);
     }
 
     private static String write(
             Assessment assessment,
             Map<String, Insight> insights,
+            Pictures pictures,
             Path folder,
             Progress progress,
             Supplier<Map<String, Long>> timingsMs)
@@ -101,7 +108,7 @@ public final class Outputs {
             OwnerReport.write(assessment, work.resolve("owner-report.pdf"));
             progress.begin("work cards", 0.95);
             WorkCards.write(assessment, work.resolve("work-cards.pdf"));
-            SurveyRecord.write(assessment, insights, work.resolve("survey-record.pdf"));
+            SurveyRecord.write(assessment, insights, pictures, work.resolve("survey-record.pdf"));
             DrillTemplate.tiles(assessment, work.resolve("drill-template.pdf"));
             DrillTemplate.sheets(assessment, work.resolve("drill-template-sheet.pdf"));
             progress.begin("summary", 0.99);

@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -80,7 +81,12 @@ public final class DeflectionPicture {
             Box box = boxes.get(i);
             double scale = Math.max(extent.getWidth() / box.width(), extent.getHeight() / box.height());
             PlanView view = PlanView.centred(face, extent, scale, box.middleX(), box.middleY());
-            new DeflectionPicture(paper, panel, view, levels, measure).paint(states.get(i));
+            State state = states.get(i);
+            String told = "How far the panel " + panel.panel().name() + " gives under one foot, "
+                    + state.name().toLowerCase(Locale.ROOT).replace('_', ' ') + ": "
+                    + measure.deflectionFigure(panel.in(state).deflectionMm()) + " " + measure.depthUnit()
+                    + " at the ring.";
+            paper.figure(told, p -> new DeflectionPicture(p, panel, view, levels, measure).paint(state));
         }
     }
 
