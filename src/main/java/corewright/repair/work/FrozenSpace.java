@@ -26,6 +26,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Point;
 
 /**
  * What a frozen plan says of one space, and a new plan of that space under its names.
@@ -39,6 +40,9 @@ public final class FrozenSpace {
 
     /** A new vent this share of the reach from one that is there would let out the same air. Practice. */
     private static final double SAME_AIR = 0.5;
+
+    /** A place is rounded to a whole millimetre each way, which may put it so far beyond its region's edge. */
+    private static final double DRILLED_TO_MM = 0.71;
 
     private final FrozenPlan plan;
     private final List<Region> regions;
@@ -69,13 +73,22 @@ public final class FrozenSpace {
         return ours && (drilled || !hole.dropped() && !movedAway(hole));
     }
 
-    /** The region that a hole lies in; of one that is drilled and lies in none any more, the one it was made for. */
+    /**
+     * The region that a hole lies in, to whole millimetres as it is drilled; of a drilled one that lies in none any more, the
+     * one it was made for.
+     */
     private String owner(PlannedHole hole, boolean drilled) {
-        return regions.stream()
-                .filter(r -> r.likely().covers(FACTORY.createPoint(hole.spot().coordinate())))
-                .map(Region::id)
-                .findFirst()
-                .orElse(drilled ? hole.region() : "");
+        Point at = FACTORY.createPoint(hole.spot().coordinate());
+        Region nearest = null;
+        double least = DRILLED_TO_MM;
+        for (Region region : regions) {
+            double far = region.likely().distance(at);
+            if (far < least) {
+                nearest = region;
+                least = far;
+            }
+        }
+        return nearest != null ? nearest.id() : drilled ? hole.region() : "";
     }
 
     /** A person put it elsewhere, which is another place and has another name. */
@@ -150,16 +163,11 @@ public final class FrozenSpace {
     }
 
     private Hole drilled(PlannedHole h) {
-        String region = space.regions().stream()
-                .filter(r -> r.likely().covers(FACTORY.createPoint(h.spot().coordinate())))
-                .findFirst()
-                .orElse(space.lead())
-                .id();
         Hole.Nozzle nozzle = h.kind() == Kind.NOZZLE ? new Hole.Nozzle(h.access(), h.spot(), h.pushMm()) : null;
         String id = "held " + h.name(); // no planner gives such a name
         return new Hole(
                 id,
-                region,
+                owner(h, true),
                 Hole.Kind.valueOf(h.kind().name()),
                 0,
                 h.spot(),
