@@ -12,6 +12,7 @@ import corewright.survey.FrozenPlan.Kind;
 import corewright.survey.FrozenPlan.PlannedHole;
 import corewright.survey.FrozenPlan.Standing;
 import corewright.survey.MovedHole;
+import corewright.survey.NamedLog;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
 import java.util.ArrayList;
@@ -26,7 +27,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.Point;
 
 /**
  * What a frozen plan says of one space, and a new plan of that space under its names.
@@ -41,13 +41,11 @@ public final class FrozenSpace {
     /** A new vent this share of the reach from one that is there would let out the same air. Practice. */
     private static final double SAME_AIR = 0.5;
 
-    /** A place is rounded to a whole millimetre each way, which may put it so far beyond its region's edge. */
-    private static final double DRILLED_TO_MM = 0.71;
-
     private final FrozenPlan plan;
     private final List<Region> regions;
     private final EmptySpace space;
     private final Set<String> begun;
+    private final Set<String> written;
     private final List<MovedHole> moved;
     /** Those of the plan that lie here and are not left out, or are drilled. */
     private final List<PlannedHole> here;
@@ -57,6 +55,7 @@ public final class FrozenSpace {
         this.regions = regions;
         this.space = space;
         begun = Begun.holes(survey);
+        written = NamedLog.written(survey.log());
         moved = survey.judgements().holes();
         here = plan.holes().stream().filter(this::isHere).toList();
     }
@@ -73,22 +72,13 @@ public final class FrozenSpace {
         return ours && (drilled || !hole.dropped() && !movedAway(hole));
     }
 
-    /**
-     * The region that a hole lies in, to whole millimetres as it is drilled; of a drilled one that lies in none any more, the
-     * one it was made for.
-     */
+    /** The region that a hole lies in; of one that is drilled and lies in none any more, the one it was made for. */
     private String owner(PlannedHole hole, boolean drilled) {
-        Point at = FACTORY.createPoint(hole.spot().coordinate());
-        Region nearest = null;
-        double least = DRILLED_TO_MM;
-        for (Region region : regions) {
-            double far = region.likely().distance(at);
-            if (far < least) {
-                nearest = region;
-                least = far;
-            }
-        }
-        return nearest != null ? nearest.id() : drilled ? hole.region() : "";
+        return regions.stream()
+                .filter(r -> r.likely().covers(FACTORY.createPoint(hole.spot().coordinate())))
+                .map(Region::id)
+                .findFirst()
+                .orElse(drilled ? hole.region() : "");
     }
 
     /** A person put it elsewhere, which is another place and has another name. */
@@ -163,11 +153,16 @@ public final class FrozenSpace {
     }
 
     private Hole drilled(PlannedHole h) {
+        String region = space.regions().stream()
+                .filter(r -> r.likely().covers(FACTORY.createPoint(h.spot().coordinate())))
+                .findFirst()
+                .orElse(space.lead())
+                .id();
         Hole.Nozzle nozzle = h.kind() == Kind.NOZZLE ? new Hole.Nozzle(h.access(), h.spot(), h.pushMm()) : null;
         String id = "held " + h.name(); // no planner gives such a name
         return new Hole(
                 id,
-                owner(h, true),
+                region,
                 Hole.Kind.valueOf(h.kind().name()),
                 0,
                 h.spot(),
@@ -288,6 +283,10 @@ public final class FrozenSpace {
                                         .mapToInt(n -> Integer.parseInt(n.substring(head.length())))
                                         .max()
                                         .orElse(0));
+            }
+            while (written.contains(NamedLog.folded(letter + number))
+                    || written.contains(NamedLog.folded(hole.region() + "-" + letter + number))) {
+                number++; // a line of the log goes on meaning what it meant when it was written
             }
             String name = hole.region() + "-" + letter + number;
             used.add(name);
