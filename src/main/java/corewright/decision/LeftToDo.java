@@ -43,10 +43,10 @@ public record LeftToDo(List<InjectionPlan> plans, List<BuyingItem> buying) {
         return new LeftToDo(day, BuyingList.of(survey, damage, day, decision.recores()));
     }
 
-    private static Optional<InjectionPlan> open(
-            Survey survey, InjectionPlan plan, WorkDone work, Set<String> logged) {
+    private static Optional<InjectionPlan> open(Survey survey, InjectionPlan plan, WorkDone work, Set<String> logged) {
         Optional<WorkProgress> begun = work.progress().stream()
-                .filter(p -> p.region().equals(plan.region()) && !p.log().holes().isEmpty())
+                .filter(p ->
+                        p.region().equals(plan.region()) && !p.log().holes().isEmpty())
                 .findFirst();
         if (begun.isEmpty()) {
             return Optional.of(plan.with(plan.holes(), NextPapers.rounded(onItsOwn(plan)), plan.buyG()));

@@ -148,6 +148,9 @@ public final class RepairPlanner {
     private static UnaryOperator<RepairOptions> joined(
             Survey survey, FaceDamage face, EmptySpace space, RepairOptions options, Memory memory) {
         try {
+            if (standsApart(survey, face, space, options)) {
+                return all -> all;
+            }
             InjectionPlan plan = injection(survey, face, space, memory).plan();
             return plan == null || holes(plan) > holes(space, options) ? all -> all : all -> all.with(plan);
         } catch (RuntimeException e) {
@@ -155,6 +158,17 @@ public final class RepairPlanner {
             Defect defect = Defect.of("the plan that fills the rims", new About.OfRegion(lead.id(), middle(lead)), e);
             return all -> all.with(defect);
         }
+    }
+
+    /** Whether the frozen plan fills the regions of a space apart, and each still as it was: then it stays so. */
+    private static boolean standsApart(Survey survey, FaceDamage face, EmptySpace space, RepairOptions options) {
+        List<String> led =
+                survey.repairPlan().cups().stream().map(c -> c.region()).toList();
+        return space.regions().stream().filter(r -> led.contains(r.id())).count() > 1
+                && space.regions().stream().allMatch(r -> options.injection(r.id())
+                        .filter(p -> FrozenSpace.of(survey, face.regions(), EmptySpace.of(r))
+                                .same(p))
+                        .isPresent());
     }
 
     private static int holes(InjectionPlan plan) {

@@ -28,8 +28,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
+import java.util.function.IntPredicate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.geom.Polygon;
 
 /**
  * Work followed from the first cup to the second visit, in ragged cavities that are other than planned: volume drawn between
@@ -43,9 +46,9 @@ public final class SecondVisitBenchmark {
     private static final double P90 = 1.2816;
 
     /** Places are tapped so far apart, and heard so far round. Practice. */
-    private static final double TAPPED_MM = 60;
+    private static final double TAPPED_MM = 40;
 
-    private static final double HEARD_MM = 25;
+    private static final double HEARD_MM = 20;
 
     private static final double FULL = 0.5;
     private static final double WANTED = 0.03;
@@ -54,6 +57,7 @@ public final class SecondVisitBenchmark {
     private final Survey survey;
     private final InjectionPlan plan;
     private final Resin resin;
+    private final Polygon area;
     private final Cavity cavity;
     private final double[] filled;
 
@@ -61,6 +65,7 @@ public final class SecondVisitBenchmark {
         this.plan = plan;
         resin = deck.survey().settings().resin(plan.resin());
         EmptySpace space = EmptySpace.of(deck.damage(), plan);
+        area = space.area();
         SpaceTask task = SpaceTask.of(deck.survey(), deck.damage().face(space.face()), space);
         Random random = new Random(seed);
         double z = random.nextGaussian();
@@ -70,7 +75,8 @@ public final class SecondVisitBenchmark {
         cavity = DrawnBenchmark.cavity(task, plan.cavityMm3(), z, random);
         FillTrial.Work work = DrawnBenchmark.work(plan, resin, deck.survey());
         FillTrial.Held held = DrawnBenchmark.held(plan, resin, deck.survey(), work);
-        FillTrial.Run run = new FillTrial(task.face(), cavity, resin, deck.survey().settings()).run(work, held);
+        FillTrial.Run run =
+                new FillTrial(task.face(), cavity, resin, deck.survey().settings()).run(work, held);
         filled = run.result().filled().clone();
         survey = Part.CURED_TAPS.with(Part.LOG.with(deck.survey(), log(run)), taps(space));
     }
@@ -85,17 +91,23 @@ public final class SecondVisitBenchmark {
                     .get(0);
             SecondVisitBenchmark work = new SecondVisitBenchmark(deck, plan, seed);
             double first = work.empty();
-            CuredFill cured = WorkDone.of(work.survey, deck.damage(), List.of(plan)).cured().get(0);
+            CuredFill cured = WorkDone.of(work.survey, deck.damage(), List.of(plan))
+                    .cured()
+                    .get(0);
             cured.shots().forEach(work::pour);
             double end = work.empty();
             met += end <= WANTED ? 1 : 0;
+            double beyond = work.empty(c -> !work.area.covers(work.point(c)));
+            double part = work.empty(c -> work.area.covers(work.point(c)) && work.filled[c] >= FULL);
             print(
-                    "ragged %d: cavity %.2f of the plan's, empty %.1f %% after the first visit, %d second shots, %.1f %% at the end%n",
+                    "ragged %d: cavity %.2f of the plan's, empty %.1f %% after the first visit, %d second shots, %.1f %% at the end (%.1f beyond the mapped edge, %.1f in what is part filled)%n",
                     seed,
                     work.cavity.mm3() / plan.cavityMm3().p50(),
                     100 * first,
                     cured.shots().size(),
-                    100 * end);
+                    100 * end,
+                    100 * beyond,
+                    100 * part);
         }
         print("%d of %d at most %.0f %% empty%n", met, args.length, 100 * WANTED);
     }
@@ -121,7 +133,12 @@ public final class SecondVisitBenchmark {
                 if (space.area().covers(FACTORY.createPoint(spot.coordinate()))) {
                     Sound sound = hollow(spot) ? Sound.HOLLOW : Sound.SOUND;
                     taps.add(new Tap(
-                            new Origin("cured.csv", taps.size() + 2), "C" + taps.size(), spot, sound, null, Side.OUTER));
+                            new Origin("cured.csv", taps.size() + 2),
+                            "C" + taps.size(),
+                            spot,
+                            sound,
+                            null,
+                            Side.OUTER));
                 }
             }
         }
@@ -136,11 +153,19 @@ public final class SecondVisitBenchmark {
         return near.length > 0 && Arrays.stream(near).average().orElse(0) > 1 - FULL;
     }
 
+    private Point point(int c) {
+        return FACTORY.createPoint(cavity.centre(c));
+    }
+
     private double empty() {
+        return empty(c -> true);
+    }
+
+    private double empty(IntPredicate where) {
         double empty = 0;
         double all = 0;
         for (int c : cavity.cells) {
-            empty += cavity.gapMm[c] * (1 - Math.min(1, filled[c]));
+            empty += where.test(c) ? cavity.gapMm[c] * (1 - Math.min(1, filled[c])) : 0;
             all += cavity.gapMm[c];
         }
         return empty / all;

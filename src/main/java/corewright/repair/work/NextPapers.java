@@ -144,8 +144,10 @@ public record NextPapers(String region, List<Line> holes, List<Cup> cups, BigDec
      * @param mostG mixed, with which nine in ten cases have enough
      */
     public Optional<InjectionPlan> left(InjectionPlan plan, Set<String> logged, double mostG) {
-        List<String> filled =
-                holes.stream().filter(l -> l.leftG.signum() == 0).map(Line::hole).toList();
+        List<String> filled = holes.stream()
+                .filter(l -> l.leftG.signum() == 0)
+                .map(Line::hole)
+                .toList();
         List<Hole> open = plan.holes().stream()
                 .filter(h -> !filled.contains(h.id()) && (h.fills() || !logged.contains(h.id())))
                 .toList();

@@ -34,7 +34,8 @@ public final class ShotPlans {
             }
         }
         List<InjectionPlan> plans = new ArrayList<>();
-        byResin.forEach((resin, shots) -> plans.add(plan(survey, fill.region(), survey.settings().resin(resin), shots)));
+        byResin.forEach((resin, shots) ->
+                plans.add(plan(survey, fill.region(), survey.settings().resin(resin), shots)));
         return plans;
     }
 

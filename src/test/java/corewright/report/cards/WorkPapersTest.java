@@ -45,8 +45,7 @@ class WorkPapersTest {
     private static final Pattern LEFT_CUP =
             Pattern.compile("(?m)^\\d+ (R\\d+): .*? ([0-9]+\\.[0-9]) ([0-9]+\\.[0-9]) \\d+(?: |$)");
     private static final Pattern LEFT_SUM = Pattern.compile("[a-z0-9-]+: ([0-9.]+) g and ([0-9.]+) g");
-    private static final Pattern LISTED =
-            Pattern.compile("[a-z0-9-]+ (?:resin|hardener) ([0-9]+\\.[0-9]) [0-9]+ g\\b");
+    private static final Pattern LISTED = Pattern.compile("[a-z0-9-]+ (?:resin|hardener) ([0-9]+\\.[0-9]) [0-9]+ g\\b");
 
     /** Half of the cups' and holes' last digit each. */
     private static final double TENTH = 0.1;
