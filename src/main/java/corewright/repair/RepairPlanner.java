@@ -152,7 +152,9 @@ public final class RepairPlanner {
                 return all -> all;
             }
             InjectionPlan plan = injection(survey, face, space, memory).plan();
-            return plan == null || holes(plan) > holes(space, options) ? all -> all : all -> all.with(plan);
+            boolean apart =
+                    plan == null || holes(plan) > holes(space, options) && !standsJoined(survey, face, space, plan);
+            return apart ? all -> all : all -> all.with(plan);
         } catch (RuntimeException e) {
             Region lead = space.lead();
             Defect defect = Defect.of("the plan that fills the rims", new About.OfRegion(lead.id(), middle(lead)), e);
@@ -169,6 +171,12 @@ public final class RepairPlanner {
                         .filter(p -> FrozenSpace.of(survey, face.regions(), EmptySpace.of(r))
                                 .same(p))
                         .isPresent());
+    }
+
+    /** Whether the frozen plan fills a space as one, and it still is as it was. */
+    private static boolean standsJoined(Survey survey, FaceDamage face, EmptySpace space, InjectionPlan plan) {
+        return survey.repairPlan().cups().stream().anyMatch(c -> c.region().equals(plan.region()))
+                && FrozenSpace.of(survey, face.regions(), space).same(plan);
     }
 
     private static int holes(InjectionPlan plan) {

@@ -37,10 +37,15 @@ public record NextPapers(String region, List<Line> holes, List<Cup> cups, BigDec
      * A hole.
      *
      * @param takenG into it by the log; 0 while it is open
-     * @param leftG still to go in; 0 once it was filled
+     * @param leftG still to go in; 0 once it was filled, not where it took nothing and is to be tried again
      * @param logged whether the log names it
      */
-    public record Line(String hole, BigDecimal plannedG, BigDecimal takenG, BigDecimal leftG, boolean logged) {}
+    public record Line(String hole, BigDecimal plannedG, BigDecimal takenG, BigDecimal leftG, boolean logged) {
+        /** Whether nothing more goes in. */
+        public boolean done() {
+            return logged && leftG.signum() == 0;
+        }
+    }
 
     /**
      * A cup.
@@ -88,7 +93,7 @@ public record NextPapers(String region, List<Line> holes, List<Cup> cups, BigDec
                         hole.id(),
                         tenths(grams),
                         tenths(done == null ? 0 : done.takenG()),
-                        tenths(done == null ? grams * log.factor() : 0),
+                        tenths(done == null || log.again().contains(hole.id()) ? grams * log.factor() : 0),
                         done != null));
             }
         }

@@ -85,7 +85,7 @@ final class NextCard {
     }
 
     private String facts() {
-        long done = papers.holes().stream().filter(NextPapers.Line::logged).count();
+        long done = papers.holes().stream().filter(NextPapers.Line::done).count();
         return Prose.bold(done + " of " + papers.holes().size() + " holes filled, " + papers.takenG() + " g in, about "
                         + papers.leftG() + " g to go.")
                 + " Holes take " + Figures.fixed(log.factor(), 2) + " times their plan (in 8 cases of 10 between "
@@ -101,7 +101,7 @@ final class NextCard {
         double y = top + row;
         BigDecimal planned = BigDecimal.ZERO;
         for (NextPapers.Line line : papers.holes()) {
-            boolean done = line.logged();
+            boolean done = line.done();
             planned = planned.add(line.plannedG());
             row(
                     paper,
@@ -112,11 +112,11 @@ final class NextCard {
                     done ? CELL : STRONG,
                     line.hole(),
                     line.plannedG().toPlainString(),
-                    done ? line.takenG().toPlainString() : "",
+                    line.logged() ? line.takenG().toPlainString() : "",
                     done ? "" : line.leftG().toPlainString(),
                     "");
             paper.text(
-                    done ? "done" : "open",
+                    done ? "done" : line.logged() ? "again" : "open",
                     CardSheet.LEFT + HOLES[4],
                     CardSheet.level(CELL, y, row),
                     done ? CELL : STRONG,
@@ -197,8 +197,8 @@ final class NextCard {
                 .flatMap(List::stream)
                 .map(s -> Prose.bold("Second shot " + s.id() + ".") + " Leave a hole beside it open as its vent.")
                 .collect(Collectors.joining("\n"));
-        boolean tapped = assessment.work().cured().stream()
-                .anyMatch(c -> c.region().equals(plan.region()));
+        boolean tapped =
+                assessment.work().cured().stream().anyMatch(c -> c.region().equals(plan.region()));
         return Stream.of(
                         said.isEmpty() && hollow.isEmpty()
                                 ? "Every hole took about what was planned."
