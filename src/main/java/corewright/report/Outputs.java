@@ -8,6 +8,7 @@ import corewright.damage.FaceDamage;
 import corewright.damage.Insight;
 import corewright.damage.InsightWork;
 import corewright.damage.Surfaces;
+import corewright.decision.LeftToDo;
 import corewright.report.cards.WorkCards;
 import corewright.report.data.AsciiGrid;
 import corewright.report.data.BatchesCsv;
@@ -147,10 +148,19 @@ public final class Outputs {
             WorkCsv.done(assessment).write(work.resolve("work-done.csv"), sign);
             WorkCsv.left(assessment).write(work.resolve("work-left.csv"), sign);
             WorkCsv.warmth(assessment).write(work.resolve("fill-check.csv"), sign);
+            left(assessment, Files.createDirectory(work.resolve("left")), sign);
         }
         if (SecondShotsCsv.wanted(assessment)) {
             SecondShotsCsv.of(assessment).write(work.resolve("second-shots.csv"), sign);
         }
+    }
+
+    private static void left(Assessment assessment, Path folder, Terms.Sign sign) throws IOException {
+        LeftToDo left = assessment.left();
+        BatchesCsv.of(left.plans()).write(folder.resolve("batches.csv"), sign);
+        CupsCsv.of(left.plans()).write(folder.resolve("cups.csv"), sign);
+        ScheduleCsv.of(assessment, left.plans()).write(folder.resolve("schedule.csv"), sign);
+        BuyingListCsv.of(left.buying()).write(folder.resolve("buying-list.csv"), sign);
     }
 
     private static void surfaces(Assessment assessment, Path folder) throws IOException {
