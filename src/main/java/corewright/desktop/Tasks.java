@@ -4,6 +4,7 @@ import corewright.desktop.state.Step;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Node;
+import org.jspecify.annotations.Nullable;
 
 /** The deeds a window offers beyond looking; in the program they open dialogs, in tests they do not. */
 public interface Tasks {
@@ -27,5 +28,10 @@ public interface Tasks {
 
     List<Path> recent();
 
+    /** Keys of the step in its slip. */
     Node[] actions(Step step);
+
+    /** What stands in the middle in place of the plan; null where the plan does. */
+    @Nullable
+    Node middle(Step step);
 }

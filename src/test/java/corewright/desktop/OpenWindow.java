@@ -32,7 +32,7 @@ import org.testfx.api.FxToolkit;
 
 /** A real window without a screen, and hands to use it. */
 final class OpenWindow implements AutoCloseable {
-    private static final long PATIENCE_MS = 240_000;
+    private static final long PATIENCE_MS = Long.getLong("patience.ms", 240_000);
 
     final FxRobot hand = new FxRobot();
     final Desk desk;
@@ -129,6 +129,13 @@ final class OpenWindow implements AutoCloseable {
         waitFor(
                 "the plan and its legend",
                 () -> desk.view().plan().settled() && desk.view().legend().settled());
+    }
+
+    void resize(int width, int height) {
+        doFx(() -> {
+            stage.setWidth(width);
+            stage.setHeight(height);
+        });
     }
 
     BufferedImage picture() {

@@ -37,6 +37,11 @@ public final class PlanPane extends Region {
         void dragged(PlanCamera camera, MouseEvent event);
 
         void released(PlanCamera camera, MouseEvent event);
+
+        /** A press that it did not keep and that moved nothing; answering true is enough done with it. */
+        default boolean touched(PlanCamera camera, MouseEvent event) {
+            return false;
+        }
     }
 
     /** A place touched or pointed at. */
@@ -245,7 +250,8 @@ public final class PlanPane extends Region {
     private void release(MouseEvent e) {
         if (handBusy && hand != null) {
             hand.released(camera, e);
-        } else if (Math.hypot(e.getX() - pressX, e.getY() - pressY) < TOUCH_PX) {
+        } else if (Math.hypot(e.getX() - pressX, e.getY() - pressY) < TOUCH_PX
+                && (hand == null || !hand.touched(camera, e))) {
             touched.at(camera.xMm(e.getX()), camera.yMm(e.getY()));
         }
         handBusy = false;

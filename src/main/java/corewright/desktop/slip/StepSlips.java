@@ -4,6 +4,8 @@ import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
 import corewright.damage.Region;
 import corewright.decision.RegionDecision;
+import corewright.desktop.state.EditLog;
+import corewright.desktop.state.Kept;
 import corewright.desktop.state.Step;
 import corewright.desktop.state.Units;
 import corewright.desktop.state.Workbench;
@@ -25,6 +27,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** The slip of each step. */
 public final class StepSlips {
@@ -36,7 +39,7 @@ public final class StepSlips {
         Units units = bench.sight().units();
         Optional<Region> selected = bench.region();
         return switch (step) {
-            case PLAN -> plan(shown.survey(), bench.face(), units);
+            case PLAN -> plan(shown.survey(), bench.face(), units, bench.log());
             case READINGS -> readings(shown, bench.face(), units, ages);
             case DAMAGE ->
                 selected.map(r -> SlipWords.of(shown, units, ages).region(r))
@@ -48,7 +51,7 @@ public final class StepSlips {
         };
     }
 
-    private static Slip plan(Survey survey, String name, Units units) {
+    private static Slip plan(Survey survey, String name, Units units, @Nullable EditLog log) {
         Face face = survey.face(name);
         Laminate laminate = survey.laminate(face.laminate());
         List<Slip.Fact> facts = new ArrayList<>();
@@ -73,6 +76,9 @@ public final class StepSlips {
                 "outer skin, core, inner skin",
                 units.depthFigure(laminate.outerSkinMm()) + ", " + units.depthFigure(laminate.coreMm()) + ", "
                         + units.depth(laminate.innerSkinMm())));
+        if (log != null) {
+            facts.add(new Slip.Fact("edits are kept in", Kept.briefly(log)));
+        }
         return new Slip(
                 "Plan of " + name,
                 "",
