@@ -37,10 +37,13 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.input.KeyEvent;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Envelope;
 
@@ -54,6 +57,7 @@ final class Desk implements Tasks {
     private final Recent recent;
     private final MainView view;
     private final PhotoDesk photos;
+    private final @Nullable SecondHalf half; // null while the view is made
     private @Nullable SketchHand hand;
     private @Nullable SetupView setup;
     private @Nullable WalkView walk;
@@ -62,13 +66,16 @@ final class Desk implements Tasks {
     private @Nullable Path place;
     private List<Path> lately = List.of();
 
-    Desk(Workbench bench, Chooser chooser, Recent recent) {
+    Desk(Workbench bench, Chooser chooser, Recent recent, Consumer<Path> viewer) {
         this.bench = bench;
         this.chooser = chooser;
         this.recent = recent;
         this.view = new MainView(bench, this);
         this.photos = new PhotoDesk(bench, view.plan());
+        SecondHalf second = new SecondHalf(bench, view, chooser, viewer);
+        this.half = second;
         view.lookAt(photos);
+        view.onMethod(second::want);
         bench.listen(this::follow);
         bench.listenToUndo(said -> {
             WalkView walking = walk;
@@ -300,8 +307,7 @@ final class Desk implements Tasks {
         bench.survey().ifPresent(survey -> {
             GridWalk begun =
                     new GridWalk(survey, face, meter, spacingMm, bench.sight().units(), bench::edit);
-            WalkView shown =
-                    new WalkView(begun, bench.sight().appearance().look(), this::backToPlan, bench::undo);
+            WalkView shown = new WalkView(begun, bench.sight().appearance().look(), this::backToPlan, bench::undo);
             walk = shown;
             view.task(shown);
         });
@@ -392,8 +398,17 @@ final class Desk implements Tasks {
                 bench.found().isEmpty() || bench.region().isPresent()
                         ? new Node[0]
                         : new Node[] {SlipView.key("insight", "How good this map is", this::showInsight)};
-            default -> new Node[0];
+            default -> half == null ? new Node[0] : half.actions(step);
         };
+    }
+
+    @Override
+    public boolean key(KeyEvent e) {
+        return half().key(e);
+    }
+
+    SecondHalf half() {
+        return Objects.requireNonNull(half);
     }
 
     private Node[] planKeys() {
@@ -412,7 +427,7 @@ final class Desk implements Tasks {
 
     @Override
     public @Nullable Node middle(Step step) {
-        return null;
+        return half == null ? null : half.middle(step);
     }
 
     void stop() {

@@ -25,7 +25,10 @@ public final class DesktopApp extends Application {
     public void start(Stage stage) {
         Workbench bench = new Workbench(jobs, Assessor::assess);
         Desk made = new Desk(
-                bench, new SystemChooser(stage), new Recent(() -> Preferences.userNodeForPackage(DesktopApp.class)));
+                bench,
+                new SystemChooser(stage),
+                new Recent(() -> Preferences.userNodeForPackage(DesktopApp.class)),
+                file -> getHostServices().showDocument(file.toUri().toString()));
         desk = made;
         stage.setTitle("Corewright");
         stage.setScene(made.scene());

@@ -19,7 +19,8 @@ final class EditedBefore extends VBox {
         Button edited = SlipView.key("open-edited", "Go on with " + file.getFileName(), openFile);
         edited.setDefaultButton(true);
         Button folder = SlipView.key("open-folder-anew", "Begin anew from the folder", openFolder);
-        Label anew = SlipView.text("Begun anew, the next edit makes another file; " + file.getFileName() + " stays.", "quiet");
+        Label anew = SlipView.text(
+                "Begun anew, the next edit makes another file; " + file.getFileName() + " stays.", "quiet");
         edited.setMaxWidth(560);
         folder.setMaxWidth(560);
         getChildren().setAll(title, words, edited, folder, anew);

@@ -1,6 +1,7 @@
 package corewright.desktop;
 
 import corewright.assessment.Assessment;
+import corewright.decision.Method;
 import corewright.desktop.photos.PhotoDesk;
 import corewright.desktop.plan.LegendBar;
 import corewright.desktop.plan.PlanPainter;
@@ -28,6 +29,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -341,6 +343,11 @@ final class MainView extends StackPane {
             node.requestFocus();
         }
         show();
+    }
+
+    /** Touching a method beside the map. */
+    void onMethod(Consumer<Method> wanted) {
+        slip.onMethod(wanted);
     }
 
     /** Touching a photograph's mark shows it in the slip. */

@@ -23,6 +23,7 @@ final class NoticePane extends VBox {
         this.bench = bench;
         getStyleClass().add("notice");
         setMinHeight(USE_PREF_SIZE);
+        setPrefWidth(380); // the slip above it decides how wide it is
         message.setId("message");
         words.setId("busy-words");
         progress.setMaxWidth(Double.MAX_VALUE);

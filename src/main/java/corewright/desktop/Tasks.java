@@ -4,6 +4,7 @@ import corewright.desktop.state.Step;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.input.KeyEvent;
 import org.jspecify.annotations.Nullable;
 
 /** The deeds a window offers beyond looking; in the program they open dialogs, in tests they do not. */
@@ -25,6 +26,9 @@ public interface Tasks {
     void setUp();
 
     void sample();
+
+    /** What a step does with a key of its own; false where it has none. */
+    boolean key(KeyEvent e);
 
     List<Path> recent();
 

@@ -70,6 +70,11 @@ public final class Outputs {
     /** The same of an assessment that was just made, with a check of its map against its readings. */
     public static String write(Assessed assessed, Path folder, Progress progress, Supplier<Map<String, Long>> timingsMs)
             throws IOException {
+        return write(assessed.assessment(), insights(assessed), folder, progress, timingsMs);
+    }
+
+    /** The check of every map against its readings. */
+    static Map<String, Insight> insights(Assessed assessed) {
         Assessment assessment = assessed.assessment();
         Map<String, Insight> insights = new HashMap<>();
         if (!assessment.verdict().withheld()) {
@@ -79,7 +84,7 @@ public final class Outputs {
                         InsightWork.of(face, assessed.earlier().parameters()));
             }
         }
-        return write(assessment, insights, folder, progress, timingsMs);
+        return insights;
     }
 
     private static String write(

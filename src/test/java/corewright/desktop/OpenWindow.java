@@ -36,6 +36,10 @@ final class OpenWindow implements AutoCloseable {
 
     final FxRobot hand = new FxRobot();
     final Desk desk;
+
+    /** Files handed to the system's viewer. */
+    final List<Path> opened = new java.util.concurrent.CopyOnWriteArrayList<>();
+
     private final Stage stage;
     private final FxJobs jobs = new FxJobs();
     private final Preferences preferences = Preferences.userRoot()
@@ -48,7 +52,8 @@ final class OpenWindow implements AutoCloseable {
             throw new IllegalStateException(e);
         }
         desk = onFx(() -> {
-            Desk made = new Desk(new Workbench(jobs, chain), new NoChooser(chosen), new Recent(() -> preferences));
+            Desk made = new Desk(
+                    new Workbench(jobs, chain), new NoChooser(chosen), new Recent(() -> preferences), opened::add);
             stage.setScene(made.scene());
             stage.setWidth(1440);
             stage.setHeight(900);

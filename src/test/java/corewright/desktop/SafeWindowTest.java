@@ -74,8 +74,8 @@ class SafeWindowTest {
             window.click("#draw");
             PlanPane plan = window.desk.view().plan();
             double at = OpenWindow.onFx(() -> plan.camera().px(0));
-            Point2D corner = OpenWindow.onFx(() ->
-                    plan.localToScreen(plan.camera().px(0), plan.camera().py(0)));
+            Point2D corner = OpenWindow.onFx(
+                    () -> plan.localToScreen(plan.camera().px(0), plan.camera().py(0)));
             window.hand.drag(corner, MouseButton.PRIMARY).dropBy(60, 40);
             assertThat(OpenWindow.onFx(() -> plan.camera().px(0))).isNotEqualTo(at);
             assertThat(survey(window)).isEqualTo(before);
@@ -89,13 +89,17 @@ class SafeWindowTest {
     @Test
     void aFolderEditedBeforeOffersItsFile(@TempDir Path folder) {
         try (OpenWindow window = open(folder)) {
-            OpenWindow.doFx(() -> window.desk.bench()
-                    .edit("notes", s -> corewright.survey.Edit.put(
-                            corewright.survey.Part.HEADING, s.heading().withNotes("kept"))));
+            OpenWindow.doFx(() -> window.desk
+                    .bench()
+                    .edit(
+                            "notes",
+                            s -> corewright.survey.Edit.put(
+                                    corewright.survey.Part.HEADING, s.heading().withNotes("kept"))));
             window.waitFor("the edit", () -> survey(window).heading().notes().equals("kept"));
             Path file = OpenWindow.onFx(() -> window.desk.bench().log().place());
             window.waitFor(
-                    "recent items with what was written", () -> window.desk.recent().equals(List.of(file)));
+                    "recent items with what was written",
+                    () -> window.desk.recent().equals(List.of(file)));
 
             OpenWindow.doFx(() -> window.desk.bench().close());
             OpenWindow.doFx(() -> window.desk.open(folder.resolve("survey")));

@@ -28,6 +28,16 @@ class StepPicturesTest {
     private static final List<Size> SIZES =
             List.of(new Size("1440", 1440, 900), new Size("1024", 1024, 768), new Size("200", 960, 540));
 
+    /** Until the page or the pictures of a step are painted. */
+    private static void settle(OpenWindow window, Step step) {
+        if (step == Step.PAPERS) {
+            window.waitFor(
+                    "the page", () -> window.desk.half().papers().model().page().isPresent());
+        } else if (step == Step.STIFFNESS) {
+            window.waitFor("the pictures", () -> window.desk.half().stiffness().settled());
+        }
+    }
+
     @Test
     void everyStepAtEverySize(@TempDir Path folder) throws IOException {
         try (Stream<Path> files = Files.list(Path.of("demo-data/quillwort"))) {
@@ -43,8 +53,32 @@ class StepPicturesTest {
                 for (Step step : Step.values()) {
                     OpenWindow.doFx(() -> window.desk.bench().sight().go(step));
                     window.waitUntilCalculated();
+                    settle(window, step);
                     window.write(TO.resolve(step.name().toLowerCase(Locale.ROOT) + "-" + size.name + ".png"));
                 }
+                OpenWindow.doFx(() -> {
+                    window.desk.bench().sight().go(Step.REPAIR);
+                    window.desk.bench().select("R1");
+                });
+                window.waitUntilCalculated();
+                window.write(TO.resolve("decide-" + size.name + ".png"));
+                OpenWindow.doFx(() -> window.desk.half().holes().open());
+                window.waitFor(
+                        "the holes tried",
+                        () -> window.desk.half().holes().model().now().isPresent());
+                window.waitUntilCalculated();
+                window.write(TO.resolve("holes-" + size.name + ".png"));
+                OpenWindow.doFx(() -> window.desk.half().work());
+                window.waitUntilCalculated();
+                window.write(TO.resolve("work-" + size.name + ".png"));
+                OpenWindow.doFx(() -> window.desk.view().task(null));
+                OpenWindow.doFx(() -> window.desk.half().showOwner());
+                window.waitFor("the owner's page", () -> window.desk.view().lookup("#owner-pane") != null);
+                window.write(TO.resolve("owner-" + size.name + ".png"));
+                OpenWindow.doFx(() -> {
+                    window.desk.view().task(null);
+                    window.desk.bench().select("");
+                });
             }
             assertThat(TO.resolve("papers-200.png")).exists();
         }

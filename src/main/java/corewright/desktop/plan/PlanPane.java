@@ -14,6 +14,7 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
 import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Envelope;
 
 /** The plan in the window: the newest picture of it, moved and stretched with the hand until the next one is painted. */
 public final class PlanPane extends Region {
@@ -120,6 +121,18 @@ public final class PlanPane extends Region {
         if (a != null && getWidth() >= LEAST_PX && getHeight() >= LEAST_PX) {
             camera = PlanCamera.fitting(a.survey().face(face), getWidth(), getHeight());
             fitted = true;
+            ask();
+        }
+    }
+
+    /** An area of the face, as large as the room allows. */
+    public void look(Envelope area) {
+        if (getWidth() >= LEAST_PX && getHeight() >= LEAST_PX && !area.isNull()) {
+            double wide = area.getWidth() / camera.mmPerPx() / getWidth();
+            double high = area.getHeight() / camera.mmPerPx() / getHeight();
+            camera = camera.zoomed(0.9 / Math.max(1e-6, Math.max(wide, high)), getWidth() / 2, getHeight() / 2)
+                    .centredOn(area.centre().x, area.centre().y);
+            fitted = false;
             ask();
         }
     }

@@ -234,7 +234,9 @@ public final class Sketch {
 
     private void pick(Survey survey, double xMm, double yMm, double reachMm) {
         picked = nearest(survey, xMm, yMm, reachMm).orElse(null);
-        message = picked == null ? MOVING : "This point is picked: now drag it. A drag from anywhere else moves the plan.";
+        message = picked == null
+                ? MOVING
+                : "This point is picked: now drag it. A drag from anywhere else moves the plan.";
     }
 
     /** Takes the vertex that was picked before, where it lies under the hand; false where it does not. */

@@ -251,6 +251,11 @@ final class Conclusions {
         return busy;
     }
 
+    /** The whole, with what it leaves; empty unless it belongs to the survey as it is. */
+    Optional<Assessed> assessed() {
+        return fresh() ? found().map(a -> new Assessed(a, earlier)) : Optional.empty();
+    }
+
     /** What was fitted last. */
     Parameters parameters() {
         return earlier.parameters();

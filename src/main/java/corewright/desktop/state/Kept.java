@@ -29,7 +29,9 @@ public final class Kept {
         Path place = log.place();
         return place == null
                 ? "nowhere: the sample"
-                : inFile(place) ? String.valueOf(place.getFileName()) : "a file beside the folder, from the first edit on";
+                : inFile(place)
+                        ? String.valueOf(place.getFileName())
+                        : "a file beside the folder, from the first edit on";
     }
 
     private static boolean inFile(Path place) {
@@ -57,8 +59,7 @@ public final class Kept {
     }
 
     private static boolean isOf(String folder, String file) {
-        return file.startsWith(folder)
-                && file.substring(folder.length()).matches("(-[0-9]{1,4})?\\.gpkg");
+        return file.startsWith(folder) && file.substring(folder.length()).matches("(-[0-9]{1,4})?\\.gpkg");
     }
 
     private static FileTime changed(Path file) {

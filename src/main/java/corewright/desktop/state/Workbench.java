@@ -1,6 +1,7 @@
 package corewright.desktop.state;
 
 import corewright.assessment.Ages;
+import corewright.assessment.Assessed;
 import corewright.assessment.Assessment;
 import corewright.assessment.Partial;
 import corewright.damage.Parameters;
@@ -332,6 +333,11 @@ public final class Workbench {
     /** What was fitted last. */
     public Parameters parameters() {
         return conclusions.parameters();
+    }
+
+    /** The whole, with what it leaves; empty unless it belongs to the survey as it is. */
+    public Optional<Assessed> assessed() {
+        return conclusions.assessed();
     }
 
     /** Who works away from the window's thread. */

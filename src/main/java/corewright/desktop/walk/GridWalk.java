@@ -256,8 +256,8 @@ public final class GridWalk {
         boolean more = again;
         Noted before = noted.get(at);
         if (!more && !before.value().isEmpty() && !before.shown().equals(now.shown())) {
-            replaced = name(at) + ": " + (now.value().isEmpty() ? "nothing" : now.shown()) + " replaces " + before.shown()
-                    + ". Ctrl Z takes it back. ";
+            replaced = name(at) + ": " + (now.value().isEmpty() ? "nothing" : now.shown()) + " replaces "
+                    + before.shown() + ". Ctrl Z takes it back. ";
         }
         noted.set(at, now);
         String deed = (now.open() ? "clearing " : "reading at ") + name(at);

@@ -196,7 +196,8 @@ class GridWalkTest {
         GridWalk walk = walk(150);
         walk.skip("standing water");
 
-        assertThat(log.survey().heading().notes()).isEqualTo("Not read: foredeck, A, starboard 1 (0.15, 0.45): standing water.");
+        assertThat(log.survey().heading().notes())
+                .isEqualTo("Not read: foredeck, A, starboard 1 (0.15, 0.45): standing water.");
         assertThat(walk.last()).isEqualTo("last, one step outboard: left out");
         assertThat(walk.progress()).startsWith("foredeck, 150 mm. 0 of ").contains(" read, 1 left out.");
     }
