@@ -55,7 +55,9 @@ final class HolesOverlay implements PlanPane.Overlay {
         if (!Double.isInfinite(s)) {
             plan.fill().arrivalS().ifPresent(r -> fill(g, camera, r, s, ink));
         }
-        model.now().ifPresent(now -> out(g, camera, now, crayon, ground));
+        model.now()
+                .filter(now -> model.moved() || now.covered() < 0.99)
+                .ifPresent(now -> out(g, camera, now, crayon, ground));
         for (Hole hole : plan.holes()) {
             boolean held = model.held().filter(h -> h == hole).isPresent();
             reach(g, camera, hole.spot(), hole.reachMm(), ink);

@@ -14,6 +14,7 @@ import corewright.report.owner.OwnerView;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
+import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
@@ -31,11 +32,15 @@ import javafx.scene.layout.VBox;
 /** One page for the owner, made of what was worked out beforehand. */
 public final class OwnerPane extends VBox {
     /** Pixels to a millimetre of paper: the map's words of 2.6 mm are 11 px tall. */
-    private static final double PX_PER_MM = 4.2;
+    private static final double PX_PER_MM = 4.6;
 
-    private static final double MAP_WIDTH = 560;
-    private static final double MAP_HEIGHT = 330;
-    private static final double BAR = 200;
+    private static final double MAP_WIDTH = 640;
+
+    /** Of the page's width, in a small window. */
+    private static final double MAP_SHARE = 0.46;
+
+    private static final double MAP_HEIGHT = 390;
+    private static final double BAR = 165;
 
     /** What is shown, with its map painted. */
     public record Shown(OwnerView words, Pixels map) {}
@@ -74,8 +79,8 @@ public final class OwnerPane extends VBox {
         back.setMinWidth(USE_PREF_SIZE);
         HBox head = new HBox(12, title, round, back);
         ImageView map = new ImageView(shown.map().image());
-        map.setFitWidth(MAP_WIDTH);
-        map.setFitHeight(MAP_HEIGHT);
+        map.setPreserveRatio(true);
+        map.fitWidthProperty().bind(Bindings.min(MAP_WIDTH, widthProperty().multiply(MAP_SHARE)));
         map.setAccessibleText("Plan with what is wrong on it");
         VBox told = new VBox(
                 6,
@@ -112,7 +117,7 @@ public final class OwnerPane extends VBox {
         VBox box = new VBox(4, SlipView.text(choice.title(), "owner-choice"), SlipView.text(choice.regions(), "quiet"));
         choice.ofAsBuilt().ifPresent(q -> box.getChildren().add(bar(q, look)));
         String days = Double.isInfinite(choice.daysHigh())
-                ? Figures.fixed(choice.daysLow(), 0) + " days or more"
+                ? Figures.fixed(Math.max(1, choice.daysLow()), 0) + " days or more"
                 : Figures.fixed(choice.daysLow(), 0) + " to " + Figures.fixed(choice.daysHigh(), 0) + " days";
         box.getChildren()
                 .addAll(

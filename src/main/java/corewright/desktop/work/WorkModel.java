@@ -2,6 +2,8 @@ package corewright.desktop.work;
 
 import corewright.assessment.Assessment;
 import corewright.assessment.Issued;
+import corewright.damage.Region;
+import corewright.desktop.state.Units;
 import corewright.desktop.state.Workbench;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.PlaceNames;
@@ -349,6 +351,29 @@ public final class WorkModel {
     }
 
     // --- words -------------------------------------------------------------------------------------------------------
+
+    /** "Hole 4", or "Nozzle N1". */
+    public String name(Hole hole) {
+        return (hole.drilled() ? "Hole " : "Nozzle ") + Figures.holeNumber(hole.id());
+    }
+
+    /** The depth stop, or how far the nozzle is pushed. */
+    public String how(Hole hole) {
+        Units units = bench.sight().units();
+        Hole.Nozzle nozzle = hole.nozzle();
+        return nozzle == null
+                ? "depth stop " + units.depth(hole.depthStopMm())
+                : "push it " + units.length(nozzle.pushMm()) + " in from " + nozzle.access();
+    }
+
+    /** The regions that are filled, to be drawn. */
+    public List<Region> regions() {
+        return plan().map(p -> bench.found().stream()
+                        .flatMap(a -> a.damage().regions().stream())
+                        .filter(r -> p.part(r.id()).isPresent())
+                        .toList())
+                .orElse(List.of());
+    }
 
     /** Grams as they would be kept. */
     public String grams() {

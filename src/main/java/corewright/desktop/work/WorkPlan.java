@@ -17,6 +17,7 @@ import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
 import javafx.scene.text.TextAlignment;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 
 /** The holes of the work: done with their grams, the one in hand large, the rest in their order. */
@@ -43,13 +44,14 @@ final class WorkPlan extends Region {
 
     private java.util.Optional<PlanView> view() {
         Envelope box = new Envelope();
+        model.regions().forEach(r -> box.expandToInclude(r.likely().getEnvelopeInternal()));
         Stream.concat(model.holes().stream(), model.vents().stream())
                 .forEach(h -> box.expandToInclude(h.spot().coordinate()));
         if (box.isNull() || getWidth() < 100 || getHeight() < 100) {
             return java.util.Optional.empty();
         }
         double scale = Math.max(
-                0.05, Math.max(box.getWidth() / (getWidth() - 120), box.getHeight() / Math.max(20, getHeight() - 110)));
+                0.05, Math.max(box.getWidth() / (getWidth() - 80), box.getHeight() / Math.max(20, getHeight() - 80)));
         return java.util.Optional.of(PlanView.centred(face, box, scale, getWidth() / 2, getHeight() / 2));
     }
 
@@ -84,6 +86,9 @@ final class WorkPlan extends Region {
             return;
         }
         Hole inHand = model.hole().orElse(null);
+        g.setStroke(ink);
+        g.setLineWidth(2.5);
+        model.regions().forEach(r -> outline(g, v, r));
         List<Hole> holes = model.holes();
         g.setStroke(ink);
         g.setLineWidth(1.5);
@@ -105,13 +110,31 @@ final class WorkPlan extends Region {
                 g.setFill(crayon);
                 g.fillOval(x - 2 * DISC, y - 2 * DISC, 4 * DISC, 4 * DISC);
                 disc(g, x, y, 1.7 * DISC, number(h), crayon, ground);
-                words(g, x, y + 2 * DISC + 20, Figures.atMost(h.depthStopMm(), 1) + " mm", crayon, ground, 22);
+                words(
+                        g,
+                        x,
+                        y + 2 * DISC + 20,
+                        h.drilled() ? Figures.atMost(h.depthStopMm(), 1) + " mm" : "",
+                        crayon,
+                        ground,
+                        22);
             } else {
                 disc(g, x, y, DISC, number(h), done ? ground : ink, done ? ink : ground);
             }
             model.logged(h)
                     .ifPresent(grams -> words(g, x, y + DISC + 18, Figures.fixed(grams, 0) + " g", ink, ground, 15));
         }
+    }
+
+    private static void outline(GraphicsContext g, PlanView v, corewright.damage.Region region) {
+        Coordinate[] ring = region.likely().getExteriorRing().getCoordinates();
+        double[] xs = new double[ring.length];
+        double[] ys = new double[ring.length];
+        for (int i = 0; i < ring.length; i++) {
+            xs[i] = v.x(ring[i].x);
+            ys[i] = v.y(ring[i].y);
+        }
+        g.strokePolygon(xs, ys, ring.length);
     }
 
     private static String number(Hole hole) {

@@ -241,9 +241,9 @@ public final class WorkView extends HBox {
     /** Everything as it is now. */
     public void show() {
         Hole hole = model.hole().orElse(null);
-        title.setText(hole == null ? "All holes are done" : "Hole " + Figures.holeNumber(hole.id()));
+        title.setText(hole == null ? "All holes are done" : model.name(hole));
         place.setText(hole == null ? "" : model.place(hole));
-        planned.setText(hole == null ? "" : "depth stop " + Figures.atMost(hole.depthStopMm(), 1) + " mm");
+        planned.setText(hole == null ? "" : model.how(hole));
         boolean writesDepth = model.field() == Field.DEPTH;
         value.setText(writesDepth ? model.depth() : model.grams());
         unit.setText(
@@ -286,7 +286,7 @@ public final class WorkView extends HBox {
 
     private String after() {
         return model.next()
-                .map(n -> "\nthen hole " + Figures.holeNumber(n.id()))
+                .map(n -> "\nthen " + model.name(n).toLowerCase(java.util.Locale.ROOT))
                 .orElse("\nthe last one");
     }
 

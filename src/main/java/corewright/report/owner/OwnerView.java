@@ -29,11 +29,12 @@ public record OwnerView(String title, String wrong, String doubt, String now, Li
         boolean withheld = assessment.verdict().withheld();
         return new OwnerView(
                 said(measure, OwnerTitle.of(assessment)),
-                said(measure, OwnerWords.wrong(assessment, PLACES_TOLD)),
-                said(measure, OwnerWords.doubt(assessment)),
+                said(measure, OwnerWords.wrong(assessment, PLACES_TOLD))
+                        .replace("in the table on the following pages", "on the plan or in the report"),
+                said(measure, OwnerWords.doubt(assessment)).replaceAll(" [^.]*: see findings\\.csv\\.", ""),
                 said(measure, OwnerWords.now(assessment)),
                 withheld ? List.of() : assessment.decision().choices(),
-                said(measure, OwnerWords.costs(assessment)));
+                said(measure, OwnerWords.costs(assessment)).replaceAll(" \\* .*", ""));
     }
 
     /** A screen has its own way to make words stand out. */
