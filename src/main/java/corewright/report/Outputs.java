@@ -77,6 +77,11 @@ public final class Outputs {
     public static String write(
             Assessed assessed, Pictures pictures, Path folder, Progress progress, Supplier<Map<String, Long>> timingsMs)
             throws IOException {
+        return write(assessed.assessment(), insights(assessed), pictures, folder, progress, timingsMs);
+    }
+
+    /** The check of every map against its readings. */
+    static Map<String, Insight> insights(Assessed assessed) {
         Assessment assessment = assessed.assessment();
         Map<String, Insight> insights = new HashMap<>();
         if (!assessment.verdict().withheld()) {
@@ -86,7 +91,7 @@ public final class Outputs {
                         InsightWork.of(face, assessed.earlier().parameters()));
             }
         }
-        return write(assessment, insights, pictures, folder, progress, timingsMs);
+        return insights;
     }
 
     private static String write(
