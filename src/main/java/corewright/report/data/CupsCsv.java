@@ -2,7 +2,6 @@ package corewright.report.data;
 
 import corewright.assessment.Assessment;
 import corewright.repair.plan.Batch;
-import corewright.repair.plan.InjectionPlan;
 
 /** cups.csv: what the scale shows for every cup, zeroed with the empty cup on it. */
 public final class CupsCsv {
@@ -10,16 +9,16 @@ public final class CupsCsv {
 
     public static CsvTable of(Assessment assessment) {
         CsvTable table = new CsvTable("batch,region,resin_to_g,hardener_to_g");
-        for (InjectionPlan plan : assessment.decision().injections()) {
-            for (Batch batch : plan.batches()) {
-                CupFigures cup = CupFigures.of(batch);
-                table.add(
-                        Integer.toString(batch.number()),
-                        batch.region(),
-                        cup.firstG().toPlainString(),
-                        cup.secondG().toPlainString());
-            }
-        }
+        BatchesCsv.all(assessment).forEach(b -> row(table, b));
         return table;
+    }
+
+    private static void row(CsvTable table, Batch batch) {
+        CupFigures cup = CupFigures.of(batch);
+        table.add(
+                Integer.toString(batch.number()),
+                batch.region(),
+                cup.firstG().toPlainString(),
+                cup.secondG().toPlainString());
     }
 }
