@@ -9,18 +9,21 @@ import corewright.damage.Region;
 import corewright.decision.Method;
 import corewright.decision.RegionDecision;
 import corewright.drawing.kit.Measure;
+import corewright.repair.mix.HeldCups;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.SecondShot;
 import corewright.repair.work.CuredFill;
 import corewright.survey.Finding;
+import corewright.survey.settings.Settings;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What a person wants to see at the end of a run, a line each. */
 final class RunSummary {
@@ -58,7 +61,7 @@ final class RunSummary {
             lines.add("  " + methods(assessment));
         }
         if (!assessment.decision().injections().isEmpty()) {
-            lines.add("  " + injections(assessment.decision().injections()));
+            lines.add("  " + injections(assessment.decision().injections(), assessment.survey().settings()));
         }
         if (!assessment.work().cured().isEmpty()) {
             lines.add("  " + cured(assessment.work().cured()));
@@ -110,10 +113,12 @@ final class RunSummary {
         return decision.region() + (decision.firstStep() == null ? "" : "*");
     }
 
-    private static String injections(List<InjectionPlan> plans) {
+    private static String injections(List<InjectionPlan> plans, Settings settings) {
         int holes = plans.stream().mapToInt(p -> p.count(Hole.Kind.INJECTION)).sum();
         int vents = plans.stream().mapToInt(p -> p.count(Hole.Kind.VENT)).sum();
-        List<Batch> batches = plans.stream().flatMap(p -> p.batches().stream()).toList();
+        List<Batch> batches =
+                Stream.concat(plans.stream().flatMap(p -> p.batches().stream()), HeldCups.of(plans, settings).stream())
+                        .toList();
         return String.format(
                 Locale.ROOT,
                 "injection: %d holes, %d vents, %d batches, %.1f g resin, %.1f g hardener",

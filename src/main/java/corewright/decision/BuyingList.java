@@ -2,6 +2,8 @@ package corewright.decision;
 
 import corewright.damage.DamageMap;
 import corewright.damage.Region;
+import corewright.repair.mix.HeldCups;
+import corewright.repair.plan.Batch;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RecorePlan;
@@ -57,8 +59,11 @@ final class BuyingList {
                 .collect(Collectors.groupingBy(InjectionPlan::resin, LinkedHashMap::new, Collectors.toList()));
         byResin.forEach((name, plans) -> {
             Resin resin = survey.settings().resin(name);
-            double partA = plans.stream().mapToDouble(InjectionPlan::resinG).sum();
-            double partB = plans.stream().mapToDouble(InjectionPlan::hardenerG).sum();
+            List<Batch> held = HeldCups.of(plans, survey.settings());
+            double partA = plans.stream().mapToDouble(InjectionPlan::resinG).sum()
+                    + held.stream().mapToDouble(Batch::partAG).sum();
+            double partB = plans.stream().mapToDouble(InjectionPlan::hardenerG).sum()
+                    + held.stream().mapToDouble(Batch::partBG).sum();
             double buy = plans.stream().mapToDouble(InjectionPlan::buyG).sum();
             double buyA = buy / (1 + resin.hardenerPerResin());
             String basis = regions(names(plans))
@@ -93,7 +98,8 @@ final class BuyingList {
     }
 
     private void tools() {
-        int cups = injections.stream().mapToInt(p -> p.batches().size()).sum();
+        int cups = injections.stream().mapToInt(p -> p.batches().size()).sum()
+                + HeldCups.of(injections, survey.settings()).size();
         int holes = (int) injections.stream()
                 .flatMap(p -> p.holes().stream())
                 .filter(Hole::drilled)

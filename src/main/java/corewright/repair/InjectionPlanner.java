@@ -8,6 +8,7 @@ import corewright.repair.fill.FillPlanning;
 import corewright.repair.fill.FillTrial;
 import corewright.repair.fill.Pouring;
 import corewright.repair.mix.Batches;
+import corewright.repair.mix.HeldCups;
 import corewright.repair.mix.Mix;
 import corewright.repair.mix.ReachLaw;
 import corewright.repair.mix.ResinChoice;
@@ -170,6 +171,7 @@ final class InjectionPlanner {
                                 : 0,
                         filled.emptyLarge(),
                         filled.emptyLargeWithout(),
+                        HeldCups.likelyG(cavityMm3.p50(), mix, resin, waste),
                         Math.max(0, buy.grossG() - mix.grossG()),
                         filled.unshown().stream().map(p -> holes.get(p).id()).toList()));
     }
@@ -218,12 +220,8 @@ final class InjectionPlanner {
         Resin resin = filled.state().pouring().resin();
         double waste = settings.drilling().wasteFraction();
         List<String> lines = new ArrayList<>(Mix.arithmetic(cavityMm3, resin, waste));
-        double fullG = Mix.of(cavityMm3.p50(), resin, waste).netG();
-        if (mix.netG() < fullG - 1) {
-            lines.add(Amounts.grams(mix.netG()) + " of " + Amounts.grams(fullG)
-                    + " go in at first, as mix of one hole rises into the place of the next; "
-                    + Amounts.grams(buy.grossG() - mix.grossG()) + " mixed are held back in all.");
-        }
+        double heldG = HeldCups.likelyG(cavityMm3.p50(), mix, resin, waste);
+        lines.addAll(HeldCups.told(mix.grossG(), heldG, buy.grossG() - mix.grossG()));
         return lines;
     }
 
@@ -257,7 +255,9 @@ final class InjectionPlanner {
         List<Hole> all = new ArrayList<>();
         for (int p = 0; p < holes.size(); p++) {
             double planned = gPerMm3 * liquid.getOrDefault(holes.get(p).id(), 0.0);
-            double held = gPerMm3 * filled.held().doses().get(p).liquidMm3();
+            double held = pouring.resin().expansion() > 1 && holes.get(p).fills()
+                    ? planned * (filled.held().largerBy() - 1) // while it rises; see FillSimulation
+                    : gPerMm3 * filled.held().doses().get(p).liquidMm3();
             all.add(holes.get(p).with(new Hole.Range(small * planned, planned + held)));
         }
         return all;

@@ -9,6 +9,7 @@ import corewright.damage.Insight;
 import corewright.damage.InsightWork;
 import corewright.damage.Surfaces;
 import corewright.decision.LeftToDo;
+import corewright.repair.plan.Batch;
 import corewright.report.cards.WorkCards;
 import corewright.report.data.AsciiGrid;
 import corewright.report.data.BatchesCsv;
@@ -41,6 +42,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 
@@ -162,8 +164,10 @@ public final class Outputs {
 
     private static void left(Assessment assessment, Path folder, Terms.Sign sign) throws IOException {
         LeftToDo left = assessment.left();
-        BatchesCsv.of(left.plans()).write(folder.resolve("batches.csv"), sign);
-        CupsCsv.of(left.plans()).write(folder.resolve("cups.csv"), sign);
+        List<Batch> cups =
+                left.plans().stream().flatMap(p -> p.batches().stream()).toList();
+        BatchesCsv.of(cups).write(folder.resolve("batches.csv"), sign);
+        CupsCsv.of(cups).write(folder.resolve("cups.csv"), sign);
         ScheduleCsv.of(assessment, left.plans()).write(folder.resolve("schedule.csv"), sign);
         BuyingListCsv.of(left.buying()).write(folder.resolve("buying-list.csv"), sign);
     }

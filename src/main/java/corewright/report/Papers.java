@@ -5,6 +5,7 @@ import corewright.report.cards.WorkCards;
 import corewright.report.owner.OwnerReport;
 import corewright.report.record.SurveyRecord;
 import corewright.report.template.DrillTemplate;
+import corewright.store.Pictures;
 import java.io.IOException;
 import java.nio.file.Path;
 
@@ -12,31 +13,31 @@ import java.nio.file.Path;
 public enum Papers {
     OWNER_REPORT("Report to the owner", "owner-report.pdf") {
         @Override
-        public void write(Assessed assessed, Path file) throws IOException {
+        public void write(Assessed assessed, Pictures pictures, Path file) throws IOException {
             OwnerReport.write(assessed.assessment(), file);
         }
     },
     SURVEY_RECORD("Survey record", "survey-record.pdf") {
         @Override
-        public void write(Assessed assessed, Path file) throws IOException {
-            SurveyRecord.write(assessed.assessment(), Outputs.insights(assessed), file);
+        public void write(Assessed assessed, Pictures pictures, Path file) throws IOException {
+            SurveyRecord.write(assessed.assessment(), Outputs.insights(assessed), pictures, file);
         }
     },
     WORK_CARDS("Work cards", "work-cards.pdf") {
         @Override
-        public void write(Assessed assessed, Path file) throws IOException {
+        public void write(Assessed assessed, Pictures pictures, Path file) throws IOException {
             WorkCards.write(assessed.assessment(), file);
         }
     },
     DRILL_TEMPLATE("Drill template, A4 tiles", "drill-template.pdf") {
         @Override
-        public void write(Assessed assessed, Path file) throws IOException {
+        public void write(Assessed assessed, Pictures pictures, Path file) throws IOException {
             DrillTemplate.tiles(assessed.assessment(), file);
         }
     },
     DRILL_SHEET("Drill template, large sheets", "drill-template-sheet.pdf") {
         @Override
-        public void write(Assessed assessed, Path file) throws IOException {
+        public void write(Assessed assessed, Pictures pictures, Path file) throws IOException {
             DrillTemplate.sheets(assessed.assessment(), file);
         }
     };
@@ -58,6 +59,10 @@ public enum Papers {
         return file;
     }
 
-    /** Writes it. */
-    public abstract void write(Assessed assessed, Path file) throws IOException;
+    /**
+     * Writes it.
+     *
+     * @param pictures photographs and logo, for the record
+     */
+    public abstract void write(Assessed assessed, Pictures pictures, Path file) throws IOException;
 }

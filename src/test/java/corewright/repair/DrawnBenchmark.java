@@ -9,6 +9,7 @@ import corewright.decision.Methods;
 import corewright.intake.SurveyFolder;
 import corewright.repair.fill.FillPlanning;
 import corewright.repair.fill.FillTrial;
+import corewright.repair.fill.HeldBack;
 import corewright.repair.pattern.Cavity;
 import corewright.repair.plan.EmptySpace;
 import corewright.repair.plan.Hole;
@@ -117,7 +118,13 @@ public final class DrawnBenchmark {
                     .arrivalS()
                     .orElseThrow()
                     .cellAt(hole.spot().xMm(), hole.spot().yMm());
-            doses.add(new FillTrial.Dose(hole.spot().coordinate(), more, due));
+            doses.add(new FillTrial.Dose(
+                    hole.spot().coordinate(),
+                    more,
+                    due,
+                    hole.fills()
+                            ? List.of()
+                            : HeldBack.watched(hole.spot().coordinate(), work.vents(), work.holes())));
         }
         double mixed = plan.resinG() + plan.hardenerG();
         double net =

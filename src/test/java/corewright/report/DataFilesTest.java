@@ -65,9 +65,9 @@ class DataFilesTest {
         assertThat(region.get("resin_g").decimalValue()).isEqualByComparingTo("192.5");
         assertThat(lines(BatchesCsv.of(assessment)))
                 .containsExactly(
-                        "batch,region,holes,part_a_g,part_b_g,mix_at_min,work_until_min,first_rise_min,hard_at_min",
-                        "1,R1,R1-1,100.1,35.0,0,6,7,49",
-                        "2,R1,R1-1 R1-2,92.4,32.3,8.33,14.33,15.33,57.33");
+                        "batch,region,holes,part_a_g,part_b_g,mix_at_min,work_until_min,first_rise_min,hard_at_min,kind",
+                        "1,R1,R1-1,100.1,35.0,0,6,7,49,planned",
+                        "2,R1,R1-1 R1-2,92.4,32.3,8.33,14.33,15.33,57.33,planned");
     }
 
     @Test

@@ -120,7 +120,7 @@ class OneWriterTest {
 
     @Test
     void theLockOfAKilledProcessIsTakenOver() throws Exception {
-        EditingProcess.killed(path, 1, 0, true, 20);
+        EditingProcess.killed(List.of(), path, 1, 0, true, 20);
         assertThat(lock).exists();
 
         SurveyFile.open(path).close();

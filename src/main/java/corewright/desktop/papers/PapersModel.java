@@ -4,7 +4,9 @@ import corewright.assessment.Assessed;
 import corewright.assessment.Progress;
 import corewright.desktop.state.Complaints;
 import corewright.desktop.state.Jobs;
+import corewright.desktop.state.EditLog;
 import corewright.desktop.state.Workbench;
+import corewright.store.Pictures;
 import corewright.report.Outputs;
 import corewright.report.Papers;
 import corewright.report.page.PdfPage;
@@ -87,6 +89,7 @@ public final class PapersModel {
             page = null;
             wished = "";
         }
+        Pictures pictures = pictures();
         Papers of = paper;
         int which = number;
         String wish = of + " " + which;
@@ -99,13 +102,19 @@ public final class PapersModel {
         job = bench.jobs()
                 .run(
                         () -> {
-                            Path file = draft == null ? draft(assessed, of) : draft;
+                            Path file = draft == null ? draft(assessed, pictures, of) : draft;
                             int pages = PdfPage.count(file);
                             int at = Math.min(which, pages);
                             return new Drawn(file, new Page(of, at, pages, PdfPage.picture(file, at, LONGER_SIDE)));
                         },
                         drawn -> take(wish, drawn),
                         e -> failed(wish, e));
+    }
+
+    /** Photographs and logo, from where the survey is kept. */
+    private Pictures pictures() {
+        EditLog log = bench.log();
+        return log == null ? Pictures.NONE : log::picture;
     }
 
     private record Drawn(Path file, Page page) {}
@@ -126,16 +135,16 @@ public final class PapersModel {
         }
     }
 
-    private synchronized Path draft(Assessed assessed, Papers of) throws IOException {
+    private synchronized Path draft(Assessed assessed, Pictures pictures, Papers of) throws IOException {
         Path folder = drafts;
         if (folder == null) {
-            folder = Files.createTempDirectory("corewright-papers");
+            folder = Files.createTempDirectory(Path.of(System.getProperty("java.io.tmpdir")), "corewright-papers");
             folder.toFile().deleteOnExit();
             drafts = folder;
         }
         Path file = Files.createTempFile(folder, "page", ".pdf");
         file.toFile().deleteOnExit();
-        of.write(assessed, file);
+        of.write(assessed, pictures, file);
         return file;
     }
 
@@ -162,6 +171,7 @@ public final class PapersModel {
         if (assessed == null) {
             return;
         }
+        Pictures pictures = pictures();
         Papers of = paper;
         begin("Writing " + file.getFileName());
         bench.jobs()
@@ -170,7 +180,7 @@ public final class PapersModel {
                             Path near =
                                     Files.createTempFile(file.toAbsolutePath().getParent(), ".corewright", ".pdf");
                             try {
-                                of.write(assessed, near);
+                                of.write(assessed, pictures, near);
                                 return Files.move(near, file, StandardCopyOption.REPLACE_EXISTING);
                             } finally {
                                 Files.deleteIfExists(near);
@@ -186,12 +196,13 @@ public final class PapersModel {
         if (assessed == null) {
             return;
         }
+        Pictures pictures = pictures();
         begin("Writing everything to " + folder.getFileName());
         bench.jobs()
                 .run(
                         () -> {
                             Outputs.check(folder);
-                            Outputs.write(assessed, folder, Progress.NONE, Map::of);
+                            Outputs.write(assessed, pictures, folder, Progress.NONE, Map::of);
                             return folder;
                         },
                         this::done,

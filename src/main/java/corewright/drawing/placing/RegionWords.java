@@ -227,7 +227,7 @@ public final class RegionWords {
                 + (nozzle > 0 ? counted(nozzle, "place") + " by nozzle, " : "")
                 + counted(vents, "vent")
                 + " · "
-                + Figures.atMost(plan.resinG() + plan.hardenerG(), 0)
+                + Figures.atMost(plan.mixedG(), 0)
                 + " g mixed";
     }
 

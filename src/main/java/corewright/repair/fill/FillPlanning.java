@@ -32,7 +32,7 @@ public final class FillPlanning {
     private static final int LESS_ROUNDS = 4;
 
     /** Rounds for the large cavity. */
-    private static final int LARGE_ROUNDS = 2;
+    private static final int LARGE_ROUNDS = 3;
 
     /** Wanted of the most likely and of the large cavity, a little under what is promised: 2 and 4 per cent. Practice. */
     private static final double EMPTY = 0.017;
@@ -131,7 +131,7 @@ public final class FillPlanning {
         if (!middle.passable() || !large.passable()) {
             FillState state = new FillState(start, firstVents, Map.of(), fine, null);
             List<FillTrial.Dose> none = state.places().stream()
-                    .map(p -> new FillTrial.Dose(p, 0, Double.NaN))
+                    .map(p -> new FillTrial.Dose(p, 0, Double.NaN, List.of()))
                     .toList();
             return new Outcome(state, Fill.NONE, new FillTrial.Held(none, 0, 1), List.of(), 0, 0);
         }
@@ -141,17 +141,15 @@ public final class FillPlanning {
             state = poured(vented(state));
         }
         Judged best = judged(state, largeNetG);
+        Judged last = best;
         for (int round = 0; round < LARGE_ROUNDS && best.outcome.emptyLarge > EMPTY_LARGE; round++) {
-            FillState last = best.outcome.state;
-            FillState.Vents vents = more(last, best.large, hollows(best.large), EMPTY_LARGE);
-            if (vents.cells().equals(last.vents())) {
+            FillState before = last.outcome.state;
+            FillState.Vents vents = more(before, last.large, hollows(last.large), EMPTY_LARGE);
+            if (vents.cells().equals(before.vents())) {
                 break;
             }
-            Judged next = judged(poured(last.with(vents.cells(), vents.near(), middle)), largeNetG);
-            if (next.score() >= best.score()) {
-                break;
-            }
-            best = next;
+            last = judged(poured(before.with(vents.cells(), vents.near(), middle)), largeNetG);
+            best = last.score() < best.score() ? last : best; // a vent can also lead mix astray
         }
         return best.outcome;
     }
@@ -213,12 +211,12 @@ public final class FillPlanning {
         return new Judged(outcome, with);
     }
 
-    private static List<FillSimulation.Pocket> pockets(FillTrial.Run run) {
-        return FillSimulation.pockets(run.setting(), run.result());
+    private static List<EnclosedAir.Pocket> pockets(FillTrial.Run run) {
+        return EnclosedAir.of(run.setting(), run.result());
     }
 
     /** What stays empty, enclosed or not, in parts that one place can serve; the largest first. */
-    private static List<FillSimulation.Pocket> hollows(FillTrial.Run run) {
+    private static List<EnclosedAir.Pocket> hollows(FillTrial.Run run) {
         Cavity cavity = run.setting().cavity();
         double[] empty = new double[cavity.size()];
         for (int c : cavity.cells) {
@@ -229,7 +227,7 @@ public final class FillPlanning {
                             * cavity.cell
                             * (1 - run.result().filled()[c]);
         }
-        List<FillSimulation.Pocket> hollows = new ArrayList<>();
+        List<EnclosedAir.Pocket> hollows = new ArrayList<>();
         int window = (int) Math.ceil(SERVED_MM / cavity.cell);
         while (hollows.size() < MOST_HOLLOWS) {
             int best = -1;
@@ -244,7 +242,7 @@ public final class FillPlanning {
             if (best < 0) {
                 break;
             }
-            hollows.add(new FillSimulation.Pocket(best, most));
+            hollows.add(new EnclosedAir.Pocket(best, most));
             around(cavity, empty, best, window, true);
         }
         return hollows;
@@ -267,13 +265,13 @@ public final class FillPlanning {
 
     /** Vents for the largest pockets, until what stays empty would be as little as is wanted. */
     private FillState.Vents more(
-            FillState state, FillTrial.Run run, List<FillSimulation.Pocket> pockets, double emptyShare) {
+            FillState state, FillTrial.Run run, List<EnclosedAir.Pocket> pockets, double emptyShare) {
         Cavity cavity = run.setting().cavity();
         double whole = cavity.mm3();
         double worthMm3 = Math.max(Math.min(POCKET_MM3, THIN_SHARE * whole), POCKET_SHARE * whole);
         double over = (run.emptyShare() - emptyShare) * whole;
         FillState.Vents vents = new FillState.Vents(new ArrayList<>(state.vents()), new LinkedHashMap<>(state.near()));
-        for (FillSimulation.Pocket pocket : pockets) {
+        for (EnclosedAir.Pocket pocket : pockets) {
             if (over > 0 && pocket.mm3() > worthMm3 && vents.cells().size() < most(state)) {
                 over -= vent(pocket, cavity, state, vents) ? pocket.mm3() : 0;
             }
@@ -288,7 +286,7 @@ public final class FillPlanning {
     }
 
     /** At the pocket, clear of other openings; nearer to one only where that pays. */
-    private boolean vent(FillSimulation.Pocket pocket, Cavity cavity, FillState state, FillState.Vents vents) {
+    private boolean vent(EnclosedAir.Pocket pocket, Cavity cavity, FillState state, FillState.Vents vents) {
         Coordinate at = cavity.centre(pocket.cell());
         double share = pocket.mm3() / cavity.mm3();
         int cell = place(at, 2 * cavity.cell, APART_MM, state, vents.cells());

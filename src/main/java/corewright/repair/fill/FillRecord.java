@@ -45,7 +45,7 @@ final class FillRecord {
                 Optional.of(raster(arrival)),
                 result.liquidMm3() / whole,
                 result.emptyShare(),
-                FillSimulation.pockets(setting, result).stream()
+                EnclosedAir.of(setting, result).stream()
                         .map(p -> new Fill.Pocket(spot(face, p.cell()), p.mm3()))
                         .toList(),
                 filledMm3(shots),

@@ -8,9 +8,10 @@ import corewright.repair.pattern.Slope;
 import corewright.repair.plan.Restraint;
 import corewright.survey.settings.Drilling;
 import corewright.survey.settings.Resin;
-import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Where the mix of a plan gets to: every shot pushed in, in working order, while the earlier ones rise.
@@ -33,8 +34,14 @@ public final class FillSimulation {
     /** Mix is seen in a hole when it fills so much of its cell. */
     private static final double SHOWS = 0.5;
 
-    /** A place that does not show after its dose gets it once more. Practice. */
-    private static final int RESERVE_ROUNDS = 2;
+    /** Looked at while a cup rises, as shares of its rise: mix there may be pushed on, and most vents are due. Practice. */
+    private static final double[] LOOKS = {0.6, 0.92};
+
+    /** A vent that is late by less is not late. Practice. */
+    private static final double LATE_S = 30;
+
+    /** A place that does not show after its dose gets it again, so often at most. Practice. */
+    private static final int RESERVE_ROUNDS = 4;
 
     private FillSimulation() {}
 
@@ -70,8 +77,13 @@ public final class FillSimulation {
      * Liquid at most into a place, a hole or a vent.
      *
      * @param dueS when mix is due there by the plan; NaN where it is not
+     * @param watched ids of the holes for which this is the next vent: they get more where it does not show in time
      */
-    public record Dose(int cell, double liquidMm3, double dueS) {}
+    public record Dose(int cell, double liquidMm3, double dueS, List<String> watched) {
+        public Dose {
+            watched = List.copyOf(watched);
+        }
+    }
 
     /**
      * What came of it, by flat index of the cavity.
@@ -135,6 +147,15 @@ public final class FillSimulation {
         final double toolPa;
         final double[] arrivalS;
 
+        /** Liquid of what is held back. */
+        private double held;
+
+        /** Of it, into each hole. */
+        private final Map<String, Double> given = new HashMap<>();
+
+        /** When it was last looked at the vents. */
+        private double looked = Double.NEGATIVE_INFINITY;
+
         Run(Setting s) {
             this.s = s;
             curing = Curing.of(s.resin, s.temperatureC);
@@ -157,23 +178,28 @@ public final class FillSimulation {
             double mixAtS = Double.NaN;
             double over = 0;
             double factor = 1;
-            double held = reserve.mostMm3;
+            held = reserve.mostMm3;
+            int from = 0;
             for (int i = 0; i < placed.length; i++) {
                 Shot shot = shots.get(i);
-                boolean sameCup = shot.mixAtS == mixAtS;
+                boolean sameCup = i > 0 && shot.mixAtS == shots.get(i - 1).mixAtS;
+                if (!sameCup) {
+                    from = look(reserve, shots, from, i, shot.mixAtS);
+                    mixAtS = reserve.doses.isEmpty() ? shot.mixAtS : Math.max(shot.mixAtS, flow.nowS);
+                }
                 over = sameCup ? over : 0;
-                mixAtS = shot.mixAtS;
                 rise(sameCup ? flow.nowS + Batches.HOLE_S : mixAtS + s.drilling.mixingS());
                 factor = sameCup ? factor : factor(reserve, shots.subList(0, i), mixAtS);
                 double more = Math.min(held, (factor - 1) * shot.liquidMm3);
                 held -= more;
+                given.merge(shot.hole, more, Double::sum);
                 Shot whole = new Shot(shot.hole, shot.cell, shot.liquidMm3 + more + over, mixAtS, shot.nozzle);
                 placed[i] = push(whole, i);
                 over = whole.liquidMm3 - placed[i];
             }
-            double last = shots.stream().mapToDouble(Shot::mixAtS).max().orElse(0);
+            look(reserve, shots, from, placed.length, Double.POSITIVE_INFINITY);
             if (curing.rises() || reserve.doses.isEmpty()) { // a mix that does not rise shows at once
-                rise(last + curing.riseEndS());
+                rise((Double.isNaN(mixAtS) ? 0 : mixAtS) + curing.riseEndS());
                 rise(flow.nowS + riseStepS); // what waits in full cells goes on
             }
             boolean[] shown = new boolean[reserve.doses.size()];
@@ -185,6 +211,52 @@ public final class FillSimulation {
                 left = pour(reserve, left);
             }
             return result(placed, shown, reserve.mostMm3 - left);
+        }
+
+        /**
+         * The technician looks at the vents of the holes filled so far, at set shares of each cup's rise, up to some time.
+         * A mix that does not rise shows as it goes in, and no look is needed.
+         *
+         * @param from the first hole of the cups that were not looked at to the end
+         * @param to the number of the first shot that is not in yet
+         * @return the same for the next time
+         */
+        private int look(Reserve reserve, List<Shot> shots, int from, int to, double untilS) {
+            int next = from;
+            for (int i = from; i < to && curing.rises() && !reserve.doses.isEmpty(); i++) {
+                double mixAtS = shots.get(i).mixAtS;
+                boolean lastOfCup = i + 1 == to || shots.get(i + 1).mixAtS != mixAtS;
+                for (double share : lastOfCup ? LOOKS : new double[0]) {
+                    double atS = mixAtS + curing.firstRiseS() + share * (curing.riseEndS() - curing.firstRiseS());
+                    if (atS < untilS && atS > looked) {
+                        rise(atS);
+                        looked = atS;
+                        feed(reserve, shots.subList(next, i + 1));
+                    }
+                }
+                next = lastOfCup && mixAtS + curing.riseEndS() < untilS ? i + 1 : next;
+            }
+            return next;
+        }
+
+        /** More into the holes whose next vent is late, from a cup mixed for that; each up to what a large cavity takes. */
+        private void feed(Reserve reserve, List<Shot> filled) {
+            double mixAtS = Double.NaN;
+            for (Shot shot : filled) {
+                boolean late = reserve.doses.stream()
+                        .anyMatch(d -> d.watched.contains(shot.hole) && d.dueS + LATE_S <= flow.nowS && !shows(d));
+                double open = (reserve.largerBy - 1) * shot.liquidMm3 - given.getOrDefault(shot.hole, 0.0);
+                double mm3 = Math.min(held, open);
+                if (!late || mm3 <= 0 || flow.set(shot.cell)) {
+                    continue;
+                }
+                boolean first = Double.isNaN(mixAtS);
+                mixAtS = first ? flow.nowS : mixAtS;
+                rise(first ? mixAtS + s.drilling.mixingS() : flow.nowS + Batches.HOLE_S);
+                double in = push(new Shot(shot.hole, shot.cell, mm3, mixAtS, shot.nozzle), -1);
+                given.merge(shot.hole, in, Double::sum);
+                held -= in;
+            }
         }
 
         private boolean shows(Dose place) {
@@ -315,36 +387,4 @@ public final class FillSimulation {
                     reserveMm3);
         }
     }
-
-    /** Air enclosed at the end, largest first. */
-    static List<Pocket> pockets(Setting setting, Result result) {
-        double[] volume = new double[setting.cavity.size()];
-        double[] most = new double[setting.cavity.size()];
-        int[] middle = new int[setting.cavity.size()];
-        int last = -1;
-        for (int c : setting.cavity.cells) {
-            int p = result.pocket[c];
-            double air = setting.cavity.gapMm[c] * setting.cavity.cell * setting.cavity.cell * (1 - result.filled[c]);
-            if (p < 0 || air <= 0 || setting.cavity.open[c] == 0) {
-                continue;
-            }
-            last = Math.max(last, p);
-            volume[p] += air;
-            if (air > most[p]) {
-                most[p] = air;
-                middle[p] = c;
-            }
-        }
-        List<Pocket> pockets = new ArrayList<>();
-        for (int p = 0; p <= last; p++) {
-            if (volume[p] > 0) {
-                pockets.add(new Pocket(middle[p], volume[p]));
-            }
-        }
-        pockets.sort((a, b) -> Double.compare(b.mm3, a.mm3));
-        return pockets;
-    }
-
-    /** Enclosed air and the cell that holds most of it. */
-    record Pocket(int cell, double mm3) {}
 }

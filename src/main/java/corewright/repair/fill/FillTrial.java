@@ -82,8 +82,13 @@ public final class FillTrial {
      * Liquid for a place at which nothing shows.
      *
      * @param dueS when mix is due there by the plan; NaN where it is not
+     * @param watched ids of the holes for which it is the next vent
      */
-    public record Dose(Coordinate at, double liquidMm3, double dueS) {}
+    public record Dose(Coordinate at, double liquidMm3, double dueS, List<String> watched) {
+        public Dose {
+            watched = List.copyOf(watched);
+        }
+    }
 
     /** How it went. */
     public record Run(FillSimulation.Setting setting, List<FillSimulation.Shot> shots, FillSimulation.Result result) {
@@ -103,7 +108,7 @@ public final class FillTrial {
         Drilling drilling = settings.drilling();
         double cupMm3 = drilling.largestBatchG() * (1 - drilling.wasteFraction()) / (resin.densityKgM3() * 1e-6);
         List<FillSimulation.Dose> doses = held.doses.stream()
-                .map(d -> new FillSimulation.Dose(cellAt(d.at), d.liquidMm3, d.dueS))
+                .map(d -> new FillSimulation.Dose(cellAt(d.at), d.liquidMm3, d.dueS, d.watched))
                 .toList();
         return new Run(
                 setting,

@@ -1,6 +1,7 @@
 package corewright.repair.fill;
 
 import corewright.repair.pattern.Cavity;
+import corewright.repair.plan.Hole;
 import corewright.survey.settings.Resin;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,7 +14,7 @@ import org.locationtech.jts.geom.Coordinate;
  * <p>A place's dose fills what is empty nearest to it in the large cavity, at least a third of what is nearest to it at all.
  * What is too much comes out again at the place itself.
  */
-final class HeldBack {
+public final class HeldBack {
     /** Of what lies nearest to a place, where it shows in the one large cavity that was tried. Practice. */
     private static final double LEAST_SHARE = 0.35;
 
@@ -28,10 +29,31 @@ final class HeldBack {
         FillTrial.Run run = state.ran();
         Cavity cavity = run.setting().cavity();
         List<FillTrial.Dose> doses = new ArrayList<>();
-        for (Coordinate place : state.places()) {
-            doses.add(new FillTrial.Dose(place, 0, run.result().arrivalS()[cell(cavity, place)]));
+        List<Hole> holes = state.pouring().holes();
+        List<Coordinate> places = state.places();
+        List<Coordinate> vents = places.subList(holes.size(), places.size());
+        for (int p = 0; p < places.size(); p++) {
+            double dueS = run.result().arrivalS()[cell(cavity, places.get(p))];
+            doses.add(new FillTrial.Dose(
+                    places.get(p), 0, dueS, p < holes.size() ? List.of() : watched(places.get(p), vents, holes)));
         }
         return new FillTrial.Held(doses, mostMm3, largerBy);
+    }
+
+    /** The holes for which a vent is the next one, and the hole that is next to it. */
+    public static List<String> watched(Coordinate vent, List<Coordinate> vents, List<Hole> holes) {
+        double nearest = holes.stream()
+                .mapToDouble(h -> h.spot().coordinate().distance(vent))
+                .min()
+                .orElse(0);
+        return holes.stream()
+                .filter(h -> {
+                    double mm = h.spot().coordinate().distance(vent);
+                    return mm <= nearest
+                            || vents.stream().allMatch(v -> h.spot().coordinate().distance(v) >= mm);
+                })
+                .map(Hole::id)
+                .toList();
     }
 
     private static int cell(Cavity cavity, Coordinate place) {
@@ -70,7 +92,8 @@ final class HeldBack {
             doses.add(new FillTrial.Dose(
                     places.get(p),
                     Math.min(dose, watching.mostMm3()),
-                    watching.doses().get(p).dueS()));
+                    watching.doses().get(p).dueS(),
+                    watching.doses().get(p).watched()));
         }
         return new FillTrial.Held(doses, watching.mostMm3(), watching.largerBy());
     }

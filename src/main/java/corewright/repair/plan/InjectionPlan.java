@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param reachMm at the region's middle gap
  * @param reachGovernedBy what limits the reach, a word or two
  * @param coveredFraction of the likely cavity, by the expanded front, measured inside the cavity on a fine raster
- * @param resinG part A, P50 plus waste: the sum of the batches
+ * @param resinG part A of the cups for the holes, their sum
  * @param hardenerG part B likewise
  * @param buyG mixed grams to have at hand, P90 plus waste
  * @param arithmetic the sum written out, a line each
@@ -75,6 +75,11 @@ public record InjectionPlan(
     /** Whether a region is filled with the one that leads, and not for itself. */
     public boolean fillsBeside(String id) {
         return !region.equals(id) && part(id).isPresent();
+    }
+
+    /** Mixed for the most likely space, P50 plus waste: the cups for the holes and what is held back of it. */
+    public double mixedG() {
+        return resinG + hardenerG + outlook.heldLikelyG();
     }
 
     /** How many holes of one kind. */

@@ -226,9 +226,11 @@ final class CardBack {
         BigDecimal mixed = card.plan().batches().stream()
                 .map(b -> CupFigures.of(b).secondG())
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
-        double heldG = card.plan().outlook().heldBackG();
+        double heldG = card.plan().outlook().heldLikelyG();
+        double moreG = card.plan().outlook().heldBackG() - heldG;
         String sum = "All cups " + mixed + " g, of it " + card.grams().total() + " g for the holes."
-                + (heldG > 0 ? " Held back: " + Figures.atMost(heldG, 0) + " g." : "");
+                + (heldG > 0 ? " Held back: " + Figures.atMost(heldG, 0) + " g." : "")
+                + (moreG > 0 ? " At hand for a large space: " + Figures.atMost(moreG, 0) + " g." : "");
         paper.text(sum, RIGHT_LEFT, top - 2.2, CardSheet.WORD, Anchor.LEFT);
         double x = RIGHT_LEFT;
         double base = CardSheet.level(CardSheet.WORD, top, CardSheet.BOX);

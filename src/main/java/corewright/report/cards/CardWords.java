@@ -32,8 +32,8 @@ record CardWords(Posture posture, boolean rises) {
     }
 
     private static final String NOTHING =
-            "**Nothing shows where mix is due.** The space is larger: give the holes left their high grams, then pour the"
-                    + " held-back cup there.";
+            "**Nothing shows where mix is due.** The space is larger: mix the held-back cup at once and give the holes beside"
+                    + " it, and those left, their high grams. After the rise pour what is left there.";
 
     private static final String MUCH =
             "**A hole has taken one and a half times its grams.** Write it down. Find where it goes before pouring more.";

@@ -12,6 +12,7 @@ import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import corewright.decision.Method;
 import corewright.decision.RegionDecision;
+import corewright.repair.mix.HeldCups;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.Fill;
 import corewright.repair.plan.Hole;
@@ -116,7 +117,7 @@ public final class SummaryJson {
         node.put("method", decision.method().word());
         ArrayNode reasons = node.putArray("reasons");
         decision.reasons().forEach(reasons::add);
-        injection(node, region.id(), plan(assessment, region));
+        injection(node, region.id(), plan(assessment, region), BatchesCsv.all(assessment));
         node.put("bay", region.bay());
         weights(node.putObject("weight_kg"), region, assessment);
         node.put("first_step", decision.firstStep());
@@ -162,7 +163,8 @@ public final class SummaryJson {
      * A region that is not injected has no holes and no grams, and nothing to cover. One that is filled with another has
      * the holes that lie in it; mix and cups stand where it is filled from.
      */
-    private static void injection(ObjectNode node, String region, Optional<InjectionPlan> plan) {
+    private static void injection(
+            ObjectNode node, String region, Optional<InjectionPlan> plan, List<Batch> cups) {
         Optional<InjectionPlan.Part> part = plan.flatMap(p -> p.part(region));
         Optional<InjectionPlan> own = plan.filter(p -> p.region().equals(region));
         node.put(
@@ -180,9 +182,13 @@ public final class SummaryJson {
         node.put(
                 "hole_hex_estimate",
                 part.map(InjectionPlan.Part::holeHexEstimate).orElse(null));
-        node.put("resin_g", own.map(p -> grams(p, Batch::partAG)).orElse(BigDecimal.ZERO));
-        node.put("hardener_g", own.map(p -> grams(p, Batch::partBG)).orElse(BigDecimal.ZERO));
-        node.put("batches", own.map(p -> p.batches().size()).orElse(0));
+        List<Batch> ownCups =
+                cups.stream().filter(b -> b.region().equals(region)).toList();
+        node.put("resin_g", grams(ownCups, Batch::partAG));
+        node.put("hardener_g", grams(ownCups, Batch::partBG));
+        node.put("batches", ownCups.size());
+        List<Batch> held = ownCups.stream().filter(HeldCups::heldBack).toList();
+        node.put("held_back_g", grams(held, Batch::partAG).add(grams(held, Batch::partBG)));
         node.put(
                 "nozzle_places",
                 plan.map(p -> count(p, region, Hole.Kind.NOZZLE)).orElse(0L));
@@ -204,8 +210,8 @@ public final class SummaryJson {
     }
 
     /** The sum of what batches.csv prints. */
-    static BigDecimal grams(InjectionPlan plan, ToDoubleFunction<Batch> part) {
-        return plan.batches().stream()
+    static BigDecimal grams(List<Batch> cups, ToDoubleFunction<Batch> part) {
+        return cups.stream()
                 .map(b -> Numbers.grams(part.applyAsDouble(b)))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
     }
