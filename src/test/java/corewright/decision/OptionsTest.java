@@ -142,7 +142,8 @@ class OptionsTest {
                 s.numerics(),
                 s.terms(),
                 s.drying(),
-                new Settings.Goal(0.7, 900)));
+                new Settings.Goal(0.7, 900),
+                Settings.Letterhead.NONE));
         var survey = deck.survey();
         var damage = deck.damage();
         Memory memory = new Memory();

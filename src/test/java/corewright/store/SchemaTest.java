@@ -220,7 +220,8 @@ class SchemaTest {
                 s.numerics(),
                 s.terms(),
                 s.drying(),
-                s.goal());
+                s.goal(),
+                s.letterhead());
     }
 
     private static List<String> strings(Path file, String sql) throws SQLException {

@@ -19,21 +19,6 @@ public record Settings(
         resins = List.copyOf(resins);
     }
 
-    /** Without a letterhead. */
-    public Settings(
-            Thresholds thresholds,
-            Drilling drilling,
-            List<Resin> resins,
-            Costs costs,
-            Crew crew,
-            Climate climate,
-            Numerics numerics,
-            Terms terms,
-            Drying drying,
-            Goal goal) {
-        this(thresholds, drilling, resins, costs, crew, climate, numerics, terms, drying, goal, Letterhead.NONE);
-    }
-
     /** In the terms of the default, drying as by default, no goal. */
     public Settings(
             Thresholds thresholds,
@@ -43,7 +28,18 @@ public record Settings(
             Crew crew,
             Climate climate,
             Numerics numerics) {
-        this(thresholds, drilling, resins, costs, crew, climate, numerics, Terms.DEFAULT, Drying.DEFAULT, Goal.NONE);
+        this(
+                thresholds,
+                drilling,
+                resins,
+                costs,
+                crew,
+                climate,
+                numerics,
+                Terms.DEFAULT,
+                Drying.DEFAULT,
+                Goal.NONE,
+                Letterhead.NONE);
     }
 
     /** The defaults, each explained where it is declared. */

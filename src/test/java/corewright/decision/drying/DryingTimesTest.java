@@ -193,7 +193,8 @@ class DryingTimesTest {
                 s.numerics(),
                 s.terms(),
                 drying,
-                s.goal());
+                s.goal(),
+                s.letterhead());
     }
 
     private static List<DryingTime> of(Deck deck) {
