@@ -152,9 +152,11 @@ public final class RepairPlanner {
                 return all -> all;
             }
             InjectionPlan plan = injection(survey, face, space, memory).plan();
-            boolean apart =
-                    plan == null || holes(plan) > holes(space, options) && !standsJoined(survey, face, space, plan);
-            return apart ? all -> all : all -> all.with(plan);
+            if (plan == null) {
+                return all -> all;
+            }
+            boolean joined = holes(plan) <= holes(space, options) || standsJoined(survey, face, space, plan);
+            return joined ? all -> all.with(plan) : all -> all;
         } catch (RuntimeException e) {
             Region lead = space.lead();
             Defect defect = Defect.of("the plan that fills the rims", new About.OfRegion(lead.id(), middle(lead)), e);

@@ -25,7 +25,7 @@ import java.util.stream.Stream;
 
 /** What is next in a region whose filling has begun: holes done and open, the cups for the rest, and what the log means. */
 final class NextCard {
-    /** The simulated work leaves 3 % and less where places are tapped so near to each other (docs/performance.md). */
+    /** What is left is less than with wider grids: docs/performance.md. */
     private static final String AFTER_CURE = Prose.bold("Once it is hard, tap the whole fill every 40 mm.")
             + " Enter the taps as cured_taps and run again: hollow places get second shots.";
 
