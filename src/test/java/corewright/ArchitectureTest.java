@@ -316,7 +316,7 @@ class ArchitectureTest {
                     "entries of the inverse are read from the factor's own fronts"),
             entry(Set.of("CellStiffness", "CoreLayer"), "a cell's layers are told by the places of its nodes"),
             entry(
-                    Set.of("Contact", "LargeDeflection", "PanelModel", "Response", "Stresses"),
+                    Set.of("Contact", "LargeDeflection", "PanelModel", "ReducedArea", "Response", "Stresses"),
                     "a model and what is solved with it"),
             entry(
                     Set.of("Assessor", "Assessed", "Assessment", "Partial", "Progress"),

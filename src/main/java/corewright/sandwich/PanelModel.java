@@ -11,7 +11,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -38,7 +37,7 @@ public final class PanelModel {
     private final Map<Upright, double[]> uprights = new ConcurrentHashMap<>();
     private @Nullable Contact contact;
     private final Map<Long, LargeDeflection> large = new HashMap<>();
-    private final Map<LargeDeflection, ReducedArea> reduced = new IdentityHashMap<>();
+    private final Map<LargeDeflection, ReducedArea> reduced = new HashMap<>();
 
     private PanelModel(PanelSpec panel, MeshSize size, boolean deflectionsOnly) {
         this.panel = panel;
