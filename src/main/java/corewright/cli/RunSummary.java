@@ -61,7 +61,10 @@ final class RunSummary {
             lines.add("  " + methods(assessment));
         }
         if (!assessment.decision().injections().isEmpty()) {
-            lines.add("  " + injections(assessment.decision().injections(), assessment.survey().settings()));
+            lines.add("  "
+                    + injections(
+                            assessment.decision().injections(),
+                            assessment.survey().settings()));
         }
         if (!assessment.work().cured().isEmpty()) {
             lines.add("  " + cured(assessment.work().cured()));
@@ -116,9 +119,9 @@ final class RunSummary {
     private static String injections(List<InjectionPlan> plans, Settings settings) {
         int holes = plans.stream().mapToInt(p -> p.count(Hole.Kind.INJECTION)).sum();
         int vents = plans.stream().mapToInt(p -> p.count(Hole.Kind.VENT)).sum();
-        List<Batch> batches =
-                Stream.concat(plans.stream().flatMap(p -> p.batches().stream()), HeldCups.of(plans, settings).stream())
-                        .toList();
+        List<Batch> batches = Stream.concat(
+                        plans.stream().flatMap(p -> p.batches().stream()), HeldCups.of(plans, settings).stream())
+                .toList();
         return String.format(
                 Locale.ROOT,
                 "injection: %d holes, %d vents, %d batches, %.1f g resin, %.1f g hardener",

@@ -122,9 +122,7 @@ public final class DrawnBenchmark {
                     hole.spot().coordinate(),
                     more,
                     due,
-                    hole.fills()
-                            ? List.of()
-                            : HeldBack.watched(hole.spot().coordinate(), work.vents(), work.holes())));
+                    hole.fills() ? List.of() : HeldBack.watched(hole.spot().coordinate(), work.vents(), work.holes())));
         }
         double mixed = plan.resinG() + plan.hardenerG();
         double net =

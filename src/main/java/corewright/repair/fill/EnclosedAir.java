@@ -15,7 +15,10 @@ final class EnclosedAir {
         int last = -1;
         for (int c : setting.cavity().cells) {
             int p = result.pocket()[c];
-            double air = setting.cavity().gapMm[c] * setting.cavity().cell * setting.cavity().cell * (1 - result.filled()[c]);
+            double air = setting.cavity().gapMm[c]
+                    * setting.cavity().cell
+                    * setting.cavity().cell
+                    * (1 - result.filled()[c]);
             if (p < 0 || air <= 0 || setting.cavity().open[c] == 0) {
                 continue;
             }

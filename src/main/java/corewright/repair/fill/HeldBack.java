@@ -50,7 +50,8 @@ public final class HeldBack {
                 .filter(h -> {
                     double mm = h.spot().coordinate().distance(vent);
                     return mm <= nearest
-                            || vents.stream().allMatch(v -> h.spot().coordinate().distance(v) >= mm);
+                            || vents.stream()
+                                    .allMatch(v -> h.spot().coordinate().distance(v) >= mm);
                 })
                 .map(Hole::id)
                 .toList();

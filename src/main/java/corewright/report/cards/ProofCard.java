@@ -181,8 +181,8 @@ final class ProofCard {
         Settings settings = assessment.survey().settings();
         String dry = Figures.atMost(settings.thresholds().dryPlugPercent(), 0) + " %";
         String wet = Figures.atMost(settings.thresholds().wetPlugPercent(), 0) + " %";
-        String inject = plan().map(p -> p.count(Hole.Kind.INJECTION) + " holes, about "
-                        + Figures.fixed(p.mixedG(), 0) + " g of " + p.resin())
+        String inject = plan().map(p -> p.count(Hole.Kind.INJECTION) + " holes, about " + Figures.fixed(p.mixedG(), 0)
+                        + " g of " + p.resin())
                 .orElse("as the next run plans it");
         String cut = assessment
                 .options()

@@ -163,8 +163,7 @@ public final class SummaryJson {
      * A region that is not injected has no holes and no grams, and nothing to cover. One that is filled with another has
      * the holes that lie in it; mix and cups stand where it is filled from.
      */
-    private static void injection(
-            ObjectNode node, String region, Optional<InjectionPlan> plan, List<Batch> cups) {
+    private static void injection(ObjectNode node, String region, Optional<InjectionPlan> plan, List<Batch> cups) {
         Optional<InjectionPlan.Part> part = plan.flatMap(p -> p.part(region));
         Optional<InjectionPlan> own = plan.filter(p -> p.region().equals(region));
         node.put(
@@ -211,9 +210,7 @@ public final class SummaryJson {
 
     /** The sum of what batches.csv prints. */
     static BigDecimal grams(List<Batch> cups, ToDoubleFunction<Batch> part) {
-        return cups.stream()
-                .map(b -> Numbers.grams(part.applyAsDouble(b)))
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        return cups.stream().map(b -> Numbers.grams(part.applyAsDouble(b))).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     /** A filled space after cure: how much of it was tapped, and what is still hollow. */
