@@ -1,13 +1,7 @@
 package corewright.desktop;
 
-import corewright.assessment.Assessment;
-import corewright.damage.FaceDamage;
-import corewright.damage.InsightWork;
-import corewright.damage.Parameters;
 import corewright.desktop.imports.ImportModel;
 import corewright.desktop.imports.ImportView;
-import corewright.desktop.insight.InsightPanels;
-import corewright.desktop.insight.InsightView;
 import corewright.desktop.photos.PhotoDesk;
 import corewright.desktop.setup.SetupModel;
 import corewright.desktop.setup.SetupView;
@@ -23,12 +17,10 @@ import corewright.desktop.state.NewSurvey;
 import corewright.desktop.state.Recent;
 import corewright.desktop.state.Step;
 import corewright.desktop.state.SurveyOpener;
-import corewright.desktop.state.Units;
 import corewright.desktop.state.Workbench;
 import corewright.desktop.walk.GridWalk;
 import corewright.desktop.walk.WalkStart;
 import corewright.desktop.walk.WalkView;
-import corewright.drawing.screen.ScreenLook;
 import corewright.intake.CsvImport;
 import corewright.survey.Survey;
 import java.io.IOException;
@@ -99,15 +91,8 @@ final class Desk implements Tasks {
         followed = log;
         place = now;
         if (now != null && before != null && !now.equals(before)) {
-            bench.jobs().run(() -> written(before, now), this::lately, e -> {});
+            bench.jobs().run(() -> recent.written(before, now), this::lately, e -> {});
         }
-    }
-
-    /** Recent items name what was last written in place of the folder it was made of. */
-    private List<Path> written(Path folder, Path file) {
-        recent.forget(folder);
-        recent.opened(file);
-        return recent.list();
     }
 
     /** The scene of the window, 1440 x 900. */
@@ -313,30 +298,9 @@ final class Desk implements Tasks {
         });
     }
 
-    /** Shows what the map of the face shown rests on; worked out aside, for it takes as long as several fits. */
     @Override
     public void showInsight() {
-        Assessment found = bench.found().orElse(null);
-        if (found == null) {
-            return;
-        }
-        FaceDamage face = found.damage().face(bench.face());
-        Parameters fitted = bench.parameters();
-        ScreenLook look = bench.sight().appearance().look();
-        Units units = bench.sight().units();
-        boolean old = bench.ages().oldVolumes();
-        double sharpness = view.sharpness();
-        bench.say("Foretelling every reading from the others.");
-        bench.jobs()
-                .run(
-                        () -> InsightPanels.of(InsightWork.of(face, fitted), face.voidMm3(), units, old).stream()
-                                .map(p -> InsightView.painted(p, look, sharpness))
-                                .toList(),
-                        shown -> {
-                            bench.say("");
-                            view.task(new InsightView(face.face().name(), shown, this::backToPlan));
-                        },
-                        e -> bench.say("Not shown: " + Complaints.sentence(e)));
+        InsightTask.show(bench, view, this::backToPlan);
     }
 
     private void backToPlan() {
@@ -361,11 +325,6 @@ final class Desk implements Tasks {
     @Override
     public void sample() {
         bench.open("the sample survey", SurveyOpener::sample);
-    }
-
-    /** Keeps a survey that is kept nowhere in a file of its own. */
-    private void keepCopy() {
-        bench.survey().ifPresent(s -> create(s.heading().name(), s));
     }
 
     @Override
@@ -420,7 +379,8 @@ final class Desk implements Tasks {
         keys.add(SlipView.key("draw", "Draw the plan", this::draw));
         keys.add(SlipView.key("setup", "Meters and laminates", this::setUp));
         if (bench.log() != null && place == null) {
-            keys.add(SlipView.key("keep-copy", "Keep a copy of this survey", this::keepCopy));
+            keys.add(SlipView.key("keep-copy", "Keep a copy of this survey", () -> bench.survey()
+                    .ifPresent(s -> create(s.heading().name(), s))));
         }
         return keys.toArray(Node[]::new);
     }

@@ -14,6 +14,7 @@ import corewright.desktop.state.AtOnce;
 import corewright.desktop.state.SurveyOpener;
 import corewright.desktop.state.Workbench;
 import corewright.desktop.stiffness.StiffnessModel;
+import corewright.desktop.work.Clock;
 import corewright.desktop.work.WorkModel;
 import corewright.repair.plan.Hole;
 import corewright.sandwich.FootLoadMap;
@@ -157,8 +158,8 @@ class SecondHalfTest {
             assertThat(model.clocks()).isEmpty();
         }
 
-        assertThat(WorkModel.minutes(280)).isEqualTo("4:40");
-        assertThat(WorkModel.minutes(-12)).isEqualTo("−0:12");
+        assertThat(new Clock("", 280, 0).minutes()).isEqualTo("4:40");
+        assertThat(new Clock("", -12, 1).minutes()).isEqualTo("−0:12");
         assertThat(model.sum().toLowerCase(Locale.ROOT)).startsWith("in: 0 g of ");
         assertThat(Objects.requireNonNull(model.says())).isEmpty();
     }

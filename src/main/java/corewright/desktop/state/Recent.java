@@ -40,11 +40,13 @@ public final class Recent {
         write(paths);
     }
 
-    /** Leaves a path out from now on. */
-    public synchronized void forget(Path path) {
+    /** A file that was last written takes the place of the folder it was made of; the list as it then is. */
+    public synchronized List<Path> written(Path folder, Path file) {
         List<Path> paths = new ArrayList<>(list());
-        paths.remove(path.toAbsolutePath());
+        paths.remove(folder.toAbsolutePath());
         write(paths);
+        opened(file);
+        return list();
     }
 
     private void write(List<Path> paths) {

@@ -358,7 +358,7 @@ public final class WalkView extends HBox {
     }
 
     private void show() {
-        progress.setText(walk.progress() + "; " + Orientation.bowUp(walk.face()));
+        progress.setText(walk.progress() + " " + Orientation.bowUp(walk.face()));
         place.setText(walk.place());
         measured.setText(walk.measured());
         last.setText(walk.last());

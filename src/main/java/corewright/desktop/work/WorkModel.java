@@ -14,13 +14,11 @@ import corewright.repair.plan.InjectionPlan;
 import corewright.repair.work.WorkLog;
 import corewright.survey.Edit;
 import corewright.survey.Finding;
-import corewright.survey.FrozenPlan;
 import corewright.survey.Origin;
 import corewright.survey.Part;
 import corewright.survey.Subject;
 import corewright.survey.Survey;
 import corewright.survey.WorkEntry;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,14 +36,6 @@ public final class WorkModel {
         GRAMS,
         DEPTH
     }
-
-    /**
-     * A clock of the cup in hand.
-     *
-     * @param leftS seconds left, negative when it is over
-     * @param share of it that has run, at most 1
-     */
-    public record Clock(String what, double leftS, double share) {}
 
     private final Workbench bench;
     private final String region;
@@ -88,28 +78,8 @@ public final class WorkModel {
         if (found != null) {
             bench.edit("the plan as it is issued", s -> {
                 Issued issued = Issued.of(found.survey(), found.damage(), found.decision());
-                return issued.plan().equals(s.repairPlan()) ? null : put(s, issued.plan());
+                return issued.plan().equals(s.repairPlan()) ? null : Freezing.put(s, issued.plan());
             });
-        }
-    }
-
-    private static Edit put(Survey survey, FrozenPlan plan) {
-        List<Edit> edits = new ArrayList<>();
-        exchange(survey, Part.ISSUE, plan.issue(), edits);
-        exchange(survey, Part.PLANNED_REGIONS, plan.regions(), edits);
-        exchange(survey, Part.PLANNED_HOLES, plan.holes(), edits);
-        exchange(survey, Part.PLANNED_CUTS, plan.cuts(), edits);
-        exchange(survey, Part.PLANNED_CUPS, plan.cups(), edits);
-        exchange(survey, Part.PURCHASES, plan.buying(), edits);
-        return new Edit.Together(edits);
-    }
-
-    private static <T> void exchange(Survey survey, Part<T> part, List<T> list, List<Edit> edits) {
-        for (int i = part.of(survey).size() - 1; i >= 0; i--) {
-            edits.add(new Edit.Remove<>(part, i));
-        }
-        for (int i = 0; i < list.size(); i++) {
-            edits.add(new Edit.Insert<>(part, i, list.get(i)));
         }
     }
 
@@ -222,19 +192,9 @@ public final class WorkModel {
         }
         double gone = nowS.getAsDouble() - from;
         return List.of(
-                clock("work time left", cup.workUntilS() - cup.mixAtS(), gone),
-                clock("to the first rise; leave the weights on", cup.firstRiseS() - cup.mixAtS(), gone),
-                clock("to hard; feel by hand: cool and firm", cup.hardAtS() - cup.mixAtS(), gone));
-    }
-
-    private static Clock clock(String what, double wholeS, double goneS) {
-        return new Clock(what, wholeS - goneS, Math.min(1, goneS / Math.max(1, wholeS)));
-    }
-
-    /** "4:40", "−0:12" when it is over. */
-    public static String minutes(double s) {
-        long whole = Math.round(Math.abs(s));
-        return (s < 0 ? "−" : "") + whole / 60 + ":" + (whole % 60 < 10 ? "0" : "") + whole % 60;
+                Clock.of("work time left", cup.workUntilS() - cup.mixAtS(), gone),
+                Clock.of("to the first rise; leave the weights on", cup.firstRiseS() - cup.mixAtS(), gone),
+                Clock.of("to hard; feel by hand: cool and firm", cup.hardAtS() - cup.mixAtS(), gone));
     }
 
     // --- the keys ----------------------------------------------------------------------------------------------------
@@ -357,6 +317,11 @@ public final class WorkModel {
         return (hole.drilled() ? "Hole " : "Nozzle ") + Figures.holeNumber(hole.id());
     }
 
+    /** The same inside a sentence. */
+    public String nameInside(Hole hole) {
+        return (hole.drilled() ? "hole " : "nozzle ") + Figures.holeNumber(hole.id());
+    }
+
     /** The depth stop, or how far the nozzle is pushed. */
     public String how(Hole hole) {
         Units units = bench.sight().units();
@@ -394,10 +359,6 @@ public final class WorkModel {
 
     public boolean leaks() {
         return !leak.isEmpty();
-    }
-
-    public void say(String words) {
-        message = words;
     }
 
     /** The gravest that the log says of this work, and what to do; else what was done last. */

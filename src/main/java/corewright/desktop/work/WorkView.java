@@ -285,9 +285,7 @@ public final class WorkView extends HBox {
     }
 
     private String after() {
-        return model.next()
-                .map(n -> "\nthen " + model.name(n).toLowerCase(java.util.Locale.ROOT))
-                .orElse("\nthe last one");
+        return model.next().map(n -> "\nthen " + model.nameInside(n)).orElse("\nthe last one");
     }
 
     private static void mark(Button key, boolean on) {
@@ -305,8 +303,8 @@ public final class WorkView extends HBox {
     private void time() {
         clocks.getChildren().clear();
         int row = 0;
-        for (WorkModel.Clock clock : model.clocks()) {
-            Label left = new Label(WorkModel.minutes(clock.leftS()));
+        for (Clock clock : model.clocks()) {
+            Label left = new Label(clock.minutes());
             left.getStyleClass().add(clock.leftS() < 60 && row == 0 ? "work-late" : "work-clock");
             left.setMinWidth(Region.USE_PREF_SIZE);
             Label what = new Label(clock.what());
