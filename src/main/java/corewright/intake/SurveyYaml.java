@@ -59,6 +59,7 @@ final class SurveyYaml {
             "drying",
             "goal",
             "numerics",
+            "rule_overrides",
             "method_overrides",
             "reading_overrides",
             "moved_holes");
