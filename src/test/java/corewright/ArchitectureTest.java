@@ -146,14 +146,37 @@ class ArchitectureTest {
 
     /** Rooms of a package, in the order of the data: each uses only those before it, and the package itself all of them. */
     private static final Map<String, List<String>> ROOMS = Map.of(
-            "sandwich", List.of("spec"),
-            "survey", List.of("settings"),
-            "intake", List.of("text", "yaml", "drawn"),
-            "repair", List.of("plan", "mix", "pattern", "fill", "work"),
-            "decision", List.of("drying"),
-            "drawing", List.of("kit", "marks", "placing", "plates", "cards", "screen", "template"),
-            "report", List.of("page", "data", "owner", "cards", "record", "template", "compare", "sheets"),
-            "desktop", List.of("state", "plan", "slip", "photos", "sketch", "insight", "setup", "imports", "walk"));
+            "sandwich",
+            List.of("spec"),
+            "survey",
+            List.of("settings"),
+            "intake",
+            List.of("text", "yaml", "drawn"),
+            "repair",
+            List.of("plan", "mix", "pattern", "fill", "work"),
+            "decision",
+            List.of("drying"),
+            "drawing",
+            List.of("kit", "marks", "placing", "plates", "cards", "screen", "template"),
+            "report",
+            List.of("page", "data", "owner", "cards", "record", "template", "compare", "sheets"),
+            "desktop",
+            List.of(
+                    "state",
+                    "plan",
+                    "slip",
+                    "photos",
+                    "sketch",
+                    "insight",
+                    "setup",
+                    "imports",
+                    "walk",
+                    "decide",
+                    "holes",
+                    "work",
+                    "stiffness",
+                    "papers",
+                    "owner"));
 
     /** So many files can still be seen at one look. */
     private static final int FILES_IN_A_ROOM = 45;

@@ -53,7 +53,8 @@ final class GeneratedSettings {
                         Terms.Sign.values()[random.nextInt(2)],
                         Terms.Sheet.values()[random.nextInt(3)]),
                 nudged(d.drying(), random),
-                new Settings.Goal(random.nextDouble(), 100.0 * random.nextInt(90)));
+                new Settings.Goal(random.nextDouble(), 100.0 * random.nextInt(90)),
+                new Settings.Letterhead("Firm " + random.nextInt(9), "Quay 1, \"Haven\"", "", "logo.png"));
     }
 
     /** A copy with each number, one at a time, made up to a tenth larger where the record takes it. */

@@ -5,6 +5,7 @@ import corewright.damage.FaceDamage;
 import corewright.damage.NextReading;
 import corewright.damage.Region;
 import corewright.decision.Decision;
+import corewright.decision.LeftToDo;
 import corewright.decision.RegionDecision;
 import corewright.decision.Safety;
 import corewright.repair.plan.RepairOptions;
@@ -52,6 +53,11 @@ public record Assessment(
         return Stream.of(stiffness.defects(), plans.defects(), gains.defects(), work.defects())
                 .flatMap(List::stream)
                 .toList();
+    }
+
+    /** What is left to mix, to do and to buy. */
+    public LeftToDo left() {
+        return LeftToDo.of(survey, damage, decision, work);
     }
 
     /** What whoever works on some regions has to look out for. */

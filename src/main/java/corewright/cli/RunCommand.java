@@ -56,7 +56,7 @@ final class RunCommand implements Callable<Integer> {
             Intake intake = SurveySource.read(survey);
             Assessed assessed = Assessor.assess(intake.survey(), intake.findings(), Earlier.NONE, clock);
             assessment = assessed.assessment();
-            summary = Outputs.write(assessed, out, clock, clock::timingsMs);
+            summary = Outputs.write(assessed, SurveySource.pictures(survey), out, clock, clock::timingsMs);
         }
         PrintWriter print = spec.commandLine().getOut();
         if (json) {

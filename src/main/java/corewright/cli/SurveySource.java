@@ -3,6 +3,7 @@ package corewright.cli;
 import corewright.intake.Intake;
 import corewright.intake.SurveyCheck;
 import corewright.intake.SurveyFolder;
+import corewright.store.Pictures;
 import corewright.store.SurveyFile;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -19,6 +20,18 @@ final class SurveySource {
         try (SurveyFile file = SurveyFile.openToRead(path)) {
             return SurveyCheck.check(file.survey(), file.importNotes());
         }
+    }
+
+    /** Its pictures, wherever it is; a survey file is opened for each. */
+    static Pictures pictures(Path path) {
+        if (!Files.isRegularFile(path)) {
+            return Pictures.in(path);
+        }
+        return name -> {
+            try (SurveyFile file = SurveyFile.openToRead(path)) {
+                return file.picture(name);
+            }
+        };
     }
 
     /** The same of a survey that need not have a reading yet. */

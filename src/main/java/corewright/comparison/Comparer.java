@@ -111,8 +111,13 @@ public final class Comparer {
     private List<Change> together() {
         List<Change> sums = new ArrayList<>();
         totals.forEach((quantity, figures) -> {
-            double was = figures.stream().mapToDouble(f -> f.change().before()).sum();
-            double is = figures.stream().mapToDouble(f -> f.change().after()).sum();
+            boolean joint = quantity == Quantity.VOID_VOLUME && figures.size() == faces.size();
+            double was = joint
+                    ? before.damage().voidMm3().p50() // as summary.json has it
+                    : figures.stream().mapToDouble(f -> f.change().before()).sum();
+            double is = joint
+                    ? after.damage().voidMm3().p50()
+                    : figures.stream().mapToDouble(f -> f.change().after()).sum();
             Optional<String> why = figures.stream()
                     .map(f -> f.change().why())
                     .filter(w -> !w.isEmpty())

@@ -65,7 +65,12 @@ final class FaceFigures {
         if (why.isEmpty()) {
             why = unread(quantity);
         }
-        return figure("", quantity, all, why);
+        return figure("", quantity, all, whole(before, quantity, all), whole(after, quantity, all), why);
+    }
+
+    /** Of a whole face; its empty space as drawn together, which is more than its regions' middles added up. */
+    private static double whole(FaceDamage face, Quantity quantity, Geometry all) {
+        return quantity == Quantity.VOID_VOLUME ? face.voidMm3().p50() : mapped(face, quantity, all);
     }
 
     /** A figure of a place. */
@@ -76,7 +81,7 @@ final class FaceFigures {
         } else if (why.isEmpty() && !readBefore.read(area, quantity)) {
             why = "It was not read before.";
         }
-        return figure(region, quantity, area, why);
+        return figure(region, quantity, area, mapped(before, quantity, area), mapped(after, quantity, area), why);
     }
 
     boolean readAgain(Quantity quantity, Polygon area) {
@@ -87,9 +92,7 @@ final class FaceFigures {
         return readBefore.read(area, quantity);
     }
 
-    private Figure figure(String region, Quantity quantity, Polygon area, String why) {
-        double was = mapped(before, quantity, area);
-        double is = mapped(after, quantity, area);
+    private Figure figure(String region, Quantity quantity, Polygon area, double was, double is, String why) {
         String face = before.face().name();
         List<Double> drawnWas = drawn(drawnBefore, quantity, area);
         List<Double> drawnIs = drawn(drawnAfter, quantity, area);

@@ -241,6 +241,7 @@ final class BuyingList {
         return plans.stream()
                 .flatMap(p -> p.parts().stream())
                 .map(InjectionPlan.Part::region)
+                .distinct()
                 .toList();
     }
 

@@ -18,6 +18,7 @@ import corewright.desktop.sketch.UnderlayView;
 import corewright.desktop.slip.SlipView;
 import corewright.desktop.state.Complaints;
 import corewright.desktop.state.EditLog;
+import corewright.desktop.state.Kept;
 import corewright.desktop.state.NewSurvey;
 import corewright.desktop.state.Recent;
 import corewright.desktop.state.Step;
@@ -34,11 +35,15 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.input.KeyEvent;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Envelope;
 
@@ -52,23 +57,57 @@ final class Desk implements Tasks {
     private final Recent recent;
     private final MainView view;
     private final PhotoDesk photos;
+    private final @Nullable SecondHalf half; // null while the view is made
     private @Nullable SketchHand hand;
     private @Nullable SetupView setup;
+    private @Nullable WalkView walk;
+    private String drawnOn = "";
+    private @Nullable EditLog followed;
+    private @Nullable Path place;
     private List<Path> lately = List.of();
 
-    Desk(Workbench bench, Chooser chooser, Recent recent) {
+    Desk(Workbench bench, Chooser chooser, Recent recent, Consumer<Path> viewer) {
         this.bench = bench;
         this.chooser = chooser;
         this.recent = recent;
         this.view = new MainView(bench, this);
         this.photos = new PhotoDesk(bench, view.plan());
+        SecondHalf second = new SecondHalf(bench, view, chooser, viewer);
+        this.half = second;
         view.lookAt(photos);
-        bench.listen(() -> {
-            SetupView open = setup;
-            if (open != null) {
-                open.show();
+        view.onMethod(second::want);
+        bench.listen(this::follow);
+        bench.listenToUndo(said -> {
+            WalkView walking = walk;
+            if (walking != null) {
+                bench.survey().ifPresent(s -> walking.follow(s, said));
             }
         });
+    }
+
+    private void follow() {
+        SetupView open = setup;
+        if (open != null) {
+            open.show();
+        }
+        if (hand != null && (bench.sight().step() != Step.PLAN || !bench.face().equals(drawnOn))) {
+            stopDrawing();
+        }
+        EditLog log = bench.log();
+        Path now = log == null ? null : log.place();
+        Path before = log == followed ? place : null;
+        followed = log;
+        place = now;
+        if (now != null && before != null && !now.equals(before)) {
+            bench.jobs().run(() -> written(before, now), this::lately, e -> {});
+        }
+    }
+
+    /** Recent items name what was last written in place of the folder it was made of. */
+    private List<Path> written(Path folder, Path file) {
+        recent.forget(folder);
+        recent.opened(file);
+        return recent.list();
     }
 
     /** The scene of the window, 1440 x 900. */
@@ -103,8 +142,33 @@ final class Desk implements Tasks {
         open(path, () -> SurveyOpener.open(path));
     }
 
-    /** @param source what gives the survey at that path */
+    /**
+     * Opens a survey; where it is a folder that was edited before, asks first which of the two is meant.
+     *
+     * @param source what gives the survey at that path
+     */
     void open(Path path, Callable<EditLog> source) {
+        bench.jobs()
+                .run(
+                        () -> Kept.beside(SurveyOpener.folder(path)),
+                        edited -> edited.ifPresentOrElse(file -> offer(path, source, file), () -> read(path, source)),
+                        e -> read(path, source));
+    }
+
+    private void offer(Path folder, Callable<EditLog> source, Path file) {
+        view.task(new EditedBefore(
+                file,
+                () -> {
+                    backToPlan();
+                    read(file, () -> SurveyOpener.open(file));
+                },
+                () -> {
+                    backToPlan();
+                    read(folder, source);
+                }));
+    }
+
+    private void read(Path path, Callable<EditLog> source) {
         bench.open(String.valueOf(path.getFileName()), () -> {
             EditLog log = source.call();
             opened(path);
@@ -179,17 +243,20 @@ final class Desk implements Tasks {
     void draw() {
         bench.survey().ifPresent(survey -> {
             stopDrawing();
+            bench.sight().go(Step.PLAN);
             Sketch sketch = new Sketch(bench.face(), bench::edit);
+            drawnOn = bench.face();
             hand = new SketchHand(sketch, bench, view.plan(), this::underlay, this::stopDrawing);
             bench.hold(true);
-            bench.sight().go(Step.PLAN);
+            view.refresh();
         });
     }
 
     private void stopDrawing() {
-        if (hand != null) {
-            hand.stop();
+        SketchHand drawing = hand;
+        if (drawing != null) {
             hand = null;
+            drawing.stop();
             bench.hold(false);
             bench.sight().go(bench.sight().step());
         }
@@ -238,9 +305,11 @@ final class Desk implements Tasks {
 
     private void walk(String face, String meter, double spacingMm) {
         bench.survey().ifPresent(survey -> {
-            GridWalk walk =
+            GridWalk begun =
                     new GridWalk(survey, face, meter, spacingMm, bench.sight().units(), bench::edit);
-            view.task(new WalkView(walk, bench.sight().appearance().look(), this::backToPlan));
+            WalkView shown = new WalkView(begun, bench.sight().appearance().look(), this::backToPlan, bench::undo);
+            walk = shown;
+            view.task(shown);
         });
     }
 
@@ -272,6 +341,7 @@ final class Desk implements Tasks {
 
     private void backToPlan() {
         setup = null;
+        walk = null;
         view.task(null);
         bench.hold(false);
     }
@@ -293,6 +363,11 @@ final class Desk implements Tasks {
         bench.open("the sample survey", SurveyOpener::sample);
     }
 
+    /** Keeps a survey that is kept nowhere in a file of its own. */
+    private void keepCopy() {
+        bench.survey().ifPresent(s -> create(s.heading().name(), s));
+    }
+
     @Override
     public List<Path> recent() {
         return lately;
@@ -311,13 +386,7 @@ final class Desk implements Tasks {
     @Override
     public Node[] actions(Step step) {
         return switch (step) {
-            case PLAN ->
-                hand != null
-                        ? new Node[] {hand.tools()}
-                        : new Node[] {
-                            SlipView.key("draw", "Draw the plan", this::draw),
-                            SlipView.key("setup", "Meters and laminates", this::setUp)
-                        };
+            case PLAN -> planKeys();
             case READINGS ->
                 new Node[] {
                     SlipView.key("walk", "Walk the grid", this::walk),
@@ -329,8 +398,36 @@ final class Desk implements Tasks {
                 bench.found().isEmpty() || bench.region().isPresent()
                         ? new Node[0]
                         : new Node[] {SlipView.key("insight", "How good this map is", this::showInsight)};
-            default -> new Node[0];
+            default -> half == null ? new Node[0] : half.actions(step);
         };
+    }
+
+    @Override
+    public boolean key(KeyEvent e) {
+        return half().key(e);
+    }
+
+    SecondHalf half() {
+        return Objects.requireNonNull(half);
+    }
+
+    private Node[] planKeys() {
+        SketchHand drawing = hand;
+        if (drawing != null) {
+            return new Node[] {drawing.tools()};
+        }
+        List<Node> keys = new ArrayList<>();
+        keys.add(SlipView.key("draw", "Draw the plan", this::draw));
+        keys.add(SlipView.key("setup", "Meters and laminates", this::setUp));
+        if (bench.log() != null && place == null) {
+            keys.add(SlipView.key("keep-copy", "Keep a copy of this survey", this::keepCopy));
+        }
+        return keys.toArray(Node[]::new);
+    }
+
+    @Override
+    public @Nullable Node middle(Step step) {
+        return half == null ? null : half.middle(step);
     }
 
     void stop() {

@@ -9,8 +9,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.prefs.Preferences;
 import javafx.application.Application;
+import javafx.geometry.Rectangle2D;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
 
@@ -23,12 +25,14 @@ public final class DesktopApp extends Application {
     public void start(Stage stage) {
         Workbench bench = new Workbench(jobs, Assessor::assess);
         Desk made = new Desk(
-                bench, new SystemChooser(stage), new Recent(() -> Preferences.userNodeForPackage(DesktopApp.class)));
+                bench,
+                new SystemChooser(stage),
+                new Recent(() -> Preferences.userNodeForPackage(DesktopApp.class)),
+                file -> getHostServices().showDocument(file.toUri().toString()));
         desk = made;
         stage.setTitle("Corewright");
         stage.setScene(made.scene());
-        stage.setMinWidth(900);
-        stage.setMinHeight(520);
+        place(stage);
         List<String> files = getParameters().getRaw();
         if (files.isEmpty()) {
             made.listRecent();
@@ -37,6 +41,24 @@ public final class DesktopApp extends Application {
             made.open(survey, WarmUp.opening(survey));
         }
         stage.show();
+    }
+
+    private static void place(Stage stage) {
+        Rectangle2D bounds = Screen.getPrimary().getVisualBounds();
+        WindowPlace screen =
+                new WindowPlace(bounds.getMinX(), bounds.getMinY(), bounds.getWidth(), bounds.getHeight(), false);
+        stage.setMinWidth(Math.min(900, screen.width()));
+        stage.setMinHeight(Math.min(520, screen.height()));
+        Preferences store = Preferences.userNodeForPackage(DesktopApp.class);
+        WindowPlace before = WindowPlace.read(store, screen);
+        stage.setX(before.x());
+        stage.setY(before.y());
+        stage.setWidth(before.width());
+        stage.setHeight(before.height());
+        stage.setMaximized(before.maximised());
+        stage.setOnHiding(e -> new WindowPlace(
+                        stage.getX(), stage.getY(), stage.getWidth(), stage.getHeight(), stage.isMaximized())
+                .write(store));
     }
 
     @Override

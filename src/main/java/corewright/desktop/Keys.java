@@ -61,6 +61,9 @@ final class Keys {
     }
 
     private boolean plain(KeyEvent e) {
+        if (desk.key(e)) {
+            return true;
+        }
         boolean onPlan = view.plan().isFocused();
         switch (e.getCode()) {
             case PAGE_DOWN -> bench.selectNext(1);

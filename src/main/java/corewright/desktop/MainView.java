@@ -1,6 +1,7 @@
 package corewright.desktop;
 
 import corewright.assessment.Assessment;
+import corewright.decision.Method;
 import corewright.desktop.photos.PhotoDesk;
 import corewright.desktop.plan.LegendBar;
 import corewright.desktop.plan.PlanPainter;
@@ -28,10 +29,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.Dragboard;
@@ -68,10 +69,9 @@ final class MainView extends StackPane {
     private final Button undo = new Button("Undo");
     private final Button redo = new Button("Redo");
     private final Label readout = new Label();
-    private final Label message = new Label();
-    private final Label progressWords = new Label();
-    private final ProgressBar progress = new ProgressBar();
-    private final HBox busy = new HBox();
+    private final NoticePane notice;
+    private final VBox under = new VBox();
+    private final BorderPane left = new BorderPane();
     private final ScrollPane slipScroll;
     private @Nullable Node task;
     private @Nullable PhotoDesk photos;
@@ -87,6 +87,7 @@ final class MainView extends StackPane {
         slip = new SlipView(this::go, new Help(() -> bench.sight().units()));
         plan = new PlanPane(e -> bench.say("The plan could not be painted: " + e.getMessage()));
         start = new StartPane(tasks);
+        notice = new NoticePane(bench);
         slipScroll = new ScrollPane(slip);
         slipScroll.setFitToWidth(true);
         slipScroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
@@ -125,20 +126,10 @@ final class MainView extends StackPane {
         top.getStyleClass().add("top");
         faces.getStyleClass().add("faces");
         faces.setMinWidth(USE_PREF_SIZE);
-        busy.getStyleClass().add("busy");
-        Button stop = new Button("Stop");
-        stop.setId("stop");
-        stop.getStyleClass().add("key");
-        stop.setOnAction(e -> bench.stop());
-        busy.getChildren().addAll(progressWords, progress, stop);
-        busy.setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
-        StackPane middle = new StackPane(plan, busy);
-        StackPane.setAlignment(busy, javafx.geometry.Pos.BOTTOM_CENTER);
         readout.setId("readout");
         readout.getStyleClass().add("readout");
         readout.setMinWidth(0);
         readout.setMaxWidth(Double.MAX_VALUE);
-        message.getStyleClass().add("message");
         undo.getStyleClass().add("foot-key");
         undo.setId("undo");
         undo.setOnAction(e -> bench.undo());
@@ -147,17 +138,16 @@ final class MainView extends StackPane {
         redo.setOnAction(e -> bench.redo());
         undo.setMinWidth(DEED_LEAST);
         redo.setMinWidth(DEED_LEAST);
-        message.setId("message");
-        message.setMinWidth(0);
         HBox.setHgrow(readout, Priority.ALWAYS);
-        HBox foot = new HBox(readout, message, undo, redo, faces);
+        HBox foot = new HBox(readout, undo, redo, faces);
         foot.getStyleClass().add("foot");
-        VBox under = new VBox(foot, legend);
-        BorderPane left = new BorderPane(middle);
-        left.setBottom(under);
+        under.getChildren().setAll(foot, legend);
         work.setTop(top);
         work.setCenter(left);
-        work.setRight(slipScroll);
+        VBox.setVgrow(slipScroll, Priority.ALWAYS);
+        VBox right = new VBox(slipScroll, notice);
+        right.getStyleClass().add("right");
+        work.setRight(right);
         getChildren().addAll(start, work);
     }
 
@@ -190,13 +180,10 @@ final class MainView extends StackPane {
         appearance.setAccessibleText("Appearance: " + sight.appearance().word());
         units.setText(sight.units() == Units.METRIC ? "mm" : "inch");
         units.setAccessibleText("Units: " + (sight.units() == Units.METRIC ? "metric" : "US customary"));
-        message.setText(bench.message());
+        notice.show();
         EditLog log = bench.log();
         deed(undo, "Undo", log != null && log.canUndo(), bench.undoName());
         deed(redo, "Redo", log != null && log.canRedo(), bench.redoName());
-        busy.setVisible(!bench.busy().what().isEmpty());
-        progressWords.setText(bench.busy().what());
-        progress.setProgress(bench.busy().fraction());
         Optional<Assessment> shown = bench.shown();
         shown.ifPresent(this::show);
         if (shown.isEmpty()) {
@@ -212,9 +199,12 @@ final class MainView extends StackPane {
         steps.show(
                 h.vessel().isEmpty() ? h.name() : h.vessel().split(",", -1)[0],
                 bench.face() + ", survey of " + Figures.date(h.surveyed()),
-                Steps.of(survey, bench.found().orElse(null), bench.working(), bench.ages(), sight.units()),
+                Steps.of(survey, bench.found().orElse(null), !bench.stopped(), bench.ages(), sight.units()),
                 sight.step());
         ScreenLook look = look();
+        Node instead = tasks.middle(sight.step());
+        left.setCenter(instead == null ? plan : instead);
+        left.setBottom(instead == null ? under : null);
         plan.show(
                 shown,
                 bench.face(),
@@ -353,6 +343,11 @@ final class MainView extends StackPane {
             node.requestFocus();
         }
         show();
+    }
+
+    /** Touching a method beside the map. */
+    void onMethod(Consumer<Method> wanted) {
+        slip.onMethod(wanted);
     }
 
     /** Touching a photograph's mark shows it in the slip. */

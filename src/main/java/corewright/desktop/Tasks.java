@@ -4,6 +4,8 @@ import corewright.desktop.state.Step;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.input.KeyEvent;
+import org.jspecify.annotations.Nullable;
 
 /** The deeds a window offers beyond looking; in the program they open dialogs, in tests they do not. */
 public interface Tasks {
@@ -25,7 +27,15 @@ public interface Tasks {
 
     void sample();
 
+    /** What a step does with a key of its own; false where it has none. */
+    boolean key(KeyEvent e);
+
     List<Path> recent();
 
+    /** Keys of the step in its slip. */
     Node[] actions(Step step);
+
+    /** What stands in the middle in place of the plan; null where the plan does. */
+    @Nullable
+    Node middle(Step step);
 }

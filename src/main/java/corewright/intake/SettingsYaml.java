@@ -18,7 +18,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** The sections that override settings: thresholds, drilling, resins, costs, crew, climate, numerics, drying, goal. */
+/** The sections that override settings: thresholds, drilling, resins, costs, crew, climate, numerics, drying, goal, letterhead. */
 final class SettingsYaml {
     private SettingsYaml() {}
 
@@ -34,7 +34,8 @@ final class SettingsYaml {
                 Overrides.apply(defaults.numerics(), top.block("numerics")),
                 terms(top.block("units")),
                 Overrides.apply(defaults.drying(), top.block("drying")),
-                Overrides.apply(defaults.goal(), top.block("goal")));
+                Overrides.apply(defaults.goal(), top.block("goal")),
+                Overrides.apply(defaults.letterhead(), top.block("letterhead")));
     }
 
     /** They stand beside the units of the files. */

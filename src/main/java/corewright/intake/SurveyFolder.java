@@ -135,6 +135,7 @@ public final class SurveyFolder {
         List<Face> faces = plan.faces();
         List<DeckLoad> loads = LoadsYaml.read(YamlBlock.of(top, notes), faces, declared, notes);
         FrozenPlan repairPlan = RepairPlanYaml.read(top.at("files"), folder, declared.faceNames(), notes);
+        logo(top);
         if (!unread) {
             complainOfNoReading();
         }
@@ -157,6 +158,21 @@ public final class SurveyFolder {
         notes.refuseIfAnyComplaint();
         Survey checked = Oddities.note(survey, notes);
         return new Intake(checked, notes.findings());
+    }
+
+    private void logo(YamlValue top) throws IOException {
+        String logo = declared.settings().letterhead().logo();
+        if (logo.isEmpty()) {
+            return;
+        }
+        Origin origin = top.at("letterhead").at("logo").origin();
+        String leaves = folder.leaves(logo);
+        String unseen = leaves.isEmpty() ? folder.unseen(logo) : "";
+        if (!leaves.isEmpty()) {
+            notes.complain(origin, "logo", leaves);
+        } else if (!unseen.isEmpty()) {
+            notes.doubt(origin, Subject.PICTURE, "Picture " + logo + " " + unseen + ".", "The record goes without it.");
+        }
     }
 
     /** A file that nothing names may be one whose line in survey.yaml was lost. */

@@ -58,6 +58,7 @@ final class SurveyYaml {
             "climate",
             "drying",
             "goal",
+            "letterhead",
             "numerics",
             "rule_overrides",
             "method_overrides",

@@ -113,6 +113,24 @@ public final class BlockMatrix {
         return y;
     }
 
+    /** An entry of the matrix. */
+    @FunctionalInterface
+    interface Entry {
+        void at(int row, int column, double value);
+    }
+
+    /** Visits every entry that is kept, those of the diagonal's blocks on both sides. */
+    void forEach(Entry visitor) {
+        for (int a = 0; a < nodes(); a++) {
+            for (int k = neighbourStart[a]; k < neighbourStart[a + 1] && neighbour[k] <= a; k++) {
+                int b = neighbour[k];
+                for (int e = 0; e < size(a) * size(b); e++) {
+                    visitor.at(first[a] + e / size(b), first[b] + e % size(b), value[blockAt[k] + e]);
+                }
+            }
+        }
+    }
+
     private void multiplyBlock(int a, int b, int at, double[] x, double[] y) {
         int rows = size(a);
         int columns = size(b);

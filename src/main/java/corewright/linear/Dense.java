@@ -140,8 +140,24 @@ public final class Dense {
         }
     }
 
+    /**
+     * Solves a symmetric positive definite system; the matrix, of which the upper triangle is read, is taken over.
+     *
+     * @throws NotPositiveDefiniteException if it is not
+     */
+    public static double[] solve(double[][] a, double[] b) {
+        int n = a.length;
+        eliminate(new Front(a, new double[n][0], new double[0][0]));
+        double[] x = b.clone();
+        forward(new double[][] {x}, new double[1][0], a, new double[n][0]);
+        for (int j = n - 1; j >= 0; j--) {
+            x[j] = (x[j] - dot(a[j], x, j + 1)) / a[j][j];
+        }
+        return x;
+    }
+
     /** {@code c -= Σ factor[q] b[first + q]}, from a column on. */
-    static void subtract(double[] c, double[][] b, double[] factor, int first, int column) {
+    public static void subtract(double[] c, double[][] b, double[] factor, int first, int column) {
         int q = 0;
         for (; q + 4 <= factor.length; q += 4) {
             subtractFour(c, b, factor, first, q, column);
@@ -200,7 +216,7 @@ public final class Dense {
     }
 
     /** Sum of products from an entry on: four sums side by side, as each waits for the product before it. */
-    static double dot(double[] a, double[] b, int from) {
+    public static double dot(double[] a, double[] b, int from) {
         double s0 = 0;
         double s1 = 0;
         double s2 = 0;

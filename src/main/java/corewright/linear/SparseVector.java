@@ -1,7 +1,9 @@
 package corewright.linear;
 
+import java.util.Arrays;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /** A vector of which few entries are not zero. */
 public final class SparseVector {
@@ -19,6 +21,12 @@ public final class SparseVector {
         return new SparseVector(
                 sorted.keySet().stream().mapToInt(i -> i).toArray(),
                 sorted.values().stream().mapToDouble(v -> v).toArray());
+    }
+
+    /** From a full vector. */
+    public static SparseVector of(double[] full) {
+        int[] at = IntStream.range(0, full.length).filter(i -> full[i] != 0).toArray();
+        return new SparseVector(at, Arrays.stream(at).mapToDouble(i -> full[i]).toArray());
     }
 
     public int length() {

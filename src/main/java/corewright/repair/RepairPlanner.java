@@ -148,13 +148,35 @@ public final class RepairPlanner {
     private static UnaryOperator<RepairOptions> joined(
             Survey survey, FaceDamage face, EmptySpace space, RepairOptions options, Memory memory) {
         try {
+            if (standsApart(survey, face, space, options)) {
+                return all -> all;
+            }
             InjectionPlan plan = injection(survey, face, space, memory).plan();
-            return plan == null || holes(plan) > holes(space, options) ? all -> all : all -> all.with(plan);
+            boolean apart =
+                    plan == null || holes(plan) > holes(space, options) && !standsJoined(survey, face, space, plan);
+            return apart ? all -> all : all -> all.with(plan);
         } catch (RuntimeException e) {
             Region lead = space.lead();
             Defect defect = Defect.of("the plan that fills the rims", new About.OfRegion(lead.id(), middle(lead)), e);
             return all -> all.with(defect);
         }
+    }
+
+    /** Whether the frozen plan fills the regions of a space apart, and each still as it was: then it stays so. */
+    private static boolean standsApart(Survey survey, FaceDamage face, EmptySpace space, RepairOptions options) {
+        List<String> led =
+                survey.repairPlan().cups().stream().map(c -> c.region()).toList();
+        return space.regions().stream().filter(r -> led.contains(r.id())).count() > 1
+                && space.regions().stream().allMatch(r -> options.injection(r.id())
+                        .filter(p -> FrozenSpace.of(survey, face.regions(), EmptySpace.of(r))
+                                .same(p))
+                        .isPresent());
+    }
+
+    /** Whether the frozen plan fills a space as one, and it still is as it was. */
+    private static boolean standsJoined(Survey survey, FaceDamage face, EmptySpace space, InjectionPlan plan) {
+        return survey.repairPlan().cups().stream().anyMatch(c -> c.region().equals(plan.region()))
+                && FrozenSpace.of(survey, face.regions(), space).same(plan);
     }
 
     private static int holes(InjectionPlan plan) {

@@ -8,6 +8,7 @@ import corewright.damage.FaceDamage;
 import corewright.damage.Insight;
 import corewright.damage.InsightWork;
 import corewright.damage.Surfaces;
+import corewright.decision.LeftToDo;
 import corewright.report.cards.WorkCards;
 import corewright.report.data.AsciiGrid;
 import corewright.report.data.BatchesCsv;
@@ -31,6 +32,7 @@ import corewright.report.page.FileNames;
 import corewright.report.page.PlateFiles;
 import corewright.report.record.SurveyRecord;
 import corewright.report.template.DrillTemplate;
+import corewright.store.Pictures;
 import corewright.store.RepairPlanText;
 import corewright.survey.settings.Settings.Terms;
 import java.io.IOException;
@@ -64,12 +66,22 @@ public final class Outputs {
     public static String write(
             Assessment assessment, Path folder, Progress progress, Supplier<Map<String, Long>> timingsMs)
             throws IOException {
-        return write(assessment, Map.of(), folder, progress, timingsMs);
+        return write(assessment, Map.of(), Pictures.NONE, folder, progress, timingsMs);
     }
 
-    /** The same of an assessment that was just made, with a check of its map against its readings. */
-    public static String write(Assessed assessed, Path folder, Progress progress, Supplier<Map<String, Long>> timingsMs)
+    /**
+     * The same of an assessment that was just made, with a check of its map against its readings.
+     *
+     * @param pictures photographs and logo, for the record
+     */
+    public static String write(
+            Assessed assessed, Pictures pictures, Path folder, Progress progress, Supplier<Map<String, Long>> timingsMs)
             throws IOException {
+        return write(assessed.assessment(), insights(assessed), pictures, folder, progress, timingsMs);
+    }
+
+    /** The check of every map against its readings. */
+    static Map<String, Insight> insights(Assessed assessed) {
         Assessment assessment = assessed.assessment();
         Map<String, Insight> insights = new HashMap<>();
         if (!assessment.verdict().withheld()) {
@@ -79,12 +91,13 @@ public final class Outputs {
                         InsightWork.of(face, assessed.earlier().parameters()));
             }
         }
-        return write(assessment, insights, folder, progress, timingsMs);
+        return insights;
     }
 
     private static String write(
             Assessment assessment,
             Map<String, Insight> insights,
+            Pictures pictures,
             Path folder,
             Progress progress,
             Supplier<Map<String, Long>> timingsMs)
@@ -101,7 +114,7 @@ public final class Outputs {
             OwnerReport.write(assessment, work.resolve("owner-report.pdf"));
             progress.begin("work cards", 0.95);
             WorkCards.write(assessment, work.resolve("work-cards.pdf"));
-            SurveyRecord.write(assessment, insights, work.resolve("survey-record.pdf"));
+            SurveyRecord.write(assessment, insights, pictures, work.resolve("survey-record.pdf"));
             DrillTemplate.tiles(assessment, work.resolve("drill-template.pdf"));
             DrillTemplate.sheets(assessment, work.resolve("drill-template-sheet.pdf"));
             progress.begin("summary", 0.99);
@@ -140,10 +153,19 @@ public final class Outputs {
             WorkCsv.done(assessment).write(work.resolve("work-done.csv"), sign);
             WorkCsv.left(assessment).write(work.resolve("work-left.csv"), sign);
             WorkCsv.warmth(assessment).write(work.resolve("fill-check.csv"), sign);
+            left(assessment, Files.createDirectory(work.resolve("left")), sign);
         }
         if (SecondShotsCsv.wanted(assessment)) {
             SecondShotsCsv.of(assessment).write(work.resolve("second-shots.csv"), sign);
         }
+    }
+
+    private static void left(Assessment assessment, Path folder, Terms.Sign sign) throws IOException {
+        LeftToDo left = assessment.left();
+        BatchesCsv.of(left.plans()).write(folder.resolve("batches.csv"), sign);
+        CupsCsv.of(left.plans()).write(folder.resolve("cups.csv"), sign);
+        ScheduleCsv.of(assessment, left.plans()).write(folder.resolve("schedule.csv"), sign);
+        BuyingListCsv.of(left.buying()).write(folder.resolve("buying-list.csv"), sign);
     }
 
     private static void surfaces(Assessment assessment, Path folder) throws IOException {

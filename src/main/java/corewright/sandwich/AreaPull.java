@@ -1,10 +1,12 @@
 package corewright.sandwich;
 
+import corewright.linear.SparseVector;
 import corewright.sandwich.FootLoadMap.Place;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
@@ -28,7 +30,7 @@ final class AreaPull {
     private static final double FORETOLD = 0.0075;
 
     /** Feet reckoned in each ring at most: time for them goes with their number, and most are soon foretold well. */
-    private static final int[] MOST = {28, 14, 8, 8};
+    private static final int[] MOST = {48, 28, 12, 10};
 
     /** Batches in a row that must come out as foretold. */
     private static final int GOOD = 2;
@@ -47,6 +49,9 @@ final class AreaPull {
     /** Forces out of balance that are left, as part of those that bend the area: some 0.01 % of a foot's deflection. */
     private static final double BALANCE = 1e-4;
 
+    /** Feet on an area from which on it is reduced to its deflections first. */
+    private static final int MANY = 4;
+
     /** So many feet most alike give a foot a shape to begin from. */
     private static final int ALIKE = 2;
 
@@ -57,8 +62,10 @@ final class AreaPull {
     private final double[] ratio;
     private final List<Integer> known = new ArrayList<>();
 
-    /** Displacements of the area's nodes under feet that are known. */
+    /** Displacements of the area's nodes under feet that are known; only deflections of the reduced area. */
     private final double[][] shapes;
+
+    private @Nullable ReducedArea reduced;
 
     /** @param places with contact */
     AreaPull(FootLoads loads, int[] area, Place[] places) {
@@ -85,6 +92,7 @@ final class AreaPull {
             }
             if (large == null) {
                 large = loads.model.large(area);
+                reduced = loads.model.reduced(large, here.length > MANY);
             }
             boolean moved = reckon(large, here, MOST[ring]);
             for (int k : here) {
@@ -168,6 +176,33 @@ final class AreaPull {
 
     /** A foot with the pull of this area; other areas rest as they do without it. Null if no equilibrium is found. */
     private @Nullable Reckoned whole(LargeDeflection large, int k) {
+        return reduced == null ? full(large, k) : reduced(reduced, k);
+    }
+
+    private @Nullable Reckoned reduced(ReducedArea on, int k) {
+        PanelModel model = loads.model;
+        Foot foot = loads.feet.get(k);
+        double[] push = loads.pushes[k];
+        double[] elsewhere = push == null ? new double[0] : elsewhere(push);
+        boolean apart = Arrays.stream(elsewhere).allMatch(p -> p == 0);
+        double[] local = on.solve(apart ? foot.force() : model.withPushes(foot.force(), elsewhere));
+        List<double[]> begin = new ArrayList<>();
+        alike.mostAlike(k, known, ALIKE).forEach(like -> begin.add(shapes[like]));
+        if (push != null) {
+            begin.add(on.deflections(on.solve(model.withPushes(foot.force(), push))));
+        }
+        double more = apart
+                ? 0
+                : foot.ask()
+                        .dot(model.factor.solve(model.full(model.withPushes(SparseVector.of(Map.of()), elsewhere))));
+        return new ReducedFoot(on, local)
+                .settle(begin, BALANCE)
+                .map(settled -> new Reckoned(
+                        places[k].linearMm() + more + settled.at(on, on.solve(foot.ask())), settled.shape()))
+                .orElse(null);
+    }
+
+    private @Nullable Reckoned full(LargeDeflection large, int k) {
         PanelModel model = loads.model;
         Foot foot = loads.feet.get(k);
         double[] others = new double[model.matrix.size()];

@@ -5,7 +5,6 @@ import corewright.sandwich.spec.Elastic;
 import corewright.sandwich.spec.PanelSpec;
 import corewright.sandwich.spec.Skin;
 import java.util.Arrays;
-import java.util.stream.IntStream;
 
 /**
  * The stiffness of one cell. Its displacements are ordered by corner, then by surface (outer skin, inner skin, and where
@@ -167,8 +166,14 @@ final class CellStiffness {
 
     /** Adds {@code factor · row row'}, lower triangle. */
     private void addForm(double[] row, double factor) {
-        int[] at = IntStream.range(0, size).filter(i -> row[i] != 0).toArray();
-        for (int i = 0; i < at.length; i++) {
+        int[] at = new int[size];
+        int n = 0;
+        for (int i = 0; i < size; i++) {
+            if (row[i] != 0) {
+                at[n++] = i;
+            }
+        }
+        for (int i = 0; i < n; i++) {
             double left = factor * row[at[i]];
             for (int j = 0; j <= i; j++) {
                 k[at[i] * size + at[j]] += left * row[at[j]];
@@ -178,10 +183,14 @@ final class CellStiffness {
 
     /** Adds {@code e' D e}, lower triangle. */
     private void addForm(double[][] e, Elastic d) {
-        int[] at = IntStream.range(0, size)
-                .filter(i -> e[0][i] != 0 || e[1][i] != 0 || e[2][i] != 0)
-                .toArray();
-        for (int i = 0; i < at.length; i++) {
+        int[] at = new int[size];
+        int n = 0;
+        for (int i = 0; i < size; i++) {
+            if (e[0][i] != 0 || e[1][i] != 0 || e[2][i] != 0) {
+                at[n++] = i;
+            }
+        }
+        for (int i = 0; i < n; i++) {
             int p = at[i];
             double left0 = d.d11() * e[0][p] + d.d12() * e[1][p];
             double left1 = d.d12() * e[0][p] + d.d22() * e[1][p];

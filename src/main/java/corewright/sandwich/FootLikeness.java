@@ -11,8 +11,10 @@ import org.locationtech.jts.geom.Coordinate;
 /**
  * How alike feet on and about one loose area are, as far as the skins' pull goes, and from this the ratio it makes for a foot
  * between others. The pull follows how far the foot sinks by the linear theory and how much of it stands on the loose skin
- * rather than where that is; so feet are points (ln linear, share on the area, x, y), each measured in the step that changes
- * the ratio about as much as the others' (steps found by trial on rectangles and ellipses).
+ * rather than where that is, and how much contact took of it before the pull: beside a step from a shallow gap to a deep one
+ * feet sink alike by the linear theory, but one rests and the other hangs. So feet are points (ln linear, share on the area, x, y,
+ * ln of contact over linear), each measured in the step that changes the ratio about as much as the others' (steps found by trial
+ * on rectangles and ellipses).
  *
  * <p>A ratio is a mean of those known, weighted by the inverse fourth power of the distance, of planes in the first two
  * (D. Shepard, A two-dimensional interpolation function for irregularly-spaced data, Proc. 23rd ACM conference, 1968).
@@ -38,7 +40,8 @@ final class FootLikeness {
                     Math.log(Math.max(p.linearMm(), 1e-9)) / LOG_STEP,
                     share(model, own, p) / SHARE_STEP,
                     p.x() / PLACE_STEP_MM,
-                    p.y() / PLACE_STEP_MM
+                    p.y() / PLACE_STEP_MM,
+                    Math.log(Math.max(p.deflectionMm(), 1e-9) / Math.max(p.linearMm(), 1e-9)) / LOG_STEP
                 })
                 .toArray(double[][]::new);
     }

@@ -11,12 +11,16 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.LinearComponentExtracter;
 
 /** The grid's lines in one direction: through straight sides where they can, closer together along rims. */
 final class GridLines {
     /** Lines closer than this part of the element size would make slivers; the nodes are moved instead. */
     private static final double MERGE = 0.4;
+
+    /** Openings narrower than so many elements could hold one node, or none. */
+    private static final double SMALL = 2;
 
     private final MeshSize size;
     private final boolean alongX;
@@ -30,6 +34,7 @@ final class GridLines {
         fixed.add(range[0]);
         fixed.add(range[1]);
         fixSides(panel.outline(), range);
+        fixSmallOpenings(panel.outline(), range);
         for (Patch patch : panel.patches()) {
             Geometry inside = Overlay.intersection(patch.area(), panel.outline());
             if (!inside.isEmpty()) {
@@ -37,6 +42,20 @@ final class GridLines {
                     fine.add(range(inside.getEnvelopeInternal(), panel.core().thicknessMm()));
                 }
                 fixSides(patch.area(), range);
+            }
+        }
+    }
+
+    /**
+     * Puts lines through the ends of openings that could slip through the grid: with one node inside, all their corners would claim it. A
+     * panel may be held by such an opening alone.
+     */
+    private void fixSmallOpenings(Polygon outline, double[] range) {
+        for (int k = 0; k < outline.getNumInteriorRing(); k++) {
+            double[] ends = range(outline.getInteriorRingN(k).getEnvelopeInternal(), 0);
+            if (ends[1] - ends[0] < SMALL * size.generalMm()) {
+                fixIfFree(ends[0], range);
+                fixIfFree(ends[1], range);
             }
         }
     }

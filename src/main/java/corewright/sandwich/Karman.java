@@ -21,13 +21,15 @@ import java.util.Arrays;
 final class Karman {
     private final int corners;
     private final int surfaces;
-    private final double area;
-    private final Elastic[] stretch;
+    final double area;
+
+    /** Membrane stiffness D t of each skin. */
+    final Elastic[] stretch;
 
     /** Derivatives of N to x and y at the centre. */
-    private final double[] nx;
+    final double[] nx;
 
-    private final double[] ny;
+    final double[] ny;
 
     Karman(PanelSpec panel, CellShape shape, int surfaces) {
         this.surfaces = surfaces;
@@ -123,7 +125,7 @@ final class Karman {
     }
 
     /** A membrane force without its compressive principal part. */
-    private static double[] pullOnly(double[] n) {
+    static double[] pullOnly(double[] n) {
         double mean = (n[0] + n[1]) / 2;
         double radius = Math.hypot((n[0] - n[1]) / 2, n[2]);
         double high = Math.max(0, mean + radius);

@@ -45,22 +45,22 @@ final class LargeDeflection {
 
     private static final int MOST_LESS = 7;
 
-    private final PanelModel model;
-    private final int[] cells;
-    private final int[] nodes;
-    private final Karman[] karman;
+    final PanelModel model;
+    final int[] cells;
+    final int[] nodes;
+    final Karman[] karman;
 
     /** Each cell's corners, by their number among the nodes. */
-    private final int[][] corners;
+    final int[][] corners;
 
     /** Nodes at which skins may meet, by their number among the nodes; gap and spring of each. */
-    private final int[] meeting;
+    final int[] meeting;
 
-    private final double[] gap;
-    private final double[] spring;
+    final double[] gap;
+    final double[] spring;
 
-    private final BlockMatrix stiffness;
-    private final Cholesky.Order order;
+    final BlockMatrix stiffness;
+    final Cholesky.Order order;
 
     /** First unknown of each node in the whole panel. */
     private final int[] firsts;
@@ -231,16 +231,21 @@ final class LargeDeflection {
     OptionalDouble at(double[] local, SparseVector ask) {
         double sum = 0;
         for (int e = 0; e < ask.length(); e++) {
-            int unknown = ask.index(e);
-            int k = Arrays.binarySearch(firsts, unknown);
-            k = k < 0 ? -k - 2 : k;
-            int within = k < 0 ? -1 : unknown - firsts[k];
-            if (k < 0 || within >= stiffness.size(k)) {
+            int own = own(ask.index(e));
+            if (own < 0) {
                 return OptionalDouble.empty();
             }
-            sum += ask.value(e) * local[stiffness.first(k) + within];
+            sum += ask.value(e) * local[own];
         }
         return OptionalDouble.of(sum);
+    }
+
+    /** Of an unknown of the panel, its number among those of the cells' nodes; negative if it is not among them. */
+    int own(int unknown) {
+        int k = Arrays.binarySearch(firsts, unknown);
+        k = k < 0 ? -k - 2 : k;
+        int within = k < 0 ? 0 : unknown - firsts[k];
+        return k < 0 || within >= stiffness.size(k) ? -1 : stiffness.first(k) + within;
     }
 
     /** The forces that make the panel's linear calculation give the settled solution, to be added to the load. */

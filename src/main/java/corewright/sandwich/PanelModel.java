@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -37,6 +38,7 @@ public final class PanelModel {
     private final Map<Upright, double[]> uprights = new ConcurrentHashMap<>();
     private @Nullable Contact contact;
     private final Map<Long, LargeDeflection> large = new HashMap<>();
+    private final Map<LargeDeflection, ReducedArea> reduced = new IdentityHashMap<>();
 
     private PanelModel(PanelSpec panel, MeshSize size, boolean deflectionsOnly) {
         this.panel = panel;
@@ -194,6 +196,29 @@ public final class PanelModel {
     synchronized LargeDeflection large(int[] cells) {
         return large.computeIfAbsent(
                 (long) cells.length << Integer.SIZE | cells[0], key -> new LargeDeflection(this, cells));
+    }
+
+    /** The same reduced to the deflections, once; null where it is not reduced yet and only a few feet are asked, or too large. */
+    synchronized @Nullable ReducedArea reduced(LargeDeflection area, boolean many) {
+        ReducedArea known = reduced.get(area);
+        if (known == null && many && ReducedArea.pays(area)) {
+            known = new ReducedArea(area);
+            reduced.put(area, known);
+        }
+        return known;
+    }
+
+    /** Forces, and the pushes of loose skins on each other. */
+    SparseVector withPushes(SparseVector forces, double[] push) {
+        double[] load = full(forces);
+        addPushes(push, load);
+        return SparseVector.of(load);
+    }
+
+    double[] full(SparseVector forces) {
+        double[] load = new double[matrix.size()];
+        forces.addTo(load);
+        return load;
     }
 
     /** Takes the pushes of loose skins on each other from a right-hand side. */

@@ -9,17 +9,23 @@ import corewright.reuse.Memory;
 import corewright.survey.Survey;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** What one panel has of its stiffness as built when a part of its core is treated, the rest as found. */
 public final class PanelGains {
     /** Less of a region than this is no part of a panel: 0.001 m2. */
     private static final double SMALLEST_MM2 = 1000;
 
+    /** A treatment of everything that changes less than this part leaves nothing to lie between. */
+    private static final double NO_WAY = 1e-3;
+
     private final Survey survey;
     private final DamageMap damage;
     private final StiffnessMap stiffness;
     private final Memory memory;
+    private final Map<String, Kept> kept = new ConcurrentHashMap<>();
 
     /** @param stiffness panels that were calculated; others have no gain */
     public PanelGains(Survey survey, DamageMap damage, StiffnessMap stiffness, Memory memory) {
@@ -65,11 +71,10 @@ public final class PanelGains {
      * @return empty where it cannot be calculated
      */
     public Optional<Quantiles> after(String panel, List<Treatment> treatments) {
-        PanelStiffness known = known(panel);
-        FaceDamage face = damage.face(known.panel().face());
-        Patches patches = new Patches(survey, face, known.panel());
-        Prospects state = patches.with(treatments);
-        PanelInput input = PanelInput.of(survey, face, known.panel(), new CaseLoads(List.of(), List.of()));
+        Kept kept = kept(panel);
+        PanelStiffness known = kept.known;
+        PanelInput input = kept.input;
+        Prospects state = kept.patches.with(treatments);
         for (State same : List.of(State.AS_FOUND, State.AFTER_INJECTION, State.AFTER_RECORE)) {
             if (input.in(same).equals(state)) {
                 return Optional.of(known.in(same).ofAsBuilt());
@@ -79,15 +84,51 @@ public final class PanelGains {
             return Optional.of(known.in(State.AS_BUILT).ofAsBuilt());
         }
         try {
-            return Optional.of(memory.of(
-                    new PanelStudy.Gain(
-                            input,
-                            state,
-                            known.softest().coordinate(),
-                            known.in(State.AS_BUILT).deflectionMm()),
-                    PanelStudy::gain));
+            State full = treatments.stream().anyMatch(t -> t instanceof Treatment.Fill)
+                    ? State.AFTER_INJECTION
+                    : State.AFTER_RECORE;
+            return Optional.of(gain(known, full, state, memory));
         } catch (RuntimeException e) {
             return Optional.empty(); // the panel's own defect is told where it is calculated as found
         }
+    }
+
+    /**
+     * Stiffness over the one as built in a state that is told as a gain only. The middle is calculated; the range is that of a state
+     * between as found and the one in which all of the panel is treated, by how much of the way the middle comes (in logarithms):
+     * what is left untreated varies as found, what is treated as after it.
+     *
+     * @param known the panel's figures
+     * @param full the state with all treated
+     */
+    static Quantiles gain(PanelStiffness known, State full, Prospects state, Memory memory) {
+        double mm = memory.of(new Sink(state.middle(), known.softest().coordinate()), Sink::mm);
+        double ratio = known.in(State.AS_BUILT).deflectionMm() / mm;
+        Quantiles from = known.in(State.AS_FOUND).ofAsBuilt();
+        Quantiles to = known.in(full).ofAsBuilt();
+        double way = Math.log(to.p50() / from.p50());
+        double come = Math.abs(way) < NO_WAY ? 0 : Math.max(0, Math.min(1, Math.log(ratio / from.p50()) / way));
+        return new Quantiles(
+                ratio * between(from.p10() / from.p50(), to.p10() / to.p50(), come),
+                ratio,
+                ratio * between(from.p90() / from.p50(), to.p90() / to.p50(), come));
+    }
+
+    private static double between(double from, double to, double come) {
+        return Math.pow(from, 1 - come) * Math.pow(to, come);
+    }
+
+    /** What stays the same of a panel, whatever is done to it. */
+    private record Kept(PanelStiffness known, Patches patches, PanelInput input) {}
+
+    private Kept kept(String panel) {
+        return kept.computeIfAbsent(panel, name -> {
+            PanelStiffness known = known(name);
+            FaceDamage face = damage.face(known.panel().face());
+            return new Kept(
+                    known,
+                    new Patches(survey, face, known.panel()),
+                    PanelInput.of(survey, face, known.panel(), new CaseLoads(List.of(), List.of())));
+        });
     }
 }

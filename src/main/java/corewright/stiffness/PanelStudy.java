@@ -37,7 +37,7 @@ final class PanelStudy {
 
     private final PanelInput input;
     private final Map<PanelSpec, Figures> figures = new HashMap<>();
-    private final Map<PanelSpec, Double> deflections = new HashMap<>();
+    private final Map<Sink, Double> sinks = new HashMap<>();
 
     private PanelStudy(PanelInput input) {
         this.input = input;
@@ -107,20 +107,6 @@ final class PanelStudy {
         return known.planned(state, c -> Objects.requireNonNull(middle.answers.get(c.name())));
     }
 
-    /**
-     * What a panel's stiffness over the one as built depends on, in one state.
-     *
-     * @param place where it is compared
-     */
-    record Gain(PanelInput input, Prospects state, Coordinate place, double builtMm) {}
-
-    /** Stiffness over the one as built at a place; p10 in the worse tenth of cases, p90 in the better one. */
-    static Quantiles gain(Gain asked) {
-        PanelStudy study = new PanelStudy(asked.input);
-        return study.ratios(
-                asked.state, asked.place, asked.builtMm, study.deflection(asked.state.middle(), asked.place));
-    }
-
     private Figures figures(PanelSpec spec, Coordinate softest) {
         Figures known = figures.get(spec);
         if (known == null) {
@@ -188,19 +174,13 @@ final class PanelStudy {
      */
     private Quantiles ratios(Prospects state, Coordinate place, double builtMm, double middleMm) {
         double[] ratio = Stream.of(state.worse(), state.middle(), state.better())
-                .mapToDouble(spec -> builtMm / (spec.equals(state.middle()) ? middleMm : deflection(spec, place)))
+                .mapToDouble(spec -> builtMm
+                        / (spec.equals(state.middle())
+                                ? middleMm
+                                : sinks.computeIfAbsent(new Sink(spec, place), Sink::mm)))
                 .sorted() // where the place lies at a rim, more damage elsewhere can make it stiffer
                 .toArray();
         return new Quantiles(ratio[0], ratio[1], ratio[2]);
-    }
-
-    private double deflection(PanelSpec spec, Coordinate place) {
-        Double known = deflections.get(spec);
-        if (known == null) {
-            known = place(forDeflections(spec), place).deflectionMm();
-            deflections.put(spec, known);
-        }
-        return known;
     }
 
     private static StateStiffness state(Figures figures, Quantiles ratio) {

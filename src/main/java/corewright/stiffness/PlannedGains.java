@@ -74,13 +74,7 @@ final class PlannedGains {
             return Optional.of(worst.in(State.AS_FOUND).ofAsBuilt());
         }
         try {
-            return Optional.of(memory.of(
-                    new PanelStudy.Gain(
-                            PanelInput.of(survey, face, worst.panel(), new CaseLoads(List.of(), List.of())),
-                            state,
-                            worst.softest().coordinate(),
-                            worst.in(State.AS_BUILT).deflectionMm()),
-                    PanelStudy::gain));
+            return Optional.of(PanelGains.gain(worst, State.AFTER_RECORE, state, memory));
         } catch (RuntimeException e) {
             defects.add(Defect.of(
                     "what drying gives back of the stiffness",

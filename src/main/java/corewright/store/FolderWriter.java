@@ -59,9 +59,9 @@ public final class FolderWriter {
         for (Map.Entry<String, List<String>> file : files.entrySet()) {
             Files.writeString(folder.resolve(file.getKey() + ".csv"), String.join("\n", file.getValue()) + "\n");
         }
-        for (Photo photo : survey.photos()) {
-            byte[] content = pictures.content(photo.file());
-            Path place = folder.resolve(photo.file().replace('\\', '/')).normalize();
+        for (String name : Pictures.names(survey)) {
+            byte[] content = pictures.content(name);
+            Path place = folder.resolve(name.replace('\\', '/')).normalize();
             if (content != null && place.startsWith(folder) && !Files.exists(place)) {
                 Files.createDirectories(place.getParent());
                 Files.write(place, content);

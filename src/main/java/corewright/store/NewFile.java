@@ -1,7 +1,6 @@
 package corewright.store;
 
 import corewright.survey.Finding;
-import corewright.survey.Photo;
 import corewright.survey.Survey;
 import java.io.IOException;
 import java.io.InputStream;
@@ -49,10 +48,10 @@ final class NewFile {
                 Rows rows = new Rows(connection);
                 rows.insertAll(survey);
                 rows.append(Table.IMPORT_NOTES, importNotes);
-                for (Photo photo : survey.photos()) {
-                    byte[] content = pictures.content(photo.file());
+                for (String name : Pictures.names(survey)) {
+                    byte[] content = pictures.content(name);
                     if (content != null) {
-                        put(connection, photo.file(), content);
+                        put(connection, name, content);
                     }
                 }
                 connection.commit();

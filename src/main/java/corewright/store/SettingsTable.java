@@ -62,7 +62,8 @@ final class SettingsTable {
                 plain.numerics(),
                 plain.terms(),
                 plain.drying(),
-                plain.goal());
+                plain.goal(),
+                plain.letterhead());
     }
 
     private static JsonNode like(JsonNode known, Value value) {

@@ -117,8 +117,19 @@ public record NamedLog(List<WorkEntry> entries, List<Slip> slips, List<Slip> tak
                 : whole;
     }
 
+    /** Every name and number in a log, folded: a new hole that had one of them would change what the log says. */
+    public static Set<String> written(List<WorkEntry> log) {
+        Set<String> written = new HashSet<>();
+        for (WorkEntry entry : log) {
+            written.add(folded(entry.hole()));
+            Optional.ofNullable(entry.oozeAt()).ifPresent(w -> written.add(folded(w)));
+            Optional.ofNullable(entry.ventShown()).ifPresent(w -> written.add(folded(w)));
+        }
+        return written;
+    }
+
     /** {@code r1 - 3}, {@code R1/3} and {@code hole R1_3} are R1-3. */
-    private static String folded(String name) {
+    public static String folded(String name) {
         return name.toUpperCase(Locale.ROOT)
                 .replaceFirst("^(HOLE|NO\\.?|#)\\s*", "")
                 .strip()

@@ -20,7 +20,11 @@ import org.junit.jupiter.api.io.TempDir;
 /** The plan that lives through the work. The long run of sequences is {@link PlanSequencesBench}. */
 @NullUnmarked // JUnit fills the folders
 class PlanRevisionsTest {
-    private static final int SEQUENCES = 2;
+    /**
+     * In the first a number that the log has without its region is that of one hole only, until another would get it; in the
+     * second two regions that were filled apart would be joined by a run in which nothing changed.
+     */
+    private static final int[] SEEDS = {1031, 1087};
 
     @TempDir
     private Path place;
@@ -40,10 +44,10 @@ class PlanRevisionsTest {
     void namesStayAndGramsCountOnce() throws IOException {
         Survey survey = survey(place);
         PlanSequences.Sums sums = new PlanSequences.Sums();
-        for (int seed = 1; seed <= SEQUENCES; seed++) {
+        for (int seed : SEEDS) {
             new PlanSequences(survey, seed).run(sums);
         }
-        assertThat(sums.revisions).isGreaterThan(SEQUENCES); // something did change
+        assertThat(sums.revisions).isGreaterThan(SEEDS.length); // something did change
         assertThat(sums.drilled).isPositive();
         assertThat(sums.dropped).isPositive();
     }

@@ -112,7 +112,7 @@ final class PlanSequences {
                     .isEqualTo(text);
             survey = survey.with(plan);
             assertThat(RepairPlanText.of(Run.of(survey, new Memory()).plan()))
-                    .as("nothing changed")
+                    .as("nothing changed; drilled: %s", Begun.holes(survey))
                     .isEqualTo(text);
             sums.runs += 3;
             sums.elsewhere += run.work().elsewhere().size();

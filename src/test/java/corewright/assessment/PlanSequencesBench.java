@@ -6,7 +6,7 @@ import java.nio.file.Files;
 /**
  * Many sequences of readings, logs and runs; {@code PlanRevisionsTest} has a few of them in the gate.
  *
- * <p>{@code java corewright.assessment.PlanSequencesBench 200}
+ * <p>{@code java corewright.assessment.PlanSequencesBench 200 1001}: how many, and the first seed
  */
 public final class PlanSequencesBench {
     private PlanSequencesBench() {}
@@ -16,15 +16,17 @@ public final class PlanSequencesBench {
         var survey = PlanRevisionsTest.survey(Files.createTempDirectory("sequences"));
         PlanSequences.Sums sums = new PlanSequences.Sums();
         int failed = 0;
-        for (int seed = 1; seed <= sequences; seed++) {
+        int first = Integer.parseInt(args[1]);
+        for (int done = 1; done <= sequences; done++) {
+            int seed = first + done - 1;
             try {
                 new PlanSequences(survey, seed).run(sums);
             } catch (AssertionError | RuntimeException e) {
                 failed++;
                 System.out.println("sequence " + seed + ": " + e);
             }
-            if (seed % 10 == 0) {
-                System.out.println(seed + " sequences, " + failed + " failed: " + sums);
+            if (done % 5 == 0) {
+                System.out.println(done + " sequences, " + failed + " failed: " + sums);
             }
         }
     }

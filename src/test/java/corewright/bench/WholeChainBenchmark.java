@@ -119,7 +119,7 @@ public final class WholeChainBenchmark {
     }
 
     /** The demo after edits that its check lets pass. */
-    private static Intake edited(long seed) throws IOException, RefusedException {
+    static Intake edited(long seed) throws IOException, RefusedException {
         GeneratedSurveys random = new GeneratedSurveys(seed);
         Intake intake = SurveyFolder.read(Path.of("demo-data", "quillwort"));
         for (int i = 0; i < EDITS; i++) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import corewright.desktop.state.Units;
 import corewright.desktop.walk.GridWalk;
 import corewright.intake.SurveyFolder;
+import corewright.report.Kept;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
 import java.io.IOException;
@@ -69,10 +70,11 @@ class SheetsCommandTest {
 
     /** Whoever types the sheet in follows the walk of the window: the numbers must be its order. */
     @Test
-    void placesOfASurveyWithoutReadingsAreNumberedAsTheWalkAsksForThem() throws IOException {
+    void placesOfASurveyWithoutReadingsAreNumberedAsTheWalkAsksForThem() throws Exception {
         survey("", "");
         Path out = folder.resolve("sheets.pdf");
         assertThat(run(out)).isZero();
+        Kept.check(out);
         Survey read = SurveyFolder.readPlan(folder).survey();
         List<Spot> walked = new GridWalk(read, "deck", "A", 300, Units.METRIC, (deed, change) -> {}).points();
         String text = text(out);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.assessment.Assessor;
 import corewright.desktop.state.Appearance;
+import corewright.desktop.state.Step;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -47,7 +48,9 @@ class DesktopPicturesTest {
             window.write(TO.resolve("desktop-setup.png"));
             OpenWindow.doFx(() -> window.desk.view().task(null));
             OpenWindow.doFx(() -> window.desk.bench().hold(false));
+            secondHalf(window);
             OpenWindow.doFx(() -> {
+                window.desk.bench().sight().go(Step.DAMAGE);
                 window.desk.bench().sight().appear(Appearance.NIGHT);
                 window.desk.bench().select("R3");
             });
@@ -66,5 +69,49 @@ class DesktopPicturesTest {
             window.write(TO.resolve("desktop-walk.png"));
             assertThat(window.picture().getWidth()).isEqualTo(1440);
         }
+    }
+
+    private static void secondHalf(OpenWindow window) {
+        OpenWindow.doFx(() -> {
+            window.desk.bench().sight().go(Step.REPAIR);
+            window.desk.bench().select("R1");
+        });
+        window.waitUntilCalculated();
+        window.write(TO.resolve("desktop-decide.png"));
+        OpenWindow.doFx(() -> window.desk.half().holes().open());
+        window.waitFor(
+                "the holes tried",
+                () -> window.desk.half().holes().model().now().isPresent());
+        window.waitUntilCalculated();
+        window.write(TO.resolve("desktop-holes.png"));
+        OpenWindow.doFx(() -> window.desk.bench().sight().go(Step.STIFFNESS));
+        window.waitFor("the pictures", () -> window.desk.half().stiffness().settled());
+        window.write(TO.resolve("desktop-stiffness.png"));
+        OpenWindow.doFx(() -> window.desk.bench().sight().go(Step.PAPERS));
+        window.waitFor(
+                "the page", () -> window.desk.half().papers().model().page().isPresent());
+        window.write(TO.resolve("desktop-papers.png"));
+        OpenWindow.doFx(() -> window.desk.half().showOwner());
+        window.waitFor("the owner's page", () -> window.desk.view().lookup("#owner-pane") != null);
+        window.write(TO.resolve("desktop-owner.png"));
+        OpenWindow.doFx(() -> {
+            window.desk.view().task(null);
+            window.desk.bench().sight().go(Step.REPAIR);
+            window.desk.bench().select("R1");
+            window.desk.half().work();
+        });
+        window.waitFor(
+                "the frozen plan",
+                () -> !window.desk.bench().survey().orElseThrow().repairPlan().isNone());
+        window.waitUntilCalculated();
+        window.write(TO.resolve("desktop-work.png"));
+        OpenWindow.doFx(() -> {
+            window.desk.view().task(null);
+            window.desk.bench().undo();
+        });
+        window.waitFor(
+                "the plan taken back",
+                () -> window.desk.bench().survey().orElseThrow().repairPlan().isNone());
+        window.waitUntilCalculated();
     }
 }

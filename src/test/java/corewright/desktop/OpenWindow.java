@@ -32,10 +32,14 @@ import org.testfx.api.FxToolkit;
 
 /** A real window without a screen, and hands to use it. */
 final class OpenWindow implements AutoCloseable {
-    private static final long PATIENCE_MS = 240_000;
+    private static final long PATIENCE_MS = Long.getLong("patience.ms", 240_000);
 
     final FxRobot hand = new FxRobot();
     final Desk desk;
+
+    /** Files handed to the system's viewer. */
+    final List<Path> opened = new java.util.concurrent.CopyOnWriteArrayList<>();
+
     private final Stage stage;
     private final FxJobs jobs = new FxJobs();
     private final Preferences preferences = Preferences.userRoot()
@@ -48,7 +52,8 @@ final class OpenWindow implements AutoCloseable {
             throw new IllegalStateException(e);
         }
         desk = onFx(() -> {
-            Desk made = new Desk(new Workbench(jobs, chain), new NoChooser(chosen), new Recent(() -> preferences));
+            Desk made = new Desk(
+                    new Workbench(jobs, chain), new NoChooser(chosen), new Recent(() -> preferences), opened::add);
             stage.setScene(made.scene());
             stage.setWidth(1440);
             stage.setHeight(900);
@@ -129,6 +134,13 @@ final class OpenWindow implements AutoCloseable {
         waitFor(
                 "the plan and its legend",
                 () -> desk.view().plan().settled() && desk.view().legend().settled());
+    }
+
+    void resize(int width, int height) {
+        doFx(() -> {
+            stage.setWidth(width);
+            stage.setHeight(height);
+        });
     }
 
     BufferedImage picture() {

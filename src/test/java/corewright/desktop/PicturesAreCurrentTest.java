@@ -33,7 +33,7 @@ class PicturesAreCurrentTest {
             }
 
             assertThat(controls).isEqualTo(Files.readString(LIST));
-            for (String name : List.of("start", "damage", "damage-night", "insight", "setup", "walk")) {
+            for (String name : List.of("start", "damage", "damage-night", "decide", "holes", "insight", "owner", "papers", "setup", "stiffness", "walk", "work")) {
                 assertThat(Path.of("docs/pictures/desktop-" + name + ".png")).isNotEmptyFile();
             }
         }

@@ -249,6 +249,7 @@ class WindowTest {
         Photo photo = new Photo(new Origin("window", 0), "photos/x.png", new Spot("foredeck", 300, 200), "");
         try (OpenWindow window = bare(folder)) {
             OpenWindow.doFx(() -> window.desk.bench().edit("photograph", s -> Edit.add(s, Part.PHOTOS, photo)));
+            window.waitFor("the photograph", () -> !survey(window).photos().isEmpty());
             window.waitUntilCalculated();
             PlanPane plan = window.desk.view().plan();
             Point2D mark = OpenWindow.onFx(() ->

@@ -93,7 +93,7 @@ public final class DrawnBenchmark {
         print("%s: with what is held back %s; without %s%n", name, told(with), told(without));
     }
 
-    private static FillTrial.Work work(InjectionPlan plan, Resin resin, Survey survey) {
+    static FillTrial.Work work(InjectionPlan plan, Resin resin, Survey survey) {
         Map<String, Double> liquid = new HashMap<>();
         WorkLog.planned(plan, survey.settings().drilling().wasteFraction())
                 .forEach((hole, grams) -> liquid.put(hole, grams / (resin.densityKgM3() * 1e-6)));
@@ -108,7 +108,7 @@ public final class DrawnBenchmark {
     }
 
     /** As the card has it: high grams less planned. */
-    private static FillTrial.Held held(InjectionPlan plan, Resin resin, Survey survey, FillTrial.Work work) {
+    static FillTrial.Held held(InjectionPlan plan, Resin resin, Survey survey, FillTrial.Work work) {
         double gPerMm3 = resin.densityKgM3() * 1e-6;
         List<FillTrial.Dose> doses = new ArrayList<>();
         for (Hole hole : plan.holes()) {
@@ -126,7 +126,11 @@ public final class DrawnBenchmark {
     }
 
     private static Cavity cavity(SpaceTask task, Quantiles mm3, Random random) {
-        double z = random.nextGaussian();
+        return cavity(task, mm3, random.nextGaussian(), random);
+    }
+
+    /** @param z of the volume: standard deviations of its logarithm from the middle */
+    static Cavity cavity(SpaceTask task, Quantiles mm3, double z, Random random) {
         double tail = z > 0 ? mm3.p90() / mm3.p50() : mm3.p50() / mm3.p10();
         double volume = mm3.p50() * Math.pow(tail, z / P90);
         Polygon likely = task.space().area();

@@ -45,6 +45,9 @@ class NothingShortenedTest {
                 folder.resolve("out"));
         whole(pages);
         nothingBelowTheBody(folder.resolve("out/owner-report.pdf"));
+        assertThat(PrintedNumbers.unknown(folder.resolve("out")))
+                .as("numbers that are in no table of the run")
+                .isEmpty();
     }
 
     /** What runs on under the last line of a page would stand on the foot. */
@@ -75,6 +78,9 @@ class NothingShortenedTest {
                 folder.resolve("out"));
         whole(pages);
         nothingBelowTheBody(folder.resolve("out/owner-report.pdf"));
+        for (String file : List.of("owner-report.pdf", "work-cards.pdf", "survey-record.pdf", "drill-template.pdf")) {
+            assertThat(Overlaps.of(folder.resolve("out").resolve(file))).isEmpty();
+        }
         if (which.equals("heading")) {
             of(pages, "owner").forEach(p -> holds(p, VESSEL, NAME, SURVEYOR));
             of(pages, "maps").forEach(p -> holds(p, VESSEL, NAME, SURVEYOR));

@@ -31,8 +31,9 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 
 /** Surveys taken through the chain, and the words of all that is printed of them. */
-final class Printed {
+public final class Printed {
     static final Path DECK = Path.of("src/test/resources/corewright/cli/small-deck");
+    static final Path TRIAL = Path.of("src/test/resources/trial-decks/deck12");
     static final Path DEMO = Path.of("demo-data/quillwort");
 
     private Printed() {}
@@ -61,7 +62,7 @@ final class Printed {
     }
 
     /** The chain without panels, whose stiffness takes most of its time. */
-    static Assessment withoutPanels(Intake in) {
+    public static Assessment withoutPanels(Intake in) {
         Survey survey = in.survey();
         DamageMap damage = Damage.fit(survey, new Memory()).map();
         RepairOptions options = RepairPlanner.plan(survey, damage, new Memory());

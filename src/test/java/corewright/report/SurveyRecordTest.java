@@ -1,6 +1,7 @@
 package corewright.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import corewright.assessment.Assessed;
 import corewright.assessment.Assessor;
@@ -11,18 +12,26 @@ import corewright.damage.Insight;
 import corewright.damage.InsightWork;
 import corewright.intake.Intake;
 import corewright.intake.SurveyFolder;
+import corewright.intake.text.RefusedException;
 import corewright.report.data.InputHash;
 import corewright.report.page.Program;
 import corewright.report.record.SurveyRecord;
+import corewright.store.Pictures;
 import corewright.store.SurveyFile;
+import corewright.survey.Subject;
 import corewright.survey.Survey;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.jspecify.annotations.NullUnmarked;
 import org.junit.jupiter.api.Test;
@@ -62,6 +71,70 @@ class SurveyRecordTest {
         // a line of the list for every reading of the meter
         long told = text.lines().mapToLong(SurveyRecordTest::readings).sum();
         assertThat(told).isEqualTo(in.survey().readings().moisture().size());
+    }
+
+    /** Photographs stand in the record with file, place and caption, the logo at its head; what is missing is said. */
+    @Test
+    void picturesAndLetterheadAreInTheRecord() throws Exception {
+        Path deck = Files.createDirectories(folder.resolve("deck"));
+        for (String name : List.of("logo.png", "hatch.jpg")) {
+            BufferedImage picture = new BufferedImage(1600, 900, BufferedImage.TYPE_INT_RGB);
+            String format = name.endsWith("png") ? "png" : "jpg";
+            assertThat(ImageIO.write(picture, format, deck.resolve(name).toFile()))
+                    .isTrue();
+        }
+        Files.writeString(deck.resolve("photos.csv"), """
+                file,face,x,y,caption
+                hatch.jpg,fore deck,300,-120,stain under the hatch's coaming
+                gone.jpg,fore deck,700,200,
+                """);
+        Intake in = Printed.intake(
+                Printed.DECK,
+                deck,
+                yaml -> yaml.replace("probes: probes.csv", "probes: probes.csv, photos: photos.csv")
+                        + "\nletterhead: { firm: Haven Survey, address: \"Quay 1, Haven\", qualification: surveyor,"
+                        + " logo: logo.png }\n");
+        assertThat(in.findings()).noneMatch(f -> f.message().contains("logo"));
+        assertThat(in.findings())
+                .anyMatch(f -> f.subject() == Subject.PICTURE && f.message().contains("gone.jpg"));
+
+        Path file = folder.resolve("record.pdf");
+        SurveyRecord.write(Printed.withoutPanels(in), Map.of(), Pictures.in(deck), file);
+
+        assertThat(text(file).replaceAll("\\s+", " "))
+                .contains("Haven Survey Quay 1, Haven", "Photographs")
+                .contains("hatch.jpg fore deck, 0.30 m aft, 0.12 m to port. stain under the hatch's coaming")
+                .contains("gone.jpg fore deck, 0.70 m aft, 0.20 m to starboard. The picture itself was not to be had.");
+        Kept.check(file);
+        try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
+            int pictures = 0;
+            for (PDPage page : pdf.getPages()) {
+                for (COSName name : page.getResources().getXObjectNames()) {
+                    pictures += page.getResources().isImageXObject(name) ? 1 : 0;
+                }
+            }
+            assertThat(pictures).isEqualTo(2);
+        }
+        Path gpkg = folder.resolve("deck.gpkg");
+        SurveyFile.create(gpkg, in.survey(), List.of(), Pictures.in(deck));
+        try (SurveyFile kept = SurveyFile.openToRead(gpkg)) {
+            assertThat(kept.picture("logo.png")).isEqualTo(Files.readAllBytes(deck.resolve("logo.png")));
+        }
+    }
+
+    /** A logo that cannot be shown is a finding with its place; one outside the folder is refused. */
+    @Test
+    void aLogoThatCannotBeShownIsSaid() throws Exception {
+        Path deck = Files.createDirectories(folder.resolve("deck"));
+        Files.writeString(deck.resolve("logo.png"), "not a picture");
+        Intake in = Printed.intake(Printed.DECK, deck, yaml -> yaml + "\nletterhead: { logo: logo.png }\n");
+        assertThat(in.findings())
+                .anyMatch(f -> f.subject() == Subject.PICTURE
+                        && f.message().equals("Picture logo.png is not a PNG or JPEG picture.")
+                        && f.origin().toString().startsWith("survey.yaml:"));
+        assertThatThrownBy(() -> Printed.intake(
+                        Printed.DECK, folder.resolve("out"), yaml -> yaml + "\nletterhead: { logo: ../logo.png }\n"))
+                .isInstanceOf(RefusedException.class);
     }
 
     /** As many as a line of the list has; it stands in columns. */

@@ -14,6 +14,7 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
 import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Envelope;
 
 /** The plan in the window: the newest picture of it, moved and stretched with the hand until the next one is painted. */
 public final class PlanPane extends Region {
@@ -37,6 +38,11 @@ public final class PlanPane extends Region {
         void dragged(PlanCamera camera, MouseEvent event);
 
         void released(PlanCamera camera, MouseEvent event);
+
+        /** A press that it did not keep and that moved nothing; answering true is enough done with it. */
+        default boolean touched(PlanCamera camera, MouseEvent event) {
+            return false;
+        }
     }
 
     /** A place touched or pointed at. */
@@ -115,6 +121,18 @@ public final class PlanPane extends Region {
         if (a != null && getWidth() >= LEAST_PX && getHeight() >= LEAST_PX) {
             camera = PlanCamera.fitting(a.survey().face(face), getWidth(), getHeight());
             fitted = true;
+            ask();
+        }
+    }
+
+    /** An area of the face, as large as the room allows. */
+    public void look(Envelope area) {
+        if (getWidth() >= LEAST_PX && getHeight() >= LEAST_PX && !area.isNull()) {
+            double wide = area.getWidth() / camera.mmPerPx() / getWidth();
+            double high = area.getHeight() / camera.mmPerPx() / getHeight();
+            camera = camera.zoomed(0.9 / Math.max(1e-6, Math.max(wide, high)), getWidth() / 2, getHeight() / 2)
+                    .centredOn(area.centre().x, area.centre().y);
+            fitted = false;
             ask();
         }
     }
@@ -245,7 +263,8 @@ public final class PlanPane extends Region {
     private void release(MouseEvent e) {
         if (handBusy && hand != null) {
             hand.released(camera, e);
-        } else if (Math.hypot(e.getX() - pressX, e.getY() - pressY) < TOUCH_PX) {
+        } else if (Math.hypot(e.getX() - pressX, e.getY() - pressY) < TOUCH_PX
+                && (hand == null || !hand.touched(camera, e))) {
             touched.at(camera.xMm(e.getX()), camera.yMm(e.getY()));
         }
         handBusy = false;

@@ -34,6 +34,8 @@ public final class Sketch {
     /** Places off any vertex fall on whole centimetres: nobody measures a deck better. */
     private static final double GRID_MM = 10;
 
+    private static final String MOVING = "Touch a point of the outline or of anything drawn, then drag it.";
+
     /** What is being drawn. */
     public enum Tool {
         MOVE("move points", 0),
@@ -75,6 +77,7 @@ public final class Sketch {
     private Tool tool = Tool.MOVE;
     private String name = "";
     private String message = "";
+    private @Nullable Vertex picked;
     private @Nullable Vertex held;
     private @Nullable Coordinate heldAt;
 
@@ -87,8 +90,9 @@ public final class Sketch {
     public void take(Tool other) {
         tool = other;
         points.clear();
+        picked = null;
         message = switch (other) {
-            case MOVE -> "Drag a point of the outline or of anything drawn.";
+            case MOVE -> MOVING;
             case FITTING, METAL_FITTING, LOADED_FITTING, ACCESS ->
                 "Touch the place of the " + other.word + ", or type it.";
             case DIVIDER, SUPPORT -> "Touch its points one after the other; Finish ends the line.";
@@ -107,6 +111,7 @@ public final class Sketch {
      */
     public void touch(Survey survey, double xMm, double yMm, double reachMm) {
         if (tool == Tool.MOVE) {
+            pick(survey, xMm, yMm, reachMm);
             return;
         }
         Coordinate at = snapped(survey, xMm, yMm, reachMm);
@@ -227,9 +232,18 @@ public final class Sketch {
 
     // --- moving ------------------------------------------------------------------------------------------------------
 
-    /** Takes the vertex under the hand; false where there is none. */
-    public boolean grasp(Survey survey, double xMm, double yMm, double reachMm) {
-        held = tool == Tool.MOVE ? nearest(survey, xMm, yMm, reachMm).orElse(null) : null;
+    private void pick(Survey survey, double xMm, double yMm, double reachMm) {
+        picked = nearest(survey, xMm, yMm, reachMm).orElse(null);
+        message = picked == null
+                ? MOVING
+                : "This point is picked: now drag it. A drag from anywhere else moves the plan.";
+    }
+
+    /** Takes the vertex that was picked before, where it lies under the hand; false where it does not. */
+    public boolean grasp(double xMm, double yMm, double reachMm) {
+        Vertex vertex = picked;
+        boolean under = vertex != null && vertex.at().distance(new Coordinate(xMm, yMm)) <= reachMm;
+        held = under && tool == Tool.MOVE ? vertex : null;
         heldAt = held == null ? null : held.at();
         return held != null;
     }
@@ -245,6 +259,7 @@ public final class Sketch {
         Vertex vertex = held;
         Coordinate to = heldAt;
         held = null;
+        picked = null;
         if (vertex == null || to == null || to.equals2D(vertex.at())) {
             return;
         }
@@ -333,6 +348,11 @@ public final class Sketch {
 
     public List<Coordinate> points() {
         return List.copyOf(points);
+    }
+
+    /** Where the vertex is that the next drag moves; null where none is picked. */
+    public @Nullable Coordinate pickedAt() {
+        return picked == null ? null : picked.at();
     }
 
     /** Where the vertex in hand is; null where none is held. */

@@ -33,9 +33,6 @@ public final class SketchHand implements PlanPane.Hand, PlanPane.Overlay {
     private final VBox tools = new VBox(8);
     private @Nullable Image picture;
     private @Nullable Underlay underlay;
-    private double pressX;
-    private double pressY;
-    private boolean moving;
 
     public SketchHand(Sketch sketch, Workbench bench, PlanPane plan, Runnable pickPicture, Runnable done) {
         this.sketch = sketch;
@@ -133,12 +130,9 @@ public final class SketchHand implements PlanPane.Hand, PlanPane.Overlay {
 
     @Override
     public boolean pressed(PlanCamera camera, MouseEvent e) {
-        pressX = e.getX();
-        pressY = e.getY();
         double reach = REACH_PX * camera.mmPerPx();
-        moving = survey().map(s -> sketch.grasp(s, camera.xMm(e.getX()), camera.yMm(e.getY()), reach))
+        return survey().map(s -> sketch.grasp(camera.xMm(e.getX()), camera.yMm(e.getY()), reach))
                 .orElse(false);
-        return moving || sketch.tool() != Tool.MOVE;
     }
 
     @Override
@@ -150,13 +144,16 @@ public final class SketchHand implements PlanPane.Hand, PlanPane.Overlay {
 
     @Override
     public void released(PlanCamera camera, MouseEvent e) {
-        if (moving) {
-            sketch.release();
-        } else if (Math.hypot(e.getX() - pressX, e.getY() - pressY) < REACH_PX) {
-            double reach = REACH_PX * camera.mmPerPx();
-            survey().ifPresent(s -> sketch.touch(s, camera.xMm(e.getX()), camera.yMm(e.getY()), reach));
-        }
+        sketch.release();
         show();
+    }
+
+    @Override
+    public boolean touched(PlanCamera camera, MouseEvent e) {
+        double reach = REACH_PX * camera.mmPerPx();
+        survey().ifPresent(s -> sketch.touch(s, camera.xMm(e.getX()), camera.yMm(e.getY()), reach));
+        show();
+        return true;
     }
 
     @Override
@@ -178,6 +175,10 @@ public final class SketchHand implements PlanPane.Hand, PlanPane.Overlay {
         if (sketch.tool() == Tool.MOVE) {
             Color ink = PlanPane.fx(bench.sight().appearance().look().tone().ink());
             survey().ifPresent(s -> sketch.vertices(s).forEach(v -> handle(g, camera, v.at(), ink, ground)));
+        }
+        Coordinate picked = sketch.pickedAt();
+        if (picked != null) {
+            handle(g, camera, picked, crayon, crayon);
         }
         Coordinate held = sketch.heldAt();
         if (held != null) {

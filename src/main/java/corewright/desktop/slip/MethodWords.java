@@ -52,7 +52,7 @@ final class MethodWords {
                 ? Slip.Standing.ADVISED
                 : why.isEmpty() ? Slip.Standing.OFFERED : Slip.Standing.NOT_OFFERED;
         String note = standing == Slip.Standing.NOT_OFFERED ? "not offered" : gives(region, method);
-        return new Slip.MethodKey(name(method), note, standing, why);
+        return new Slip.MethodKey(method, name(method), note, standing, why);
     }
 
     static String name(Method method) {

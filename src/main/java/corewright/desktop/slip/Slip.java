@@ -1,5 +1,6 @@
 package corewright.desktop.slip;
 
+import corewright.decision.Method;
 import corewright.survey.Finding;
 import corewright.survey.Spot;
 import java.util.List;
@@ -97,7 +98,7 @@ public record Slip(
     }
 
     /** One of the four methods. */
-    public record MethodKey(String name, String note, Standing standing, String why) {}
+    public record MethodKey(Method method, String name, String note, Standing standing, String why) {}
 
     /** A finding as the slip shows it; touching it moves the plan to its spot. */
     public record FindingLine(
@@ -126,7 +127,7 @@ public record Slip(
         Work said(UnaryOperator<String> terms) {
             return new Work(
                     methods.stream()
-                            .map(m -> new MethodKey(m.name, m.note, m.standing, terms.apply(m.why)))
+                            .map(m -> new MethodKey(m.method, m.name, m.note, m.standing, terms.apply(m.why)))
                             .toList(),
                     terms.apply(advice),
                     findingsTitle,

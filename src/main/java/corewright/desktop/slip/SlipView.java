@@ -1,6 +1,7 @@
 package corewright.desktop.slip;
 
 import corewright.assessment.Ages;
+import corewright.decision.Method;
 import corewright.drawing.kit.Figures;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,11 +37,17 @@ public final class SlipView extends VBox {
 
     private final Consumer<Slip.FindingLine> go;
     private final Help help;
+    private Consumer<Method> wanted = m -> {};
 
     public SlipView(Consumer<Slip.FindingLine> go, Help help) {
         this.go = go;
         this.help = help;
         getStyleClass().add("slip");
+    }
+
+    /** Told which method was touched. */
+    public void onMethod(Consumer<Method> listener) {
+        wanted = listener;
     }
 
     /** @param actions buttons and fields of the step, between the facts and the findings */
@@ -158,7 +165,7 @@ public final class SlipView extends VBox {
         return grid;
     }
 
-    private static Node methods(Slip.Work work) {
+    private Node methods(Slip.Work work) {
         GridPane grid = new GridPane();
         grid.getStyleClass().add("methods");
         int i = 0;
@@ -173,6 +180,7 @@ public final class SlipView extends VBox {
             key.setGraphic(words);
             key.getStyleClass().addAll("method", m.standing().name().toLowerCase(java.util.Locale.ROOT));
             key.setPrefWidth(WIDTH / 2);
+            key.setOnAction(e -> wanted.accept(m.method()));
             key.setAccessibleText(m.name() + ", " + m.note());
             if (!m.why().isEmpty()) {
                 Tooltip tip = new Tooltip(m.why());

@@ -4,13 +4,12 @@ import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
 import corewright.damage.Region;
 import corewright.decision.RegionDecision;
+import corewright.desktop.state.EditLog;
+import corewright.desktop.state.Kept;
 import corewright.desktop.state.Step;
 import corewright.desktop.state.Units;
 import corewright.desktop.state.Workbench;
-import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Orientation;
-import corewright.stiffness.PanelStiffness;
-import corewright.stiffness.State;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Finding;
@@ -25,6 +24,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** The slip of each step. */
 public final class StepSlips {
@@ -36,19 +36,22 @@ public final class StepSlips {
         Units units = bench.sight().units();
         Optional<Region> selected = bench.region();
         return switch (step) {
-            case PLAN -> plan(shown.survey(), bench.face(), units);
+            case PLAN -> plan(shown.survey(), bench.face(), units, bench.log());
             case READINGS -> readings(shown, bench.face(), units, ages);
             case DAMAGE ->
                 selected.map(r -> SlipWords.of(shown, units, ages).region(r))
                         .orElseGet(() -> SlipWords.of(shown, units, ages).face(bench.face()));
             case REPAIR ->
-                selected.map(r -> SlipWords.of(shown, units, ages).region(r)).orElseGet(() -> repair(shown, ages));
-            case STIFFNESS -> stiffness(shown, bench.face(), units, ages);
-            case PAPERS -> papers();
+                selected.map(r -> decide(
+                                SlipWords.of(shown, units, ages).region(r),
+                                shown.ages().freshRest()))
+                        .orElseGet(() -> repair(shown, bench.stopped()));
+            case STIFFNESS -> stiffness(shown, bench, units);
+            case PAPERS -> papers(shown, bench.stopped());
         };
     }
 
-    private static Slip plan(Survey survey, String name, Units units) {
+    private static Slip plan(Survey survey, String name, Units units, @Nullable EditLog log) {
         Face face = survey.face(name);
         Laminate laminate = survey.laminate(face.laminate());
         List<Slip.Fact> facts = new ArrayList<>();
@@ -73,6 +76,9 @@ public final class StepSlips {
                 "outer skin, core, inner skin",
                 units.depthFigure(laminate.outerSkinMm()) + ", " + units.depthFigure(laminate.coreMm()) + ", "
                         + units.depth(laminate.innerSkinMm())));
+        if (log != null) {
+            facts.add(new Slip.Fact("edits are kept in", Kept.briefly(log)));
+        }
         return new Slip(
                 "Plan of " + name,
                 "",
@@ -121,20 +127,45 @@ public final class StepSlips {
                 ages.oldRest() ? "Findings are " + Ages.WORDS + "." : "");
     }
 
-    private static Slip repair(Assessment shown, Ages ages) {
+    /** The region in a sentence; what is decided of it stands below, with keys. */
+    private static Slip decide(Slip region, boolean fresh) {
+        return new Slip(
+                region.title(),
+                region.aside(),
+                region.sentence(),
+                "",
+                null,
+                List.of(),
+                new Slip.Work(
+                        List.of(),
+                        fresh ? "" : "Advice follows when the calculation is through.",
+                        region.work().findingsTitle(),
+                        region.work().findings()),
+                region.before());
+    }
+
+    /** What is missing is said to come, or to be asked for. */
+    private static String later(String what, boolean stopped) {
+        return stopped ? "Not calculated yet: it was stopped." : what + " when the calculation is through.";
+    }
+
+    private static Slip repair(Assessment shown, boolean stopped) {
+        boolean fresh = shown.ages().freshRest();
         List<Slip.FindingLine> lines = new ArrayList<>();
-        if (ages.freshRest()) {
-            for (RegionDecision d : shown.decision().regions()) {
-                lines.add(decision(shown, d));
-            }
+        if (fresh) {
+            shown.decision().regions().forEach(d -> lines.add(decision(shown, d)));
         }
         return new Slip(
                 "Repair",
                 "",
-                !ages.freshRest()
-                        ? "Advice follows when the calculation is through."
-                        : "What is advised for every region. It advises; an owner, a surveyor or a naval architect"
-                                + " decides.",
+                !fresh
+                        ? later("Advice follows", stopped)
+                        : shown.verdict().withheld()
+                                ? shown.verdict().sentence()
+                                : lines.isEmpty()
+                                        ? "No region is more probably damaged than not: there is nothing to decide."
+                                        : "Touch a region to decide on it. The program advises; an owner, a surveyor or a"
+                                                + " naval architect decides.",
                 "",
                 null,
                 List.of(),
@@ -158,41 +189,40 @@ public final class StepSlips {
                 d.region());
     }
 
-    private static Slip stiffness(Assessment shown, String face, Units units, Ages ages) {
+    private static Slip stiffness(Assessment shown, Workbench bench, Units units) {
+        String face = bench.face();
+        Ages ages = shown.ages();
         List<Slip.Fact> facts = new ArrayList<>();
-        for (PanelStiffness p : shown.stiffness().of(face)) {
-            facts.add(new Slip.Fact(
-                    p.panel().name(),
-                    Figures.fixed(100 * p.in(State.AS_FOUND).ofAsBuilt().p50(), 0) + " of 100 as found",
-                    ages.oldRest()));
-        }
         shown.stiffness().defects().stream()
                 .filter(d -> d.about().face().equals(face))
                 .forEach(d -> facts.add(new Slip.Fact(d.about().id(), "not calculated, by a defect of this program")));
+        boolean panels = !shown.stiffness().of(face).isEmpty();
+        String sentence = panels
+                ? "One foot, " + units.foot() + "; 100 is the deck as built. The figures compare, they do not approve:"
+                        + " whether that is enough is for a naval architect or surveyor."
+                : ages.freshRest()
+                        ? "No panel of this face is calculated; the findings of the step Readings say why."
+                        : later("Panels follow", bench.stopped());
         return new Slip(
-                "Stiffness",
+                panels ? "How it gives under a foot" : "Stiffness",
                 face,
-                "One foot, " + units.foot() + ", at the softest place of each panel; 100 is the deck as built."
-                        + " Whether that is enough is for a naval architect or surveyor.",
-                !facts.isEmpty()
-                        ? "Panels"
-                        : ages.freshRest()
-                                ? "No panel is calculated."
-                                : "Panels follow when the calculation is through.",
+                sentence,
+                facts.isEmpty() ? "" : "Missing",
                 null,
                 facts,
                 new Slip.Work(List.of(), "", "", List.of()),
-                ages.oldRest() && !facts.isEmpty()
+                ages.oldRest() && panels
                         ? "These figures are " + Ages.WORDS + "; new ones follow when the calculation is through."
                         : "");
     }
 
-    private static Slip papers() {
+    private static Slip papers(Assessment shown, boolean stopped) {
         return new Slip(
                 "Papers",
                 "",
-                "The owner's report, the maps and the data files are written by the command \"corewright run\" with this"
-                        + " survey and a folder for them. Writing them from here is not there yet.",
+                shown.ages().fresh()
+                        ? "Pages as they will print. Everything together is what the command \"corewright run\" writes."
+                        : later("Papers follow", stopped),
                 "",
                 null,
                 List.of(),

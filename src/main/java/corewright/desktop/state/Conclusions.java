@@ -24,6 +24,9 @@ final class Conclusions {
     /** Nobody has typed for this long: the chain is calculated anew. */
     private static final long IDLE_MS = 1200;
 
+    /** Where the chain ends on the scale of a run, whose rest is the writing of files. */
+    private static final double WHOLE = 0.60;
+
     /** Who is told. */
     interface Told {
         void changed();
@@ -46,6 +49,7 @@ final class Conclusions {
     private Jobs.Job pause = () -> {};
     private volatile int generation;
     private boolean held;
+    private boolean stopped;
 
     Conclusions(Jobs jobs, Chain chain, Told told) {
         this.jobs = jobs;
@@ -59,6 +63,7 @@ final class Conclusions {
         log = opened;
         found = null;
         assessed = null;
+        stopped = false;
         earlier = Earlier.NONE;
         calculate();
     }
@@ -72,6 +77,7 @@ final class Conclusions {
         }
         Survey survey = open.survey();
         cancel();
+        stopped = false;
         int mine = generation;
         if (Steps.count(survey.readings()) == 0) {
             found = null;
@@ -125,7 +131,7 @@ final class Conclusions {
 
     private void progress(int of, String stage, double fraction) {
         if (of == generation && !busy.what().isEmpty()) {
-            busy = new Busy("Calculating " + stage, fraction);
+            busy = new Busy("Calculating " + stage, Math.min(1, fraction / WHOLE));
             told.changed();
         }
     }
@@ -155,6 +161,7 @@ final class Conclusions {
             return;
         }
         busy = Busy.NOT;
+        stopped = true;
         if (e instanceof RefusedException refused) {
             told.complain(Complaints.of(refused));
             told.say("Nothing can be calculated until this is mended.");
@@ -166,6 +173,7 @@ final class Conclusions {
 
     /** Stops what is being calculated; what was found before stays. */
     void stop() {
+        stopped = log != null && !fresh();
         cancel();
         told.changed();
     }
@@ -173,14 +181,20 @@ final class Conclusions {
     /** While held nothing is calculated; let go, everything is that is old. */
     void hold(boolean on) {
         held = on;
-        if (!on && !fresh()) {
+        if (!on && !fresh() && !stopped) {
             calculate();
         }
+    }
+
+    /** It was stopped, or failed, before everything was found: it goes on only when asked for. */
+    boolean stopped() {
+        return stopped;
     }
 
     /** The survey is another one. */
     void changed() {
         cancel();
+        stopped = false;
         EditLog open = log;
         if (open == null) {
             return;
@@ -235,6 +249,11 @@ final class Conclusions {
 
     Busy busy() {
         return busy;
+    }
+
+    /** The whole, with what it leaves; empty unless it belongs to the survey as it is. */
+    Optional<Assessed> assessed() {
+        return fresh() ? found().map(a -> new Assessed(a, earlier)) : Optional.empty();
     }
 
     /** What was fitted last. */

@@ -34,10 +34,21 @@ public final class Recent {
     }
 
     public synchronized void opened(Path path) {
-        Preferences store = where.get();
         List<Path> paths = new ArrayList<>(list());
         paths.remove(path.toAbsolutePath());
         paths.add(0, path.toAbsolutePath());
+        write(paths);
+    }
+
+    /** Leaves a path out from now on. */
+    public synchronized void forget(Path path) {
+        List<Path> paths = new ArrayList<>(list());
+        paths.remove(path.toAbsolutePath());
+        write(paths);
+    }
+
+    private void write(List<Path> paths) {
+        Preferences store = where.get();
         for (int i = 0; i < KEPT; i++) {
             store.put(KEY + i, i < paths.size() ? paths.get(i).toString() : "");
         }

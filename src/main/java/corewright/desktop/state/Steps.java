@@ -22,36 +22,38 @@ public final class Steps {
     /** As it stands after a state; the slip says the whole of it, {@link Ages#WORDS}. */
     private static final String OLD = ", old";
 
+    private static final String NOT_YET = "not calculated yet";
+
     /**
      * @param found null while nothing is calculated
-     * @param working whether it is being calculated then
+     * @param coming whether what is missing will be calculated without being asked for
      * @param ages which states are those of before the last change
      */
     public static Map<Step, String> of(
-            Survey survey, @Nullable Assessment found, boolean working, Ages ages, Units units) {
+            Survey survey, @Nullable Assessment found, boolean coming, Ages ages, Units units) {
         Map<Step, String> words = new EnumMap<>(Step.class);
         words.put(Step.PLAN, plan(survey, units));
         words.put(Step.READINGS, readings(survey, found, ages));
         if (found == null) {
-            String wait = working ? "working" : missing(survey);
+            String wait = count(survey.readings()) == 0 ? "needs readings" : coming ? "working" : NOT_YET;
             words.put(Step.DAMAGE, wait);
             words.put(Step.REPAIR, wait);
             words.put(Step.STIFFNESS, wait);
         } else {
             String regions = counted(found.damage().regions().size(), "region");
             words.put(Step.DAMAGE, regions + (ages.oldMap() ? OLD : ""));
-            words.put(Step.REPAIR, later(repair(found, ages), ages));
-            words.put(Step.STIFFNESS, later(counted(found.stiffness().panels().size(), "panel"), ages));
+            words.put(Step.REPAIR, later(repair(found, ages), ages, coming));
+            words.put(Step.STIFFNESS, later(counted(found.stiffness().panels().size(), "panel"), ages, coming));
         }
         words.put(Step.PAPERS, "not printed");
         return words;
     }
 
-    private static String later(String state, Ages ages) {
+    private static String later(String state, Ages ages, boolean coming) {
         return switch (ages.rest()) {
             case FRESH -> state;
             case OLD -> state + OLD;
-            case AWAITED -> "to follow";
+            case AWAITED -> coming ? "to follow" : NOT_YET;
         };
     }
 
@@ -101,10 +103,6 @@ public final class Steps {
             return ages.oldRest() ? open + " open" : counted(open, "decision") + " open";
         }
         return found.decision().regions().isEmpty() ? "nothing to do" : "decided";
-    }
-
-    private static String missing(Survey survey) {
-        return count(survey.readings()) == 0 ? "needs readings" : "not calculated";
     }
 
     public static String counted(long n, String noun) {

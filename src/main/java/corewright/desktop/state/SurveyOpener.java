@@ -20,6 +20,12 @@ public final class SurveyOpener {
 
     private SurveyOpener() {}
 
+    /** The folder that is meant, where it is one or its survey.yaml. */
+    public static Path folder(Path chosen) {
+        Path parent = chosen.toAbsolutePath().getParent();
+        return chosen.endsWith("survey.yaml") && parent != null ? parent : chosen;
+    }
+
     /** A survey folder (its survey.yaml will do) or a survey file. */
     public static EditLog open(Path chosen) throws IOException {
         Path path = chosen.endsWith("survey.yaml") ? chosen.toAbsolutePath().getParent() : chosen;

@@ -1,6 +1,7 @@
 package corewright.desktop.state;
 
 import corewright.assessment.Ages;
+import corewright.assessment.Assessed;
 import corewright.assessment.Assessment;
 import corewright.assessment.Partial;
 import corewright.damage.Parameters;
@@ -30,6 +31,7 @@ public final class Workbench {
     private final Conclusions conclusions;
     private final List<Runnable> listeners = new ArrayList<>();
     private final List<Consumer<Spot>> goers = new ArrayList<>();
+    private final List<Consumer<String>> movers = new ArrayList<>();
     private final Sight sight = new Sight(this::tell);
     private @Nullable Assessment shown;
     private @Nullable Assessment shownOf;
@@ -85,7 +87,7 @@ public final class Workbench {
         complaints = List.of();
         region = "";
         face = opened.survey().faces().get(0).name();
-        message = opened.whyReadOnly();
+        message = opened.whyReadOnly().isEmpty() ? Kept.sentence(opened) : opened.whyReadOnly();
         opening = Busy.NOT;
         conclusions.startOver(opened);
         sight.measure(Units.of(opened.survey()));
@@ -154,7 +156,7 @@ public final class Workbench {
                 made -> {
                     if (made) {
                         deeds.done(deed);
-                        changed("");
+                        changed("Done: " + deed + ". Ctrl Z takes it back.");
                     }
                 },
                 e -> say("Not written: " + Complaints.sentence(e)));
@@ -197,7 +199,9 @@ public final class Workbench {
                 },
                 made -> {
                     if (made) {
-                        changed(words.get());
+                        String said = words.get();
+                        changed(said);
+                        movers.forEach(m -> m.accept(said));
                     } else {
                         say("There is nothing to take back or make again.");
                     }
@@ -274,6 +278,11 @@ public final class Workbench {
         goers.add(goer);
     }
 
+    /** Told what was taken back or made again. */
+    public void listenToUndo(Consumer<String> mover) {
+        movers.add(mover);
+    }
+
     private void tell() {
         List.copyOf(listeners).forEach(Runnable::run);
     }
@@ -326,6 +335,11 @@ public final class Workbench {
         return conclusions.parameters();
     }
 
+    /** The whole, with what it leaves; empty unless it belongs to the survey as it is. */
+    public Optional<Assessed> assessed() {
+        return conclusions.assessed();
+    }
+
     /** Who works away from the window's thread. */
     public Jobs jobs() {
         return jobs;
@@ -339,6 +353,11 @@ public final class Workbench {
     /** Nothing is found yet, but will be. */
     public boolean working() {
         return conclusions.working();
+    }
+
+    /** It was stopped, or failed, before everything was found: it goes on only when asked for. */
+    public boolean stopped() {
+        return conclusions.stopped();
     }
 
     /** How old what is found is; fresh where nothing is, so that nothing is marked. */

@@ -10,10 +10,14 @@ import corewright.survey.Meter;
 import corewright.survey.Sound;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** A walk under way: which point, what is typed, what is kept. Knows no window. */
@@ -31,13 +35,16 @@ public final class GridWalk {
     private final double spacingMm;
     private final Units units;
     private final Edits edits;
+    private final Supplier<LocalDateTime> clock;
     private final PlaceNames names;
     private final List<Spot> points;
+    private final List<String> called;
     private final List<Noted> noted = new ArrayList<>();
     private int at;
     private Noted entry = Noted.NOTHING;
     private boolean touched;
     private boolean again;
+    private String replaced = "";
     private String message = "";
 
     /**
@@ -45,6 +52,19 @@ public final class GridWalk {
      * @param units in which places and distances are said
      */
     public GridWalk(Survey survey, String face, String meter, double spacingMm, Units units, Edits edits) {
+        this(survey, face, meter, spacingMm, units, edits, () -> LocalDateTime.now(ZoneId.systemDefault()));
+    }
+
+    /** @param clock tells when a reading is kept */
+    GridWalk(
+            Survey survey,
+            String face,
+            String meter,
+            double spacingMm,
+            Units units,
+            Edits edits,
+            Supplier<LocalDateTime> clock) {
+        this.clock = clock;
         this.face = survey.face(face);
         this.meter = survey.meter(meter);
         this.spacingMm = spacingMm;
@@ -60,6 +80,7 @@ public final class GridWalk {
             throw new IllegalArgumentException("no point of a grid of " + units.length(spacingMm) + " lies on " + face
                     + "; choose a smaller spacing");
         }
+        called = WalkNames.of(names, points);
         points.forEach(p -> noted.add(WalkEdits.noted(survey, p, meter)));
         at = firstOpen();
         entry = noted.get(at);
@@ -123,15 +144,27 @@ public final class GridWalk {
     public void next() {
         keep();
         boolean open = noted.get(at).open();
-        String left = open ? name(at) + " is left open. " : "";
+        String left = (open ? name(at) + " is left open. " : "") + replaced;
         if (at < points.size() - 1) {
             go(at + 1);
             message = left;
         } else {
             go(at);
             long missing = noted.stream().filter(Noted::open).count();
-            message =
-                    missing == 0 ? "Every point is read." : left + "This is the last point; " + missing + " are open.";
+            boolean out = noted.stream().anyMatch(n -> !n.skipped().isEmpty());
+            message = missing == 0
+                    ? left + (out ? "Every point is read or left out." : "Every point is read.")
+                    : left + "This is the last point; " + missing + " are open.";
+        }
+    }
+
+    /** Takes the last figure away; where none is typed, goes back one. */
+    public void backspace() {
+        if (!touched || entry.value().isEmpty()) {
+            back();
+        } else {
+            String value = entry.value();
+            enter(entry.offScale() ? "" : value.substring(0, value.length() - 1), false);
         }
     }
 
@@ -139,6 +172,7 @@ public final class GridWalk {
     public void back() {
         keep();
         go(Math.max(0, at - 1));
+        message = replaced;
     }
 
     /** Keeps this reading and takes one more at the same place. */
@@ -177,6 +211,30 @@ public final class GridWalk {
         }
         keep();
         go(best);
+        message = replaced;
+    }
+
+    /** Keeps what is typed, before the walk is left. */
+    public void leave() {
+        keep();
+    }
+
+    /**
+     * The survey was changed by another hand, such as undo: what is shown of every point follows. What is typed here and not kept stays.
+     *
+     * @param said what was done
+     */
+    public void follow(Survey survey, String said) {
+        for (int i = 0; i < points.size(); i++) {
+            String why = noted.get(i).skipped();
+            boolean out = !why.isEmpty() && WalkEdits.leftOut(survey, face.name(), name(i), why);
+            Noted now = WalkEdits.noted(survey, points.get(i), meter.name());
+            noted.set(i, now.open() && out ? noted.get(i) : now);
+        }
+        if (!touched) {
+            entry = noted.get(at);
+        }
+        message = said;
     }
 
     private void go(int to) {
@@ -188,6 +246,7 @@ public final class GridWalk {
     }
 
     private void keep() {
+        replaced = "";
         Noted now =
                 entry.value().endsWith(".") ? new Noted(entry.value() + "0", entry.offScale(), entry.tap(), "") : entry;
         if (!touched || now.equals(noted.get(at)) || (again && now.value().isEmpty())) {
@@ -195,16 +254,22 @@ public final class GridWalk {
         }
         Spot spot = points.get(at);
         boolean more = again;
+        Noted before = noted.get(at);
+        if (!more && !before.value().isEmpty() && !before.shown().equals(now.shown())) {
+            replaced = name(at) + ": " + (now.value().isEmpty() ? "nothing" : now.shown()) + " replaces "
+                    + before.shown() + ". Ctrl Z takes it back. ";
+        }
         noted.set(at, now);
         String deed = (now.open() ? "clearing " : "reading at ") + name(at);
-        edits.edit(deed, s -> WalkEdits.keep(s, spot, meter.name(), now, more));
+        LocalDateTime taken = clock.get().truncatedTo(ChronoUnit.SECONDS);
+        edits.edit(deed, s -> WalkEdits.keep(s, spot, new WalkEdits.Kept(meter.name(), now, more, taken)));
         touched = false;
     }
 
     // --- words -------------------------------------------------------------------------------------------------------
 
     private String name(int i) {
-        return names.at(points.get(i).xMm(), points.get(i).yMm());
+        return called.get(i);
     }
 
     /** "E, starboard 2". */
@@ -256,8 +321,10 @@ public final class GridWalk {
 
     /** "Walk the grid", then where and how far. */
     public String progress() {
-        long read = noted.stream().filter(n -> !n.open()).count();
-        return face.name() + ", " + units.length(spacingMm) + ". " + read + " of " + points.size() + " read.";
+        long out = noted.stream().filter(n -> !n.skipped().isEmpty()).count();
+        long read = noted.stream().filter(n -> !n.open()).count() - out;
+        return face.name() + ", " + units.length(spacingMm) + ". " + read + " of " + points.size() + " read"
+                + (out > 0 ? ", " + out + " left out." : ".");
     }
 
     /** A value far from its neighbours, or out of the scale, as a fact and what to do; empty where nothing is odd. */

@@ -12,6 +12,7 @@ import corewright.survey.Survey;
 import corewright.survey.Tap;
 import corewright.survey.Tolerances;
 import java.math.BigDecimal;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -51,15 +52,25 @@ final class WalkEdits {
         return found;
     }
 
-    /** @param more one more reading at the place instead of exchanging the one that stands there */
-    static @Nullable Edit keep(Survey survey, Spot spot, String meter, Noted now, boolean more) {
+    /**
+     * What is kept of a point.
+     *
+     * @param more one more reading at the place instead of exchanging the one that stands there
+     * @param taken when
+     */
+    record Kept(String meter, Noted now, boolean more, LocalDateTime taken) {}
+
+    static @Nullable Edit keep(Survey survey, Spot spot, Kept kept) {
         List<Edit> edits = new ArrayList<>();
-        moisture(survey, spot, meter, now, more, edits);
-        tap(survey, spot, now, edits);
+        moisture(survey, spot, kept, edits);
+        tap(survey, spot, kept.now, edits);
         return edits.isEmpty() ? null : new Edit.Together(edits);
     }
 
-    private static void moisture(Survey survey, Spot spot, String meter, Noted now, boolean more, List<Edit> edits) {
+    private static void moisture(Survey survey, Spot spot, Kept reading, List<Edit> edits) {
+        String meter = reading.meter;
+        Noted now = reading.now;
+        boolean more = reading.more;
         List<Moisture> own = survey.readings().moisture().stream()
                 .filter(m -> m.meter().equals(meter) && m.side() == Side.OUTER)
                 .toList();
@@ -79,7 +90,7 @@ final class WalkEdits {
             edits.add(Edit.add(
                     survey,
                     Part.MOISTURE,
-                    new Moisture(WALK, id, spot, kept, off, meter, null, null, false, Side.OUTER, "")));
+                    new Moisture(WALK, id, spot, kept, off, meter, null, reading.taken, false, Side.OUTER, "")));
         } else if (before.value() != kept || before.offScale() != off) {
             Moisture exchanged = new Moisture(
                     before.origin(),
@@ -89,7 +100,7 @@ final class WalkEdits {
                     off,
                     meter,
                     before.temperatureC(),
-                    before.taken(),
+                    reading.taken,
                     before.reference(),
                     before.side(),
                     before.note());
@@ -127,8 +138,17 @@ final class WalkEdits {
     /** A point left out is written into the survey's notes, so that a reader knows it was no oversight. */
     static Edit skip(Survey survey, String face, String place, String reason) {
         Heading h = survey.heading();
-        String line = "Not read: " + face + ", " + place + ": " + reason + ".";
+        String line = line(face, place, reason);
         String notes = h.notes().isBlank() ? line : h.notes() + "\n" + line;
         return Edit.put(Part.HEADING, h.withNotes(notes));
+    }
+
+    /** Whether the notes still say so. */
+    static boolean leftOut(Survey survey, String face, String place, String reason) {
+        return survey.heading().notes().contains(line(face, place, reason));
+    }
+
+    private static String line(String face, String place, String reason) {
+        return "Not read: " + face + ", " + place + ": " + reason + ".";
     }
 }

@@ -3,6 +3,7 @@ package corewright.desktop.walk;
 import corewright.drawing.kit.Orientation;
 import corewright.drawing.screen.ScreenLook;
 import corewright.survey.Sound;
+import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -29,6 +30,8 @@ public final class WalkView extends HBox {
 
     private final GridWalk walk;
     private final ScreenLook look;
+    private final Runnable leave;
+    private final Runnable takeBack;
     private final WalkPlan plan;
     private final VBox hand = new VBox();
     private final GridPane pad = new GridPane();
@@ -46,8 +49,11 @@ public final class WalkView extends HBox {
     private final Button left = new Button("Left hand");
     private boolean leftHand;
 
-    public WalkView(GridWalk walk, ScreenLook look, Runnable leave) {
+    /** @param takeBack takes the last edit back, whichever it was */
+    public WalkView(GridWalk walk, ScreenLook look, Runnable leave, Runnable takeBack) {
         this.walk = walk;
+        this.leave = leave;
+        this.takeBack = takeBack;
         this.look = look;
         plan = new WalkPlan((x, y) -> act(() -> walk.goNear(x, y)));
         getStyleClass().add("walk");
@@ -60,7 +66,7 @@ public final class WalkView extends HBox {
         StackPane keys = new StackPane(pad, why);
         keys.setMinHeight(0);
         keys.setPrefHeight(190);
-        hand.getChildren().addAll(head(leave), where(), taps, keys, again(), question());
+        hand.getChildren().addAll(head(), where(), taps, keys, again(), question());
         VBox.setVgrow(hand.getChildren().get(3), Priority.ALWAYS);
         fillTaps();
         fillPad();
@@ -72,7 +78,12 @@ public final class WalkView extends HBox {
         show();
     }
 
-    private HBox head(Runnable leave) {
+    private void leave() {
+        walk.leave();
+        leave.run();
+    }
+
+    private HBox head() {
         Label title = new Label("Walk the grid, ");
         title.getStyleClass().add("walk-title");
         title.setMinWidth(Region.USE_PREF_SIZE);
@@ -88,10 +99,7 @@ public final class WalkView extends HBox {
         Button out = new Button("Leave the walk");
         out.setMinWidth(Region.USE_PREF_SIZE);
         out.setId("leave-walk");
-        out.setOnAction(e -> {
-            walk.goNear(walk.spot().xMm(), walk.spot().yMm());
-            leave.run();
-        });
+        out.setOnAction(e -> leave());
         HBox head = new HBox(title, progress, gap, left, out);
         head.getStyleClass().add("walk-head");
         return head;
@@ -244,10 +252,13 @@ public final class WalkView extends HBox {
     }
 
     private HBox again() {
-        Button more = padKey("repeat", "once more at this place", "word", walk::repeat);
+        Button more = padKey("repeat", "once more here", "word", walk::repeat);
         Button point = padKey("point", "decimal point", "word", walk::point);
-        HBox row = new HBox(more, point);
+        Button undo = padKey("walk-undo", "undo", "word", () -> {});
+        undo.setOnAction(e -> takeBack.run());
+        HBox row = new HBox(more, point, undo);
         row.getStyleClass().add("walk-again");
+        HBox.setHgrow(undo, Priority.ALWAYS);
         HBox.setHgrow(more, Priority.ALWAYS);
         HBox.setHgrow(point, Priority.ALWAYS);
         return row;
@@ -301,7 +312,8 @@ public final class WalkView extends HBox {
         }
         switch (e.getCode()) {
             case ENTER -> act(walk::next);
-            case BACK_SPACE -> act(walk::back);
+            case BACK_SPACE -> act(walk::backspace);
+            case ESCAPE -> leave();
             case DELETE -> act(walk::clear);
             default -> {
                 return;
@@ -325,12 +337,19 @@ public final class WalkView extends HBox {
                 case '>', '+' -> act(walk::over);
                 case '.', ',' -> act(walk::point);
                 case 'r' -> act(walk::repeat);
+                case 'x' -> why.setVisible(true);
                 default -> {
                     return;
                 }
             }
         }
         e.consume();
+    }
+
+    /** The survey was changed by undo or redo, as {@code said}. */
+    public void follow(Survey survey, String said) {
+        walk.follow(survey, said);
+        show();
     }
 
     private void act(Runnable deed) {

@@ -207,6 +207,12 @@ public final class CardPlan {
 
     /** Paints it. */
     public void paint(Paper paper) {
+        paper.figure(
+                "Plan with holes in working order, vents, fittings and edges; the table beside it has them in figures.",
+                this::draw);
+    }
+
+    private void draw(Paper paper) {
         regions(paper);
         paper.within(box.shape(), p -> Structure.coreEdge(p, view, damage));
         paper.within(box.shape(), p -> Structure.paint(p, view, damage.face(), Structure.Shows.ALL));

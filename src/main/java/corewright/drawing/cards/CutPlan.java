@@ -82,6 +82,12 @@ public final class CutPlan {
 
     /** Paints it. */
     public void paint(Paper paper) {
+        paper.figure(
+                "Plan of the cut: its line with sizes and corners, the scarf round it, the region inside it, what stands near.",
+                this::draw);
+    }
+
+    private void draw(Paper paper) {
         Geometry line = view.onPaper(cut.plan().cut());
         Geometry scarf = clipped(view.onPaper(cut.scarf()));
         if (!scarf.isEmpty()) {

@@ -48,6 +48,12 @@ public record CutSection(
 
     /** Paints it, its upper left corner at (x, y). */
     public void paint(Paper paper, double x, double y) {
+        paper.figure(
+                "Section at the line of the cut: skins and core, depth of the saw, width of the scarf.",
+                p -> draw(p, x, y));
+    }
+
+    private void draw(Paper paper, double x, double y) {
         double k = shrunk();
         boolean below = posture == Posture.OVERHEAD;
         double height = (outerSkinMm + coreMm + innerSkinMm) * k;

@@ -83,6 +83,12 @@ public record HoleSection(
 
     /** Paints it, its upper left corner at (x, y). */
     public void paint(Paper paper, double x, double y) {
+        paper.figure(
+                "Section at the deepest hole: skins, core and empty space, the bit and its collar.",
+                p -> draw(p, x, y));
+    }
+
+    private void draw(Paper paper, double x, double y) {
         double surface = fromBelow() ? y + heightMm() - ABOVE : y + ABOVE;
         double words = fromBelow() ? y + WORD.capMm() / 2 : surface;
         List<Ply> plies = new ArrayList<>(plies());

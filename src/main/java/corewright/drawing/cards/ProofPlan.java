@@ -79,6 +79,10 @@ public final class ProofPlan {
 
     /** Paints it. */
     public void paint(Paper paper) {
+        paper.figure("Plan of the region with the place to drill, measured from the datum.", this::draw);
+    }
+
+    private void draw(Paper paper) {
         Polygon area = view.onPaper(region.likely());
         Pattern pattern = Pattern.of(region.condition());
         pattern.paint(paper, Overlay.difference(area, area.buffer(-BAND)), pattern.anchor(area, view.datum()));

@@ -14,6 +14,7 @@ public enum Measure {
     public static final double MM_PER_INCH = 25.4;
     private static final double MM2_PER_FOOT2 = 92_903.04;
     private static final double MM3_PER_QUART = 946_352.946;
+    private static final double KG_PER_POUND = 0.453_592_37;
 
     /** As a survey's reader asked. */
     public static Measure of(Survey survey) {
@@ -91,6 +92,15 @@ public enum Measure {
     public String volumeFigure(double mm3) {
         double volume = volume(mm3);
         return Figures.fixed(volume, volume < 9.995 ? 2 : 1);
+    }
+
+    /** A weight in kilograms or pounds. */
+    public double weight(double kg) {
+        return this == METRIC ? kg : kg / KG_PER_POUND;
+    }
+
+    public String weightUnit() {
+        return this == METRIC ? "kg" : "lb";
     }
 
     public String volumeSign() {

@@ -9,6 +9,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
 import java.util.function.Consumer;
 
 /**
@@ -31,6 +32,7 @@ public final class Paper {
     private final Graphics2D g;
     private final Tone tone;
     private final Terms.Sign decimal;
+    private final Parts parts;
 
     /** For print: grey pictures, SVG and PDF. */
     public Paper(Graphics2D graphics) {
@@ -39,15 +41,21 @@ public final class Paper {
 
     /** For print, with the reader's decimal sign. */
     public Paper(Graphics2D graphics, Terms.Sign decimal) {
-        this(graphics, Tone.PRINT, decimal);
+        this(graphics, decimal, Parts.NONE);
+    }
+
+    /** The same, telling what is painted. */
+    public Paper(Graphics2D graphics, Terms.Sign decimal, Parts parts) {
+        this(graphics, Tone.PRINT, decimal, parts);
     }
 
     /** In the colours of a screen. */
     public Paper(Graphics2D graphics, Tone tone) {
-        this(graphics, tone, Terms.Sign.POINT);
+        this(graphics, tone, Terms.Sign.POINT, Parts.NONE);
     }
 
-    private Paper(Graphics2D graphics, Tone tone, Terms.Sign decimal) {
+    private Paper(Graphics2D graphics, Tone tone, Terms.Sign decimal, Parts parts) {
+        this.parts = parts;
         g = graphics;
         this.tone = tone;
         this.decimal = decimal;
@@ -57,11 +65,25 @@ public final class Paper {
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
     }
 
+    /** Paints what is one part of the document. */
+    public void part(Parts.Part part, Consumer<Paper> painting) {
+        part(part, "", painting);
+    }
+
+    /** Paints a drawing that the words tell to whoever does not see it. */
+    public void figure(String says, Consumer<Paper> painting) {
+        part(Parts.Part.FIGURE, says, painting);
+    }
+
+    private void part(Parts.Part part, String says, Consumer<Paper> painting) {
+        parts.part(part, says, g, on -> painting.accept(on == g ? this : new Paper(on, tone, decimal, parts)));
+    }
+
     /** Paints on the same sheet where only what lies inside the shape takes ink. */
     public void within(Shape shape, Consumer<Paper> painting) {
         Graphics2D clipped = (Graphics2D) g.create();
         clipped.clip(shape);
-        painting.accept(new Paper(clipped, tone, decimal));
+        painting.accept(new Paper(clipped, tone, decimal, parts));
         clipped.dispose();
     }
 
@@ -132,6 +154,12 @@ public final class Paper {
         Path2D path = path(xy);
         path.closePath();
         return path;
+    }
+
+    /** A picture, as large as the box lets it be without changing its shape, in the box's upper left. */
+    public void picture(BufferedImage picture, Box box) {
+        double scale = Math.min(box.width() / picture.getWidth(), box.height() / picture.getHeight());
+        g.drawImage(picture, new AffineTransform(scale, 0, 0, scale, box.x(), box.y()), null);
     }
 
     /** Words with their baseline at y. */

@@ -18,6 +18,10 @@ public final class PrintRule {
      * @param y of the rule's back; it stands 5 mm tall above
      */
     public static void paint(Paper paper, double x, double y, Measure measure) {
+        paper.part(Parts.Part.ASIDE, p -> rule(p, x, y, measure));
+    }
+
+    private static void rule(Paper paper, double x, double y, Measure measure) {
         if (measure == Measure.US) {
             inches(paper, x, y);
             return;

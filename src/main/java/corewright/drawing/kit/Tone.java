@@ -14,7 +14,7 @@ public record Tone(Color ink, Color quiet, Color ground, double lines) {
     /** Ink on files: black, whatever the printer. */
     public static final Color INK = Color.BLACK;
 
-    /** Names of data fields only; 6.4 : 1 on white. */
+    /** Names of data fields only; 7.3 : 1 on white. */
     public static final Color QUIET = new Color(0x4E5955);
 
     public static final Color WHITE = Color.WHITE;

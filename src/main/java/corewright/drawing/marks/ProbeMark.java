@@ -5,11 +5,20 @@ import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Type;
 import java.awt.geom.Path2D;
 
-/** A pilot hole: a solid triangle 2.4 pointing down, on a 0.65 casing, the void depth in millimetres at its right. */
-public record ProbeMark(double x, double y, String depth) implements Mark {
+/**
+ * A pilot hole: a solid triangle 2.4 pointing down, on a 0.65 casing, the void depth in millimetres beside it.
+ *
+ * @param right the depth stands at the right, else at the left
+ */
+public record ProbeMark(double x, double y, String depth, boolean right) implements Mark {
     private static final double SIDE = 2.4;
     private static final double CASING = 0.65;
     private static final double GAP = 0.7;
+
+    /** The depth at the right. */
+    public ProbeMark(double x, double y, String depth) {
+        this(x, y, depth, true);
+    }
 
     private Path2D triangle() {
         return Paper.closed(x - SIDE / 2, y - SIDE / 2, x + SIDE / 2, y - SIDE / 2, x, y + SIDE / 2);
@@ -17,16 +26,17 @@ public record ProbeMark(double x, double y, String depth) implements Mark {
 
     @Override
     public Box box() {
-        double right = depth.isEmpty() ? 0 : GAP + Type.READING.width(depth);
-        return new Box(x - SIDE / 2, y - SIDE / 2, SIDE + right, SIDE);
+        double words = depth.isEmpty() ? 0 : GAP + Type.READING.width(depth);
+        return new Box(x - SIDE / 2 - (right ? 0 : words), y - SIDE / 2, SIDE + words, SIDE);
     }
 
     @Override
     public void paint(Paper paper) {
         paper.casing(triangle(), 2 * CASING);
         if (!depth.isEmpty()) {
-            double left = x + SIDE / 2 + GAP;
-            paper.haloText(depth, left, y + Type.READING.capMm() / 2, Type.READING, Paper.Anchor.LEFT, 0.7);
+            double edge = x + (right ? 1 : -1) * (SIDE / 2 + GAP);
+            Paper.Anchor anchor = right ? Paper.Anchor.LEFT : Paper.Anchor.RIGHT;
+            paper.haloText(depth, edge, y + Type.READING.capMm() / 2, Type.READING, anchor, 0.7);
         }
         paper.fill(triangle());
     }

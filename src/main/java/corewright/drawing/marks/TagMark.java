@@ -12,12 +12,18 @@ import java.awt.geom.Path2D;
  * Where to read next: a tag 3.5 tall, line 0.35, its point on the place, its text ?1, ?2 ... in the order of usefulness.
  *
  * @param right the tag's body lies to the right of its point, else to the left
+ * @param drop how far the body lies below its point, so that it covers nothing
  */
-public record TagMark(double x, double y, String text, boolean right) implements Mark {
+public record TagMark(double x, double y, String text, boolean right, double drop) implements Mark {
     private static final double TALL = 3.5;
     private static final double POINT = 1.7;
     private static final double LEAST_BODY = 3.95;
     private static final Type TYPE = new Type(Typeface.TEXT_BOLD, 7);
+
+    /** The body level with its point. */
+    public TagMark(double x, double y, String text, boolean right) {
+        this(x, y, text, right, 0);
+    }
 
     private double body() {
         return Math.max(LEAST_BODY, TYPE.width(text) + 1.4);
@@ -27,13 +33,16 @@ public record TagMark(double x, double y, String text, boolean right) implements
         double s = right ? 1 : -1;
         double neck = x + s * POINT;
         double end = x + s * (POINT + body());
-        return Paper.closed(x, y, neck, y - TALL / 2, end, y - TALL / 2, end, y + TALL / 2, neck, y + TALL / 2);
+        double top = y + drop - TALL / 2;
+        return Paper.closed(x, y, neck, top, end, top, end, top + TALL, neck, top + TALL);
     }
 
     @Override
     public Box box() {
         double length = POINT + body();
-        return new Box(right ? x : x - length, y - TALL / 2, length, TALL);
+        double top = Math.min(y, y + drop - TALL / 2);
+        double foot = Math.max(y, y + drop + TALL / 2);
+        return new Box(right ? x : x - length, top, length, foot - top);
     }
 
     @Override
@@ -42,6 +51,6 @@ public record TagMark(double x, double y, String text, boolean right) implements
         paper.fill(outline(), Tone.WHITE);
         paper.draw(outline(), Pen.MARK);
         double middle = x + (right ? 1 : -1) * (POINT + body() / 2 - 0.2);
-        paper.text(text, middle, y + TYPE.capMm() / 2, TYPE, Paper.Anchor.CENTRE);
+        paper.text(text, middle, y + drop + TYPE.capMm() / 2, TYPE, Paper.Anchor.CENTRE);
     }
 }

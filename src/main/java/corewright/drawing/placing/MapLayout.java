@@ -162,8 +162,9 @@ public record MapLayout(
             List<NameMark> names = names();
             names.forEach(n -> hard.add(n.box().grown(WORD_CLEAR)));
             names.forEach(n -> outside.add(n.box().grown(WORD_CLEAR)));
-            LabelPlacer.Result labels = labels(ground);
-            labels.labels().forEach(l -> l.claim(hard, WORD_CLEAR, LEADER_CLEAR));
+            LabelPlacer.Result result = labels(ground);
+            List<RegionLabel> labels = cleared(result.labels());
+            labels.forEach(l -> l.claim(hard, WORD_CLEAR, LEADER_CLEAR));
             List<Front> fronts = Front.of(filled, view, hard);
             List<ReadingMark> shown = spec.shows(Layer.FILL_CHECK)
                     ? ReadingMarks.thinnedTaps(readings, hard)
@@ -175,13 +176,13 @@ public record MapLayout(
                     shown,
                     readings.size(),
                     names,
-                    labels.labels(),
+                    labels,
                     holes,
                     sheet,
                     new Box(spec.box().x(), deckBox.y(), spec.box().width(), deckBox.height()),
                     filled,
                     fronts,
-                    labels.cost() + READING_LOST * (readings.size() - shown.size()));
+                    result.cost() + READING_LOST * (readings.size() - shown.size()));
         }
 
         private static final double READING_LOST = 2;
@@ -201,6 +202,7 @@ public record MapLayout(
                 outside.add(Box.between(x, e.getMinY(), x, e.getMaxY()).grown(ROW_NAMES_HALF));
             }
             sheet.forEach(m -> outside.add(m.box().grown(1.5)));
+            marks.tags().forEach(t -> outside.add(t.box().grown(WORD_CLEAR))); // a tag may reach over the edge
             DatumMark datum = new DatumMark(view.datumX(), view.datumY(), view.yDown());
             if (spec.showsDatum() && spec.box().holds(datum.box())) {
                 outside.add(datum.box().grown(0.5));
@@ -215,6 +217,24 @@ public record MapLayout(
             Obstacles all = hard.copy();
             Obstacles numbers = soft.copy();
             return NamePlacer.place(spec, view, all, numbers);
+        }
+
+        /** Ids that stand on their regions, moved off what stands there. */
+        private List<RegionLabel> cleared(List<RegionLabel> labels) {
+            List<LabelSubject> subjects = LabelSubject.of(spec, view, filled);
+            Obstacles taken = hard.copy();
+            labels.stream().filter(RegionLabel::led).forEach(l -> l.claim(taken, WORD_CLEAR, LEADER_CLEAR));
+            List<RegionLabel> cleared = new ArrayList<>();
+            for (int i = 0; i < labels.size(); i++) {
+                RegionLabel label = labels.get(i);
+                RegionLabel clear =
+                        label.led() ? label : label.clear(subjects.get(i).area(), taken, WORD_CLEAR);
+                cleared.add(clear);
+                if (!clear.led()) {
+                    clear.claim(taken, WORD_CLEAR, LEADER_CLEAR);
+                }
+            }
+            return cleared;
         }
 
         private LabelPlacer.Result labels(Ground ground) {

@@ -22,6 +22,7 @@ import corewright.survey.Readings;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
@@ -49,7 +50,7 @@ public record Marks(
         List<Mark> probes = new ArrayList<>(spec.shows(Layer.PROBES) ? probes(spec, view) : List.of());
         probes.addAll(filled.closed(view));
         probes.addAll(filled.warmth(view));
-        return new Marks(fittings, probes, holes, plans, tags(spec, view, fittings));
+        return new Marks(fittings, probes, holes, plans, tags(spec, view, fittings, probes));
     }
 
     private static List<Hole> holes(MapSpec spec) {
@@ -78,13 +79,18 @@ public record Marks(
             Point2D b = view.at(f.tip());
             marks.add(new FeelerMark(a.getX(), a.getY(), b.getX(), b.getY(), f.end() == FeelerEnd.FIRM));
         }
-        for (Probe p : readings.probes()) {
-            Point2D at = view.at(p.spot());
-            marks.add(new ProbeMark(at.getX(), at.getY(), spec.measure().depthFigure(p.voidDepthMm())));
-        }
         for (Plug p : readings.plugs()) {
             Point2D at = view.at(p.spot());
             marks.add(new PlugMark(at.getX(), at.getY(), Figures.atMost(p.moisturePercent(), 0) + " %"));
+        }
+        for (Probe p : readings.probes()) {
+            Point2D at = view.at(p.spot());
+            String depth = spec.measure().depthFigure(p.voidDepthMm());
+            marks.add(clearest(
+                    List.of(
+                            new ProbeMark(at.getX(), at.getY(), depth, true),
+                            new ProbeMark(at.getX(), at.getY(), depth, false)),
+                    marks.stream().map(Mark::box).toList()));
         }
         return marks;
     }
@@ -92,25 +98,44 @@ public record Marks(
     /** The most telling next readings of a face; more would hide what they ask about. Chosen by eye. */
     private static final int MOST_TAGS = 8;
 
-    /** Tags lie to the right of their point unless that would cover another tag or a fitting and the left would not. */
-    private static List<TagMark> tags(MapSpec spec, PlanView view, List<Mark> fittings) {
+    /** A tag's body is moved up or down by this where it would cover something beside its point. */
+    private static final double DROP = 4;
+
+    /** Tags lie to the right of their point unless they would cover another tag, a fitting or a pilot hole and its depth. */
+    private static List<TagMark> tags(MapSpec spec, PlanView view, List<Mark> fittings, List<Mark> probes) {
         List<TagMark> tags = new ArrayList<>();
         if (!spec.shows(Layer.NEXT)) {
             return tags;
         }
-        List<Box> taken = new ArrayList<>(fittings.stream().map(Mark::box).toList());
+        List<Box> taken = new ArrayList<>(
+                Stream.concat(fittings.stream(), probes.stream()).map(Mark::box).toList());
         for (NextReading next : spec.assessment().next()) {
             if (!next.spot().face().equals(spec.face()) || tags.size() == MOST_TAGS) {
                 continue;
             }
             Point2D at = view.at(next.spot());
-            TagMark right = new TagMark(at.getX(), at.getY(), "?" + next.rank(), true);
-            TagMark left = new TagMark(at.getX(), at.getY(), "?" + next.rank(), false);
-            TagMark tag = crowding(left, taken) < crowding(right, taken) ? left : right;
+            String text = "?" + next.rank();
+            List<TagMark> ways = new ArrayList<>();
+            for (double drop : new double[] {0, -DROP, DROP, -2 * DROP, 2 * DROP, -3 * DROP, 3 * DROP}) {
+                ways.add(new TagMark(at.getX(), at.getY(), text, true, drop));
+                ways.add(new TagMark(at.getX(), at.getY(), text, false, drop));
+            }
+            TagMark tag = clearest(ways, taken);
             tags.add(tag);
             taken.add(tag.box());
         }
         return tags;
+    }
+
+    /** The first of those that cover least. */
+    private static <M extends Mark> M clearest(List<M> ways, List<Box> taken) {
+        M best = ways.get(0);
+        for (M way : ways) {
+            if (crowding(way, taken) < crowding(best, taken) - 1e-9) {
+                best = way;
+            }
+        }
+        return best;
     }
 
     private static double crowding(Mark mark, List<Box> taken) {

@@ -7,6 +7,10 @@ import corewright.drawing.kit.Tone;
 import corewright.drawing.kit.Type;
 import java.awt.geom.Path2D;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 
 /**
  * What a region is, outside the deck, with its leader: from a 0.9 dot inside the region straight up or down, one bend, a
@@ -36,6 +40,13 @@ public record RegionLabel(
     private static final double DOT = 0.9;
     private static final double CASING = 0.8;
 
+    /** An id is looked a place for this far round its region's middle, in steps. */
+    private static final double FURTHEST = 20;
+
+    private static final double AWAY = 1;
+    private static final int WAYS = 12;
+    private static final double BESIDE = 4;
+
     public RegionLabel {
         lines = List.copyOf(lines);
     }
@@ -54,6 +65,29 @@ public record RegionLabel(
         double width = ID.width(region);
         Box box = new Box(x - width / 2, y - ID.capMm() / 2, width, ID.capMm());
         return new RegionLabel(region, lines, box, x, y, y, true, false);
+    }
+
+    /** An id at the nearest place in its region where it covers nothing, else close beside the region, else where it is. */
+    RegionLabel clear(Geometry area, Obstacles taken, double wordClear) {
+        RegionLabel inside = nearest(area, taken, wordClear);
+        return inside != null
+                ? inside
+                : Objects.requireNonNullElse(nearest(area.buffer(BESIDE), taken, wordClear), this);
+    }
+
+    private @Nullable RegionLabel nearest(Geometry area, Obstacles taken, double wordClear) {
+        for (double away = 0; away <= FURTHEST; away += AWAY) {
+            for (int i = 0; i < WAYS; i++) {
+                double x = dotX + away * Math.cos(2 * Math.PI * i / WAYS);
+                double y = dotY + away * Math.sin(2 * Math.PI * i / WAYS);
+                RegionLabel moved = inside(region, lines, x, y);
+                boolean within = away == 0 || area.contains(area.getFactory().createPoint(new Coordinate(x, y)));
+                if (within && taken.free(moved.box.grown(wordClear))) {
+                    return moved;
+                }
+            }
+        }
+        return null;
     }
 
     static double width(String region, List<String> lines) {

@@ -21,11 +21,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
+import java.util.Locale;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.function.ToDoubleFunction;
-import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -80,7 +77,12 @@ public final class DeflectionPicture {
             Box box = boxes.get(i);
             double scale = Math.max(extent.getWidth() / box.width(), extent.getHeight() / box.height());
             PlanView view = PlanView.centred(face, extent, scale, box.middleX(), box.middleY());
-            new DeflectionPicture(paper, panel, view, levels, measure).paint(states.get(i));
+            State state = states.get(i);
+            String told = "How far the panel " + panel.panel().name() + " gives under one foot, "
+                    + state.name().toLowerCase(Locale.ROOT).replace('_', ' ') + ": "
+                    + measure.deflectionFigure(panel.in(state).deflectionMm()) + " " + measure.depthUnit()
+                    + " at the ring.";
+            paper.figure(told, p -> new DeflectionPicture(p, panel, view, levels, measure).paint(state));
         }
     }
 
@@ -157,9 +159,7 @@ public final class DeflectionPicture {
 
     /** Deflections on square cells over the panel's box, linear between the feet, level beyond the last. */
     private Raster raster(FootLoadMap feet) {
-        TreeMap<Double, TreeMap<Double, Double>> rows = new TreeMap<>();
-        feet.places()
-                .forEach(p -> rows.computeIfAbsent(p.y(), y -> new TreeMap<>()).put(p.x(), p.deflectionMm()));
+        FootGive give = new FootGive(feet);
         Envelope box = panel.panel().area().getEnvelopeInternal();
         double cell = Math.max(box.getWidth(), box.getHeight()) / CELLS_ACROSS;
         int columns = (int) Math.ceil(box.getWidth() / cell);
@@ -168,31 +168,8 @@ public final class DeflectionPicture {
         for (int k = 0; k < values.length; k++) {
             double x = box.getMinX() + (k % columns + 0.5) * cell;
             double y = box.getMinY() + (k / columns + 0.5) * cell;
-            values[k] = between(
-                    rows.floorEntry(y),
-                    rows.ceilingEntry(y),
-                    y,
-                    row -> between(row.floorEntry(x), row.ceilingEntry(x), x, v -> v));
+            values[k] = give.at(x, y);
         }
         return new Raster(box.getMinX(), box.getMinY(), cell, count, columns, values);
-    }
-
-    private static <V> double between(
-            Map.@Nullable Entry<Double, V> below,
-            Map.@Nullable Entry<Double, V> above,
-            double at,
-            ToDoubleFunction<V> value) {
-        if (below == null) {
-            if (above == null) {
-                throw new IllegalArgumentException("no foot stands on the panel");
-            }
-            return value.applyAsDouble(above.getValue());
-        }
-        if (above == null) {
-            return value.applyAsDouble(below.getValue());
-        }
-        double span = above.getKey() - below.getKey();
-        double share = span == 0 ? 0 : (at - below.getKey()) / span;
-        return (1 - share) * value.applyAsDouble(below.getValue()) + share * value.applyAsDouble(above.getValue());
     }
 }

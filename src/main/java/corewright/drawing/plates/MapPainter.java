@@ -4,6 +4,8 @@ import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.damage.Undecided;
 import corewright.drawing.kit.Extents;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Orientation;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pattern;
 import corewright.drawing.kit.Pen;
@@ -24,6 +26,7 @@ import corewright.repair.plan.SecondShot;
 import corewright.survey.Face;
 import java.awt.Shape;
 import java.util.List;
+import java.util.Locale;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
@@ -89,7 +92,29 @@ public final class MapPainter {
 
     /** Paints what is laid out. */
     static void paint(Paper paper, MapLayout layout) {
-        new MapPainter(paper, layout).paint();
+        paper.figure(told(layout), p -> new MapPainter(p, layout).paint());
+    }
+
+    /** The map in words. */
+    private static String told(MapLayout layout) {
+        FaceDamage damage = layout.spec().damage();
+        StringBuilder words = new StringBuilder("Plan of " + damage.face().name() + ", 1 : "
+                + Figures.fixed(layout.view().scale(), 0) + ", " + Orientation.of(damage.face()) + ".");
+        for (Region region : damage.regions()) {
+            words.append(' ')
+                    .append(region.id())
+                    .append(": ")
+                    .append(region.condition().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                    .append(", ")
+                    .append(layout.spec().measure().area(region.likely().getArea()))
+                    .append('.');
+        }
+        int undecided = damage.undecided().size();
+        words.append(
+                undecided == 0 ? "" : " Not decided yet: " + undecided + (undecided == 1 ? " place." : " places."));
+        int readings = layout.readings().size();
+        words.append(readings == 0 ? "" : " Readings shown: " + readings + ".");
+        return words.toString();
     }
 
     private void paint() {
@@ -106,6 +131,7 @@ public final class MapPainter {
         marks();
         layout.names().forEach(n -> n.paint(paper));
         layout.labels().forEach(l -> l.paintLeader(paper));
+        layout.marks().tags().forEach(m -> m.paint(paper)); // a leader may run behind a question, not across it
         layout.labels().forEach(l -> l.paintWords(paper));
         layout.sheetMarks().forEach(m -> m.paint(paper));
     }
@@ -178,7 +204,6 @@ public final class MapPainter {
         marks.probes().forEach(m -> m.paint(paper));
         marks.holes().forEach(m -> m.paint(paper));
         layout.holeLabels().forEach(m -> m.paint(paper));
-        marks.tags().forEach(m -> m.paint(paper));
         DatumMark datum = layout.datum();
         if (datum != null) {
             datum.paint(paper);

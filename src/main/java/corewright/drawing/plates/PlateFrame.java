@@ -3,6 +3,7 @@ package corewright.drawing.plates;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Orientation;
 import corewright.drawing.kit.Paper;
+import corewright.drawing.kit.Parts.Part;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.PrintRule;
 import corewright.drawing.kit.Tone;
@@ -86,10 +87,12 @@ final class PlateFrame {
                 ? TITLE.within(title, room, 1)
                 : TITLE.at(9).within(title, room, 3);
         List<String> lines = type.wrap(title, room);
-        for (int i = 0; i < lines.size(); i++) {
-            double up = (lines.size() - 1 - i) * type.leadMm() * 0.9;
-            paper.text(lines.get(i), LEFT, 14 - up, type, Paper.Anchor.LEFT);
-        }
+        paper.part(Part.TITLE, p -> {
+            for (int i = 0; i < lines.size(); i++) {
+                double up = (lines.size() - 1 - i) * type.leadMm() * 0.9;
+                p.text(lines.get(i), LEFT, 14 - up, type, Paper.Anchor.LEFT);
+            }
+        });
         paper.text(side, RIGHT, 14, SIDE, Paper.Anchor.RIGHT);
         paper.line(Pen.EDGE, LEFT, 17, RIGHT, 17);
     }

@@ -34,6 +34,9 @@ import org.locationtech.jts.geom.Polygon;
 public final class TilePlan {
     private static final Pen LIKELY = Pen.solid(0.70);
     private static final Pen CROSS = Pen.solid(0.60);
+    /** The words of a cross that stands on a hole's ring clear the ring. */
+    private static final double FURTHEST_WORDS = 40;
+
     private static final double CROSS_ARM = 12;
     private static final double POSSIBLE_CASING = 0.9;
     private static final double EDGE_ROOM = 5;
@@ -94,6 +97,10 @@ public final class TilePlan {
 
     /** Paints it. */
     public void paint(Paper paper) {
+        paper.figure("Full-size plan of what is drilled and cut on this sheet, on the grid of the deck.", this::draw);
+    }
+
+    private void draw(Paper paper) {
         paper.within(printed.shape(), p -> {
             grid(p);
             edges(p);
@@ -260,22 +267,31 @@ public final class TilePlan {
         paper.line(CROSS, x - CROSS_ARM, y, x + CROSS_ARM, y);
         paper.line(CROSS, x, y - CROSS_ARM, x, y + CROSS_ARM);
         taken.add(Box.round(x, y, CROSS_ARM));
+        for (double away = 1.5; best == null && away <= FURTHEST_WORDS; away += 1.5) {
+            best = wordsBeside(words, x, y, away);
+        }
         Box at = best == null ? Box.of(PLACE.box(words, x + 1.5, y - 1.5)) : best;
         paper.haloText(words, at.x(), at.bottom() - PLACE.descentMm(), PLACE, Anchor.LEFT, 0.8);
         taken.add(at);
     }
 
     private @Nullable Box crossWords(String words, double x, double y) {
-        double w = PLACE.width(words);
-        double below = y + 1.8 + PLACE.capMm();
-        List<Box> places = List.of(
-                Box.of(PLACE.box(words, x + 1.5, y - 1.8)),
-                Box.of(PLACE.box(words, x + 1.5, below)),
-                Box.of(PLACE.box(words, x - 1.5 - w, y - 1.8)),
-                Box.of(PLACE.box(words, x - 1.5 - w, below)));
         if (!taken.free(Box.round(x, y, CROSS_ARM))) {
             return null;
         }
+        return wordsBeside(words, x, y, 1.5);
+    }
+
+    /** Where the words of a cross are free of all else, {@code away} from its middle. */
+    private @Nullable Box wordsBeside(String words, double x, double y, double away) {
+        double w = PLACE.width(words);
+        double above = y - 0.3 - away;
+        double below = y + 0.3 + away + PLACE.capMm();
+        List<Box> places = List.of(
+                Box.of(PLACE.box(words, x + away, above)),
+                Box.of(PLACE.box(words, x + away, below)),
+                Box.of(PLACE.box(words, x - away - w, above)),
+                Box.of(PLACE.box(words, x - away - w, below)));
         return places.stream()
                 .filter(p -> frame.holds(p.grown(1)) && taken.free(p.grown(0.5)))
                 .findFirst()

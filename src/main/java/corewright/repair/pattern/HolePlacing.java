@@ -110,7 +110,7 @@ public final class HolePlacing {
                 Arrays.stream(cavity.cells).mapToDouble(c -> cavity.gapMm[c]).toArray());
     }
 
-    private static double gapNear(Cavity cavity, int cell) {
+    static double gapNear(Cavity cavity, int cell) {
         int window = (int) (HOLE_NEIGHBOURHOOD_MM / cavity.cell);
         int row = cell / cavity.columns;
         int column = cell % cavity.columns;

@@ -27,6 +27,11 @@ public record Batch(
         holes = List.copyOf(holes);
     }
 
+    /** The same batch with other grams. */
+    public Batch of(double otherAG, double otherBG) {
+        return new Batch(number, region, holes, otherAG, otherBG, mixAtS, workUntilS, firstRiseS, hardAtS);
+    }
+
     /** The same batch at another place in the day. */
     public Batch movedTo(int newNumber, double byS) {
         return new Batch(

@@ -82,6 +82,29 @@ public record InjectionPlan(
         return (int) holes.stream().filter(h -> h.kind() == kind).count();
     }
 
+    /** What of it is left, with its own cups. */
+    public InjectionPlan with(List<Hole> left, List<Batch> cups, double mostG) {
+        double partAG = cups.stream().mapToDouble(Batch::partAG).sum();
+        double partBG = cups.stream().mapToDouble(Batch::partBG).sum();
+        return new InjectionPlan(
+                region,
+                parts,
+                resin,
+                cavityMm3,
+                reachMm,
+                reachGovernedBy,
+                left,
+                coveredFraction,
+                cups,
+                partAG,
+                partBG,
+                Math.max(mostG, partAG + partBG),
+                arithmetic,
+                cautions,
+                fill,
+                outlook);
+    }
+
     /** The same plan at another place in the day, with what is to be known of the fills before it. */
     public InjectionPlan onTheDay(List<Batch> moved, List<String> said) {
         List<String> all = new ArrayList<>(said);

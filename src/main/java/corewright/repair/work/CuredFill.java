@@ -252,7 +252,7 @@ public record CuredFill(
                         "The fill of %s was tapped after cure over %s of its area.",
                         region,
                         Amounts.percent(tappedShare)),
-                "The rest is not proven. Tap at least three quarters of it (common practice), best on a grid of 50 mm.");
+                "The rest is not proven. Tap at least three quarters of it (common practice), best on a grid of 40 mm.");
     }
 
     /** Taps over nothing that is filled, and those from below. */

@@ -12,6 +12,7 @@ import corewright.survey.FrozenPlan.Kind;
 import corewright.survey.FrozenPlan.PlannedHole;
 import corewright.survey.FrozenPlan.Standing;
 import corewright.survey.MovedHole;
+import corewright.survey.NamedLog;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
 import java.util.ArrayList;
@@ -44,6 +45,7 @@ public final class FrozenSpace {
     private final List<Region> regions;
     private final EmptySpace space;
     private final Set<String> begun;
+    private final Set<String> written;
     private final List<MovedHole> moved;
     /** Those of the plan that lie here and are not left out, or are drilled. */
     private final List<PlannedHole> here;
@@ -53,6 +55,7 @@ public final class FrozenSpace {
         this.regions = regions;
         this.space = space;
         begun = Begun.holes(survey);
+        written = NamedLog.written(survey.log());
         moved = survey.judgements().holes();
         here = plan.holes().stream().filter(this::isHere).toList();
     }
@@ -280,6 +283,10 @@ public final class FrozenSpace {
                                         .mapToInt(n -> Integer.parseInt(n.substring(head.length())))
                                         .max()
                                         .orElse(0));
+            }
+            while (written.contains(NamedLog.folded(letter + number))
+                    || written.contains(NamedLog.folded(hole.region() + "-" + letter + number))) {
+                number++; // a line of the log goes on meaning what it meant when it was written
             }
             String name = hole.region() + "-" + letter + number;
             used.add(name);

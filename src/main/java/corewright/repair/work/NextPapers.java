@@ -1,20 +1,26 @@
 package corewright.repair.work;
 
+import corewright.repair.mix.Batches;
+import corewright.repair.mix.Mix;
+import corewright.repair.plan.Batch;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.survey.Survey;
 import corewright.survey.settings.Drilling;
 import corewright.survey.settings.Resin;
+import corewright.survey.settings.Settings;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /**
- * What is left of one region once its filling has begun: grams of every hole, and the cups that hold them. All in tenths of a
- * gram, so that holes, cups and sums agree as they are printed.
+ * What is left of one region once its filling has begun: grams of every hole, and the cups that hold them, by the rules of
+ * the plan. All in tenths of a gram, so that holes, cups and sums agree as they are printed.
  *
  * @param region that leads
  * @param holes every injection hole and place of the nozzle, in working order
@@ -31,15 +37,30 @@ public record NextPapers(String region, List<Line> holes, List<Cup> cups, BigDec
      * A hole.
      *
      * @param takenG into it by the log; 0 while it is open
-     * @param leftG still to go in; 0 once it was filled
+     * @param leftG still to go in; 0 once it was filled, not where it took nothing and is to be tried again
      * @param logged whether the log names it
      */
-    public record Line(String hole, BigDecimal plannedG, BigDecimal takenG, BigDecimal leftG, boolean logged) {}
+    public record Line(String hole, BigDecimal plannedG, BigDecimal takenG, BigDecimal leftG, boolean logged) {
+        /** Whether nothing more goes in. */
+        public boolean done() {
+            return logged && leftG.signum() == 0;
+        }
+    }
 
-    /** @param holes in order; one that needs more than a cup stands in several */
-    public record Cup(int number, List<String> holes, BigDecimal partAG, BigDecimal partBG) {
-        public Cup {
-            holes = List.copyOf(holes);
+    /**
+     * A cup.
+     *
+     * @param batch on the clock from the next cup on; a hole that needs more than a cup stands in several
+     */
+    public record Cup(Batch batch, BigDecimal partAG, BigDecimal partBG) {
+        /** From 1. */
+        public int number() {
+            return batch.number();
+        }
+
+        /** In order. */
+        public List<String> holes() {
+            return batch.holes();
         }
 
         public BigDecimal bothG() {
@@ -72,51 +93,71 @@ public record NextPapers(String region, List<Line> holes, List<Cup> cups, BigDec
                         hole.id(),
                         tenths(grams),
                         tenths(done == null ? 0 : done.takenG()),
-                        tenths(done == null ? grams * log.factor() : 0),
+                        tenths(done == null || log.again().contains(hole.id()) ? grams * log.factor() : 0),
                         done != null));
             }
         }
-        Resin resin = survey.settings().resin(plan.resin());
         BigDecimal left = lines.stream().map(Line::leftG).reduce(BigDecimal.ZERO, BigDecimal::add);
-        return new NextPapers(plan.region(), lines, cups(lines, resin, drilling), left);
+        return new NextPapers(plan.region(), lines, cups(survey, plan, lines, left.doubleValue()), left);
     }
 
-    /** Holes share a cup in working order while it holds their grams. */
-    private static List<Cup> cups(List<Line> lines, Resin resin, Drilling drilling) {
-        double most = drilling.largestBatchG() * (1 - drilling.wasteFraction());
-        List<Cup> cups = new ArrayList<>();
-        List<String> holes = new ArrayList<>();
-        double in = 0;
+    private static List<Cup> cups(Survey survey, InjectionPlan plan, List<Line> lines, double leftG) {
+        List<Hole> open = new ArrayList<>();
         for (Line line : lines) {
-            double toGo = line.leftG.doubleValue();
-            while (toGo > 0) {
-                double now = Math.min(toGo, most - in);
-                if (now < toGo && in > 0) { // a hole begins in a cup that holds it, or in one of its own
-                    cups.add(cup(cups.size() + 1, holes, in, resin, drilling));
-                    holes.clear();
-                    in = 0;
-                    continue;
-                }
-                holes.add(line.hole);
-                in += now;
-                toGo -= now;
-                if (toGo > 0) {
-                    cups.add(cup(cups.size() + 1, holes, in, resin, drilling));
-                    holes.clear();
-                    in = 0;
-                }
+            if (line.leftG.signum() > 0) {
+                plan.holes().stream()
+                        .filter(h -> h.id().equals(line.hole))
+                        .map(h -> h.serving(line.leftG.doubleValue()))
+                        .forEach(open::add);
             }
         }
-        if (in > 0) {
-            cups.add(cup(cups.size() + 1, holes, in, resin, drilling));
+        Settings settings = survey.settings();
+        Resin resin = settings.resin(plan.resin());
+        Mix mix = Mix.ofNet(leftG, resin, settings.drilling().wasteFraction());
+        return open.isEmpty() ? List.of() : inTenths(Batches.of(plan.region(), open, mix, resin, settings));
+    }
+
+    /** Cups whose grams are those that are printed. */
+    public static List<Batch> rounded(List<Batch> batches) {
+        return inTenths(batches).stream().map(Cup::batch).toList();
+    }
+
+    /** Each sum up to a cup is rounded, so that the cups add up to the rounded whole. */
+    private static List<Cup> inTenths(List<Batch> batches) {
+        List<Cup> cups = new ArrayList<>();
+        double partAG = 0;
+        double bothG = 0;
+        BigDecimal saidAG = BigDecimal.ZERO;
+        BigDecimal saidG = BigDecimal.ZERO;
+        for (Batch b : batches) {
+            partAG += b.partAG();
+            bothG += b.partAG() + b.partBG();
+            BigDecimal a = tenths(partAG).subtract(saidAG);
+            BigDecimal both = tenths(bothG).subtract(saidG);
+            saidAG = saidAG.add(a);
+            saidG = saidG.add(both);
+            cups.add(new Cup(b.of(a.doubleValue(), both.subtract(a).doubleValue()), a, both.subtract(a)));
         }
         return cups;
     }
 
-    private static Cup cup(int number, List<String> holes, double netG, Resin resin, Drilling drilling) {
-        BigDecimal both = tenths(netG / (1 - drilling.wasteFraction()));
-        BigDecimal partA = tenths(both.doubleValue() / (1 + resin.hardenerPerResin()));
-        return new Cup(number, List.copyOf(holes), partA, both.subtract(partA));
+    /**
+     * The plan of what is left; none where every hole is filled.
+     *
+     * @param plan of the region
+     * @param logged names of holes and vents that are in the log
+     * @param mostG mixed, with which nine in ten cases have enough
+     */
+    public Optional<InjectionPlan> left(InjectionPlan plan, Set<String> logged, double mostG) {
+        List<String> filled = holes.stream()
+                .filter(l -> l.leftG.signum() == 0)
+                .map(Line::hole)
+                .toList();
+        List<Hole> open = plan.holes().stream()
+                .filter(h -> !filled.contains(h.id()) && (h.fills() || !logged.contains(h.id())))
+                .toList();
+        List<Batch> batches = cups.stream().map(Cup::batch).toList();
+        return batches.isEmpty() ? Optional.empty() : Optional.of(plan.with(open, batches, mostG));
     }
 
     private static BigDecimal tenths(double grams) {

@@ -25,9 +25,16 @@ import java.util.Set;
  * @param factorP90 one in ten is above
  * @param leftG still to fill, mixed grams without waste
  * @param leftP90G with nine in ten enough
+ * @param again holes that were tried once, took nothing and showed no mix: cleared and tried again they are still to fill
  */
 public record WorkLog(
-        List<Filled> holes, double factor, double factorP10, double factorP90, double leftG, double leftP90G) {
+        List<Filled> holes,
+        double factor,
+        double factorP10,
+        double factorP90,
+        double leftG,
+        double leftP90G,
+        Set<String> again) {
     private static final double COMMON_SD = 0.30;
     private static final double HOLE_SD = 0.25;
     private static final double FLAG = 2;
@@ -37,6 +44,7 @@ public record WorkLog(
 
     public WorkLog {
         holes = List.copyOf(holes);
+        again = Set.copyOf(again);
     }
 
     /** How a hole took its mix. */
@@ -94,7 +102,7 @@ public record WorkLog(
                 variance *= 1 - weight;
             }
         }
-        return left(plannedG, taken.keySet(), filled, mean, variance);
+        return left(plannedG, again(filled, log), filled, mean, variance);
     }
 
     private static Took took(double z, boolean oozed) {
@@ -107,8 +115,21 @@ public record WorkLog(
         return oozed ? Took.FILLED_BY_NEIGHBOUR : Took.FAR_LESS;
     }
 
+    private static Set<String> again(List<Filled> filled, List<WorkEntry> log) {
+        Set<String> again = new HashSet<>();
+        for (Filled f : filled) {
+            boolean nothing = f.took == Took.FAR_LESS && f.takenG < WorkWords.NOTHING * f.plannedG;
+            if (nothing && log.stream().filter(e -> e.hole().equals(f.hole)).count() == 1) {
+                again.add(f.hole);
+            }
+        }
+        return again;
+    }
+
     private static WorkLog left(
-            Map<String, Double> plannedG, Set<String> done, List<Filled> filled, double mean, double variance) {
+            Map<String, Double> plannedG, Set<String> again, List<Filled> filled, double mean, double variance) {
+        Set<String> done = new HashSet<>();
+        filled.stream().map(Filled::hole).filter(h -> !again.contains(h)).forEach(done::add);
         double sum = 0;
         double squares = 0;
         for (Map.Entry<String, Double> hole : plannedG.entrySet()) {
@@ -127,7 +148,8 @@ public record WorkLog(
                 Math.exp(mean - P90 * sd),
                 Math.exp(mean + P90 * sd),
                 factor * sum,
-                Math.exp(mean + P90 * whole) * sum);
+                Math.exp(mean + P90 * whole) * sum,
+                again);
     }
 
     /** Grams into each injection hole and through the nozzle by a plan, in working order. */

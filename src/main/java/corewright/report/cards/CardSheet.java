@@ -2,6 +2,7 @@ package corewright.report.cards;
 
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Parts.Part;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
@@ -64,10 +65,8 @@ final class CardSheet {
             large = large.at(large.points() - 1);
         }
         List<String> names = large.wrap(title, MOST_TITLE);
-        for (int i = 0; i < names.size(); i++) {
-            double up = (names.size() - 1 - i) * large.leadMm() * 0.85;
-            paper.text(names.get(i), LEFT, TITLE_BASELINE - up, large, Anchor.LEFT);
-        }
+        Type type = large;
+        paper.part(Part.TITLE, p -> title(p, names, type));
         double sideWidth = side.stream().mapToDouble(SIDE::width).max().orElse(0);
         for (int i = 0; i < side.size(); i++) {
             double up = (side.size() - 1 - i) * HEAD_WORDS.leadMm();
@@ -85,6 +84,13 @@ final class CardSheet {
         paper.line(new Pen(0.7, List.of()), LEFT, HEAD_RULE, RIGHT, HEAD_RULE);
     }
 
+    private static void title(Paper paper, List<String> names, Type type) {
+        for (int i = 0; i < names.size(); i++) {
+            double up = (names.size() - 1 - i) * type.leadMm() * 0.85;
+            paper.text(names.get(i), LEFT, TITLE_BASELINE - up, type, Anchor.LEFT);
+        }
+    }
+
     /** An empty box. */
     static void box(Paper paper, double left, double top, double width) {
         box(paper, left, top, width, BOX);
@@ -96,7 +102,7 @@ final class CardSheet {
 
     /** A heading with its rule; returns the first place below. */
     static double heading(Paper paper, String words, double left, double top, double width) {
-        paper.text(words, left, top + HEAD.capMm() + 0.6, HEAD, Anchor.LEFT);
+        paper.part(Part.HEADING, p -> p.text(words, left, top + HEAD.capMm() + 0.6, HEAD, Anchor.LEFT));
         double rule = top + HEAD.capMm() + 2.6;
         paper.line(Pen.EDGE, left, rule, left + width, rule);
         return rule + 1;

@@ -37,6 +37,9 @@ final class CutOutCard {
     private static final double RIGHT_LEFT = 160;
     private static final double RIGHT_WIDTH = CardSheet.RIGHT - RIGHT_LEFT;
     private static final double RULE = 202;
+    /** No strip of skin narrower than this can be kept between two saw cuts. Practice. */
+    private static final double ONE_OPENING_MM = 10;
+
     private static final Prose LEGEND = Prose.CELL;
 
     private final Assessment assessment;
@@ -114,12 +117,35 @@ final class CutOutCard {
                 ? Prose.bold("A naval architect or surveyor decides first: load is carried here.") + "\n"
                 : "";
         String step = decision.firstStep();
-        return first + Prose.bold(place + ".") + " "
+        List<String> others = joined();
+        String joined = others.isEmpty()
+                ? ""
+                : Prose.bold("One opening with " + Wording.list(others) + ":")
+                        + " saw round them together, leave no strip between, lay one skin over all. ";
+        return first + joined + Prose.bold(place + ".") + " "
                 + capital(region.condition().word().replace('-', ' ')) + " "
                 + Figures.area(region.likely().getArea())
                 + ". Cut " + Figures.fixed(box.getWidth(), 0) + " x " + Figures.fixed(box.getHeight(), 0) + " mm, "
                 + Figures.area(cut.plan().cut().getArea()) + "."
                 + (step == null || decision.architect() ? "" : "\n" + Prose.bold("First: ") + step);
+    }
+
+    /** Regions whose cuts run into this one, each with a card of its own. */
+    private List<String> joined() {
+        return assessment.decision().recores().stream()
+                .filter(p -> !p.region().equals(region.id()))
+                .filter(p -> face(p.region()).equals(region.face()))
+                .filter(p -> p.cut().isWithinDistance(cut.plan().cut(), ONE_OPENING_MM))
+                .map(RecorePlan::region)
+                .toList();
+    }
+
+    private String face(String id) {
+        return assessment.damage().regions().stream()
+                .filter(r -> r.id().equals(id))
+                .findFirst()
+                .orElseThrow()
+                .face();
     }
 
     private static String capital(String words) {

@@ -82,6 +82,7 @@ public final class WorkCards {
             List<String> next = List.of("after the log", revision(assessment));
             pages.add(paper -> card.paint(paper, next));
         }
+        pages.addAll(LeftCard.pages(assessment, revision(assessment)));
         pages.addAll(WorkRecord.pages(assessment));
         if (pages.isEmpty()) {
             pages.add(paper -> nothing(paper, assessment));

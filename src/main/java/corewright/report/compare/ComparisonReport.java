@@ -3,6 +3,7 @@ package corewright.report.compare;
 import corewright.comparison.Comparison;
 import corewright.comparison.FaceComparison;
 import corewright.report.page.PageFrame;
+import corewright.report.page.PageSize;
 import corewright.report.page.PdfFile;
 import corewright.report.page.Titles;
 import corewright.survey.Heading;
@@ -20,6 +21,7 @@ public final class ComparisonReport {
 
     public static void write(Comparison comparison, Path file) throws IOException {
         Heading heading = comparison.after().survey().heading();
+        PageSize size = PageSize.of(comparison.after().survey());
         List<PdfFile.Painting> pages = new ArrayList<>(new FirstPage(comparison).pages());
         comparison.faces().stream()
                 .filter(FaceComparison::compared)
@@ -31,9 +33,9 @@ public final class ComparisonReport {
             for (int i = 0; i < pages.size(); i++) {
                 PdfFile.Painting page = pages.get(i);
                 int number = i + 1;
-                pdf.page(PageFrame.WIDTH, PageFrame.HEIGHT, paper -> {
+                pdf.page(size, paper -> {
                     page.on(paper);
-                    PageFrame.foot(paper, FOOT, number, pages.size());
+                    PageFrame.foot(paper, size, FOOT, number, pages.size());
                 });
             }
             pdf.save(file);

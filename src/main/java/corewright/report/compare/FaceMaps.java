@@ -57,6 +57,12 @@ final class FaceMaps {
 
     /** One below the other for a long face, the first two beside each other else. */
     void paint(Paper paper, Box room) {
+        paper.figure(
+                "The face before, after, and what changed, in one scale; the tables below have it in figures.",
+                p -> draw(p, room));
+    }
+
+    private void draw(Paper paper, Box room) {
         Box row = new Box(room.x(), room.y(), room.width(), (room.height() - 2 * GAP) / 3);
         Box half = new Box(room.x(), room.y(), (room.width() - GAP) / 2, (room.height() - GAP) / 2);
         boolean rows = scale(row) <= scale(half);

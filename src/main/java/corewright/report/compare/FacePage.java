@@ -7,6 +7,7 @@ import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.report.page.PageFrame;
+import corewright.report.page.PageSize;
 import corewright.report.page.Prose;
 import corewright.report.page.RuledTable;
 import corewright.report.page.Titles;
@@ -22,6 +23,7 @@ final class FacePage {
     private final RuledTable totals;
     private final RuledTable panels;
     private final String notes;
+    private final double end;
 
     FacePage(Comparison comparison, FaceComparison face) {
         this.comparison = comparison;
@@ -30,6 +32,7 @@ final class FacePage {
         totals = tables.totals(face.totals());
         panels = tables.panels(face.panels());
         notes = measure().say(notes());
+        end = PageSize.of(comparison.after().survey()).bodyEnd();
     }
 
     private Measure measure() {
@@ -54,7 +57,7 @@ final class FacePage {
                 PageFrame.LEFT,
                 PageFrame.BODY + 2,
                 PageFrame.FULL_WIDTH,
-                Math.max(LEAST_MAPS, PageFrame.BODY_END - below - PageFrame.BODY - 2));
+                Math.max(LEAST_MAPS, end - below - PageFrame.BODY - 2));
         new FaceMaps(comparison, face).paint(paper, maps);
         double y = maps.bottom() + GAP;
         y += totals.paint(paper, PageFrame.LEFT, y, 0, totals.size()) + GAP;
@@ -66,7 +69,7 @@ final class FacePage {
 
     /** As many panels as leave the maps their room; comparison.csv has all. */
     private int shownPanels() {
-        double room = PageFrame.BODY_END - PageFrame.BODY - 2 - LEAST_MAPS - 3 * GAP - totals.height() - noteHeight();
+        double room = end - PageFrame.BODY - 2 - LEAST_MAPS - 3 * GAP - totals.height() - noteHeight();
         return panels.fitting(0, room);
     }
 

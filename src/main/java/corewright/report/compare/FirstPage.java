@@ -9,7 +9,9 @@ import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
+import corewright.report.page.Flow;
 import corewright.report.page.PageFrame;
+import corewright.report.page.PageSize;
 import corewright.report.page.PdfFile;
 import corewright.report.page.Prose;
 import corewright.report.page.RuledTable;
@@ -21,7 +23,6 @@ import java.util.List;
 
 /** The answer on one page: is it better, by how much, how sure; what was promised and what is reached. */
 final class FirstPage {
-    private static final double GAP = 2.6;
     private static final List<Quantity> TOLD =
             List.of(Quantity.DAMAGED, Quantity.WATER, Quantity.LOOSE, Quantity.VOID_VOLUME);
 
@@ -49,18 +50,26 @@ final class FirstPage {
 
     /** This page and those on which its table of places goes on. */
     List<PdfFile.Painting> pages() {
+        Flow flow = new Flow(PageSize.of(comparison.after().survey()));
+        flow.block(
+                Prose.TITLE.height(title, PageFrame.FULL_WIDTH) + 2,
+                (paper, top) ->
+                        Prose.TITLE.paint(paper, title, PageFrame.LEFT, top, PageFrame.FULL_WIDTH, Anchor.LEFT));
+        flow.answer("What changed", found, Prose.TEXT);
+        if (totals.size() > 0) {
+            flow.table("How sure we are", totals);
+        }
+        if (places.size() > 0) {
+            flow.table("Promised and reached", places);
+        }
+        flow.answer("What to know", open, Prose.NOTE);
         List<PdfFile.Painting> pages = new ArrayList<>();
-        double top = tableTop();
-        int first = places.fitting(0, PageFrame.BODY_END - openHeight() - top);
-        pages.add(paper -> paint(paper, first));
-        for (int next = first; next < places.size(); ) {
-            int from = next;
-            int count = Math.max(1, places.fitting(from, PageFrame.BODY_END - PageFrame.BODY - 4));
+        for (int i = 0; i < flow.pages(); i++) {
+            int page = i;
             pages.add(paper -> {
-                head(paper, " · places, continued");
-                places.paint(paper, PageFrame.LEFT, PageFrame.BODY + 4, from, count);
+                head(paper, page == 0 ? " · re-survey" : " · places, continued");
+                flow.paint(paper, page);
             });
-            next += count;
         }
         return pages;
     }
@@ -108,42 +117,5 @@ final class FirstPage {
     private void head(Paper paper, String what) {
         Heading heading = comparison.after().survey().heading();
         PageFrame.head(paper, Titles.boat(heading) + what, Titles.data(heading));
-    }
-
-    private double foundTop() {
-        return PageFrame.BODY + 1 + Prose.TITLE.height(title, PageFrame.FULL_WIDTH) + 2;
-    }
-
-    private double totalsTop() {
-        return foundTop() + Prose.TEXT.height(found, PageFrame.ANSWER_WIDTH) + GAP;
-    }
-
-    private double tableTop() {
-        double sums = totals.size() == 0 ? 0 : Prose.TEXT.leadMm() + 1.5 + totals.height() + 2 * GAP;
-        return totalsTop() + sums + GAP + Prose.TEXT.leadMm() + 1.5;
-    }
-
-    private double openHeight() {
-        return 2 * GAP + Prose.NOTE.height(open, PageFrame.ANSWER_WIDTH);
-    }
-
-    private void paint(Paper paper, int rows) {
-        head(paper, " · re-survey");
-        Prose.TITLE.paint(paper, title, PageFrame.LEFT, PageFrame.BODY + 1, PageFrame.FULL_WIDTH, Anchor.LEFT);
-        PageFrame.question(paper, "What changed", foundTop());
-        Prose.TEXT.paint(paper, found, PageFrame.ANSWERS, foundTop(), PageFrame.ANSWER_WIDTH, Anchor.LEFT);
-        double y = totalsTop();
-        if (totals.size() > 0) {
-            PageFrame.hairline(paper, y);
-            PageFrame.question(paper, "How sure we are", y + GAP);
-            totals.paint(paper, PageFrame.LEFT, y + GAP + Prose.TEXT.leadMm() + 1.5, 0, totals.size());
-        }
-        y = tableTop();
-        if (places.size() > 0) {
-            PageFrame.question(paper, "Promised and reached", y - Prose.TEXT.leadMm() - 1.5);
-            y += places.paint(paper, PageFrame.LEFT, y, 0, rows);
-        }
-        PageFrame.question(paper, "What to know", y + GAP);
-        Prose.NOTE.paint(paper, open, PageFrame.ANSWERS, y + GAP + 0.6, PageFrame.ANSWER_WIDTH, Anchor.LEFT);
     }
 }

@@ -7,6 +7,7 @@ import corewright.repair.work.Schedule;
 import corewright.report.page.Conversions;
 import corewright.report.page.Numbers;
 import corewright.survey.settings.Settings;
+import java.util.List;
 import java.util.Locale;
 
 /** schedule.csv: the day of every injection as bars, on the clock of batches.csv. */
@@ -14,9 +15,14 @@ public final class ScheduleCsv {
     private ScheduleCsv() {}
 
     public static CsvTable of(Assessment assessment) {
+        return of(assessment, assessment.decision().injections());
+    }
+
+    /** Of other plans, such as what is left. */
+    public static CsvTable of(Assessment assessment, List<InjectionPlan> plans) {
         CsvTable table = new CsvTable("region,batch,worker,hole,what,start_min,end_min");
         Settings settings = assessment.survey().settings();
-        for (InjectionPlan plan : assessment.decision().injections()) {
+        for (InjectionPlan plan : plans) {
             String face = plan.holes().get(0).spot().face();
             Holding holding = Holding.of(assessment.survey().face(face).posture());
             for (Schedule.Bar bar : Schedule.of(plan.holes(), plan.batches(), settings.resin(plan.resin()), settings)

@@ -16,21 +16,17 @@ import java.util.List;
 
 /** The choices side by side, from least to most done, one of them recommended; none while the verdict is withheld. */
 final class ChoiceTable {
-    /** What stands between days and the thing to know; takes its room from the first and the last column. */
-    record Extra(Column column, List<String> cells) {}
+    private static final double COST = 30;
+    private static final double HOURS = 20;
+    private static final double DAYS = 22;
+    private static final double WEIGHT = 21;
+    private static final double STIFFNESS = 23;
 
     private ChoiceTable() {}
 
-    /** Stiffness of the panel that lost most, as built = 100; nothing where no panel is damaged. */
-    static List<Extra> stiffness(Assessment assessment) {
-        List<Choice> choices = offered(assessment);
-        if (choices.stream().allMatch(c -> c.ofAsBuilt().isEmpty())) {
-            return List.of();
-        }
-        List<String> cells = choices.stream()
-                .map(c -> c.ofAsBuilt().map(ChoiceTable::hundredths).orElse("not calculated"))
-                .toList();
-        return List.of(new Extra(new Column("Stiffness*", 21, Anchor.RIGHT), cells));
+    /** Whether stiffness is told of any choice: as built = 100, of the panel that lost most. */
+    static boolean stiffness(Assessment assessment) {
+        return offered(assessment).stream().anyMatch(c -> c.ofAsBuilt().isPresent());
     }
 
     private static List<Choice> offered(Assessment assessment) {
@@ -46,38 +42,27 @@ final class ChoiceTable {
         return low.equals(high) ? middle : middle + "\n" + low + " to " + high;
     }
 
-    /** Where the core may never be dry in this air there is no upper end. */
-    private static String days(Choice choice) {
-        return Double.isInfinite(choice.daysHigh())
-                ? Wording.days(choice.daysLow(), choice.daysLow()) + " or more"
-                : Wording.days(choice.daysLow(), choice.daysHigh());
-    }
-
-    static RuledTable of(Assessment assessment, List<Extra> extras) {
-        double taken = extras.stream().mapToDouble(e -> e.column().widthMm()).sum();
-        List<Column> columns = new ArrayList<>();
-        columns.add(new Column("Choice", 58 - taken / 2, Anchor.LEFT));
-        columns.add(new Column("Cost", 31, Anchor.RIGHT));
-        columns.add(new Column("Yard days", 20, Anchor.RIGHT));
-        extras.forEach(e -> columns.add(e.column()));
-        columns.add(new Column("What to know", PageFrame.FULL_WIDTH - 58 - 31 - 20 - taken / 2, Anchor.LEFT));
+    static RuledTable of(Assessment assessment) {
+        boolean stiff = stiffness(assessment);
+        double others = COST + HOURS + DAYS + WEIGHT + (stiff ? STIFFNESS : 0);
+        List<Column> columns = new ArrayList<>(List.of(
+                new Column("Choice", PageFrame.FULL_WIDTH - others, Anchor.LEFT),
+                new Column("Cost", COST, Anchor.RIGHT),
+                new Column("Hours", HOURS, Anchor.RIGHT),
+                new Column("Yard days", DAYS, Anchor.RIGHT),
+                new Column(Measure.of(assessment.survey()).weightUnit() + " aboard", WEIGHT, Anchor.RIGHT)));
+        if (stiff) {
+            columns.add(new Column("Stiffness*", STIFFNESS, Anchor.RIGHT));
+        }
         RuledTable table = new RuledTable(columns);
-        String currency = Prose.plain(assessment.survey().settings().costs().currency());
         List<Choice> choices = offered(assessment);
         if (choices.isEmpty()) {
-            table.row(List.of("None yet", "", "", "A choice needs a verdict, and none is given."));
+            List<String> none = new ArrayList<>(
+                    List.of(Prose.bold("None yet") + "\nA choice needs a verdict, and none is given.", "", "", "", ""));
+            table.row(none);
         }
-        for (int i = 0; i < choices.size(); i++) {
-            Choice choice = choices.get(i);
-            List<String> cells = new ArrayList<>();
-            cells.add(Prose.bold(Prose.plain(choice.title())) + "\n" + Prose.plain(choice.regions()));
-            cells.add(Wording.money(currency, choice.costLow(), choice.costHigh()));
-            cells.add(days(choice));
-            for (Extra extra : extras) {
-                cells.add(extra.cells().get(i));
-            }
-            cells.add((choice.advised() ? Prose.bold("Recommended.") + " " : "")
-                    + Measure.of(assessment.survey()).say(Prose.plain(choice.toKnow())));
+        for (Choice choice : choices) {
+            List<String> cells = cells(assessment, choice, stiff);
             if (choice.advised()) {
                 table.markedRow(cells);
             } else {
@@ -85,5 +70,22 @@ final class ChoiceTable {
             }
         }
         return table;
+    }
+
+    private static List<String> cells(Assessment assessment, Choice choice, boolean stiff) {
+        String currency = Prose.plain(assessment.survey().settings().costs().currency());
+        boolean least = choice == assessment.decision().choices().get(0); // told under "If it is left"
+        String toKnow = Measure.of(assessment.survey()).say(Prose.plain(choice.toKnow()));
+        List<String> cells = new ArrayList<>();
+        cells.add(Prose.bold(Prose.plain(choice.title()) + (choice.advised() ? ". Recommended." : "")) + "\n"
+                + Prose.plain(Wording.sentence(choice.regions())) + "." + (least ? "" : " " + toKnow));
+        cells.add(Wording.money(currency, choice.costLow(), choice.costHigh()));
+        cells.add(OwnerCosts.hours(assessment, choice));
+        cells.add(OwnerCosts.days(choice));
+        cells.add(OwnerCosts.weight(assessment, choice));
+        if (stiff) {
+            cells.add(choice.ofAsBuilt().map(ChoiceTable::hundredths).orElse("not calculated"));
+        }
+        return cells;
     }
 }

@@ -6,8 +6,9 @@ import corewright.damage.FaceDamage;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
-import corewright.drawing.kit.Paper.Anchor;
+import corewright.report.page.Flow;
 import corewright.report.page.PageFrame;
+import corewright.report.page.PageSize;
 import corewright.report.page.PdfFile;
 import corewright.report.page.Prose;
 import corewright.report.page.RuledTable;
@@ -20,10 +21,15 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** One face: its map and its regions as a table, running on to further pages where they are many. */
+/** One face on one page: its map and its regions as a table; only very many run on to further pages. */
 final class OwnerFacePage {
-    private static final double MAP_HEIGHT = 108;
-    private static final double LEGEND_WIDTH = 35;
+    private static final double MOST_MAP = 125;
+
+    /** With legend and scale; less tells nothing. */
+    private static final double LEAST_MAP = 75;
+
+    /** Beside a table that goes on to further pages. */
+    private static final double SPLIT_MAP = 108;
 
     private final Assessment assessment;
     private final FaceDamage face;
@@ -41,18 +47,36 @@ final class OwnerFacePage {
         this.safety = full.isEmpty() ? "" : Prose.bold("Who works on it.") + " " + full;
     }
 
-    /** The pages of a face. */
+    /** The pages of a face: one, where its table leaves the map enough room. */
     static List<PdfFile.Painting> of(Assessment assessment, FaceDamage face) {
-        OwnerFacePage page = new OwnerFacePage(assessment, face);
+        return new OwnerFacePage(assessment, face).pages();
+    }
+
+    private List<PdfFile.Painting> pages() {
+        Flow flow = new Flow(PageSize.of(assessment.survey()));
+        flow.gap(1);
+        flow.words(Flow.SMALL, words());
+        flow.gap(2);
+        double below = 3 + (table.size() == 0 ? 0 : table.height() + Flow.GAP) + safetyHeight();
+        double free = flow.left() - below;
+        double most = free >= LEAST_MAP ? Math.min(MOST_MAP, free) : Math.min(SPLIT_MAP, flow.left());
+        double height = OwnerPlan.height(assessment, face, PageFrame.FULL_WIDTH, most);
+        flow.block(
+                height,
+                (paper, top) -> OwnerPlan.paint(
+                        paper, assessment, face, new Box(PageFrame.LEFT, top, PageFrame.FULL_WIDTH, height)));
+        flow.gap(3);
+        if (table.size() > 0) {
+            flow.table(table);
+        }
+        flow.words(Prose.NOTE, safety);
         List<PdfFile.Painting> pages = new ArrayList<>();
-        double end = PageFrame.BODY_END - page.safetyHeight();
-        int first = page.table.fitting(0, end - page.tableTop());
-        pages.add(paper -> page.paintMap(paper, first));
-        for (int next = first; next < page.table.size(); ) {
-            int from = next;
-            int count = Math.max(1, page.table.fitting(from, end - PageFrame.BODY - 4));
-            pages.add(paper -> page.paintRest(paper, from, count));
-            next += count;
+        for (int i = 0; i < flow.pages(); i++) {
+            int page = i;
+            pages.add(paper -> {
+                head(paper, page == 0 ? " · where the damage is" : " · regions, continued");
+                flow.paint(paper, page);
+            });
         }
         return pages;
     }
@@ -89,40 +113,8 @@ final class OwnerFacePage {
         return Stream.concat(unfit, failed).map(s -> " " + Prose.plain(s)).collect(Collectors.joining());
     }
 
-    private double mapTop() {
-        return PageFrame.BODY + 2 + Prose.TEXT.height(words(), PageFrame.FULL_WIDTH) + 3;
-    }
-
-    private double tableTop() {
-        return mapTop() + MAP_HEIGHT + 5;
-    }
-
-    private void paintMap(Paper paper, int rows) {
-        head(paper, " · where the damage is");
-        Prose.TEXT.paint(paper, words(), PageFrame.LEFT, PageFrame.BODY + 2, PageFrame.FULL_WIDTH, Anchor.LEFT);
-        OwnerLegend.paint(paper, assessment, face, new Box(PageFrame.LEFT, mapTop(), LEGEND_WIDTH, MAP_HEIGHT));
-        OwnerMap.paint(
-                paper, assessment, face, new Box(PageFrame.ANSWERS, mapTop(), PageFrame.ANSWER_WIDTH, MAP_HEIGHT));
-        double y = tableTop() + (rows > 0 ? table.paint(paper, PageFrame.LEFT, tableTop(), 0, rows) : 0);
-        cautions(paper, rows, y + 3);
-    }
-
-    /** Under the last row; the rows leave room for it. */
-    private void cautions(Paper paper, int told, double top) {
-        if (told == table.size()) {
-            Prose.NOTE.paint(paper, safety, PageFrame.LEFT, top, PageFrame.FULL_WIDTH, Anchor.LEFT);
-        }
-    }
-
     private double safetyHeight() {
-        return safety.isEmpty() ? 0 : 3 + Prose.NOTE.height(safety, PageFrame.FULL_WIDTH);
-    }
-
-    private void paintRest(Paper paper, int from, int count) {
-        head(paper, " · regions, continued");
-        double y = PageFrame.BODY + 4;
-        y += table.paint(paper, PageFrame.LEFT, y, from, count);
-        cautions(paper, from + count, y + 3);
+        return safety.isEmpty() ? 0 : Prose.NOTE.height(safety, PageFrame.FULL_WIDTH);
     }
 
     private void head(Paper paper, String what) {

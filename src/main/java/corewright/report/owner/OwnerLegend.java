@@ -6,13 +6,16 @@ import corewright.damage.FaceDamage;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Parts.Part;
 import corewright.drawing.kit.Pattern;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
 import corewright.drawing.plates.LegendLine;
 import java.awt.geom.Path2D;
+import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** How to read the owner's map: only what the map uses, in plain words. */
 final class OwnerLegend {
@@ -21,38 +24,77 @@ final class OwnerLegend {
     private static final double SWATCH_WIDTH = 8.1;
     private static final double SWATCH_HEIGHT = 5;
     private static final double LINE = 6.4;
+    private static final double BESIDE = 1.9;
+    private static final double APART = 6;
 
-    private OwnerLegend() {}
-
-    static void paint(Paper paper, Assessment assessment, FaceDamage face, Box box) {
-        double y = box.y() + 1;
-        for (Condition condition : Condition.values()) {
-            if (condition != Condition.SOUND && face.regions().stream().anyMatch(r -> r.condition() == condition)) {
-                LegendLine.swatch(paper, Pattern.of(condition), new Box(box.x(), y, SWATCH_WIDTH, SWATCH_HEIGHT));
-                y = words(paper, OwnerWords.briefly(condition), box, y);
-            }
-        }
-        if (!face.undecided().isEmpty()) {
-            LegendLine.swatch(paper, Pattern.UNDECIDED, new Box(box.x(), y, SWATCH_WIDTH, SWATCH_HEIGHT));
-            y = words(paper, "not decided yet", box, y);
-        }
-        if (!face.regions().isEmpty()) {
-            paper.line(Pen.POSSIBLE, box.x(), y + SWATCH_HEIGHT / 2, box.x() + SWATCH_WIDTH, y + SWATCH_HEIGHT / 2);
-            y = words(paper, "cannot be ruled out", box, y);
-        }
-        if (!OwnerMap.tags(assessment, face.face().name()).isEmpty()) {
-            tag(paper, box.x() + 0.5, y + SWATCH_HEIGHT / 2);
-            words(paper, "read here next", box, y);
+    private record Entry(String words, Sample sample) {
+        double width() {
+            return SWATCH_WIDTH + BESIDE + WORDS.width(words);
         }
     }
 
-    private static double words(Paper paper, String words, Box box, double y) {
-        List<String> lines = WORDS.wrap(words, box.width() - SWATCH_WIDTH - 1.9);
-        double baseline = y + (SWATCH_HEIGHT + WORDS.capMm()) / 2 - (lines.size() - 1) * WORDS.leadMm() / 2;
-        for (int i = 0; i < lines.size(); i++) {
-            paper.text(lines.get(i), box.x() + SWATCH_WIDTH + 1.9, baseline + i * WORDS.leadMm(), WORDS, Anchor.LEFT);
+    private interface Sample {
+        void paint(Paper paper, double x, double y);
+    }
+
+    private OwnerLegend() {}
+
+    /** Height of the entries in rows of that width. */
+    static double height(Assessment assessment, FaceDamage face, double widthMm) {
+        return lay(null, entries(assessment, face), 0, 0, widthMm);
+    }
+
+    /** Paints them in rows. */
+    static void paint(Paper paper, Assessment assessment, FaceDamage face, Box box) {
+        paper.part(Part.PARAGRAPH, p -> lay(p, entries(assessment, face), box.x(), box.y(), box.width()));
+    }
+
+    private static double lay(@Nullable Paper paper, List<Entry> entries, double left, double top, double widthMm) {
+        double x = left;
+        double y = top;
+        for (Entry entry : entries) {
+            if (x > left && x + entry.width() > left + widthMm) {
+                x = left;
+                y += LINE;
+            }
+            if (paper != null) {
+                entry.sample.paint(paper, x, y);
+                paper.text(
+                        entry.words,
+                        x + SWATCH_WIDTH + BESIDE,
+                        y + (SWATCH_HEIGHT + WORDS.capMm()) / 2,
+                        WORDS,
+                        Anchor.LEFT);
+            }
+            x += entry.width() + APART;
         }
-        return y + Math.max(LINE, lines.size() * WORDS.leadMm() + 1.2);
+        return entries.isEmpty() ? 0 : y + LINE - top;
+    }
+
+    private static List<Entry> entries(Assessment assessment, FaceDamage face) {
+        List<Entry> entries = new ArrayList<>();
+        for (Condition condition : Condition.values()) {
+            if (condition != Condition.SOUND && face.regions().stream().anyMatch(r -> r.condition() == condition)) {
+                entries.add(new Entry(OwnerWords.briefly(condition), swatch(Pattern.of(condition))));
+            }
+        }
+        if (!face.undecided().isEmpty()) {
+            entries.add(new Entry("not decided yet", swatch(Pattern.UNDECIDED)));
+        }
+        if (!face.regions().isEmpty()) {
+            entries.add(new Entry(
+                    "cannot be ruled out",
+                    (p, x, y) ->
+                            p.line(Pen.POSSIBLE, x, y + SWATCH_HEIGHT / 2, x + SWATCH_WIDTH, y + SWATCH_HEIGHT / 2)));
+        }
+        if (!OwnerMap.tags(assessment, face.face().name()).isEmpty()) {
+            entries.add(new Entry("read here next", (p, x, y) -> tag(p, x + 0.5, y + SWATCH_HEIGHT / 2)));
+        }
+        return entries;
+    }
+
+    private static Sample swatch(Pattern pattern) {
+        return (p, x, y) -> LegendLine.swatch(p, pattern, new Box(x, y, SWATCH_WIDTH, SWATCH_HEIGHT));
     }
 
     private static void tag(Paper paper, double x, double y) {

@@ -19,21 +19,24 @@ final class OwnerMap {
             Set.of(Layer.REGION_LABELS, Layer.FEATURE_NAMES, Layer.NEXT, Layer.SCALE_AND_UPHILL);
 
     /** Left free above and below the deck together, for the labels of its regions. */
-    private static final double LABEL_ROOM = 18;
+    static final double LABEL_ROOM = 18;
 
     private static final int TAGS = 5;
 
     /** Paper millimetres in height from which names of fittings have room; chosen by eye. */
     private static final double NAMED_FROM = 70;
 
-    private static final double SIDE_ROOM = 3;
+    static final double SIDE_ROOM = 3;
 
     private OwnerMap() {}
 
-    static void paint(Paper paper, Assessment assessment, FaceDamage face, Box box) {
+    /** Returns the scale, survey millimetres to one of paper. */
+    static double paint(Paper paper, Assessment assessment, FaceDamage face, Box box) {
         String name = face.face().name();
         Assessment shown = withTags(assessment, tags(assessment, name));
-        MapPainter.paint(paper, new MapSpec(shown, name, box, scale(face, box), layers(box), MapWording.OWNER));
+        double scale = scale(face, box);
+        MapPainter.paint(paper, new MapSpec(shown, name, box, scale, layers(box), MapWording.OWNER));
+        return scale;
     }
 
     /** A map with little room drops the names of what stands on the deck; the following pages have them. */

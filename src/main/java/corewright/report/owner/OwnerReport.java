@@ -3,6 +3,7 @@ package corewright.report.owner;
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.report.page.PageFrame;
+import corewright.report.page.PageSize;
 import corewright.report.page.PdfFile;
 import corewright.report.page.Titles;
 import corewright.survey.Heading;
@@ -11,15 +12,17 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
-/** owner-report.pdf: the answer on page 1, then every face with its regions. */
+/** owner-report.pdf: the answer and the map on page 1, the choices on page 2, then every face with its regions. */
 public final class OwnerReport {
     private OwnerReport() {}
 
     public static void write(Assessment assessment, Path file) throws IOException {
         Heading heading = assessment.survey().heading();
+        PageSize size = PageSize.of(assessment.survey());
         String foot = OwnerWords.seen(assessment.survey().readings());
         List<PdfFile.Painting> pages = new ArrayList<>();
         pages.add(new OwnerFirstPage(assessment)::paint);
+        pages.addAll(OwnerChoicesPage.of(assessment));
         for (FaceDamage face : assessment.damage().faces()) {
             pages.addAll(OwnerFacePage.of(assessment, face));
             pages.addAll(OwnerStiffnessPage.of(assessment, face.face().name()));
@@ -31,9 +34,9 @@ public final class OwnerReport {
             for (int i = 0; i < pages.size(); i++) {
                 PdfFile.Painting page = pages.get(i);
                 int number = i + 1;
-                pdf.page(PageFrame.WIDTH, PageFrame.HEIGHT, paper -> {
+                pdf.page(size, paper -> {
                     page.on(paper);
-                    PageFrame.foot(paper, foot, number, pages.size());
+                    PageFrame.foot(paper, size, foot, number, pages.size());
                 });
             }
             pdf.save(file);

@@ -7,6 +7,7 @@ import corewright.damage.FaceDamage;
 import corewright.damage.NextReading;
 import corewright.damage.Region;
 import corewright.damage.Undecided;
+import corewright.decision.Choice;
 import corewright.decision.RegionDecision;
 import corewright.drawing.kit.Figures;
 import corewright.report.page.Conversions;
@@ -240,6 +241,42 @@ final class OwnerWords {
         }
     }
 
+    /** What becomes of it if nothing is done; empty where nothing is wrong or no verdict is given. */
+    static String left(Assessment assessment) {
+        List<Choice> choices = assessment.decision().choices();
+        if (assessment.verdict().withheld()
+                || choices.isEmpty()
+                || assessment.damage().regions().isEmpty()) {
+            return "";
+        }
+        return Prose.plain(choices.get(0).toKnow()) + " How fast, nobody can tell from one survey: read it again.";
+    }
+
+    /** What is advised, why, and what has to come before it; empty where nothing can be advised. */
+    static String recommended(Assessment assessment) {
+        return assessment.decision().choices().stream()
+                .filter(c -> c.advised() && !assessment.verdict().withheld())
+                .findFirst()
+                .map(c -> Prose.bold(Prose.plain(c.title()) + ".") + " " + decides(assessment))
+                .orElse("");
+    }
+
+    /** Whose decision it is. */
+    static String decides(Assessment assessment) {
+        if (assessment.verdict().withheld()) {
+            return "Nobody should decide on this deck before a verdict is given.";
+        }
+        List<String> loaded = assessment.decision().regions().stream()
+                .filter(RegionDecision::architect)
+                .map(RegionDecision::region)
+                .toList();
+        String yours = "which choice it is to be, you do, with your yard; this report advises.";
+        return loaded.isEmpty()
+                ? Wording.sentence(yours)
+                : "On " + Wording.list(loaded)
+                        + " a naval architect or surveyor decides first, since load is carried there; " + yours;
+    }
+
     /** What the costs stand on. */
     static String costs(Assessment assessment) {
         if (assessment.verdict().withheld()) {
@@ -250,7 +287,7 @@ final class OwnerWords {
                 .settings()
                 .costs()
                 .equals(Settings.defaults().costs());
-        String stiffness = ChoiceTable.stiffness(assessment).isEmpty() ? "" : stiffness(assessment.stiffness());
+        String stiffness = ChoiceTable.stiffness(assessment) ? stiffness(assessment.stiffness()) : "";
         return "Yard work, materials and survey visits; hauling out and tax are not included. "
                 + (standIn ? "Hours and rates are common practice: ask your yard." : "Hours and rates from the survey.")
                 + stiffness;

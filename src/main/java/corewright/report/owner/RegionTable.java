@@ -15,19 +15,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** The regions of one face, a row each: what, how large, what to do and why. */
+/** The regions of one face, a row each: what, how large likely and possibly, what to do and why. */
 final class RegionTable {
     private RegionTable() {}
 
     static RuledTable of(Assessment assessment, FaceDamage face) {
         Measure measure = Measure.of(assessment.survey());
         RuledTable table = new RuledTable(List.of(
-                new Column("Region", 15, Anchor.LEFT),
-                new Column("What", 39, Anchor.LEFT),
+                new Column("Region", 13, Anchor.LEFT),
+                new Column("What", 40, Anchor.LEFT),
                 new Column("Area, " + measure.areaUnit(), 17, Anchor.RIGHT),
-                new Column("Possibly", 20, Anchor.RIGHT),
-                new Column("Do", 28, Anchor.LEFT),
-                new Column("Why", 55, Anchor.LEFT)));
+                new Column("Do", 22, Anchor.LEFT),
+                new Column("Why", 82, Anchor.LEFT)));
         double together = 0;
         for (Region region : face.regions()) {
             RegionDecision decision = assessment.decision().on(region.id());
@@ -35,14 +34,14 @@ final class RegionTable {
                     Prose.bold(region.id()),
                     OwnerWords.plainly(region.condition()) + ", "
                             + measure.say(Prose.plain(PlaceWords.of(face.face(), region.likely()))),
-                    measure.areaFigure(region.likely().getArea()),
-                    measure.areaFigure(region.possible().getArea()),
+                    measure.areaFigure(region.likely().getArea()) + "\nto "
+                            + measure.areaFigure(region.possible().getArea()),
                     filledWith(assessment, region).orElse(plainly(decision)),
                     measure.say(why(decision) + missing(assessment, region))));
             together += shown(measure, region.likely().getArea());
         }
         if (face.regions().size() > 1) {
-            table.row(List.of("", "together", Figures.fixed(together, measure == Measure.METRIC ? 2 : 1), "", "", ""));
+            table.row(List.of("", "together", Figures.fixed(together, measure == Measure.METRIC ? 2 : 1), "", ""));
         }
         return table;
     }

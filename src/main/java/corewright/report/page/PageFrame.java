@@ -2,15 +2,15 @@ package corewright.report.page;
 
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Parts.Part;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
 import java.util.List;
 
-/** The frame of every A4 page for the owner: head, foot, and questions at the left of their answers. */
+/** The frame of every upright page: head, foot, and questions at the left of their answers. */
 public final class PageFrame {
     public static final double WIDTH = 210;
-    public static final double HEIGHT = 297;
     public static final double LEFT = 18;
     public static final double RIGHT = 192;
     public static final double ANSWERS = 58;
@@ -20,13 +20,10 @@ public final class PageFrame {
     /** First place below the head. */
     public static final double BODY = 24.5;
 
-    /** Last place above the foot. */
-    public static final double BODY_END = 281;
-
     private static final double HEAD_BASELINE = 19.4;
     private static final double HEAD_RULE = 22.2;
-    private static final double FOOT_RULE = 283.4;
-    private static final double FOOT_BASELINE = 287.6;
+    private static final double FOOT_RULE = 2.4;
+    private static final double FOOT_BASELINE = 6.6;
     private static final Type NAME = new Type(Typeface.TEXT_BOLD, 10.5);
     private static final Type DATA = new Type(Typeface.TEXT, 9);
     private static final Type QUESTION = new Type(Typeface.TEXT_BOLD, 10.5);
@@ -46,14 +43,19 @@ public final class PageFrame {
         double right = oneLine ? DATA.width(all) + 1 : Math.min(widest, FULL_WIDTH * (1 - NAME_SHARE) - 5);
         double left = oneLine ? beside : FULL_WIDTH - right - 5;
         Type large = NAME.within(name, left, HEAD_LINES);
-        lines(paper, large.wrap(name, left), LEFT, large, Anchor.LEFT);
+        paper.part(Part.TITLE, p -> lines(p, large.wrap(name, left), LEFT, large, Anchor.LEFT));
         List<String> apart = oneLine ? List.of(all) : data;
+        Type small = small(apart, right);
+        paper.part(Part.ASIDE, p -> lines(p, wrapped(apart, small, right), RIGHT, small, Anchor.RIGHT));
+        paper.line(Pen.EDGE, LEFT, HEAD_RULE, RIGHT, HEAD_RULE);
+    }
+
+    private static Type small(List<String> texts, double width) {
         Type small = DATA;
-        while (small.points() > LEAST_POINTS && wrapped(apart, small, right).size() > HEAD_LINES) {
+        while (small.points() > LEAST_POINTS && wrapped(texts, small, width).size() > HEAD_LINES) {
             small = small.at(small.points() - 0.5);
         }
-        lines(paper, wrapped(apart, small, right), RIGHT, small, Anchor.RIGHT);
-        paper.line(Pen.EDGE, LEFT, HEAD_RULE, RIGHT, HEAD_RULE);
+        return small;
     }
 
     private static List<String> wrapped(List<String> texts, Type type, double width) {
@@ -69,19 +71,24 @@ public final class PageFrame {
     }
 
     /** Foot: what stands on every page, in full, and the page's number. */
-    public static void foot(Paper paper, String words, int page, int pages) {
-        paper.line(Pen.FAINT, LEFT, FOOT_RULE, RIGHT, FOOT_RULE);
+    public static void foot(Paper paper, PageSize size, String words, int page, int pages) {
+        double rule = size.bodyEnd() + FOOT_RULE;
+        paper.line(Pen.FAINT, LEFT, rule, RIGHT, rule);
         String number = "page " + page + " of " + pages;
         List<String> lines = wrapped(List.of(words.split("\n")), FOOT, FULL_WIDTH - FOOT.width(number) - 5);
-        for (int i = 0; i < lines.size(); i++) {
-            paper.text(lines.get(i), LEFT, FOOT_BASELINE + i * FOOT.leadMm(), FOOT, Anchor.LEFT);
-        }
-        paper.text(number, RIGHT, FOOT_BASELINE, FOOT, Anchor.RIGHT);
+        double baseline = size.bodyEnd() + FOOT_BASELINE;
+        paper.part(Part.ASIDE, p -> {
+            for (int i = 0; i < lines.size(); i++) {
+                p.text(lines.get(i), LEFT, baseline + i * FOOT.leadMm(), FOOT, Anchor.LEFT);
+            }
+            p.text(number, RIGHT, baseline, FOOT, Anchor.RIGHT);
+        });
     }
 
     /** The question in its column, its first line level with 10.5 pt text that begins at {@code top}. */
     public static void question(Paper paper, String words, double top) {
-        paper.text(words, LEFT, top + (Prose.TEXT.leadMm() + QUESTION.capMm()) / 2, QUESTION, Anchor.LEFT);
+        double baseline = top + (Prose.TEXT.leadMm() + QUESTION.capMm()) / 2;
+        paper.part(Part.HEADING, p -> p.text(words, LEFT, baseline, QUESTION, Anchor.LEFT));
     }
 
     public static void hairline(Paper paper, double y) {

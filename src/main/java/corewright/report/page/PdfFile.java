@@ -3,17 +3,24 @@ package corewright.report.page;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Typeface;
 import corewright.survey.settings.Settings.Terms;
+import de.rototor.pdfbox.graphics2d.IPdfBoxGraphics2DImageEncoder.IPdfBoxGraphics2DImageEncoderEnv;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
 import java.awt.Font;
+import java.awt.FontFormatException;
+import java.awt.Image;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.text.AttributedCharacterIterator;
+import java.text.CharacterIterator;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Calendar;
@@ -23,15 +30,20 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TimeZone;
 import java.util.zip.CRC32;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.graphics.image.JPEGFactory;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
 /**
@@ -46,11 +58,13 @@ public final class PdfFile implements AutoCloseable {
     }
 
     private static final double POINTS_PER_MM = 72 / 25.4;
+    private static final float JPEG_QUALITY = 0.85f;
     private static final String SRGB = "sRGB IEC61966-2.1";
 
     private final PDDocument document = new PDDocument();
     private final Terms.Sign decimal;
     private final Embedded fonts = new Embedded();
+    private final PdfParts parts;
 
     /**
      * @param title of the document, shown by a reader instead of the file's name
@@ -73,6 +87,7 @@ public final class PdfFile implements AutoCloseable {
         preferences.setDisplayDocTitle(true);
         document.getDocumentCatalog().setViewerPreferences(preferences);
         archival(title, date);
+        parts = new PdfParts(document);
     }
 
     /**
@@ -120,23 +135,56 @@ public final class PdfFile implements AutoCloseable {
                 "TITLE", title.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;"));
     }
 
+    /** Adds an upright page, painted as on A4. */
+    public void page(PageSize size, Painting painting) throws IOException {
+        page(size.widthMm(), size.heightMm(), size.shift(), painting);
+    }
+
     /** Adds a page of that size and paints it. */
     public void page(double widthMm, double heightMm, Painting painting) throws IOException {
+        page(widthMm, heightMm, 0, painting);
+    }
+
+    private void page(double widthMm, double heightMm, double shiftMm, Painting painting) throws IOException {
         float width = (float) (widthMm * POINTS_PER_MM);
         float height = (float) (heightMm * POINTS_PER_MM);
         PDPage page = new PDPage(new PDRectangle(width, height));
         document.addPage(page);
         PdfBoxGraphics2D graphics = new PdfBoxGraphics2D(document, width, height);
         graphics.setFontTextDrawer(fonts);
+        graphics.setImageEncoder(PdfFile::jpeg);
         graphics.scale(POINTS_PER_MM, POINTS_PER_MM);
-        painting.on(new Paper(graphics, decimal));
+        graphics.translate(shiftMm, 0);
+        parts.begin(page);
+        painting.on(new Paper(graphics, decimal, parts));
         graphics.dispose();
-        try (PDPageContentStream content = new PDPageContentStream(document, page)) {
-            content.drawForm(graphics.getXFormObject());
+        contents(page, graphics.getXFormObject());
+    }
+
+    /** Photographs are the only pictures: JPEG of 85 in 100. */
+    private static PDImageXObject jpeg(
+            PDDocument document, PDPageContentStream content, Image image, IPdfBoxGraphics2DImageEncoderEnv env) {
+        try {
+            return JPEGFactory.createFromImage(document, (BufferedImage) image, JPEG_QUALITY);
+        } catch (IOException e) {
+            throw new UncheckedIOException("a picture in memory cannot be encoded", e);
         }
     }
 
+    /** What was painted becomes the page itself: marks of the structure are looked for there. */
+    private void contents(PDPage page, PDFormXObject painted) throws IOException {
+        PDStream stream = new PDStream(document);
+        try (InputStream from = painted.getCOSObject().createRawInputStream();
+                OutputStream to = stream.getCOSObject().createRawOutputStream()) {
+            from.transferTo(to);
+        }
+        stream.getCOSObject().setItem(COSName.FILTER, painted.getCOSObject().getFilters());
+        page.setContents(stream);
+        page.setResources(painted.getResources());
+    }
+
     public void save(Path file) throws IOException {
+        parts.finish();
         document.save(file.toFile());
     }
 
@@ -166,6 +214,25 @@ public final class PdfFile implements AutoCloseable {
             String name = font.getFontName(Locale.ROOT);
             PDFont known = loaded.get(name);
             return known != null ? known : load(name);
+        }
+
+        @Override
+        public void drawText(AttributedCharacterIterator text, IFontTextDrawerEnv env)
+                throws IOException, FontFormatException {
+            StringBuilder words = new StringBuilder();
+            for (char c = text.first(); c != CharacterIterator.DONE; c = text.next()) {
+                words.append(c);
+            }
+            text.first();
+            parts.words(env.getContentStream(), words.toString(), () -> draw(text, env));
+        }
+
+        private void draw(AttributedCharacterIterator text, IFontTextDrawerEnv env) throws IOException {
+            try {
+                super.drawText(text, env);
+            } catch (FontFormatException e) {
+                throw new IOException("a bundled font is damaged", e);
+            }
         }
 
         private PDFont load(String name) throws IOException {

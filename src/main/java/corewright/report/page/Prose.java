@@ -2,6 +2,7 @@ package corewright.report.page;
 
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Parts.Part;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
 import java.util.ArrayList;
@@ -49,9 +50,14 @@ public record Prose(double points, double leadMm) {
 
     /** Paints from {@code top} down and returns the height taken, millimetres. */
     public double paint(Paper paper, String text, double left, double top, double widthMm, Anchor anchor) {
+        List<List<Word>> lines = lines(text, widthMm);
+        paper.part(Part.PARAGRAPH, p -> lines(p, lines, left, top, widthMm, anchor));
+        return lines.size() * leadMm;
+    }
+
+    private void lines(Paper paper, List<List<Word>> lines, double left, double top, double widthMm, Anchor anchor) {
         Type plain = new Type(Typeface.TEXT, points);
         Type strong = new Type(Typeface.TEXT_BOLD, points);
-        List<List<Word>> lines = lines(text, widthMm);
         // the line's middle is the middle of its capitals
         double baseline = top + (leadMm + plain.capMm()) / 2;
         for (List<Word> line : lines) {
@@ -62,7 +68,6 @@ public record Prose(double points, double leadMm) {
             }
             baseline += leadMm;
         }
-        return lines.size() * leadMm;
     }
 
     private record Run(String text, boolean bold) {}

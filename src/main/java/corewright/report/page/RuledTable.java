@@ -2,6 +2,7 @@ package corewright.report.page;
 
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Parts.Part;
 import corewright.drawing.kit.Pen;
 import java.util.ArrayList;
 import java.util.List;
@@ -82,17 +83,19 @@ public final class RuledTable {
 
     /** Paints the head and some rows; returns the height taken. */
     public double paint(Paper paper, double left, double top, int first, int count) {
-        double y = top + headHeight();
-        cells(paper, heads(), left, top);
-        rule(paper, left, y, HEAD);
-        for (int i = first; i < first + count; i++) {
-            Row row = rows.get(i);
-            cells(paper, row.cells, left, y + ABOVE);
-            y += rowHeight(i);
-            boolean markedNext = i + 1 < rows.size() && rows.get(i + 1).marked;
-            rule(paper, left, y, row.marked || markedNext ? MARKED : HAIRLINE);
-        }
-        return y - top;
+        paper.part(Part.TABLE, p -> {
+            double y = top + headHeight();
+            cells(p, heads(), left, top, Part.HEAD_CELL);
+            rule(p, left, y, HEAD);
+            for (int i = first; i < first + count; i++) {
+                Row row = rows.get(i);
+                cells(p, row.cells, left, y + ABOVE, Part.CELL);
+                y += rowHeight(i);
+                boolean markedNext = i + 1 < rows.size() && rows.get(i + 1).marked;
+                rule(p, left, y, row.marked || markedNext ? MARKED : HAIRLINE);
+            }
+        });
+        return height(first, count);
     }
 
     private List<String> heads() {
@@ -108,13 +111,17 @@ public final class RuledTable {
         return height;
     }
 
-    private void cells(Paper paper, List<String> cells, double left, double top) {
-        double x = left;
-        for (int i = 0; i < cells.size(); i++) {
-            Column column = columns.get(i);
-            Prose.CELL.paint(paper, cells.get(i), x, top, column.textWidth(), column.anchor);
-            x += column.widthMm;
-        }
+    private void cells(Paper paper, List<String> cells, double left, double top, Part part) {
+        paper.part(Part.ROW, row -> {
+            double x = left;
+            for (int i = 0; i < cells.size(); i++) {
+                Column column = columns.get(i);
+                String words = cells.get(i);
+                double at = x;
+                row.part(part, p -> Prose.CELL.paint(p, words, at, top, column.textWidth(), column.anchor));
+                x += column.widthMm;
+            }
+        });
     }
 
     private void rule(Paper paper, double left, double y, Pen pen) {

@@ -80,7 +80,7 @@ public final class Wording {
     }
 
     /** {@code 3 900 to 5 600}; one figure where both ends round to it. */
-    static String range(double low, double high, int decimals) {
+    public static String range(double low, double high, int decimals) {
         String from = Figures.fixed(low, decimals);
         String to = Figures.fixed(high, decimals);
         return from.equals(to) ? from : from + " to" + TIED + to;

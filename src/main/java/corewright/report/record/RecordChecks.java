@@ -10,6 +10,7 @@ import corewright.drawing.screen.Chart.At;
 import corewright.drawing.screen.Chart.Axis;
 import corewright.drawing.screen.Chart.Sign;
 import corewright.drawing.screen.ChartPainter;
+import corewright.report.page.Flow;
 import corewright.report.page.PageFrame;
 import corewright.report.page.Prose;
 import java.util.List;
@@ -52,8 +53,8 @@ final class RecordChecks {
             PageFrame.hairline(paper, top);
             PageFrame.question(paper, question, top + 2.4);
             double second = PageFrame.LEFT + WIDTH + 6;
-            ChartPainter.onPaper(paper, left, new Box(PageFrame.LEFT, top + 8, WIDTH, CHART));
-            ChartPainter.onPaper(paper, right, new Box(second, top + 8, WIDTH, CHART));
+            paper.figure(leftWords, p -> ChartPainter.onPaper(p, left, new Box(PageFrame.LEFT, top + 8, WIDTH, CHART)));
+            paper.figure(rightWords, p -> ChartPainter.onPaper(p, right, new Box(second, top + 8, WIDTH, CHART)));
             Flow.SMALL.paint(paper, leftWords, PageFrame.LEFT, top + 9 + CHART, WIDTH, Anchor.LEFT);
             Flow.SMALL.paint(paper, rightWords, second, top + 9 + CHART, WIDTH, Anchor.LEFT);
         });

@@ -8,6 +8,7 @@ import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Tone;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
+import corewright.report.page.Flow;
 import corewright.report.page.PageFrame;
 import corewright.report.page.Prose;
 import corewright.report.page.RuledTable;

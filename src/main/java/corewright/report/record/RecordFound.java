@@ -10,6 +10,7 @@ import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.PlaceNames;
+import corewright.report.page.Flow;
 import corewright.report.page.Prose;
 import corewright.report.page.RuledTable;
 import corewright.report.page.RuledTable.Column;
@@ -172,6 +173,7 @@ final class RecordFound {
                     .map(u -> Prose.plain(u.why()))
                     .distinct()
                     .limit(4)
+                    .map(w -> Wording.sentence(w) + (w.endsWith(".") ? "" : "."))
                     .forEach(words::add);
         }
         flow.answer("Not read, not decided", measure.say(String.join(" ", words)));

@@ -11,6 +11,7 @@ import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Orientation;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Parts.Part;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.PrintRule;
 import corewright.drawing.kit.Type;
@@ -98,12 +99,8 @@ final class RecordMaps {
     }
 
     private static void paint(Paper paper, Assessment shown, String face, String what, String words) {
-        paper.text(
-                Titles.boat(shown.survey().heading()) + " · " + Prose.plain(face) + " · " + what,
-                12,
-                17,
-                TITLE.within(Titles.boat(shown.survey().heading()) + face + what, 250, 1),
-                Anchor.LEFT);
+        String title = Titles.boat(shown.survey().heading()) + " · " + Prose.plain(face) + " · " + what;
+        paper.part(Part.TITLE, p -> p.text(title, 12, 17, TITLE.within(title, 260, 1), Anchor.LEFT));
         paper.line(Pen.EDGE, 12, 20, 285, 20);
         MapPainter.Painted painted =
                 MapPainter.paint(paper, new MapSpec(shown, face, MAP, MapSpec.LARGEST, LAYERS, MapWording.TRADE));

@@ -6,6 +6,7 @@ import corewright.damage.Insight;
 import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Parts.Part;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
@@ -13,15 +14,15 @@ import corewright.drawing.plates.Plate;
 import corewright.drawing.plates.PlateKind;
 import corewright.drawing.plates.Plates;
 import corewright.report.data.InputHash;
+import corewright.report.page.Flow;
 import corewright.report.page.PageFrame;
+import corewright.report.page.PageSize;
 import corewright.report.page.PdfFile;
 import corewright.report.page.Program;
 import corewright.report.page.Prose;
-import corewright.report.page.RuledTable;
-import corewright.report.page.RuledTable.Column;
 import corewright.report.page.Titles;
+import corewright.store.Pictures;
 import corewright.survey.Heading;
-import corewright.survey.Photo;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -35,21 +36,32 @@ public final class SurveyRecord {
     private static final Type NOTE = new Type(Typeface.TEXT, 8.5);
     private static final Type FOOT = new Type(Typeface.TEXT, 7.5);
 
-    private record Page(double width, double height, PdfFile.Painting painting) {}
+    /** @param upright laid out by {@link PageFrame}; else a sheet of its own with its own foot */
+    private record Page(boolean upright, double width, double height, PdfFile.Painting painting) {}
 
     private final Assessment assessment;
     private final Map<String, Insight> insights;
     private final String hash;
+    private final PageSize size;
+    private final RecordPictures pictures;
 
-    private SurveyRecord(Assessment assessment, Map<String, Insight> insights) {
+    private SurveyRecord(Assessment assessment, Map<String, Insight> insights, Pictures pictures) {
+        this.pictures = new RecordPictures(assessment.survey(), pictures);
         this.assessment = assessment;
         this.insights = insights;
         hash = InputHash.of(assessment.survey());
+        size = PageSize.of(assessment.survey());
     }
 
     /** @param insights by face, how its map stands up to its readings; a face without one goes without the check */
     public static void write(Assessment assessment, Map<String, Insight> insights, Path file) throws IOException {
-        new SurveyRecord(assessment, insights).write(file);
+        write(assessment, insights, Pictures.NONE, file);
+    }
+
+    /** @param pictures photographs and logo */
+    public static void write(Assessment assessment, Map<String, Insight> insights, Pictures pictures, Path file)
+            throws IOException {
+        new SurveyRecord(assessment, insights, pictures).write(file);
     }
 
     private void write(Path file) throws IOException {
@@ -62,21 +74,26 @@ public final class SurveyRecord {
             for (int i = 0; i < pages.size(); i++) {
                 Page page = pages.get(i);
                 int number = i + 1;
-                pdf.page(page.width, page.height, paper -> {
+                PdfFile.Painting all = paper -> {
                     page.painting.on(paper);
                     foot(paper, page, number, pages.size());
-                });
+                };
+                if (page.upright) {
+                    pdf.page(size, all);
+                } else {
+                    pdf.page(page.width, page.height, all);
+                }
             }
             pdf.save(file);
         }
     }
 
-    private List<Page> pages() {
+    private List<Page> pages() throws IOException {
         List<Page> pages = new ArrayList<>();
         portrait(pages, facts(), " · survey record");
         for (Plate plate : Plates.of(assessment)) {
             if (plate.kind() == PlateKind.CONDITION) {
-                pages.add(new Page(plate.widthMm(), plate.heightMm(), plate::paint));
+                pages.add(new Page(false, plate.widthMm(), plate.heightMm(), plate::paint));
                 String face = plate.layout().spec().face();
                 boolean moisture =
                         !assessment.survey().readings().on(face).moisture().isEmpty();
@@ -94,22 +111,23 @@ public final class SurveyRecord {
     }
 
     private static Page landscape(PdfFile.Painting painting) {
-        return new Page(RecordMaps.WIDTH, RecordMaps.HEIGHT, painting);
+        return new Page(false, RecordMaps.WIDTH, RecordMaps.HEIGHT, painting);
     }
 
     private void portrait(List<Page> pages, Flow flow, String what) {
         Heading heading = assessment.survey().heading();
         for (int i = 0; i < flow.pages(); i++) {
             int page = i;
-            pages.add(new Page(PageFrame.WIDTH, PageFrame.HEIGHT, paper -> {
+            pages.add(new Page(true, size.widthMm(), size.heightMm(), paper -> {
                 PageFrame.head(paper, Titles.boat(heading) + what, Titles.data(heading));
                 flow.paint(paper, page);
             }));
         }
     }
 
-    private Flow facts() {
-        Flow flow = new Flow();
+    private Flow facts() throws IOException {
+        Flow flow = new Flow(size);
+        pictures.letterhead(flow);
         RecordFacts facts = new RecordFacts(assessment);
         RecordFound found = new RecordFound(assessment);
         String title = Prose.bold(Prose.plain(found.title()));
@@ -165,9 +183,9 @@ public final class SurveyRecord {
         paper.text(type.wrap(words, width).get(0), x, y + 4, type, Anchor.LEFT);
     }
 
-    private Flow appendix() {
-        Flow flow = new Flow();
-        photographs(flow);
+    private Flow appendix() throws IOException {
+        Flow flow = new Flow(size);
+        pictures.photographs(flow);
         new RecordFound(assessment).findings(flow);
         ReadingList list = new ReadingList(Measure.of(assessment.survey()));
         assessment.survey().faces().forEach(f -> list.of(flow, assessment.survey(), f.name()));
@@ -177,37 +195,14 @@ public final class SurveyRecord {
         return flow;
     }
 
-    private void photographs(Flow flow) {
-        List<Photo> photos = assessment.survey().photos();
-        if (photos.isEmpty()) {
-            return;
-        }
-        Measure measure = Measure.of(assessment.survey());
-        String unit = measure == Measure.METRIC ? "mm" : "in";
-        RuledTable table = new RuledTable(List.of(
-                new Column("Photograph", 50, Anchor.LEFT),
-                new Column("Face", 30, Anchor.LEFT),
-                new Column("x, " + unit, 16, Anchor.RIGHT),
-                new Column("y, " + unit, 16, Anchor.RIGHT),
-                new Column("Caption", 62, Anchor.LEFT)));
-        for (Photo photo : photos) {
-            table.row(List.of(
-                    Prose.plain(photo.file()),
-                    Prose.plain(photo.spot().face()),
-                    measure.lengthFigure(photo.spot().xMm()),
-                    measure.lengthFigure(photo.spot().yMm()),
-                    Prose.plain(photo.caption())));
-        }
-        flow.table("Photographs", table);
-    }
-
     private void foot(Paper paper, Page page, int number, int pages) {
         String words = "data sha-256 " + fours(hash.substring(0, 16)) + " · Corewright " + Program.VERSION
                 + " · an estimate from readings, not a view through the skin";
-        if (page.width == PageFrame.WIDTH) {
-            PageFrame.foot(paper, words, number, pages);
+        if (page.upright) {
+            PageFrame.foot(paper, size, words, number, pages);
         } else {
-            paper.text(words + " · page " + number + " of " + pages, page.width - 12, 206, FOOT, Anchor.RIGHT);
+            String all = words + " · page " + number + " of " + pages;
+            paper.part(Part.ASIDE, p -> p.text(all, page.width - 12, page.height - 4, FOOT, Anchor.RIGHT));
         }
     }
 }

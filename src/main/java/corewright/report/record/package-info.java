@@ -5,7 +5,7 @@
  * corewright.report.record.RecordFacts} the visit and the instruments; {@link corewright.report.record.RecordFound} what was found; {@link
  * corewright.report.record.RecordChecks} how well readings foretell each other; {@link corewright.report.record.RecordMaps} the
  * readings on the plan; {@link corewright.report.record.ReadingList} all of them in figures; {@link
- * corewright.report.record.Flow} lays them on pages.
+ * corewright.report.page.Flow} lays them on pages.
  */
 @NullMarked
 package corewright.report.record;

@@ -6,6 +6,7 @@ import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Orientation;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Parts.Part;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.PrintRule;
 import corewright.drawing.kit.Type;
@@ -99,10 +100,12 @@ final class FieldSheet {
                 Titles.boat(survey.heading()) + " · " + Prose.plain(all.face().name()) + " · field sheet";
         Type type = NAME.within(title, right - MARGIN - beside, 1);
         List<String> lines = type.wrap(title, right - MARGIN - beside);
-        for (int i = 0; i < lines.size(); i++) {
-            double up = (lines.size() - 1 - i) * type.leadMm() * 0.9;
-            paper.text(lines.get(i), MARGIN, TITLE - up, type, Anchor.LEFT);
-        }
+        paper.part(Part.TITLE, p -> {
+            for (int i = 0; i < lines.size(); i++) {
+                double up = (lines.size() - 1 - i) * type.leadMm() * 0.9;
+                p.text(lines.get(i), MARGIN, TITLE - up, type, Anchor.LEFT);
+            }
+        });
         paper.text(what, right, TITLE, SIDE, Anchor.RIGHT);
         paper.line(Pen.EDGE, MARGIN, RULE, right, RULE);
     }
@@ -142,7 +145,7 @@ final class FieldSheet {
 
     private void howTo(Paper paper, double top, double right) {
         double half = MARGIN + (right - MARGIN) * 0.56;
-        paper.text("Write", MARGIN, top + 4, SUBHEAD, Anchor.LEFT);
+        paper.part(Part.HEADING, p -> p.text("Write", MARGIN, top + 4, SUBHEAD, Anchor.LEFT));
         String[][] write = {
             {"23", "as the meter shows it, no percent sign"},
             {">100", "off the scale: > and the last mark"},
@@ -150,10 +153,10 @@ final class FieldSheet {
             {"–", "could not be read; say why in the notes"}
         };
         rows(paper, write, MARGIN, top + 5, half - 4, 11);
-        paper.text("Tap, then tick one", half, top + 4, SUBHEAD, Anchor.LEFT);
+        paper.part(Part.HEADING, p -> p.text("Tap, then tick one", half, top + 4, SUBHEAD, Anchor.LEFT));
         String[][] tap = {{"S", "sound: rings clear"}, {"D", "dull: short, low"}, {"H", "hollow: drum"}};
         rows(paper, tap, half, top + 5, right, 6);
-        paper.text("Notes, by number", MARGIN, top + 30, SUBHEAD, Anchor.LEFT);
+        paper.part(Part.HEADING, p -> p.text("Notes, by number", MARGIN, top + 30, SUBHEAD, Anchor.LEFT));
         for (double y = top + 37; y <= top + 44; y += 6.5) {
             paper.line(Pen.FAINT, MARGIN, y, right, y);
         }

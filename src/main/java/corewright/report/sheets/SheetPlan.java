@@ -63,6 +63,10 @@ final class SheetPlan {
     }
 
     void paint(Paper paper) {
+        paper.figure("Plan of the places to be read, numbered in the order of the rows beside it.", this::draw);
+    }
+
+    private void draw(Paper paper) {
         Structure.paint(paper, view, face, Structure.Shows.ALL);
         for (Feature.Fitting fitting : face.all(Feature.Fitting.class)) {
             Coordinate at = view.onPaper(fitting.geometry()).getCentroid().getCoordinate();

@@ -4,6 +4,7 @@ import corewright.assessment.Assessment;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Parts.Part;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
 import corewright.drawing.template.Job;
@@ -72,7 +73,7 @@ public final class DrillTemplate {
 
     private static void nothing(Paper paper, Leaf leaf, Assessment assessment) {
         Heading heading = assessment.survey().heading();
-        paper.text("Nothing to drill or cut", Leaf.LEFT, 24, TITLE, Anchor.LEFT);
+        paper.part(Part.TITLE, p -> p.text("Nothing to drill or cut", Leaf.LEFT, 24, TITLE, Anchor.LEFT));
         String words = assessment.verdict().withheld()
                 ? assessment.verdict().sentence() + " Drill nothing before that is settled."
                 : "No region of this survey is to be injected or cut out, so there is no template.";

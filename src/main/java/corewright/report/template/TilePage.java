@@ -6,6 +6,7 @@ import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Orientation;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Parts.Part;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
@@ -94,8 +95,10 @@ final class TilePage {
         String name = alone() ? "one sheet" : "tile " + tile.name();
         double room = right - Leaf.LEFT - TITLE.width(name) - 6;
         Type title = TITLE.within(job.title(), room, 1);
-        paper.text(title.wrap(job.title(), room).get(0), Leaf.LEFT, 15, title, Anchor.LEFT);
-        paper.text(name, right, 15, TITLE, Anchor.RIGHT);
+        paper.part(Part.TITLE, p -> {
+            p.text(title.wrap(job.title(), room).get(0), Leaf.LEFT, 15, title, Anchor.LEFT);
+            p.text(name, right, 15, TITLE, Anchor.RIGHT);
+        });
         String boat = Titles.boat(job.assessment().survey().heading());
         String full = "full size, 1 : 1 · print at 100" + Wording.TIED + "%, no scaling";
         double width = right - Leaf.LEFT - SMALL.width(sheet) - 6;
@@ -134,7 +137,8 @@ final class TilePage {
         double top = leaf.printed().bottom() + 4.6;
         double width = leaf.widthMm() - Leaf.LEFT - Leaf.RIGHT - (alone() ? 0 : KEY_WIDTH + 5);
         boolean cut = job.cut().isPresent();
-        paper.text("Before " + (cut ? "cutting" : "drilling"), Leaf.LEFT, top + HEAD.capMm(), HEAD, Anchor.LEFT);
+        String before = "Before " + (cut ? "cutting" : "drilling");
+        paper.part(Part.HEADING, p -> p.text(before, Leaf.LEFT, top + HEAD.capMm(), HEAD, Anchor.LEFT));
         List<String> steps = new ArrayList<>();
         steps.add("Measure both bars: "
                 + (measure == Measure.METRIC

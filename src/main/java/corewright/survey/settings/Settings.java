@@ -13,9 +13,25 @@ public record Settings(
         Numerics numerics,
         Terms terms,
         Drying drying,
-        Goal goal) {
+        Goal goal,
+        Letterhead letterhead) {
     public Settings {
         resins = List.copyOf(resins);
+    }
+
+    /** Without a letterhead. */
+    public Settings(
+            Thresholds thresholds,
+            Drilling drilling,
+            List<Resin> resins,
+            Costs costs,
+            Crew crew,
+            Climate climate,
+            Numerics numerics,
+            Terms terms,
+            Drying drying,
+            Goal goal) {
+        this(thresholds, drilling, resins, costs, crew, climate, numerics, terms, drying, goal, Letterhead.NONE);
     }
 
     /** In the terms of the default, drying as by default, no goal. */
@@ -74,6 +90,18 @@ public record Settings(
             Check.within("stiffness", stiffness, 0, 1);
             Check.notNegative("budget", budget);
         }
+    }
+
+    /**
+     * Whose record it is, beside the surveyor's name; an empty text where nothing is said.
+     *
+     * @param firm its name
+     * @param address in one line
+     * @param qualification the surveyor's title
+     * @param logo a picture inside the survey folder
+     */
+    public record Letterhead(String firm, String address, String qualification, String logo) {
+        public static final Letterhead NONE = new Letterhead("", "", "", "");
     }
 
     /**

@@ -105,13 +105,27 @@ class SketchTest {
     @Test
     void aCornerOfTheOutlineIsDraggedAndTakenBack() {
         sketch.take(Sketch.Tool.MOVE);
-        assertThat(sketch.grasp(survey(), 895, 595, REACH)).isTrue();
+        touch(895, 595);
+        assertThat(sketch.grasp(895, 595, REACH)).isTrue();
         sketch.drag(survey(), 1003, 598, REACH);
         sketch.release();
 
         // 900 x 600 and a triangle of 100 x 600
         assertThat(survey().face("foredeck").outline().getArea()).isCloseTo(570_000, within(1e-6));
         log.undo();
+        assertThat(survey().face("foredeck").outline().getArea()).isCloseTo(540_000, within(1e-6));
+    }
+
+    /** A drag that begins on a point by chance is one of the plan. */
+    @Test
+    void onlyAPointPickedBeforeMovesWithTheHand() {
+        sketch.take(Sketch.Tool.MOVE);
+        assertThat(sketch.grasp(900, 600, REACH)).isFalse();
+        touch(895, 595);
+        assertThat(sketch.grasp(0, 0, REACH)).as("another point").isFalse();
+        assertThat(sketch.message()).startsWith("This point is picked");
+        sketch.release();
+
         assertThat(survey().face("foredeck").outline().getArea()).isCloseTo(540_000, within(1e-6));
     }
 

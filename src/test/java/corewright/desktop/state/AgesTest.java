@@ -38,7 +38,7 @@ class AgesTest {
     }
 
     private Map<Step, String> steps(Ages ages) {
-        return Steps.of(found.survey(), found, false, ages, Units.METRIC);
+        return Steps.of(found.survey(), found, true, ages, Units.METRIC);
     }
 
     @Test

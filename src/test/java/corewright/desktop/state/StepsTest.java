@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.Assessments;
 import corewright.SurveyFolders;
+import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
 import corewright.desktop.MapChain;
 import corewright.survey.About;
@@ -55,6 +56,19 @@ class StepsTest {
                 .adding("moisture.csv", "X1,5000,100,12,A\n"));
 
         assertThat(Steps.doubted(a)).isEqualTo(2);
+    }
+
+    /** The map alone is there: nothing is known of panels and plans, which is not the same as none. */
+    @Test
+    void whatWasNeverCalculatedIsNoAllClear(@TempDir Path dir) {
+        Assessment a = assessed(SurveyFolders.minimal(dir));
+
+        assertThat(Steps.of(a.survey(), a, false, Ages.MAPPED, Units.METRIC))
+                .containsEntry(Step.REPAIR, "not calculated yet")
+                .containsEntry(Step.STIFFNESS, "not calculated yet");
+        assertThat(Steps.of(a.survey(), null, false, Ages.FRESH, Units.METRIC))
+                .containsEntry(Step.DAMAGE, "not calculated yet");
+        assertThat(Steps.of(a.survey(), a, true, Ages.MAPPED, Units.METRIC)).containsEntry(Step.REPAIR, "to follow");
     }
 
     private static Assessment with(Assessment a, List<Finding> findings) {

@@ -57,6 +57,39 @@ class WorkbenchTest {
     }
 
     @Test
+    void anEditIsAnnounced(@TempDir Path folder) {
+        open(folder);
+        makeOneWet();
+
+        assertThat(bench.message()).isEqualTo("Done: reading. Ctrl Z takes it back.");
+        bench.close();
+    }
+
+    /** Jobs are done in place here, so the chain itself is where it is stopped. */
+    @Test
+    void whatWasStoppedIsCalculatedOnlyWhenAskedFor(@TempDir Path folder) {
+        boolean[] stop = {true};
+        Workbench stopped = new Workbench(jobs, (survey, findings, earlier, progress) -> {
+            if (stop[0]) {
+                throw new java.util.concurrent.CancellationException();
+            }
+            return MapChain.assess(survey, findings, earlier, progress);
+        });
+        Path survey = SurveyFolders.minimal(folder).path();
+        stopped.open("survey", () -> SurveyOpener.open(survey));
+        assertThat(stopped.stopped()).isTrue();
+        stopped.hold(true);
+        stopped.hold(false);
+        assertThat(stopped.found()).isEmpty();
+
+        stop[0] = false;
+        stopped.calculate();
+        assertThat(stopped.stopped()).isFalse();
+        assertThat(stopped.fresh()).isTrue();
+        stopped.close();
+    }
+
+    @Test
     void aFolderThatCannotBeUsedShowsEveryComplaintAndKeepsWhatWasOpen(@TempDir Path folder, @TempDir Path other) {
         open(folder);
         Path bad = SurveyFolders.minimal(other)

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import corewright.SurveyFolders;
 import corewright.desktop.state.MemoryLog;
 import corewright.desktop.state.Units;
+import corewright.drawing.kit.PlaceNames;
 import corewright.intake.SurveyFolder;
 import corewright.survey.Edit;
 import corewright.survey.Moisture;
@@ -16,6 +17,7 @@ import corewright.survey.Survey;
 import corewright.survey.Tap;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -25,6 +27,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A walk on the test deck of 900 x 600 mm with a metal cleat in its middle; the meter's dry is 10, its wet 25. */
 class GridWalkTest {
+    private static final LocalDateTime NOW = LocalDateTime.of(2026, 5, 19, 10, 46, 7);
+
     private final List<String> deeds = new ArrayList<>();
 
     @SuppressWarnings("NullAway.Init") // before each test
@@ -42,13 +46,20 @@ class GridWalkTest {
     }
 
     private GridWalk walk(double spacingMm) {
-        return new GridWalk(log.survey(), "foredeck", "A", spacingMm, Units.METRIC, (deed, change) -> {
-            Edit edit = change.apply(log.survey());
-            if (edit != null) {
-                log.append(edit);
-                deeds.add(deed);
-            }
-        });
+        return new GridWalk(
+                log.survey(),
+                "foredeck",
+                "A",
+                spacingMm,
+                Units.METRIC,
+                (deed, change) -> {
+                    Edit edit = change.apply(log.survey());
+                    if (edit != null) {
+                        log.append(edit);
+                        deeds.add(deed);
+                    }
+                },
+                () -> NOW);
     }
 
     @Test
@@ -117,7 +128,7 @@ class GridWalkTest {
             assertThat(t.sound()).isEqualTo(Sound.HOLLOW);
             assertThat(t.spot()).isEqualTo(m.spot());
         });
-        assertThat(deeds).containsExactly("reading at A, starboard 1");
+        assertThat(deeds).containsExactly("reading at A, starboard 1 (0.15, 0.45)");
         assertThat(walk.spot()).isEqualTo(new Spot("foredeck", 150, 300));
     }
 
@@ -185,9 +196,10 @@ class GridWalkTest {
         GridWalk walk = walk(150);
         walk.skip("standing water");
 
-        assertThat(log.survey().heading().notes()).isEqualTo("Not read: foredeck, A, starboard 1: standing water.");
+        assertThat(log.survey().heading().notes())
+                .isEqualTo("Not read: foredeck, A, starboard 1 (0.15, 0.45): standing water.");
         assertThat(walk.last()).isEqualTo("last, one step outboard: left out");
-        assertThat(walk.progress()).startsWith("foredeck, 150 mm. 1 of ");
+        assertThat(walk.progress()).startsWith("foredeck, 150 mm. 0 of ").contains(" read, 1 left out.");
     }
 
     @Test
@@ -251,6 +263,81 @@ class GridWalkTest {
 
         assertThat(walk(150).spot()).isEqualTo(new Spot("foredeck", 150, 300));
         assertThat(Objects.requireNonNull(walk(150).noted(0)).value()).isEqualTo("12");
+    }
+
+    @Test
+    void backspaceTakesAFigureBeforeItGoesBack() {
+        GridWalk walk = walk(150);
+        type(walk, "12");
+        walk.next();
+        type(walk, "68");
+        walk.backspace();
+        assertThat(walk.entry().value()).isEqualTo("6");
+        assertThat(walk.at()).isEqualTo(1);
+        walk.backspace();
+        assertThat(walk.entry().value()).isEmpty();
+        walk.backspace();
+
+        assertThat(walk.at()).isZero();
+        assertThat(walk.entry().value()).isEqualTo("12");
+        assertThat(moisture()).as("nothing half typed is kept").hasSize(1);
+    }
+
+    @Test
+    void aValueThatReplacesOneSaysSoAndUndoShowsTheOldOneAgain() {
+        GridWalk walk = walk(150);
+        type(walk, "12");
+        walk.next();
+        walk.back();
+        type(walk, "68");
+        walk.next();
+        assertThat(walk.question()).startsWith("A, starboard 1 (0.15, 0.45): 68 replaces 12. Ctrl Z takes it back.");
+
+        log.undo();
+        walk.follow(log.survey(), "Taken back: reading at A, starboard 1.");
+
+        assertThat(walk.noted(0).value()).isEqualTo("12");
+        assertThat(walk.question()).isEqualTo("Taken back: reading at A, starboard 1.");
+    }
+
+    @Test
+    void whatWasSkippedOpensAgainWhenThatIsTakenBack() {
+        GridWalk walk = walk(150);
+        walk.skip("standing water");
+        log.undo();
+        walk.follow(log.survey(), "Taken back.");
+
+        assertThat(walk.noted(0).open()).isTrue();
+    }
+
+    @Test
+    void everyReadingKeepsItsTime() {
+        GridWalk walk = walk(150);
+        type(walk, "12");
+        walk.next();
+
+        assertThat(moisture()).extracting(Moisture::taken).containsExactly(NOW);
+    }
+
+    @Test
+    void noTwoPointsHaveOneNameAtAnySpacing() {
+        for (double spacing : new double[] {10, 37, 150, 300}) {
+            GridWalk walk = walk(spacing);
+            List<String> names = new ArrayList<>();
+            for (Spot p : walk.points()) {
+                walk.goNear(p.xMm(), p.yMm());
+                names.add(walk.place());
+            }
+            assertThat(names).doesNotHaveDuplicates();
+        }
+    }
+
+    @Test
+    void theCentrelineIsNeitherStarboardNorPort() {
+        PlaceNames names = PlaceNames.of(log.survey().face("foredeck"));
+
+        assertThat(WalkNames.of(names, List.of(new Spot("foredeck", 300, 0), new Spot("foredeck", 300, 150))))
+                .containsExactly("A, centreline", "A, starboard 1");
     }
 
     @Test

@@ -73,6 +73,21 @@ class WorkWordsTest {
         assertThat(finding.effect()).contains("never deeper").contains("drill beside it");
     }
 
+    /** Tried once it is still to fill; tried again in vain it is left to the taps. */
+    @Test
+    void aHoleThatTookNothingIsStillToFillUntilItWasTriedAgain() {
+        String hole = plan.holes().get(0).id();
+        double grams = planned.getOrDefault(hole, 0.0);
+        WorkEntry first = entry(0, 0, null, null, "", "");
+        WorkLog once = WorkLog.of(planned, List.of(first));
+        assertThat(once.again()).containsExactly(hole);
+        assertThat(once.leftG())
+                .isCloseTo(planned.values().stream().mapToDouble(g -> g).sum(), within(1e-9));
+        WorkLog twice = WorkLog.of(planned, List.of(first, first));
+        assertThat(twice.again()).isEmpty();
+        assertThat(twice.leftG()).isCloseTo(once.leftG() - grams, within(1e-9));
+    }
+
     @Test
     void aLeakComesFirstAndIsClosedFromBelow() {
         List<Finding> all = findings(

@@ -42,6 +42,11 @@ class WorkPapersTest {
     private static final Pattern MIX =
             Pattern.compile("Cups together ([0-9.]+) g; still to mix: ([0-9.]+) g resin, ([0-9.]+) g hardener");
 
+    private static final Pattern LEFT_CUP =
+            Pattern.compile("(?m)^\\d+ (R\\d+): .*? ([0-9]+\\.[0-9]) ([0-9]+\\.[0-9]) \\d+(?: |$)");
+    private static final Pattern LEFT_SUM = Pattern.compile("[a-z0-9-]+: ([0-9.]+) g and ([0-9.]+) g");
+    private static final Pattern LISTED = Pattern.compile("[a-z0-9-]+ (?:resin|hardener) ([0-9]+\\.[0-9]) [0-9]+ g\\b");
+
     /** Half of the cups' and holes' last digit each. */
     private static final double TENTH = 0.1;
 
@@ -90,6 +95,32 @@ class WorkPapersTest {
         assertThat(planned).isCloseTo(cups * (1 - waste), within(TENTH * 4));
         assertThat(page(assessment, dir.resolve("again.pdf"), "Record of the work"))
                 .contains("3 lines, 54.9 g counted");
+        String left = page(assessment, dir.resolve("left.pdf"), "Left to do");
+        leftToDo(assessment, plan, left, number(mix, 1));
+    }
+
+    /** Cups of the page, its sums and its list are equal to the last digit, and hold what the card of the region has. */
+    private static void leftToDo(Assessment assessment, InjectionPlan begun, String page, double next) {
+        List<InjectionPlan> plans = assessment.left().plans();
+        double resin = 0;
+        double both = 0;
+        double own = 0;
+        Matcher cups = LEFT_CUP.matcher(page);
+        while (cups.find()) {
+            resin += number(cups, 2);
+            both += number(cups, 3);
+            own += cups.group(1).equals(begun.region()) ? number(cups, 3) : 0;
+        }
+        assertThat(own).as("cups of the begun region").isCloseTo(next, within(1e-9));
+        double listed = sum(LISTED, page, 1);
+        assertThat(resin).isCloseTo(sum(LEFT_SUM, page, 1), within(1e-9));
+        assertThat(both - resin).isCloseTo(sum(LEFT_SUM, page, 2), within(1e-9));
+        assertThat(both).isCloseTo(listed, within(1e-9));
+        assertThat(holes(plans)).isEqualTo(holes(assessment.decision().injections()) - 3);
+    }
+
+    private static long holes(List<InjectionPlan> plans) {
+        return plans.stream().mapToLong(p -> p.holes().size()).sum();
     }
 
     private static double sum(Pattern pattern, String page, int group) {

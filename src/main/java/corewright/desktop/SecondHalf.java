@@ -1,0 +1,178 @@
+package corewright.desktop;
+
+import corewright.assessment.Assessment;
+import corewright.damage.Region;
+import corewright.decision.Method;
+import corewright.desktop.decide.DecideDesk;
+import corewright.desktop.holes.HolesDesk;
+import corewright.desktop.owner.OwnerPane;
+import corewright.desktop.papers.PapersDesk;
+import corewright.desktop.slip.SlipView;
+import corewright.desktop.state.Complaints;
+import corewright.desktop.state.Step;
+import corewright.desktop.state.Workbench;
+import corewright.desktop.stiffness.StiffnessDesk;
+import corewright.desktop.work.WorkModel;
+import corewright.desktop.work.WorkView;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.scene.Node;
+import javafx.scene.input.KeyEvent;
+import org.jspecify.annotations.Nullable;
+
+/** The steps after the map: deciding, stiffness, papers. */
+final class SecondHalf {
+    private final Workbench bench;
+    private final DecideDesk decide;
+    private final StiffnessDesk stiffness;
+    private final HolesDesk holes;
+    private final PapersDesk papers;
+    private final MainView view;
+    private @Nullable WorkView working;
+
+    SecondHalf(Workbench bench, MainView view, Chooser chooser, Consumer<Path> viewer) {
+        this.bench = bench;
+        this.view = view;
+        bench.listen(this::follow);
+        decide = new DecideDesk(bench, view::refresh);
+        stiffness = new StiffnessDesk(bench, view.plan(), view::refresh);
+        holes = new HolesDesk(bench, view.plan(), view::refresh);
+        papers = new PapersDesk(bench, new Outside(chooser, viewer), view::refresh, this::showOwner);
+    }
+
+    private record Outside(Chooser chooser, Consumer<Path> viewer) implements PapersDesk.Outside {
+        @Override
+        public Optional<Path> file(String title, String proposed) {
+            return chooser.newFile(title, proposed);
+        }
+
+        @Override
+        public Optional<Path> folder(String title) {
+            return chooser.folder(title);
+        }
+
+        @Override
+        public void view(Path file) {
+            viewer.accept(file);
+        }
+    }
+
+    /** What stands in place of the plan; null where the plan does. */
+    @Nullable
+    Node middle(Step step) {
+        if (step != Step.STIFFNESS) {
+            stiffness.leave();
+        }
+        if (step != Step.REPAIR || bench.region().isEmpty()) {
+            holes.close();
+        } else if (holes.isOpen()) {
+            holes.follow();
+        }
+        return switch (step) {
+            case STIFFNESS -> stiffness.middle();
+            case PAPERS -> papers.middle();
+            default -> null;
+        };
+    }
+
+    Node[] actions(Step step) {
+        return switch (step) {
+            case REPAIR -> repair();
+            case STIFFNESS -> stiffness.actions();
+            case PAPERS -> papers.actions();
+            default -> new Node[0];
+        };
+    }
+
+    private Node[] repair() {
+        if (holes.isOpen()) {
+            return holes.actions();
+        }
+        List<Node> all = new ArrayList<>(List.of(decide.actions()));
+        if (holes.model().plan().isPresent()) {
+            all.add(SlipView.key("plan-holes", "Plan the holes", holes::open));
+            boolean decided = bench.region()
+                    .flatMap(r -> bench.found().map(a -> a.decision().injections().stream()
+                            .anyMatch(p -> p.part(r.id()).isPresent())))
+                    .orElse(false);
+            if (decided) {
+                all.add(SlipView.key("work", "Work at the boat", this::work));
+            }
+        }
+        return all.toArray(Node[]::new);
+    }
+
+    /** A method was touched beside the map: it is decided in the step Repair. */
+    void want(Method method) {
+        bench.sight().go(Step.REPAIR);
+        decide.want(method);
+    }
+
+    /** Work at the boat on the region selected. */
+    void work() {
+        Region region = bench.region().orElse(null);
+        if (region == null) {
+            return;
+        }
+        WorkModel model = new WorkModel(bench, region.id(), () -> System.nanoTime() / 1e9);
+        model.freeze();
+        WorkView shown = new WorkView(
+                model,
+                bench.survey().orElseThrow().face(region.face()),
+                bench.sight().appearance().look(),
+                () -> {
+                    working = null;
+                    view.task(null);
+                },
+                bench::undo);
+        working = shown;
+        view.task(shown);
+    }
+
+    /** The owner's page over the whole window; worked out aside. */
+    void showOwner() {
+        Assessment found = bench.found().filter(a -> a.ages().fresh()).orElse(null);
+        if (found == null) {
+            return;
+        }
+        double sharpness = view.sharpness();
+        String currency = found.survey().settings().costs().currency();
+        bench.jobs()
+                .run(
+                        () -> OwnerPane.made(found, sharpness),
+                        made -> view.task(new OwnerPane(
+                                made, currency, bench.sight().appearance().look(), () -> view.task(null))),
+                        e -> bench.say("Not shown: " + Complaints.sentence(e)));
+    }
+
+    /** The survey or what is found of it is another. */
+    private void follow() {
+        WorkView shown = working;
+        if (shown != null) {
+            shown.show();
+        }
+    }
+
+    boolean key(KeyEvent e) {
+        return holes.key(e);
+    }
+
+    HolesDesk holes() {
+        return holes;
+    }
+
+    DecideDesk decide() {
+        return decide;
+    }
+
+    StiffnessDesk stiffness() {
+        return stiffness;
+    }
+
+    PapersDesk papers() {
+        return papers;
+    }
+}

@@ -1,0 +1,231 @@
+package corewright.desktop.decide;
+
+import corewright.assessment.Assessment;
+import corewright.damage.Quantiles;
+import corewright.damage.Region;
+import corewright.decision.Flip;
+import corewright.decision.Method;
+import corewright.decision.Option;
+import corewright.decision.Overruled;
+import corewright.decision.RegionDecision;
+import corewright.desktop.state.Workbench;
+import corewright.drawing.kit.Figures;
+import corewright.survey.Edit;
+import corewright.survey.MethodOverride;
+import corewright.survey.Part;
+import corewright.survey.Spot;
+import corewright.survey.Survey;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Geometry;
+
+/** What each method asks and gives in the region selected, and the choice of another. Knows no window. */
+public final class DecideModel {
+    private static final int FLIPS = 2;
+
+    /**
+     * One of the four methods.
+     *
+     * @param figures cost, hours, days and weight as ranges; empty where it is not offered
+     * @param stiffness 1 as built; empty where it was not calculated
+     * @param current what is decided now
+     */
+    public record Row(
+            Method method,
+            String figures,
+            Optional<Quantiles> stiffness,
+            String why,
+            boolean offered,
+            boolean current) {}
+
+    private final Workbench bench;
+    private @Nullable Method wanted;
+    private String wantedFor = "";
+
+    public DecideModel(Workbench bench) {
+        this.bench = bench;
+    }
+
+    /** What is found, as far as its advice belongs to the survey as it is. */
+    private Optional<Assessment> found() {
+        return bench.found().filter(a -> a.ages().freshRest());
+    }
+
+    /** The region selected, where there is advice for it. */
+    public Optional<Region> region() {
+        return bench.region().filter(r -> decision(r).isPresent());
+    }
+
+    private Optional<RegionDecision> decision(Region region) {
+        return found().flatMap(a -> a.decision().regions().stream()
+                .filter(d -> d.region().equals(region.id()))
+                .findFirst());
+    }
+
+    public List<Row> rows(Region region) {
+        List<Row> rows = new ArrayList<>();
+        decision(region).ifPresent(d -> {
+            for (Option o : found().orElseThrow().decision().weighing().options()) {
+                if (o.region().equals(region.id())) {
+                    Method method = Methods.of(o.method());
+                    rows.add(new Row(method, figures(o), o.stiffness(), o.why(), o.offered(), d.method() == method));
+                }
+            }
+        });
+        return rows;
+    }
+
+    private String figures(Option o) {
+        String currency =
+                bench.survey().map(s -> s.settings().costs().currency()).orElse("");
+        return o.work()
+                .map(w -> currency + " " + range(w.costLow(), w.costHigh(), 0) + ", "
+                        + range(w.hoursLow(), w.hoursHigh(), 0) + " h, " + days(w) + kilograms(o))
+                .orElse("");
+    }
+
+    private static String days(Option.Work w) {
+        return Double.isInfinite(w.daysHigh())
+                ? Figures.fixed(w.daysLow(), 0) + " days or more, perhaps never dry"
+                : range(w.daysLow(), w.daysHigh(), 0) + (Math.rint(w.daysHigh()) == 1 ? " day" : " days");
+    }
+
+    private static String kilograms(Option o) {
+        double kg = o.weight().netKg();
+        return Double.isNaN(kg) || Math.abs(kg) < 0.05 ? "" : ", " + (kg > 0 ? "+" : "") + Figures.fixed(kg, 1) + " kg";
+    }
+
+    static String range(double low, double high, int decimals) {
+        String a = Figures.fixed(low, decimals);
+        String b = Figures.fixed(high, decimals);
+        return a.equals(b) ? a : a + " to " + b;
+    }
+
+    /** What must be proven first, empty where nothing must. */
+    public String first(Region region) {
+        return decision(region).map(RegionDecision::firstStep).orElse("");
+    }
+
+    /** Why it is decided so; a decision by hand first. */
+    public List<String> reasons(Region region) {
+        return decision(region).map(RegionDecision::reasons).orElse(List.of());
+    }
+
+    /** What would change it, the likeliest first. */
+    public List<Flip> flips(Region region) {
+        return found().map(a -> a.decision().weighing().flips().stream()
+                        .filter(f -> f.region().equals(region.id()))
+                        .sorted(Comparator.comparingDouble(Flip::probability).reversed())
+                        .limit(FLIPS)
+                        .toList())
+                .orElse(List.of());
+    }
+
+    /** A person decided otherwise than the rules. */
+    public Optional<Overruled> overruled(Region region) {
+        return decision(region).flatMap(d -> Optional.ofNullable(d.overruled()));
+    }
+
+    /** What the rules advise, whatever a person decided. */
+    public Method advised(Region region) {
+        return overruled(region)
+                .map(Overruled::rules)
+                .orElseGet(() -> decision(region).orElseThrow().method());
+    }
+
+    /** Whether somebody is named who decides. */
+    public boolean named() {
+        return bench.survey().filter(s -> !s.heading().surveyor().isBlank()).isPresent();
+    }
+
+    // --- choosing ----------------------------------------------------------------------------------------------------
+
+    /** Wants another method for the region selected; it waits for a reason. */
+    public void want(Method method) {
+        region().ifPresent(r -> {
+            wanted = decision(r).filter(d -> d.method() == method).isPresent() ? null : method;
+            wantedFor = r.id();
+        });
+    }
+
+    public void wantNothing() {
+        wanted = null;
+    }
+
+    /** The method that waits for a reason. */
+    public Optional<Method> wanted() {
+        boolean here = bench.region().filter(r -> r.id().equals(wantedFor)).isPresent();
+        return here ? Optional.ofNullable(wanted) : Optional.empty();
+    }
+
+    /** The stop sign that the wanted method would go past; empty where there is none. */
+    public String stop() {
+        return wanted().flatMap(m -> region().flatMap(r -> rows(r).stream()
+                        .filter(row -> row.method() == m && !row.offered())
+                        .map(Row::why)
+                        .findFirst()))
+                .orElse("");
+    }
+
+    /**
+     * Decides so, and writes down why.
+     *
+     * @param who empty where the survey names its surveyor
+     * @return what is missing, empty where it is decided
+     */
+    public String decide(String reason, String who) {
+        Region region = region().orElse(null);
+        Method method = wanted().orElse(null);
+        if (region == null || method == null) {
+            return "";
+        }
+        boolean back = method == advised(region);
+        if (!back && reason.isBlank()) {
+            return "Another method needs one reason in your words; it is printed beside the choice.";
+        }
+        if (!back && !named() && who.isBlank()) {
+            return "Say who decides; the survey names no surveyor.";
+        }
+        String said = reason.strip() + (named() || who.isBlank() ? "" : " (" + who.strip() + ")");
+        wanted = null;
+        bench.edit(
+                region.id() + ": " + method.word() + (back ? ", as advised" : ""),
+                s -> back ? lifted(s, region) : put(s, region, method, said));
+        return "";
+    }
+
+    /** The decision for a region in place of what was decided there before. */
+    static Edit put(Survey survey, Region region, Method method, String reason) {
+        Spot spot =
+                new Spot(region.face(), region.label().getX(), region.label().getY());
+        List<Edit> edits = new ArrayList<>();
+        Edit lifted = lifted(survey, region);
+        Survey now = survey;
+        if (lifted != null) {
+            edits.add(lifted);
+            now = lifted.apply(survey);
+        }
+        edits.add(Edit.add(now, Part.METHODS, new MethodOverride(spot, method.word(), reason)));
+        return new Edit.Together(edits);
+    }
+
+    private static @Nullable Edit lifted(Survey survey, Region region) {
+        List<Edit> edits = new ArrayList<>();
+        Survey now = survey;
+        for (MethodOverride o : survey.judgements().methods()) {
+            if (o.spot().face().equals(region.face()) && covers(region.likely(), o.spot())) {
+                Edit gone = Edit.remove(now, Part.METHODS, o);
+                edits.add(gone);
+                now = gone.apply(now);
+            }
+        }
+        return edits.isEmpty() ? null : new Edit.Together(edits);
+    }
+
+    private static boolean covers(Geometry area, Spot spot) {
+        return area.covers(area.getFactory().createPoint(spot.coordinate()));
+    }
+}

@@ -1,0 +1,300 @@
+package corewright.desktop.holes;
+
+import corewright.desktop.plan.PlanCamera;
+import corewright.desktop.plan.PlanPane;
+import corewright.desktop.slip.SlipView;
+import corewright.desktop.state.Units;
+import corewright.desktop.state.Workbench;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.PlaceNames;
+import corewright.repair.pattern.HoleTrial;
+import corewright.repair.plan.Batch;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
+import corewright.survey.Spot;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
+import org.locationtech.jts.geom.Coordinate;
+
+/** Holes over the plan: held by mouse, touch or keys; figures in the slip follow while one is held. */
+public final class HolesDesk implements PlanPane.Hand {
+    private static final double REACH_PX = 24;
+    private static final double STEP_MM = 5;
+
+    private final Workbench bench;
+    private final PlanPane plan;
+    private final Runnable tell;
+    private final HolesModel model;
+    private final HolesOverlay overlay;
+    private final Slider clock = new Slider(0, 1, 1);
+    private final Label minute = SlipView.text("", "quiet");
+    private boolean open;
+    private boolean addNext;
+
+    public HolesDesk(Workbench bench, PlanPane plan, Runnable tell) {
+        this.bench = bench;
+        this.plan = plan;
+        this.tell = tell;
+        model = new HolesModel(bench, tell);
+        overlay = new HolesOverlay(bench, model, this::fillS);
+        clock.setId("fill-clock");
+        clock.setAccessibleText("The fill, from the first cup to its end");
+        clock.setMinHeight(40);
+        clock.valueProperty().addListener(o -> {
+            time();
+            plan.refresh();
+        });
+    }
+
+    public HolesModel model() {
+        return model;
+    }
+
+    /** Whether the holes are in hand. */
+    public boolean isOpen() {
+        return open;
+    }
+
+    /** Opens the holes of the region selected, the plan close about it. */
+    public void open() {
+        model.follow();
+        InjectionPlan of = model.plan().orElse(null);
+        if (of == null) {
+            return;
+        }
+        open = true;
+        addNext = false;
+        plan.giveTo(this);
+        plan.over(overlay);
+        bench.region().ifPresent(r -> plan.look(r.possible().getEnvelopeInternal()));
+        tell.run();
+    }
+
+    /** Back to what the plan shows else. */
+    public void close() {
+        if (open) {
+            open = false;
+            model.putBack();
+            plan.giveTo(null);
+            plan.lift(overlay);
+            plan.fit();
+        }
+    }
+
+    /** The plan may have been made anew, or be gone. */
+    public void follow() {
+        model.follow();
+        if (model.plan().isEmpty() && bench.fresh()) {
+            close();
+        }
+        plan.refresh();
+    }
+
+    private double fillS() {
+        return model.plan()
+                .flatMap(p -> p.fill().arrivalS())
+                .map(r -> clock.getValue() >= 0.999 ? Double.POSITIVE_INFINITY : clock.getValue() * overlay.endS(r))
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private void time() {
+        double s = fillS();
+        minute.setText(
+                Double.isInfinite(s)
+                        ? "The fill as it ends. Draw the knob back to see how the mix comes."
+                        : Figures.fixed(s / 60, 1) + " minutes after the first cup: what is tinted has mix.");
+    }
+
+    // --- the slip ----------------------------------------------------------------------------------------------------
+
+    public Node[] actions() {
+        InjectionPlan of = model.plan().orElse(null);
+        if (of == null) {
+            return new Node[] {SlipView.text("The plan follows when the calculation is through.", "sentence")};
+        }
+        List<Node> all = new ArrayList<>();
+        figures(of, all);
+        if (model.heldAt().isPresent()) {
+            held(of, all);
+        } else {
+            all.add(SlipView.text(
+                    addNext
+                            ? "Touch the place of the new hole."
+                            : "Touch a hole and drag it, or move it with the arrow keys, 5 mm each.",
+                    "quiet"));
+            all.add(SlipView.key("hole-add", addNext ? "Add none" : "Add a hole", () -> {
+                addNext = !addNext;
+                tell.run();
+            }));
+            if (model.anyLocked()) {
+                all.add(SlipView.key("hole-fewest", "Fewest holes, none by hand", model::fewest));
+            }
+        }
+        if (of.fill().simulated()) {
+            all.add(SlipView.text("The fill", "head"));
+            all.add(clock);
+            time();
+            all.add(minute);
+        }
+        all.add(SlipView.key("holes-done", "Done with the holes", () -> {
+            close();
+            tell.run();
+        }));
+        return all.toArray(Node[]::new);
+    }
+
+    private void figures(InjectionPlan of, List<Node> all) {
+        Units units = bench.sight().units();
+        all.add(SlipView.text(
+                Figures.fixed(units.volume(of.cavityMm3().p50()), 2) + " " + units.volumeUnit() + " to fill, "
+                        + Figures.fixed(units.volume(of.cavityMm3().p10()), 2) + " to "
+                        + Figures.fixed(units.volume(of.cavityMm3().p90()), 2),
+                "head"));
+        double covered = model.now().map(HoleTrial.Result::covered).orElse(of.coveredFraction());
+        double was = model.before().map(HoleTrial.Result::covered).orElse(covered);
+        Label reached = SlipView.text(
+                hundredths(covered) + " of 100 reached" + (model.moved() ? "; was " + hundredths(was) : ""), "head");
+        reached.setId("holes-reached");
+        all.add(reached);
+        long injections = of.count(Hole.Kind.INJECTION);
+        all.add(SlipView.text(
+                injections + " holes and " + of.count(Hole.Kind.VENT) + " vents; "
+                        + Figures.fixed(of.resinG() + of.hardenerG(), 0) + " g mix in "
+                        + of.batches().stream().map(Batch::number).distinct().count() + " cups, buy for "
+                        + Figures.fixed(of.buyG(), 0) + " g" + (model.moved() ? "; counted anew when kept." : "."),
+                "sentence"));
+    }
+
+    private static String hundredths(double share) {
+        return Figures.fixed(Math.floor(1000 * share + 1e-6) / 10, 1);
+    }
+
+    private void held(InjectionPlan of, List<Node> all) {
+        Units units = bench.sight().units();
+        Spot at = model.heldAt().orElseThrow();
+        String name =
+                model.held().map(h -> "Hole " + Figures.holeNumber(h.id())).orElse("A new hole");
+        PlaceNames names = PlaceNames.of(bench.survey().orElseThrow().face(at.face()));
+        all.add(SlipView.text(name + ", held", "head"));
+        all.add(SlipView.text(names.measured(at.xMm(), at.yMm(), units::place), "sentence"));
+        double grams = model.heldMm3() / Math.max(1, of.cavityMm3().p50()) * (of.resinG() + of.hardenerG());
+        all.add(SlipView.text(
+                "takes " + Figures.fixed(units.volume(model.heldMm3()), 2) + " " + units.volumeUnit() + ", some "
+                        + Figures.fixed(grams, 0) + " g",
+                "sentence"));
+        model.held()
+                .filter(h -> !model.moved())
+                .ifPresent(h -> all.add(SlipView.text("depth stop " + units.depth(h.depthStopMm()), "sentence")));
+        String warning = warning(names, units);
+        if (!warning.isEmpty()) {
+            Label label = SlipView.text("! " + warning, "message");
+            label.setId("holes-warning");
+            all.add(label);
+        }
+        if (model.moved()) {
+            all.add(SlipView.key("hole-back", model.adding() ? "No hole here" : "Put it back", () -> {
+                addNext = false;
+                model.putBack();
+                tell.run();
+            }));
+            if (model.allowed()) {
+                all.add(SlipView.key("hole-keep", "Keep it here", () -> {
+                    addNext = false;
+                    model.keep();
+                }));
+            }
+        } else {
+            boolean locked = model.held().filter(model::locked).isPresent();
+            all.add(
+                    locked
+                            ? SlipView.key("hole-release", "Remove: leave it to the plan", model::release)
+                            : SlipView.key("hole-lock", "Hold it in place", model::lock));
+        }
+    }
+
+    private String warning(PlaceNames names, Units units) {
+        if (!model.allowed()) {
+            return "No hole may be drilled there: too near a fitting, a support or the region's edge.";
+        }
+        HoleTrial.Result now = model.now().orElse(null);
+        HoleTrial.Result before = model.before().orElse(null);
+        if (now == null || before == null || now.out().size() <= before.out().size()) {
+            return "";
+        }
+        Coordinate out = now.outAt();
+        return out == null
+                ? ""
+                : "Out of reach about " + names.measured(out.x, out.y, units::place) + ": " + units.dash(now.outMm3())
+                        + " would stay empty. Put it back, or add a hole.";
+    }
+
+    // --- the hand ----------------------------------------------------------------------------------------------------
+
+    @Override
+    public boolean pressed(PlanCamera camera, MouseEvent e) {
+        double reach = REACH_PX * camera.mmPerPx();
+        boolean taken = model.grasp(camera.xMm(e.getX()), camera.yMm(e.getY()), reach);
+        if (taken) {
+            tell.run();
+        }
+        return taken;
+    }
+
+    @Override
+    public void dragged(PlanCamera camera, MouseEvent e) {
+        model.move(camera.xMm(e.getX()), camera.yMm(e.getY()));
+        plan.refresh();
+    }
+
+    @Override
+    public void released(PlanCamera camera, MouseEvent e) {
+        tell.run();
+    }
+
+    @Override
+    public boolean touched(PlanCamera camera, MouseEvent e) {
+        if (addNext) {
+            model.add(camera.xMm(e.getX()), camera.yMm(e.getY()));
+            tell.run();
+        } else if (model.heldAt().isPresent() && !model.moved()) {
+            model.putBack();
+            tell.run();
+        }
+        return true;
+    }
+
+    /** Arrow keys move what is held; Delete leaves a hole by hand to the plan, Escape puts it back. */
+    public boolean key(KeyEvent e) {
+        if (!open || model.heldAt().isEmpty()) {
+            return false;
+        }
+        boolean down = bench.survey()
+                .filter(s -> s.face(bench.face()).plusYPointsDown())
+                .isPresent();
+        double up = down ? -STEP_MM : STEP_MM;
+        if (e.getCode() == KeyCode.LEFT) {
+            model.nudge(-STEP_MM, 0);
+        } else if (e.getCode() == KeyCode.RIGHT) {
+            model.nudge(STEP_MM, 0);
+        } else if (e.getCode() == KeyCode.UP) {
+            model.nudge(0, up);
+        } else if (e.getCode() == KeyCode.DOWN) {
+            model.nudge(0, -up);
+        } else if (e.getCode() == KeyCode.ESCAPE) {
+            model.putBack();
+        } else if (e.getCode() == KeyCode.DELETE
+                && model.held().filter(model::locked).isPresent()) {
+            model.release();
+        } else {
+            return false;
+        }
+        tell.run();
+        return true;
+    }
+}

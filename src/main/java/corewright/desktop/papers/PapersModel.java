@@ -1,0 +1,219 @@
+package corewright.desktop.papers;
+
+import corewright.assessment.Assessed;
+import corewright.assessment.Progress;
+import corewright.desktop.state.Complaints;
+import corewright.desktop.state.Jobs;
+import corewright.desktop.state.Workbench;
+import corewright.report.Outputs;
+import corewright.report.Papers;
+import corewright.report.page.PdfPage;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Which paper is looked at, which page of it, and where it is written to. Knows no window. */
+public final class PapersModel {
+    /** Longer side of a page's picture: an A4 page at some 130 dpi. */
+    private static final int LONGER_SIDE = 1500;
+
+    /**
+     * A page as it will print.
+     *
+     * @param number from 1
+     */
+    public record Page(Papers paper, int number, int pages, BufferedImage picture) {}
+
+    private final Workbench bench;
+    private final Runnable tell;
+    private final Map<Papers, Path> written = new EnumMap<>(Papers.class);
+    private Papers paper = Papers.OWNER_REPORT;
+    private int number = 1;
+    private @Nullable Assessed shownOf;
+    private @Nullable Page page;
+    private @Nullable Path drafts;
+    private Jobs.Job job = () -> {};
+    private String wished = "";
+    private String busy = "";
+    private @Nullable Path last;
+
+    /** @param tell when a page is there, or a file is written */
+    public PapersModel(Workbench bench, Runnable tell) {
+        this.bench = bench;
+        this.tell = tell;
+    }
+
+    /** Papers can be made: everything is found and belongs to the survey as it is. */
+    public boolean ready() {
+        return bench.assessed().isPresent();
+    }
+
+    public Papers paper() {
+        return paper;
+    }
+
+    /** Looks at another paper, from its first page. */
+    public void choose(Papers other) {
+        paper = other;
+        number = 1;
+        look();
+        tell.run();
+    }
+
+    /** Turns the page, as far as there are any. */
+    public void turn(int by) {
+        Page now = page;
+        int pages = now == null || now.paper != paper ? 1 : now.pages;
+        number = Math.max(1, Math.min(pages, number + by));
+        look();
+        tell.run();
+    }
+
+    /** Has the page made where it is not there; in the background. */
+    public void look() {
+        Assessed assessed = bench.assessed().orElse(null);
+        if (assessed == null) {
+            return;
+        }
+        if (shownOf == null || shownOf.assessment() != assessed.assessment()) {
+            shownOf = assessed;
+            written.clear();
+            page = null;
+            wished = "";
+        }
+        Papers of = paper;
+        int which = number;
+        String wish = of + " " + which;
+        if (wish.equals(wished)) {
+            return;
+        }
+        wished = wish;
+        job.cancel();
+        Path draft = written.get(of);
+        job = bench.jobs()
+                .run(
+                        () -> {
+                            Path file = draft == null ? draft(assessed, of) : draft;
+                            int pages = PdfPage.count(file);
+                            int at = Math.min(which, pages);
+                            return new Drawn(file, new Page(of, at, pages, PdfPage.picture(file, at, LONGER_SIDE)));
+                        },
+                        drawn -> take(wish, drawn),
+                        e -> failed(wish, e));
+    }
+
+    private record Drawn(Path file, Page page) {}
+
+    private void take(String wish, Drawn drawn) {
+        if (wish.equals(wished)) {
+            written.put(drawn.page.paper, drawn.file);
+            page = drawn.page;
+            number = drawn.page.number;
+            tell.run();
+        }
+    }
+
+    private void failed(String wish, Exception e) {
+        if (wish.equals(wished)) {
+            wished = "";
+            bench.say("The page cannot be shown: " + Complaints.sentence(e));
+        }
+    }
+
+    private synchronized Path draft(Assessed assessed, Papers of) throws IOException {
+        Path folder = drafts;
+        if (folder == null) {
+            folder = Files.createTempDirectory("corewright-papers");
+            folder.toFile().deleteOnExit();
+            drafts = folder;
+        }
+        Path file = Files.createTempFile(folder, "page", ".pdf");
+        file.toFile().deleteOnExit();
+        of.write(assessed, file);
+        return file;
+    }
+
+    /** The page that is looked at, once it is made. */
+    public Optional<Page> page() {
+        Page now = page;
+        boolean right = now != null && now.paper == paper && now.number == number && shownOf != null && ready();
+        return right ? Optional.ofNullable(now) : Optional.empty();
+    }
+
+    /** What is being written, empty where nothing is. */
+    public String busy() {
+        return busy;
+    }
+
+    /** What was written last and can be opened. */
+    public Optional<Path> last() {
+        return Optional.ofNullable(last);
+    }
+
+    /** Writes the paper that is looked at to a file. */
+    public void save(Path file) {
+        Assessed assessed = bench.assessed().orElse(null);
+        if (assessed == null) {
+            return;
+        }
+        Papers of = paper;
+        begin("Writing " + file.getFileName());
+        bench.jobs()
+                .run(
+                        () -> {
+                            Path near =
+                                    Files.createTempFile(file.toAbsolutePath().getParent(), ".corewright", ".pdf");
+                            try {
+                                of.write(assessed, near);
+                                return Files.move(near, file, StandardCopyOption.REPLACE_EXISTING);
+                            } finally {
+                                Files.deleteIfExists(near);
+                            }
+                        },
+                        this::done,
+                        this::notDone);
+    }
+
+    /** Writes everything that the command {@code run} writes, by the same door. */
+    public void writeAll(Path folder) {
+        Assessed assessed = bench.assessed().orElse(null);
+        if (assessed == null) {
+            return;
+        }
+        begin("Writing everything to " + folder.getFileName());
+        bench.jobs()
+                .run(
+                        () -> {
+                            Outputs.check(folder);
+                            Outputs.write(assessed, folder, Progress.NONE, Map::of);
+                            return folder;
+                        },
+                        this::done,
+                        this::notDone);
+    }
+
+    private void begin(String words) {
+        busy = words;
+        last = null;
+        tell.run();
+    }
+
+    private void done(Path file) {
+        busy = "";
+        last = file;
+        bench.say("Written: " + file + ".");
+        tell.run();
+    }
+
+    private void notDone(Exception e) {
+        busy = "";
+        bench.say("Not written: " + Complaints.sentence(e));
+        tell.run();
+    }
+}

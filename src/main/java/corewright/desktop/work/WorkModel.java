@@ -1,0 +1,434 @@
+package corewright.desktop.work;
+
+import corewright.assessment.Assessment;
+import corewright.assessment.Issued;
+import corewright.damage.Region;
+import corewright.desktop.state.Units;
+import corewright.desktop.state.Workbench;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.PlaceNames;
+import corewright.repair.plan.Batch;
+import corewright.repair.plan.CupTarget;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
+import corewright.repair.work.WorkLog;
+import corewright.survey.Edit;
+import corewright.survey.Finding;
+import corewright.survey.FrozenPlan;
+import corewright.survey.Origin;
+import corewright.survey.Part;
+import corewright.survey.Subject;
+import corewright.survey.Survey;
+import corewright.survey.WorkEntry;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleSupplier;
+import org.jspecify.annotations.Nullable;
+
+/** One injection under way: which hole is next, what is typed, how far every clock is. Knows no window. */
+public final class WorkModel {
+    private static final Origin TYPED = new Origin("work at the boat", 0);
+    private static final int LONGEST_ENTRY = 5;
+
+    /** What the figure keys write into. */
+    public enum Field {
+        GRAMS,
+        DEPTH
+    }
+
+    /**
+     * A clock of the cup in hand.
+     *
+     * @param leftS seconds left, negative when it is over
+     * @param share of it that has run, at most 1
+     */
+    public record Clock(String what, double leftS, double share) {}
+
+    private final Workbench bench;
+    private final String region;
+    private final DoubleSupplier nowS;
+    private final Map<Integer, Double> mixedS = new HashMap<>();
+    private double startS = Double.NaN;
+    private @Nullable InjectionPlan last;
+    private Field field = Field.GRAMS;
+    private String grams = "";
+    private String depth = "";
+    private String vent = "";
+    private String ooze = "";
+    private String leak = "";
+    private String chosen = "";
+    private String message = "";
+
+    /**
+     * @param region that leads the space
+     * @param nowS seconds of a clock that never stands still
+     */
+    public WorkModel(Workbench bench, String region, DoubleSupplier nowS) {
+        this.bench = bench;
+        this.region = region;
+        this.nowS = nowS;
+    }
+
+    /** The newest plan of the region; the one before while another is being made. */
+    public Optional<InjectionPlan> plan() {
+        Optional<Assessment> found = bench.found().filter(a -> a.ages().freshRest());
+        found.flatMap(a -> a.decision().injections().stream()
+                        .filter(p -> p.part(region).isPresent())
+                        .findFirst())
+                .ifPresent(p -> last = p);
+        return Optional.ofNullable(last);
+    }
+
+    /** Has the plan put down as it is, so that its names stay; asked for once before the first line, and after every change. */
+    public void freeze() {
+        Assessment found = bench.found().filter(a -> a.ages().freshRest()).orElse(null);
+        if (found != null) {
+            bench.edit("the plan as it is issued", s -> {
+                Issued issued = Issued.of(found.survey(), found.damage(), found.decision());
+                return issued.plan().equals(s.repairPlan()) ? null : put(s, issued.plan());
+            });
+        }
+    }
+
+    private static Edit put(Survey survey, FrozenPlan plan) {
+        List<Edit> edits = new ArrayList<>();
+        exchange(survey, Part.ISSUE, plan.issue(), edits);
+        exchange(survey, Part.PLANNED_REGIONS, plan.regions(), edits);
+        exchange(survey, Part.PLANNED_HOLES, plan.holes(), edits);
+        exchange(survey, Part.PLANNED_CUTS, plan.cuts(), edits);
+        exchange(survey, Part.PLANNED_CUPS, plan.cups(), edits);
+        exchange(survey, Part.PURCHASES, plan.buying(), edits);
+        return new Edit.Together(edits);
+    }
+
+    private static <T> void exchange(Survey survey, Part<T> part, List<T> list, List<Edit> edits) {
+        for (int i = part.of(survey).size() - 1; i >= 0; i--) {
+            edits.add(new Edit.Remove<>(part, i));
+        }
+        for (int i = 0; i < list.size(); i++) {
+            edits.add(new Edit.Insert<>(part, i, list.get(i)));
+        }
+    }
+
+    // --- where it is -------------------------------------------------------------------------------------------------
+
+    /** Holes into which mix goes, in working order. */
+    public List<Hole> holes() {
+        return plan().map(p -> p.holes().stream().filter(Hole::fills).toList()).orElse(List.of());
+    }
+
+    public List<Hole> vents() {
+        return plan().map(p -> p.holes().stream().filter(h -> !h.fills()).toList())
+                .orElse(List.of());
+    }
+
+    /** Grams that the log has for a hole; empty where it has no line. */
+    public Optional<Double> logged(Hole hole) {
+        List<WorkEntry> own =
+                entries().stream().filter(e -> e.hole().equals(hole.id())).toList();
+        return own.isEmpty()
+                ? Optional.empty()
+                : Optional.of(own.stream().mapToDouble(WorkEntry::grams).sum());
+    }
+
+    private List<WorkEntry> entries() {
+        return bench.survey().map(Survey::log).orElse(List.of());
+    }
+
+    /** The hole in hand: the one touched, else the first without a line; empty where all are done. */
+    public Optional<Hole> hole() {
+        Optional<Hole> touched =
+                holes().stream().filter(h -> h.id().equals(chosen)).findFirst();
+        return touched.or(
+                () -> holes().stream().filter(h -> logged(h).isEmpty()).findFirst());
+    }
+
+    /** The hole after the one in hand. */
+    public Optional<Hole> next() {
+        Hole now = hole().orElse(null);
+        return now == null
+                ? Optional.empty()
+                : holes().stream().filter(h -> h != now && logged(h).isEmpty()).findFirst();
+    }
+
+    /** Takes another hole in hand. */
+    public void choose(Hole hole) {
+        clear();
+        chosen = hole.id();
+    }
+
+    /** Grams planned into a hole, without waste. */
+    public double plannedG(Hole hole) {
+        double waste =
+                bench.survey().map(s -> s.settings().drilling().wasteFraction()).orElse(0.0);
+        return plan().map(p -> WorkLog.planned(p, waste).getOrDefault(hole.id(), 0.0))
+                .orElse(0.0);
+    }
+
+    /** "2.35 m aft, 0.55 m to starboard". */
+    public String place(Hole hole) {
+        return bench.survey()
+                .map(s -> PlaceNames.of(s.face(hole.spot().face()))
+                        .measured(
+                                hole.spot().xMm(),
+                                hole.spot().yMm(),
+                                bench.sight().units()::place))
+                .orElse("");
+    }
+
+    // --- the cup -----------------------------------------------------------------------------------------------------
+
+    /** The cup from which the hole in hand is filled. */
+    public Optional<Batch> cup() {
+        return hole().flatMap(h -> plan().flatMap(p ->
+                p.batches().stream().filter(b -> b.holes().contains(h.id())).findFirst()));
+    }
+
+    public Optional<CupTarget> target() {
+        return cup().map(CupTarget::of);
+    }
+
+    /** The cup in hand is mixed: its clocks run from now. */
+    public void mix() {
+        cup().ifPresent(c -> {
+            mixedS.put(c.number(), nowS.getAsDouble());
+            begin();
+            message = "Cup " + c.number() + " is mixed: its clocks run.";
+        });
+    }
+
+    public boolean mixed() {
+        return cup().filter(c -> mixedS.containsKey(c.number())).isPresent();
+    }
+
+    /** The log's clock goes on from its last line, or begins with the first cup. */
+    private void begin() {
+        if (Double.isNaN(startS)) {
+            double before =
+                    entries().stream().mapToDouble(WorkEntry::afterS).max().orElse(0);
+            startS = nowS.getAsDouble() - before;
+        }
+    }
+
+    /** Work time, first rise, hard, of the cup in hand; none before it is mixed. */
+    public List<Clock> clocks() {
+        Batch cup = cup().orElse(null);
+        Double from = cup == null ? null : mixedS.get(cup.number());
+        if (cup == null || from == null) {
+            return List.of();
+        }
+        double gone = nowS.getAsDouble() - from;
+        return List.of(
+                clock("work time left", cup.workUntilS() - cup.mixAtS(), gone),
+                clock("to the first rise; leave the weights on", cup.firstRiseS() - cup.mixAtS(), gone),
+                clock("to hard; feel by hand: cool and firm", cup.hardAtS() - cup.mixAtS(), gone));
+    }
+
+    private static Clock clock(String what, double wholeS, double goneS) {
+        return new Clock(what, wholeS - goneS, Math.min(1, goneS / Math.max(1, wholeS)));
+    }
+
+    /** "4:40", "−0:12" when it is over. */
+    public static String minutes(double s) {
+        long whole = Math.round(Math.abs(s));
+        return (s < 0 ? "−" : "") + whole / 60 + ":" + (whole % 60 < 10 ? "0" : "") + whole % 60;
+    }
+
+    // --- the keys ----------------------------------------------------------------------------------------------------
+
+    public void write(Field into) {
+        field = into;
+    }
+
+    public Field field() {
+        return field;
+    }
+
+    public void digit(int figure) {
+        String before = typed();
+        if (before.length() < LONGEST_ENTRY) {
+            type(before.equals("0") ? "" + figure : before + figure);
+        }
+    }
+
+    public void point() {
+        if (!typed().contains(".")) {
+            type(typed().isEmpty() ? "0." : typed() + ".");
+        }
+    }
+
+    public void backspace() {
+        String before = typed();
+        type(before.isEmpty() ? "" : before.substring(0, before.length() - 1));
+    }
+
+    private String typed() {
+        return field == Field.GRAMS ? grams : depth;
+    }
+
+    private void type(String now) {
+        if (field == Field.GRAMS) {
+            grams = now;
+        } else {
+            depth = now;
+        }
+    }
+
+    public void clear() {
+        grams = "";
+        depth = "";
+        vent = "";
+        ooze = "";
+        leak = "";
+        chosen = "";
+        field = Field.GRAMS;
+    }
+
+    /** Mix showed in a vent; the same again takes it back. */
+    public void vent(Hole shown) {
+        vent = vent.equals(shown.id()) ? "" : shown.id();
+    }
+
+    /** Mix showed at the next hole. */
+    public void ooze() {
+        ooze = ooze.isEmpty() ? next().map(Hole::id).orElse("") : "";
+    }
+
+    /** Mix runs out below. */
+    public void leak() {
+        leak = leak.isEmpty() ? "below" : "";
+    }
+
+    /** Keeps the line; what is not typed is as planned. */
+    public void keep() {
+        keep("");
+    }
+
+    /** The hole took nothing: kept with 0 grams. */
+    public void tookNothing() {
+        grams = "0";
+        keep("took nothing");
+    }
+
+    private void keep(String stopped) {
+        Hole hole = hole().orElse(null);
+        if (hole == null) {
+            return;
+        }
+        begin();
+        double in = number(grams, plannedG(hole));
+        Double felt = depth.isEmpty() ? null : bench.sight().units().mm(number(depth, 0));
+        Survey survey = bench.survey().orElseThrow();
+        Integer cup = cup().map(Batch::number).orElse(null);
+        int revision = survey.repairPlan().revision();
+        WorkEntry entry = new WorkEntry(
+                TYPED,
+                hole.id(),
+                Math.rint(nowS.getAsDouble() - startS),
+                Math.rint(10 * in) / 10,
+                ooze.isEmpty() ? null : ooze,
+                cup,
+                vent.isEmpty() ? null : vent,
+                felt,
+                leak,
+                stopped,
+                "",
+                survey.heading().surveyor(),
+                "",
+                revision > 0 ? revision : null);
+        String name = "hole " + Figures.holeNumber(hole.id()) + ", " + Figures.atMost(entry.grams(), 1) + " g";
+        clear();
+        message = "Kept: " + name + ".";
+        bench.edit(name, s -> Edit.add(s, Part.LOG, entry));
+    }
+
+    private static double number(String text, double otherwise) {
+        String plain = text.endsWith(".") ? text + "0" : text;
+        return plain.isEmpty() ? otherwise : Double.parseDouble(plain);
+    }
+
+    // --- words -------------------------------------------------------------------------------------------------------
+
+    /** "Hole 4", or "Nozzle N1". */
+    public String name(Hole hole) {
+        return (hole.drilled() ? "Hole " : "Nozzle ") + Figures.holeNumber(hole.id());
+    }
+
+    /** The depth stop, or how far the nozzle is pushed. */
+    public String how(Hole hole) {
+        Units units = bench.sight().units();
+        Hole.Nozzle nozzle = hole.nozzle();
+        return nozzle == null
+                ? "depth stop " + units.depth(hole.depthStopMm())
+                : "push it " + units.length(nozzle.pushMm()) + " in from " + nozzle.access();
+    }
+
+    /** The regions that are filled, to be drawn. */
+    public List<Region> regions() {
+        return plan().map(p -> bench.found().stream()
+                        .flatMap(a -> a.damage().regions().stream())
+                        .filter(r -> p.part(r.id()).isPresent())
+                        .toList())
+                .orElse(List.of());
+    }
+
+    /** Grams as they would be kept. */
+    public String grams() {
+        return grams.isEmpty() ? hole().map(h -> Figures.fixed(plannedG(h), 0)).orElse("") : grams;
+    }
+
+    public String depth() {
+        return depth;
+    }
+
+    public boolean shown(Hole of) {
+        return vent.equals(of.id());
+    }
+
+    public boolean oozed() {
+        return !ooze.isEmpty();
+    }
+
+    public boolean leaks() {
+        return !leak.isEmpty();
+    }
+
+    public void say(String words) {
+        message = words;
+    }
+
+    /** The gravest that the log says of this work, and what to do; else what was done last. */
+    public String says() {
+        return bench.findings().stream()
+                .filter(f -> f.subject() == Subject.WORK_LOG)
+                .filter(f -> holes().stream().anyMatch(h -> f.about().id().equals(h.id())))
+                .reduce((a, b) -> b)
+                .map(f -> f.message() + " " + f.effect())
+                .orElse(message);
+    }
+
+    /** What the next revision of the plan changes; empty where it is as issued. */
+    public String revision() {
+        return bench.findings().stream()
+                .filter(f -> f.subject() == Subject.REPAIR_PLAN)
+                .map(Finding::message)
+                .findFirst()
+                .orElse("");
+    }
+
+    /** "In: 101 g of 261, holes 1 to 3. To go: 160 g." */
+    public String sum() {
+        double in = holes().stream().mapToDouble(h -> logged(h).orElse(0.0)).sum();
+        double planned = holes().stream().mapToDouble(this::plannedG).sum();
+        double left = holes().stream()
+                .filter(h -> logged(h).isEmpty())
+                .mapToDouble(this::plannedG)
+                .sum();
+        long done = holes().stream().filter(h -> logged(h).isPresent()).count();
+        return "In: " + Figures.fixed(in, 0) + " g of " + Figures.fixed(planned, 0) + ", " + done + " of "
+                + holes().size() + " holes. To go: " + Figures.fixed(left, 0) + " g.";
+    }
+}

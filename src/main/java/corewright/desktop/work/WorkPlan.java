@@ -1,0 +1,165 @@
+package corewright.desktop.work;
+
+import corewright.desktop.plan.PlanPane;
+import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.PlanView;
+import corewright.drawing.screen.ScreenLook;
+import corewright.repair.plan.Hole;
+import corewright.survey.Face;
+import corewright.survey.Spot;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
+import javafx.scene.text.Font;
+import javafx.scene.text.FontWeight;
+import javafx.scene.text.TextAlignment;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+
+/** The holes of the work: done with their grams, the one in hand large, the rest in their order. */
+final class WorkPlan extends Region {
+    private static final double DISC = 16;
+
+    private final WorkModel model;
+    private final Face face;
+    private final ScreenLook look;
+    private final Canvas canvas = new Canvas();
+
+    WorkPlan(WorkModel model, Face face, ScreenLook look, Consumer<Hole> touched) {
+        this.model = model;
+        this.face = face;
+        this.look = look;
+        getChildren().add(canvas);
+        setMinSize(200, 120);
+        setAccessibleText("Holes of the injection; touch one to take it in hand");
+        setOnMouseClicked(e -> view().ifPresent(v -> model.holes().stream()
+                .filter(h -> Math.hypot(x(v, h.spot()) - e.getX(), y(v, h.spot()) - e.getY()) < 2 * DISC)
+                .findFirst()
+                .ifPresent(touched)));
+    }
+
+    private java.util.Optional<PlanView> view() {
+        Envelope box = new Envelope();
+        model.regions().forEach(r -> box.expandToInclude(r.likely().getEnvelopeInternal()));
+        Stream.concat(model.holes().stream(), model.vents().stream())
+                .forEach(h -> box.expandToInclude(h.spot().coordinate()));
+        if (box.isNull() || getWidth() < 100 || getHeight() < 100) {
+            return java.util.Optional.empty();
+        }
+        double scale = Math.max(
+                0.05, Math.max(box.getWidth() / (getWidth() - 80), box.getHeight() / Math.max(20, getHeight() - 80)));
+        return java.util.Optional.of(PlanView.centred(face, box, scale, getWidth() / 2, getHeight() / 2));
+    }
+
+    private static double x(PlanView v, Spot s) {
+        return v.x(s.xMm());
+    }
+
+    private static double y(PlanView v, Spot s) {
+        return v.y(s.yMm());
+    }
+
+    void show() {
+        draw();
+    }
+
+    @Override
+    protected void layoutChildren() {
+        canvas.setWidth(getWidth());
+        canvas.setHeight(getHeight());
+        draw();
+    }
+
+    private void draw() {
+        GraphicsContext g = canvas.getGraphicsContext2D();
+        Color ink = PlanPane.fx(look.tone().ink());
+        Color ground = PlanPane.fx(look.tone().ground());
+        Color crayon = PlanPane.fx(look.crayon());
+        g.setFill(ground);
+        g.fillRect(0, 0, canvas.getWidth(), canvas.getHeight());
+        PlanView v = view().orElse(null);
+        if (v == null) {
+            return;
+        }
+        Hole inHand = model.hole().orElse(null);
+        g.setStroke(ink);
+        g.setLineWidth(2.5);
+        model.regions().forEach(r -> outline(g, v, r));
+        List<Hole> holes = model.holes();
+        g.setStroke(ink);
+        g.setLineWidth(1.5);
+        for (int i = 1; i < holes.size(); i++) {
+            g.strokeLine(
+                    x(v, holes.get(i - 1).spot()),
+                    y(v, holes.get(i - 1).spot()),
+                    x(v, holes.get(i).spot()),
+                    y(v, holes.get(i).spot()));
+        }
+        for (Hole h : model.vents()) {
+            disc(g, x(v, h.spot()), y(v, h.spot()), 0.85 * DISC, number(h), ground, ink);
+        }
+        for (Hole h : holes) {
+            double x = x(v, h.spot());
+            double y = y(v, h.spot());
+            boolean done = model.logged(h).isPresent();
+            if (h == inHand) {
+                g.setFill(crayon);
+                g.fillOval(x - 2 * DISC, y - 2 * DISC, 4 * DISC, 4 * DISC);
+                disc(g, x, y, 1.7 * DISC, number(h), crayon, ground);
+                words(
+                        g,
+                        x,
+                        y + 2 * DISC + 20,
+                        h.drilled() ? Figures.atMost(h.depthStopMm(), 1) + " mm" : "",
+                        crayon,
+                        ground,
+                        22);
+            } else {
+                disc(g, x, y, DISC, number(h), done ? ground : ink, done ? ink : ground);
+            }
+            model.logged(h)
+                    .ifPresent(grams -> words(g, x, y + DISC + 18, Figures.fixed(grams, 0) + " g", ink, ground, 15));
+        }
+    }
+
+    private static void outline(GraphicsContext g, PlanView v, corewright.damage.Region region) {
+        Coordinate[] ring = region.likely().getExteriorRing().getCoordinates();
+        double[] xs = new double[ring.length];
+        double[] ys = new double[ring.length];
+        for (int i = 0; i < ring.length; i++) {
+            xs[i] = v.x(ring[i].x);
+            ys[i] = v.y(ring[i].y);
+        }
+        g.strokePolygon(xs, ys, ring.length);
+    }
+
+    private static String number(Hole hole) {
+        return Figures.holeNumber(hole.id());
+    }
+
+    private static void disc(GraphicsContext g, double x, double y, double r, String number, Color fill, Color words) {
+        g.setFill(fill);
+        g.fillOval(x - r, y - r, 2 * r, 2 * r);
+        g.setStroke(words);
+        g.setLineWidth(2);
+        g.strokeOval(x - r, y - r, 2 * r, 2 * r);
+        g.setFill(words);
+        g.setFont(Font.font("Asap", FontWeight.BOLD, r));
+        g.setTextAlign(TextAlignment.CENTER);
+        g.fillText(number, x, y + 0.36 * r);
+    }
+
+    private static void words(GraphicsContext g, double x, double y, String words, Color ink, Color ground, double px) {
+        g.setFont(Font.font("Asap", FontWeight.BOLD, px));
+        g.setTextAlign(TextAlignment.CENTER);
+        g.setStroke(ground);
+        g.setLineWidth(5);
+        g.strokeText(words, x, y);
+        g.setFill(ink);
+        g.fillText(words, x, y);
+    }
+}

@@ -1,0 +1,194 @@
+package corewright.sandwich;
+
+import corewright.linear.BlockMatrix;
+import corewright.linear.Cholesky;
+import corewright.linear.Schur;
+import corewright.linear.SparseVector;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * One loose area on its deflections alone, for many feet. What makes a panel nonlinear is a function of the deflections w of the
+ * skins at the area's nodes: von Karman's added strains q(w), three a skin and cell, and contact. All else is linear and is
+ * eliminated once. With S of {@link LargeDeflection} parted into w and the others p, and B the membrane forces (times area)
+ * by displacements,
+ *
+ * <pre>
+ *   K = S_ww - S_wp S_pp⁻¹ S_pw,   L = -S_wp S_pp⁻¹ B,   M = A Dt - B' S_pp⁻¹ B
+ *   energy of what is added to the linear solution:  d'Kd/2 + q'(s + L'd) + q'Mq/2 + contact,   d = w - w0, s = B' x0
+ * </pre>
+ *
+ * <p>exactly the energy of {@link LargeDeflection} at its least over p: the same equilibria, from matrices a fifth as large.
+ * {@link ReducedFoot} finds them; forces on the rest of the panel are {@code K d + L q} at w and {@code -B q} at p.
+ */
+final class ReducedArea {
+    /** Unknowns of an area up to which it pays: 2600 take some 2 s to eliminate, and 60 MB. */
+    private static final int MOST = 2600;
+
+    final LargeDeflection large;
+
+    /** S factored: the linear solution by forces on the area's own nodes. */
+    private final Cholesky linear;
+
+    /** The unknowns w of S. */
+    final int[] w;
+
+    /** K, L and M, whole. */
+    final double[][] bend;
+
+    final double[][] couple;
+    final double[][] stretch;
+
+    /** B by columns. */
+    final List<SparseVector> membrane;
+
+    /** Of each cell's outer, then inner skin, the place of its corners' deflections in w; -1 where held. */
+    final int[][] corner;
+
+    /** The same of the skins at nodes that may meet. */
+    final int[] meetingOuter;
+
+    final int[] meetingInner;
+
+    ReducedArea(LargeDeflection large) {
+        this.large = large;
+        BlockMatrix s = large.stiffness;
+        linear = large.order.factor(s);
+        w = deflections(large);
+        corner = new int[2 * large.cells.length][];
+        for (int t = 0; t < corner.length; t++) {
+            int skin = t % 2;
+            corner[t] = Arrays.stream(large.corners[t / 2])
+                    .map(node -> place(node, skin))
+                    .toArray();
+        }
+        meetingOuter = Arrays.stream(large.meeting).map(node -> place(node, 0)).toArray();
+        meetingInner = Arrays.stream(large.meeting).map(node -> place(node, 1)).toArray();
+        membrane = membrane();
+        double[][] left = Schur.on(s, w, membrane);
+        int n = w.length;
+        bend = part(left, 0, n, 0, n);
+        couple = part(left, 0, n, n, left.length);
+        stretch = part(left, n, left.length, n, left.length);
+        addOwnStretch();
+    }
+
+    static boolean pays(LargeDeflection large) {
+        return large.stiffness.size() <= MOST;
+    }
+
+    private static double[][] part(double[][] a, int from, int to, int left, int right) {
+        double[][] part = new double[to - from][];
+        Arrays.setAll(part, i -> Arrays.copyOfRange(a[from + i], left, right));
+        return part;
+    }
+
+    /** Unknowns that are a skin's deflection. */
+    private static int[] deflections(LargeDeflection large) {
+        int[] all = new int[large.stiffness.size()];
+        int n = 0;
+        for (int k = 0; k < large.nodes.length; k++) {
+            double[] outer = large.model.nodes.row(large.nodes[k], 2);
+            double[] inner = large.model.nodes.row(large.nodes[k], CellRows.PER_SURFACE + 2);
+            for (int c = 0; c < outer.length; c++) {
+                if (outer[c] != 0 || inner[c] != 0) {
+                    all[n++] = large.stiffness.first(k) + c;
+                }
+            }
+        }
+        return Arrays.copyOf(all, n);
+    }
+
+    /** Place in w of a skin's deflection at a node of the area; -1 where it is held. */
+    private int place(int node, int skin) {
+        double[] row = large.model.nodes.row(large.nodes[node], skin * CellRows.PER_SURFACE + 2);
+        for (int c = 0; c < row.length; c++) {
+            if (row[c] != 0) {
+                return Arrays.binarySearch(w, large.stiffness.first(node) + c);
+            }
+        }
+        return -1;
+    }
+
+    /** Membrane forces of each cell's skins, times its area, by displacements. */
+    private List<SparseVector> membrane() {
+        List<SparseVector> columns = new ArrayList<>();
+        for (int t = 0; t < corner.length; t++) {
+            Karman cell = large.karman[t / 2];
+            int[] nodes = large.corners[t / 2];
+            List<Map<Integer, Double>> three = List.of(new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
+            for (int a = 0; a < nodes.length; a++) {
+                add(
+                        three,
+                        nodes[a],
+                        t % 2,
+                        0,
+                        cell.stretch[t % 2].stress(new double[] {cell.nx[a], 0, cell.ny[a]}),
+                        cell.area);
+                add(
+                        three,
+                        nodes[a],
+                        t % 2,
+                        1,
+                        cell.stretch[t % 2].stress(new double[] {0, cell.ny[a], cell.nx[a]}),
+                        cell.area);
+            }
+            three.forEach(column -> columns.add(SparseVector.of(column)));
+        }
+        return columns;
+    }
+
+    private void add(
+            List<Map<Integer, Double>> three, int node, int skin, int direction, double[] stress, double area) {
+        double[] row = large.model.nodes.row(large.nodes[node], skin * CellRows.PER_SURFACE + direction);
+        for (int c = 0; c < row.length; c++) {
+            if (row[c] != 0) {
+                for (int k = 0; k < 3; k++) {
+                    three.get(k).merge(large.stiffness.first(node) + c, area * row[c] * stress[k], Double::sum);
+                }
+            }
+        }
+    }
+
+    private void addOwnStretch() {
+        for (int t = 0; t < corner.length; t++) {
+            Karman cell = large.karman[t / 2];
+            for (int k = 0; k < 3; k++) {
+                double[] unit = new double[3];
+                unit[k] = 1;
+                double[] stress = cell.stretch[t % 2].stress(unit);
+                for (int l = 0; l < 3; l++) {
+                    stretch[3 * t + l][3 * t + k] += cell.area * stress[l];
+                }
+            }
+        }
+    }
+
+    /** The panel's linear displacements, at the area's nodes, by forces anywhere. */
+    double[] solve(SparseVector forces) {
+        double[] own = new double[large.stiffness.size()];
+        for (int e = 0; e < forces.length(); e++) {
+            int at = large.own(forces.index(e));
+            if (at < 0) {
+                double[] load = new double[large.model.matrix.size()];
+                forces.addTo(load);
+                return large.local(large.model.factor.solve(load));
+            }
+            own[at] += forces.value(e);
+        }
+        return linear.solve(own);
+    }
+
+    /** Of displacements of the area's nodes, the deflections. */
+    double[] deflections(double[] local) {
+        return Arrays.stream(w).mapToDouble(i -> local[i]).toArray();
+    }
+
+    /** B' times displacements of the area's nodes. */
+    double[] membraneForces(double[] local) {
+        return membrane.stream().mapToDouble(column -> column.dot(local)).toArray();
+    }
+}

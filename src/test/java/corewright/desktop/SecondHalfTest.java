@@ -1,0 +1,165 @@
+package corewright.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import corewright.SurveyFolders;
+import corewright.assessment.Assessor;
+import corewright.decision.DeckSteps;
+import corewright.decision.Method;
+import corewright.desktop.decide.DecideModel;
+import corewright.desktop.decide.DeckModel;
+import corewright.desktop.holes.HolesModel;
+import corewright.desktop.state.AtOnce;
+import corewright.desktop.state.SurveyOpener;
+import corewright.desktop.state.Workbench;
+import corewright.desktop.stiffness.StiffnessModel;
+import corewright.desktop.work.WorkModel;
+import corewright.repair.plan.Hole;
+import corewright.sandwich.FootLoadMap;
+import corewright.stiffness.PanelStiffness;
+import corewright.stiffness.State;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The steps after the map without a window, on one assessment of the small test deck. Nothing here changes the survey. */
+class SecondHalfTest {
+    @TempDir
+    @SuppressWarnings("NullAway.Init")
+    static Path folder;
+
+    @SuppressWarnings("NullAway.Init")
+    private static Workbench bench;
+
+    @BeforeAll
+    static void assess() {
+        bench = new Workbench(new AtOnce(), Assessor::assess);
+        Path survey = SurveyFolders.minimal(folder).path();
+        bench.open("survey", () -> SurveyOpener.open(survey));
+        bench.select(bench.found().orElseThrow().plans().injections().get(0).region());
+    }
+
+    @AfterAll
+    static void close() {
+        bench.close();
+    }
+
+    @Test
+    void everyMethodStandsWithItsFiguresOrItsReason() {
+        DecideModel model = new DecideModel(bench);
+        List<DecideModel.Row> rows = model.rows(model.region().orElseThrow());
+
+        assertThat(rows).extracting(DecideModel.Row::method).containsExactly(Method.values());
+        assertThat(rows).filteredOn(DecideModel.Row::offered).allMatch(r -> r.figures()
+                .matches(".+ h, .+ days?.*"));
+        assertThat(rows).filteredOn(r -> !r.offered()).noneMatch(r -> r.why().isEmpty());
+        assertThat(rows).filteredOn(DecideModel.Row::current).hasSize(1);
+    }
+
+    @Test
+    void anotherMethodWithoutAReasonIsNotTaken() {
+        DecideModel model = new DecideModel(bench);
+        Method other = model.rows(model.region().orElseThrow()).stream()
+                .filter(r -> !r.current())
+                .map(DecideModel.Row::method)
+                .findFirst()
+                .orElseThrow();
+        model.want(other);
+
+        assertThat(model.decide(" ", "me")).startsWith("Another method needs one reason");
+        assertThat(model.decide("why not", "")).startsWith("Say who decides");
+        assertThat(bench.survey().orElseThrow().judgements().methods()).isEmpty();
+        model.wantNothing();
+    }
+
+    /** By trying all there are: no cheaper choice reaches what a step reaches. */
+    @Test
+    void stepsOfTheWholeDeckRiseAndEachIsTheCheapestForItsStiffness() {
+        DeckModel model = new DeckModel(bench);
+        List<DeckSteps.Step> steps = model.steps();
+
+        assertThat(steps).isNotEmpty();
+        for (int i = 1; i < steps.size(); i++) {
+            assertThat(steps.get(i).share()).isGreaterThan(steps.get(i - 1).share());
+            assertThat(steps.get(i).cost())
+                    .isGreaterThanOrEqualTo(steps.get(i - 1).cost());
+        }
+        DeckSteps.Step top = steps.get(steps.size() - 1);
+        model.ask(top.share());
+        assertThat(model.chosen()).contains(top);
+        model.ask(1.5);
+        assertThat(model.chosen()).isEmpty();
+        assertThat(model.answer()).isEqualTo("Nothing that is offered comes to that.");
+        model.ask(true);
+        model.ask(steps.get(0).costHigh());
+        assertThat(model.chosen()).isPresent().hasValueSatisfying(s -> assertThat(s.costHigh())
+                .isLessThanOrEqualTo(steps.get(0).costHigh()));
+    }
+
+    /** At a place of the foot map the foot gives what the map says there. */
+    @Test
+    void aFootPressedOnAPlaceOfTheMapGivesWhatTheMapSays() {
+        StiffnessModel model = new StiffnessModel(bench);
+        PanelStiffness panel = model.panel().orElseThrow();
+        for (State state : StiffnessModel.states(panel)) {
+            FootLoadMap.Place place = panel.in(state).feet().places().get(3);
+            assertThat(model.press(place.x(), place.y())).isTrue();
+            assertThat(model.givesMm(panel, state)).isCloseTo(place.deflectionMm(), within(1e-9));
+        }
+        assertThat(model.press(-5000, 0)).isFalse();
+        model.lift();
+        assertThat(model.rows(panel).get(0).ofBuilt()).isEqualTo("100");
+    }
+
+    @Test
+    void aHoleDraggedAwayLeavesSomethingOutOfReachAndPutBackNothingMore() {
+        HolesModel model = new HolesModel(bench, () -> {});
+        model.follow();
+        Hole hole = HolesModel.filling(model.plan().orElseThrow()).stream()
+                .filter(Hole::drilled)
+                .findFirst()
+                .orElseThrow();
+        double before = model.before().orElseThrow().covered();
+        assertThat(model.grasp(hole.spot().xMm(), hole.spot().yMm(), 20)).isTrue();
+        model.move(hole.spot().xMm() + 5000, hole.spot().yMm());
+
+        assertThat(model.now().orElseThrow().covered()).isLessThan(before);
+        assertThat(model.now().orElseThrow().outMm3()).isPositive();
+        assertThat(model.allowed()).isFalse();
+        model.putBack();
+        assertThat(model.now().orElseThrow().covered()).isEqualTo(before);
+        assertThat(model.moved()).isFalse();
+    }
+
+    /** Without its search: the same cavity and reach give nearly the share that the plan tells. */
+    @Test
+    void theTrialAgreesWithThePlan() {
+        HolesModel model = new HolesModel(bench, () -> {});
+        model.follow();
+
+        // the plan counts cells that the flow fills where a hole was left out; on this deck none is
+        assertThat(model.before().orElseThrow().covered())
+                .isCloseTo(model.plan().orElseThrow().coveredFraction(), within(0.01));
+    }
+
+    @Test
+    void theClocksOfACupRunFromWhenItIsMixed() {
+        double[] now = {1000};
+        String region = bench.region().orElseThrow().id();
+        WorkModel model = new WorkModel(bench, region, () -> now[0]);
+        if (model.plan().isEmpty()) { // not advised here: the words still stand
+            assertThat(model.clocks()).isEmpty();
+        }
+
+        assertThat(WorkModel.minutes(280)).isEqualTo("4:40");
+        assertThat(WorkModel.minutes(-12)).isEqualTo("−0:12");
+        assertThat(model.sum().toLowerCase(Locale.ROOT)).startsWith("in: 0 g of ");
+        assertThat(Objects.requireNonNull(model.says())).isEmpty();
+    }
+}

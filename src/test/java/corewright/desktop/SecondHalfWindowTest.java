@@ -1,0 +1,169 @@
+package corewright.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import corewright.SurveyFolders;
+import corewright.assessment.Assessor;
+import corewright.desktop.plan.PlanPane;
+import corewright.desktop.state.EditLog;
+import corewright.desktop.state.Step;
+import corewright.desktop.state.SurveyOpener;
+import corewright.desktop.work.WorkView;
+import corewright.repair.plan.Hole;
+import corewright.survey.Survey;
+import corewright.survey.WorkEntry;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.geometry.Point2D;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** One window from the map to the log of the work, with the whole chain on the small test deck; opened once, for it takes its time. */
+class SecondHalfWindowTest {
+    private static Survey survey(OpenWindow window) {
+        return window.desk.bench().survey().orElseThrow();
+    }
+
+    private static void click(OpenWindow window, String selector) {
+        Button key = window.shown(selector, Button.class, b -> true);
+        OpenWindow.doFx(key::fire); // some stand below the fold of the slip
+    }
+
+    @Test
+    void fromTheMapToTheLogOfTheWork(@TempDir Path folder, @TempDir Path out) throws IOException {
+        Path papers = out.resolve("papers");
+        try (OpenWindow window = new OpenWindow(Assessor::assess, Optional.of(papers))) {
+            OpenWindow.doFx(() -> window.desk.open(SurveyFolders.minimal(folder).path()));
+            window.waitUntilCalculated();
+            String loose = window.desk.bench().found().orElseThrow().plans().injections().stream()
+                    .findFirst()
+                    .orElseThrow()
+                    .region();
+            OpenWindow.doFx(() -> {
+                window.desk.bench().sight().go(Step.REPAIR);
+                window.desk.bench().select(loose);
+            });
+
+            anotherMethodTakesAReason(window);
+            aHoleOutOfReachIsPutBackAndOneIsKept(window, loose);
+            aFootIsPressed(window);
+            everythingIsWritten(window, papers);
+            threeLinesAreLogged(window, loose);
+            Path file = OpenWindow.onFx(() -> window.desk.bench().log().place());
+            try (EditLog again = SurveyOpener.open(Files.copy(file, out.resolve("killed.gpkg")))) {
+                assertThat(again.survey().log())
+                        .as("what a window that is killed now leaves")
+                        .hasSize(3);
+            }
+        }
+    }
+
+    private static void anotherMethodTakesAReason(OpenWindow window) {
+        click(window, "#method-inject");
+        click(window, "#decide-take");
+        window.shown("#decide-problem", Label.class, l -> l.getText().startsWith("Another method needs one reason"));
+        TextField reason = window.shown("#decide-reason", TextField.class, f -> true);
+        TextField who = window.shown("#decide-who", TextField.class, f -> true);
+        OpenWindow.doFx(() -> {
+            reason.setText("the owner sells her in May");
+            who.setText("J. Vestergaard");
+        });
+        click(window, "#decide-take");
+        window.waitFor(
+                "the decision", () -> survey(window).judgements().methods().size() == 1);
+        assertThat(survey(window).judgements().methods().get(0).reason())
+                .isEqualTo("the owner sells her in May (J. Vestergaard)");
+        window.waitUntilCalculated();
+    }
+
+    private static void aHoleOutOfReachIsPutBackAndOneIsKept(OpenWindow window, String region) {
+        OpenWindow.doFx(() -> window.desk.bench().select(region));
+        click(window, "#plan-holes");
+        var model = window.desk.half().holes().model();
+        window.waitFor("the first trial", () -> model.now().isPresent());
+        window.waitUntilCalculated();
+        Hole hole = OpenWindow.onFx(() -> model.plan().orElseThrow().holes().stream()
+                .filter(h -> h.fills() && h.drilled())
+                .findFirst()
+                .orElseThrow());
+        PlanPane plan = window.desk.view().plan();
+        Point2D at = OpenWindow.onFx(() -> plan.localToScreen(
+                plan.camera().px(hole.spot().xMm()),
+                plan.camera().py(hole.spot().yMm())));
+        double before = OpenWindow.onFx(() -> model.before().orElseThrow().covered());
+        window.hand.drag(at, MouseButton.PRIMARY).dropBy(0, 260);
+        window.waitFor("less reached", () -> model.now().orElseThrow().covered() < before);
+        window.shown("#holes-warning", Label.class, l -> true);
+        click(window, "#hole-back");
+        assertThat(OpenWindow.<Double>onFx(() -> model.now().orElseThrow().covered()))
+                .isEqualTo(before);
+        assertThat(survey(window).judgements().holes()).isEmpty();
+
+        window.hand.clickOn(at);
+        window.shown("#hole-lock", Button.class, b -> true);
+        window.hand.type(KeyCode.LEFT);
+        click(window, "#hole-keep");
+        window.waitFor("the hole", () -> survey(window).judgements().holes().size() == 1);
+        assertThat(survey(window).judgements().holes().get(0).spot().xMm())
+                .isEqualTo(hole.spot().xMm() - 5);
+        window.waitUntilCalculated();
+    }
+
+    private static void aFootIsPressed(OpenWindow window) {
+        OpenWindow.doFx(() -> window.desk.bench().sight().go(Step.STIFFNESS));
+        window.waitFor("the pictures", () -> window.desk.half().stiffness().settled());
+        Node pictures = window.shown("#stiffness-pictures", Node.class, n -> true);
+        Point2D middle = OpenWindow.onFx(() -> pictures.localToScreen(
+                pictures.getBoundsInLocal().getWidth() / 4,
+                pictures.getBoundsInLocal().getHeight() / 3));
+        window.hand.clickOn(middle);
+        window.waitFor(
+                "the foot", () -> window.desk.half().stiffness().model().foot().isPresent());
+        window.shown("#foot-lift", Button.class, b -> true);
+    }
+
+    private static void everythingIsWritten(OpenWindow window, Path papers) {
+        OpenWindow.doFx(() -> window.desk.bench().sight().go(Step.PAPERS));
+        window.waitFor(
+                "the page", () -> window.desk.half().papers().model().page().isPresent());
+        click(window, "#papers-all");
+        window.waitFor("the papers", () -> Files.exists(papers.resolve("summary.json")));
+        click(window, "#paper-open");
+        assertThat(window.opened).containsExactly(papers);
+        assertThat(papers.resolve("owner-report.pdf")).exists();
+    }
+
+    private static void threeLinesAreLogged(OpenWindow window, String region) {
+        OpenWindow.doFx(() -> {
+            window.desk.bench().sight().go(Step.REPAIR);
+            window.desk.bench().select(region);
+        });
+        click(window, "#work");
+        window.shown("#work-view", WorkView.class, v -> true);
+        window.waitFor("the frozen plan", () -> !survey(window).repairPlan().isNone());
+        click(window, "#work-mix");
+        window.hand.type(KeyCode.DIGIT3, KeyCode.DIGIT1, KeyCode.ENTER);
+        window.waitFor("the first line", () -> survey(window).log().size() == 1);
+        for (int line = 2; line <= 3; line++) {
+            int lines = line;
+            WorkView work = window.shown("#work-view", WorkView.class, v -> true);
+            OpenWindow.doFx(() -> work.take(0)); // the small deck may have one hole only
+            window.hand.type(KeyCode.DIGIT1, KeyCode.L, KeyCode.ENTER);
+            window.waitFor("line " + line, () -> survey(window).log().size() == lines);
+        }
+        WorkEntry last = survey(window).log().get(2);
+        assertThat(last.leak()).isEqualTo("below");
+        assertThat(last.grams()).isEqualTo(1);
+        assertThat(survey(window).log().get(0).grams()).isEqualTo(31);
+        click(window, "#work-leave");
+        window.waitFor("the plan", () -> !window.desk.view().inTask());
+    }
+}
