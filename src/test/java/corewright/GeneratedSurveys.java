@@ -28,6 +28,7 @@ import corewright.survey.ReadingOverride;
 import corewright.survey.Readings;
 import corewright.survey.Side;
 import corewright.survey.Sound;
+import corewright.survey.RuleOverride;
 import corewright.survey.Spot;
 import corewright.survey.SurfaceTemperature;
 import corewright.survey.Survey;
@@ -79,7 +80,8 @@ public final class GeneratedSurveys {
                 settings(),
                 some(3, i -> logEntry()),
                 some(3, i -> photo()),
-                new Judgements(some(3, i -> method()), some(3, i -> doubt()), some(3, i -> hole())),
+                new Judgements(
+                        some(3, i -> method()), some(3, i -> doubt()), some(3, i -> hole()), some(3, i -> rule())),
                 some(3, i -> load()),
                 plan());
     }
@@ -203,6 +205,7 @@ public final class GeneratedSurveys {
             case "method_overrides" -> method();
             case "reading_overrides" -> doubt();
             case "moved_holes" -> hole();
+            case "rule_overrides" -> rule();
             case "loads" -> load();
             case "repair_plan" -> issue();
             case "planned_regions" -> plannedRegion();
@@ -413,6 +416,10 @@ public final class GeneratedSurveys {
 
     private MethodOverride method() {
         return new MethodOverride(spot(), pick(List.of("monitor", "dry-out", "inject", "recore")), text());
+    }
+
+    private RuleOverride rule() {
+        return new RuleOverride(pick(RuleOverride.names()), "S. Keel", "why: " + random.nextInt(99) + ".");
     }
 
     private ReadingOverride doubt() {

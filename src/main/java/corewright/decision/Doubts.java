@@ -11,14 +11,18 @@ import corewright.survey.Finding.Severity;
 import corewright.survey.Laminate;
 import corewright.survey.MethodOverride;
 import corewright.survey.Origin;
+import corewright.survey.RuleOverride;
 import corewright.survey.Spot;
 import corewright.survey.Subject;
 import corewright.survey.Survey;
+import corewright.survey.settings.Thresholds;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What a person should know before acting on the decision: a place, a fact, a consequence. */
 final class Doubts {
@@ -80,6 +84,7 @@ final class Doubts {
                 }
             }
         }
+        rules(findings, survey, damage, decisions);
         for (MethodOverride each : survey.judgements().methods()) {
             if (damage.regions().stream().noneMatch(r -> Overriding.inside(r, each))) {
                 findings.add(new Finding(
@@ -91,6 +96,59 @@ final class Doubts {
                         "It is kept, and has no effect now."));
             }
         }
+    }
+
+    /** Rules set aside and limits set: all of them as one, and each region that lost a stop sign. */
+    private static void rules(
+            List<Finding> findings, Survey survey, DamageMap damage, List<RegionDecision> decisions) {
+        for (Region region : damage.regions()) {
+            for (RegionDecision decision : decisions) {
+                if (decision.region().equals(region.id()) && !decision.setAside().isEmpty()) {
+                    String signs = decision.setAside().values().stream()
+                            .distinct()
+                            .sorted()
+                            .collect(Collectors.joining(" "));
+                    String offered = decision.setAside().keySet().stream()
+                            .sorted()
+                            .map(Method::word)
+                            .collect(Collectors.joining(", "));
+                    findings.add(about(
+                            Severity.HAZARD,
+                            region,
+                            Subject.RULE_BY_HAND,
+                            region.id() + ": " + signs,
+                            "Offered for that: " + offered + "."));
+                }
+            }
+        }
+        List<RuleOverride> rules = survey.judgements().rules();
+        if (!rules.isEmpty()) {
+            Thresholds limits = survey.settings().thresholds();
+            String all = rules.stream().map(r -> changed(r, limits)).collect(Collectors.joining(" "));
+            findings.add(new Finding(
+                    Severity.DOUBT,
+                    NOWHERE,
+                    new About.OfFile(NOWHERE),
+                    Subject.RULE_BY_HAND,
+                    all,
+                    "The decisions rest on that."));
+        }
+    }
+
+    private static String changed(RuleOverride rule, Thresholds limits) {
+        String what = rule.limit()
+                ? String.format(
+                        Locale.ROOT,
+                        "Limit %s is %s, by default %s",
+                        rule.rule(),
+                        number(limits.of(rule.rule())),
+                        number(Thresholds.DEFAULT.of(rule.rule())))
+                : "Rule \"" + rule.rule() + "\" is set aside";
+        return what + ", by " + Words.whoAndWhy(rule);
+    }
+
+    private static String number(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 
     private static void loads(List<Finding> findings, FaceDamage face, Region region) {

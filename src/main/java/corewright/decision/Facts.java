@@ -9,6 +9,7 @@ import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RepairOptions;
 import corewright.survey.Feature;
+import corewright.survey.RuleOverride;
 import corewright.survey.Spot;
 import corewright.survey.settings.Thresholds;
 import java.util.Comparator;
@@ -24,6 +25,7 @@ import org.locationtech.jts.geom.Geometry;
  * @param options of each region alone
  * @param drying of this region
  * @param daysAvailable the boat may dry for so long
+ * @param aside rules that a person set aside
  * @param cutBeside a wet or rotted region that is cut out and shares an edge with this one; empty where there is none
  */
 record Facts(
@@ -32,9 +34,11 @@ record Facts(
         Evidence evidence,
         List<DryingTime> drying,
         double daysAvailable,
+        List<RuleOverride> aside,
         Optional<String> cutBeside) {
     Facts {
         drying = List.copyOf(drying);
+        aside = List.copyOf(aside);
     }
 
     Region region() {
@@ -42,7 +46,12 @@ record Facts(
     }
 
     Facts beside(String cut) {
-        return new Facts(thresholds, options, evidence, drying, daysAvailable, Optional.of(cut));
+        return new Facts(thresholds, options, evidence, drying, daysAvailable, aside, Optional.of(cut));
+    }
+
+    /** Who set a rule aside and why, the last of them; empty where nobody did. */
+    Optional<RuleOverride> aside(String rule) {
+        return aside.stream().filter(o -> o.rule().equals(rule)).reduce((before, later) -> later);
     }
 
     boolean loose() {

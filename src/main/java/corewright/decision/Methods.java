@@ -52,6 +52,7 @@ public record Methods(List<RegionDecision> regions) {
                 Evidence.of(survey, face, region),
                 DryingTimes.of(survey, region),
                 survey.settings().drying().daysAvailable(),
+                survey.judgements().rules(),
                 Optional.empty());
     }
 
@@ -69,6 +70,7 @@ public record Methods(List<RegionDecision> regions) {
                 Optional<Facts> cut = all.stream()
                         .filter(f -> f.lost() && (f.rotted() || f.region().wet())
                                 || f.cutBeside().isPresent())
+                        .filter(f -> Rules.decide(f).method() == Method.RECORE) // unless a person set that rule aside
                         .filter(f -> f.region().bay().equals(each.region().bay()))
                         .filter(f -> Evidence.sharedEdgeMm(f.region(), each.region()) >= SHARED_EDGE_MM)
                         .findFirst();

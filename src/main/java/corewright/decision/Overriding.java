@@ -77,6 +77,7 @@ final class Overriding {
                 refused,
                 rules.architect(),
                 rules.rules(),
+                rules.setAside(),
                 new Overruled(rules.method(), survey.heading().surveyor(), override.reason(), stop));
     }
 

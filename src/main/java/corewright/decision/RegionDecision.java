@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param notOffered methods that are not offered here, each with the reason
  * @param architect the place carries load: a naval architect or surveyor decides before any work
  * @param rules every rule that held, in the order they were asked
+ * @param setAside stop signs that a person set aside: methods that are offered for it, each with who, why and the sign
  * @param overruled a person decided otherwise, null where nobody did
  */
 public record RegionDecision(
@@ -23,11 +24,13 @@ public record RegionDecision(
         Map<Method, String> notOffered,
         boolean architect,
         List<FiredRule> rules,
+        Map<Method, String> setAside,
         @Nullable Overruled overruled) {
     public RegionDecision {
         reasons = List.copyOf(reasons);
         notOffered = Map.copyOf(notOffered);
         rules = List.copyOf(rules);
+        setAside = Map.copyOf(setAside);
     }
 
     /** By no rule. */
@@ -38,13 +41,13 @@ public record RegionDecision(
             @Nullable String firstStep,
             Map<Method, String> notOffered,
             boolean architect) {
-        this(region, method, reasons, firstStep, notOffered, architect, List.of(), null);
+        this(region, method, reasons, firstStep, notOffered, architect, List.of(), Map.of(), null);
     }
 
     /** The same for one more reason. */
     RegionDecision because(String reason) {
         List<String> more = new ArrayList<>(reasons);
         more.add(reason);
-        return new RegionDecision(region, method, more, firstStep, notOffered, architect, rules, overruled);
+        return new RegionDecision(region, method, more, firstStep, notOffered, architect, rules, setAside, overruled);
     }
 }

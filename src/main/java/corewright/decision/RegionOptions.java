@@ -19,6 +19,8 @@ import corewright.survey.settings.Costs;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What each method asks and gives in one region. */
 final class RegionOptions {
@@ -179,7 +181,8 @@ final class RegionOptions {
                                         "The skin stays; the fill is tapped after cure, and what sounds hollow is filled again.");
                     case RECORE -> "Everything is seen, for the most work and a new surface.";
                 };
-        return first.isEmpty() ? asks : first + " " + asks;
+        String sign = decision.setAside().getOrDefault(method, "");
+        return Stream.of(first, sign, asks).filter(s -> !s.isEmpty()).collect(Collectors.joining(" "));
     }
 
     private String dryingNote(Region region) {

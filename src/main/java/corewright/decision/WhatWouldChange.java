@@ -74,10 +74,15 @@ final class WhatWouldChange {
             Spot spot = new Spot(
                     region.face(), region.label().getX(), region.label().getY());
             hole(decision, Method.RECORE, "wet", spot, at(face, spot), facts);
-            if (!facts.underLoad() && facts.driesInTime()) {
+            if (!facts.underLoad() && facts.driesInTime() && speaks(facts, "wet but little")) {
                 mean(face, region, decision, facts);
             }
         }
+    }
+
+    /** A rule that was set aside changes nothing. */
+    private static boolean speaks(Facts facts, String rule) {
+        return facts.aside(rule).isEmpty();
     }
 
     private static boolean fired(RegionDecision decision, String rule) {
@@ -89,6 +94,9 @@ final class WhatWouldChange {
     }
 
     private void hole(RegionDecision d, Method becomes, String found, Spot spot, double chance, Facts facts) {
+        if (!speaks(facts, becomes == Method.RECORE ? "wet core found" : "proven dry")) {
+            return;
+        }
         String condition =
                 "a pilot hole at " + Words.place(facts.evidence().face(), spot) + " finds " + found + " core";
         flips.add(new Flip(d.region(), d.method(), becomes, condition, chance, spot));

@@ -1,6 +1,7 @@
 package corewright.decision;
 
 import corewright.survey.Face;
+import corewright.survey.RuleOverride;
 import corewright.survey.Spot;
 import java.util.List;
 import java.util.Locale;
@@ -27,6 +28,11 @@ final class Words {
     /** {@code 15} or {@code 15.5}: no more digits than a person noted. */
     public static String plain(double value) {
         return String.format(Locale.ROOT, "%.1f", value).replaceAll("\\.0$", "");
+    }
+
+    /** {@code A. Smith: because.} */
+    static String whoAndWhy(RuleOverride by) {
+        return by.who() + ": " + by.reason().replaceAll("\\.$", "") + ".";
     }
 
     static String list(List<String> items) {

@@ -5,19 +5,24 @@ import corewright.intake.text.Notes;
 import corewright.intake.text.Words;
 import corewright.intake.yaml.YamlBlock;
 import corewright.intake.yaml.YamlValue;
+import corewright.intake.yaml.YamlValue.Shape;
 import corewright.survey.Judgements;
 import corewright.survey.MethodOverride;
 import corewright.survey.MovedHole;
 import corewright.survey.Reading.Kind;
 import corewright.survey.ReadingOverride;
 import corewright.survey.ReadingOverride.Trust;
+import corewright.survey.RuleOverride;
 import corewright.survey.Spot;
+import corewright.survey.settings.Thresholds;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 
-/** The sections {@code method_overrides}, {@code reading_overrides} and {@code moved_holes}. */
+/** The sections {@code method_overrides}, {@code reading_overrides}, {@code moved_holes} and {@code rule_overrides}. */
 final class JudgementsYaml {
     private static final List<String> METHODS = List.of("monitor", "dry-out", "inject", "recore");
 
@@ -39,7 +44,34 @@ final class JudgementsYaml {
                         "reading_overrides",
                         List.of("kind", "id", "face", "x_mm", "y_mm", "trust", "reason"),
                         yaml::reading),
-                yaml.list("moved_holes", List.of("face", "planned_x_mm", "planned_y_mm", "x_mm", "y_mm"), yaml::hole));
+                yaml.list("moved_holes", List.of("face", "planned_x_mm", "planned_y_mm", "x_mm", "y_mm"), yaml::hole),
+                yaml.list("rule_overrides", List.of("rule", "value", "who", "reason"), yaml::rule));
+    }
+
+    /** The section of that name, and with it the limits that {@code rule_overrides} set. */
+    static YamlBlock thresholds(YamlBlock top) {
+        YamlBlock section = top.block("thresholds");
+        Map<String, YamlValue> fields = new LinkedHashMap<>(section.value().fields());
+        for (YamlValue item : top.list("rule_overrides")) {
+            String key = item.at("rule").text();
+            YamlValue value = item.at("value");
+            if (Thresholds.keys().contains(key) && !value.isMissing()) {
+                YamlValue other = fields.put(key, value);
+                if (other != null && !other.text().equals(value.text())) {
+                    top.notes()
+                            .complain(
+                                    value.origin(),
+                                    value.path(),
+                                    key + " is set to " + value.found() + " here and to " + other.found() + " at "
+                                            + other.path());
+                }
+            }
+        }
+        YamlValue at = section.value();
+        return fields.isEmpty()
+                ? section
+                : new YamlBlock(
+                        new YamlValue(Shape.MAP, at.origin(), at.path(), "", List.of(), fields), section.notes());
     }
 
     /** Reads every block of a section; one that was complained of adds nothing. */
@@ -78,6 +110,30 @@ final class JudgementsYaml {
         Spot spot = spot(block, "x_mm", "y_mm");
         if (planned != null && spot != null) {
             into.add(new MovedHole(planned, spot));
+        }
+    }
+
+    /** A rule is set aside by {@code off}; a limit's value is read with the settings. */
+    private void rule(YamlBlock block, List<RuleOverride> into) {
+        String rule = block.required("rule", "the name of a rule or a limit");
+        boolean limit = Thresholds.keys().contains(rule);
+        if (!rule.isEmpty() && !RuleOverride.names().contains(rule)) {
+            block.expected(
+                    "rule", Words.or(RuleOverride.RULES) + "; or a limit: " + Words.or(Thresholds.keys()));
+            return;
+        }
+        if (limit && !block.has("value")) {
+            block.expected("value", "a number");
+        } else if (!limit && !block.text("value").equals("off")) {
+            block.expected("value", "off, which sets the rule aside");
+        }
+        String who = block.has("who") ? block.text("who") : top.text("surveyor");
+        if (who.isEmpty()) {
+            block.expected("who", "who answers for it");
+        }
+        String reason = block.required("reason", "why");
+        if (!rule.isEmpty() && !who.isEmpty() && !reason.isEmpty()) {
+            into.add(new RuleOverride(rule, who, reason));
         }
     }
 

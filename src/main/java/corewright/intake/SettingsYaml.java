@@ -25,7 +25,7 @@ final class SettingsYaml {
     static Settings read(YamlBlock top, Notes notes) {
         Settings defaults = Settings.defaults();
         return new Settings(
-                Overrides.apply(defaults.thresholds(), top.block("thresholds")),
+                Overrides.apply(defaults.thresholds(), JudgementsYaml.thresholds(top)),
                 Overrides.apply(defaults.drilling(), top.block("drilling")),
                 resins(defaults.resins(), top, notes),
                 costs(defaults.costs(), top.block("costs")),

@@ -60,6 +60,7 @@ final class SurveyYaml {
             "goal",
             "letterhead",
             "numerics",
+            "rule_overrides",
             "method_overrides",
             "reading_overrides",
             "moved_holes");

@@ -51,7 +51,8 @@ final class Contents {
                 list(Part.PLUGS),
                 list(Part.TEMPERATURES),
                 list(Part.CURED_TAPS));
-        Judgements judgements = new Judgements(list(Part.METHODS), list(Part.DOUBTS), list(Part.HOLES));
+        Judgements judgements =
+                new Judgements(list(Part.METHODS), list(Part.DOUBTS), list(Part.HOLES), list(Part.RULES));
         try {
             return new Survey(
                     heading.get(0),

@@ -10,6 +10,7 @@ import corewright.survey.Meter;
 import corewright.survey.MethodOverride;
 import corewright.survey.MovedHole;
 import corewright.survey.ReadingOverride;
+import corewright.survey.RuleOverride;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
 import corewright.survey.settings.Resin;
@@ -138,6 +139,7 @@ final class SurveyYamlText {
         list("method_overrides", survey.judgements().methods(), SurveyYamlText::method);
         list("reading_overrides", survey.judgements().readings(), SurveyYamlText::doubt);
         list("moved_holes", survey.judgements().holes(), SurveyYamlText::hole);
+        list("rule_overrides", survey.judgements().rules(), r -> rule(r, survey.settings()));
         list("loads", survey.loads(), SurveyYamlText::load);
     }
 
@@ -186,6 +188,11 @@ final class SurveyYamlText {
                 r.trust(),
                 "reason",
                 r.reason());
+    }
+
+    private static Map<String, Object> rule(RuleOverride r, Settings settings) {
+        Object value = r.limit() ? (Object) settings.thresholds().of(r.rule()) : "off";
+        return fields("rule", r.rule(), "value", value, "who", r.who(), "reason", r.reason());
     }
 
     private static Map<String, Object> hole(MovedHole h) {

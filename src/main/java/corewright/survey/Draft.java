@@ -23,6 +23,7 @@ final class Draft {
     List<MethodOverride> methods;
     List<ReadingOverride> doubts;
     List<MovedHole> holes;
+    List<RuleOverride> rules;
     List<DeckLoad> loads;
     List<FrozenPlan.Issue> issue;
     List<FrozenPlan.PlannedRegion> plannedRegions;
@@ -50,6 +51,7 @@ final class Draft {
         methods = of.judgements().methods();
         doubts = of.judgements().readings();
         holes = of.judgements().holes();
+        rules = of.judgements().rules();
         loads = of.loads();
         FrozenPlan plan = of.repairPlan();
         issue = plan.issue();
@@ -71,7 +73,7 @@ final class Draft {
                 settings,
                 log,
                 photos,
-                new Judgements(methods, doubts, holes),
+                new Judgements(methods, doubts, holes, rules),
                 loads,
                 new FrozenPlan(issue, plannedRegions, plannedHoles, plannedCuts, plannedCups, purchases));
     }

@@ -42,6 +42,7 @@ public enum Subject {
     // of regions and the work on them
     DRY_CORE("dry core"),
     METHOD_BY_HAND("method by hand"),
+    RULE_BY_HAND("rule by hand"),
     COVERAGE("coverage"),
     WORK_LOG("work log"),
     REPAIR_PLAN("repair plan"),

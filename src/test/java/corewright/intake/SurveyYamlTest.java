@@ -7,6 +7,7 @@ import corewright.survey.DeckLoad;
 import corewright.survey.Heading;
 import corewright.survey.Laminate;
 import corewright.survey.Meter;
+import corewright.survey.RuleOverride;
 import corewright.survey.Subject;
 import corewright.survey.Survey;
 import corewright.survey.settings.Settings;
@@ -111,6 +112,54 @@ class SurveyYamlTest {
                                 + " in well-known text that lies on the face. That load is left out.",
                         "survey.yaml:17: loads[5].line: a load along a line is a force, expected force_N alone. That load is"
                                 + " left out.");
+    }
+
+    @Test
+    void rulesAreSetAsideAndLimitsSetWithWhoAndWhy(@TempDir Path dir) {
+        SurveyFolders folder = adding(dir, """
+                thresholds: { likely: 0.6 }
+                rule_overrides:
+                  - { rule: not proven dry, value: off, who: A. Keel, reason: "core seen through the hatch" }
+                  - { rule: monitor_index, value: 90, who: A. Keel, reason: "the boat winters in the open" }
+                """);
+
+        Survey survey = Reads.read(folder).survey();
+
+        assertThat(survey.judgements().rules())
+                .containsExactly(
+                        new RuleOverride("not proven dry", "A. Keel", "core seen through the hatch"),
+                        new RuleOverride("monitor_index", "A. Keel", "the boat winters in the open"));
+        assertThat(survey.settings().thresholds().monitorIndex()).isEqualTo(90);
+        assertThat(survey.settings().thresholds().likely()).isEqualTo(0.6);
+    }
+
+    @Test
+    void aRuleOverrideThatCannotBeUnderstoodIsComplainedOfAtItsLine(@TempDir Path dir) {
+        SurveyFolders folder = adding(dir, """
+                thresholds: { monitor_index: 80 }
+                rule_overrides:
+                  - { rule: rott, value: off, who: A, reason: b }
+                  - { rule: rot, value: 3, who: A, reason: b }
+                  - { rule: rot, value: off }
+                  - { rule: monitor_index, value: 90, who: A, reason: b }
+                  - { rule: cut_wet, value: 7, who: A, reason: b }
+                  - { rule: no empty space, value: off, who: A, reason: b }
+                """);
+
+        assertThat(Reads.complaints(folder))
+                .anySatisfy(c -> assertThat(c)
+                        .startsWith("survey.yaml:14: rule_overrides[1].rule: found \"rott\", expected rot, wet and loose"))
+                .anySatisfy(c -> assertThat(c)
+                        .isEqualTo("survey.yaml:15: rule_overrides[2].value: found \"3\", expected off, which sets the"
+                                + " rule aside"))
+                .anySatisfy(c -> assertThat(c).startsWith("survey.yaml:16: rule_overrides[3].who: "))
+                .anySatisfy(c -> assertThat(c).startsWith("survey.yaml:16: rule_overrides[3].reason: "))
+                .anySatisfy(c -> assertThat(c)
+                        .isEqualTo("survey.yaml:17: rule_overrides[4].value: monitor_index is set to 90 here and to 80 at"
+                                + " thresholds.monitor_index"))
+                .anySatisfy(c -> assertThat(c).startsWith("survey.yaml:18: rule_overrides[5].value: cut_wet must be"))
+                .anySatisfy(c -> assertThat(c).startsWith("survey.yaml:19: rule_overrides[6].rule: found"))
+                .hasSize(7);
     }
 
     @Test

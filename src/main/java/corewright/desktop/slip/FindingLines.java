@@ -117,6 +117,7 @@ public final class FindingLines {
                     LOAD,
                     DRY_CORE,
                     METHOD_BY_HAND,
+                    RULE_BY_HAND,
                     COVERAGE,
                     WORK_LOG,
                     REPAIR_PLAN,

@@ -62,6 +62,7 @@ public final class SummaryJson {
             ArrayNode checks = root.putArray("fill_check");
             assessment.work().cured().forEach(f -> fillCheck(checks.addObject(), f));
         }
+        RulesJson.overrides(root, assessment.survey());
         if (!assessment.defects().isEmpty()) {
             ArrayNode defects = root.putArray("defects");
             assessment.defects().forEach(d -> defects.addObject()

@@ -1,5 +1,10 @@
 package corewright.survey.settings;
 
+import java.lang.reflect.RecordComponent;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+
 /**
  * The rules that turn probabilities into regions and regions into methods. All are common practice or our own choice,
  * none comes from a standard; a survey overrides any of them under {@code thresholds} in survey.yaml, in snake case.
@@ -57,5 +62,33 @@ public record Thresholds(
         Check.notNegative("recoreMarginMm", recoreMarginMm);
         Check.within("scarfRatio", scarfRatio, 4, 100);
         Check.within("cutWet", cutWet, 0.01, 1);
+    }
+
+    /** As written in survey.yaml. */
+    public static List<String> keys() {
+        return Stream.of(Thresholds.class.getRecordComponents())
+                .map(Thresholds::key)
+                .toList();
+    }
+
+    /** The value of that key. */
+    public double of(String key) {
+        try {
+            for (RecordComponent component : Thresholds.class.getRecordComponents()) {
+                if (key(component).equals(key)) {
+                    return (double) component.getAccessor().invoke(this);
+                }
+            }
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("settings records are public", e);
+        }
+        throw new IllegalArgumentException("no threshold is called " + key);
+    }
+
+    private static String key(RecordComponent component) {
+        return component
+                .getName()
+                .replaceAll("(?<=[a-z0-9])(?=[A-Z])", "_")
+                .toLowerCase(Locale.ROOT);
     }
 }
