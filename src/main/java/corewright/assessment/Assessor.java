@@ -83,7 +83,7 @@ public final class Assessor {
                 decision,
                 work,
                 List.of(),
-                NextOverall.of(damage),
+                NextOverall.of(damage, decision.weighing().flips()),
                 Ages.FRESH);
         return new Assessed(
                 whole.withFindings(findings(intakeFindings, whole)), new Earlier(fitted.parameters(), memory));

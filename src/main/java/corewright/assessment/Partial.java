@@ -37,7 +37,7 @@ public final class Partial {
         List<Finding> findings = Assessor.gravestFirst(List.of(
                 intakeFindings,
                 damage.faces().stream().flatMap(f -> f.findings().stream()).toList()));
-        return of(survey, damage, findings, NextOverall.of(damage), Ages.MAPPED);
+        return of(survey, damage, findings, NextOverall.of(damage, List.of()), Ages.MAPPED);
     }
 
     /** Whether two surveys differ in nothing that anything is concluded from. */

@@ -8,8 +8,14 @@ import corewright.survey.Spot;
  * @param rank 1 tells most
  * @param kind moisture, tap or probe
  * @param gain what is expected to become certain, in {@code unit}
+ * @param decisions how many regions are expected to get another method by it
  */
-public record NextReading(int rank, Kind kind, Spot spot, double gain, Unit unit) {
+public record NextReading(int rank, Kind kind, Spot spot, double gain, Unit unit, double decisions) {
+    /** Before anything was decided. */
+    public NextReading(int rank, Kind kind, Spot spot, double gain, Unit unit) {
+        this(rank, kind, spot, gain, unit, 0);
+    }
+
     /** What to do there. */
     public enum Kind {
         MOISTURE("moisture"),

@@ -112,7 +112,7 @@ class RunCommandTest {
                         "batch,region,holes,part_a_g,part_b_g,mix_at_min,work_until_min,first_rise_min,hard_at_min,kind",
                 "buying-list.csv", "item,plan,buy,unit,basis",
                 "findings.csv", "severity,file,line,id,face,x,y,subject,message,effect",
-                "next-readings.csv", "rank,face,kind,x,y,gain,gain_unit");
+                "next-readings.csv", "rank,face,kind,x,y,gain,gain_unit,decisions");
         for (Map.Entry<String, String> table : columns.entrySet()) {
             assertThat(Files.readAllLines(out().resolve(table.getKey())).get(0))
                     .as(table.getKey())

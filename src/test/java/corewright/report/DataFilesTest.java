@@ -108,7 +108,7 @@ class DataFilesTest {
     @Test
     void theOtherTablesHaveTheirColumns() throws IOException {
         assertThat(lines(NextReadingsCsv.of(SampleAssessment.damaged())))
-                .containsExactly("rank,face,kind,x,y,gain,gain_unit", "1,foredeck,tap,1100,-500,0.0281,m2");
+                .containsExactly("rank,face,kind,x,y,gain,gain_unit,decisions", "1,foredeck,tap,1100,-500,0.0281,m2,0");
         assertThat(lines(BuyingListCsv.of(SampleAssessment.damaged())))
                 .containsExactly(
                         "item,plan,buy,unit,basis",

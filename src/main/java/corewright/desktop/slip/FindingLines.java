@@ -150,9 +150,19 @@ public final class FindingLines {
                     case TAP -> "Tap place " + n.rank() + " next";
                     case PROBE -> "Probe place " + n.rank() + ", with the owner's consent";
                 };
-        String gain = n.unit() == NextReading.Unit.LITRE
-                ? "it settles " + units.dash(n.gain() * MM3_PER_LITRE) + " of doubt."
-                : "it settles " + units.patch(n.gain() * MM2_PER_M2) + " of doubt.";
+        List<String> gains = new ArrayList<>();
+        if (n.decisions() > 0) {
+            gains.add("it changes what is advised in "
+                    + Math.round(100 * Math.min(1, n.decisions())) + " of 100 cases");
+        }
+        if (n.gain() > 0) {
+            gains.add("it settles "
+                    + (n.unit() == NextReading.Unit.LITRE
+                            ? units.dash(n.gain() * MM3_PER_LITRE)
+                            : units.patch(n.gain() * MM2_PER_M2))
+                    + " of doubt");
+        }
+        String gain = String.join("; ", gains) + ".";
         String place = names.at(n.spot().xMm(), n.spot().yMm());
         return new Slip.FindingLine(Finding.Severity.HINT, deed + " (" + place + "):", gain, n.spot(), "");
     }

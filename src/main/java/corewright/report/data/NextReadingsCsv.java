@@ -9,7 +9,7 @@ public final class NextReadingsCsv {
     private NextReadingsCsv() {}
 
     public static CsvTable of(Assessment assessment) {
-        CsvTable table = new CsvTable("rank,face,kind,x,y,gain,gain_unit");
+        CsvTable table = new CsvTable("rank,face,kind,x,y,gain,gain_unit,decisions");
         for (NextReading next : assessment.next()) {
             table.add(
                     Integer.toString(next.rank()),
@@ -18,7 +18,8 @@ public final class NextReadingsCsv {
                     Numbers.rounded(next.spot().xMm(), 1),
                     Numbers.rounded(next.spot().yMm(), 1),
                     Numbers.rounded(next.gain(), next.unit() == NextReading.Unit.LITRE ? 3 : 4),
-                    next.unit().symbol());
+                    next.unit().symbol(),
+                    Numbers.rounded(next.decisions(), 3));
         }
         return table;
     }
