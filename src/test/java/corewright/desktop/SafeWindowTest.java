@@ -12,6 +12,7 @@ import corewright.survey.Moisture;
 import corewright.survey.Survey;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import javafx.geometry.Point2D;
 import javafx.scene.control.Button;
@@ -96,7 +97,8 @@ class SafeWindowTest {
                             s -> corewright.survey.Edit.put(
                                     corewright.survey.Part.HEADING, s.heading().withNotes("kept"))));
             window.waitFor("the edit", () -> survey(window).heading().notes().equals("kept"));
-            Path file = OpenWindow.onFx(() -> window.desk.bench().log().place());
+            Path file = OpenWindow.onFx(
+                    () -> Objects.requireNonNull(window.desk.bench().log()).place());
             window.waitFor(
                     "recent items with what was written",
                     () -> window.desk.recent().equals(List.of(file)));

@@ -15,6 +15,7 @@ import corewright.survey.WorkEntry;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Objects;
 import java.util.Optional;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
@@ -57,7 +58,8 @@ class SecondHalfWindowTest {
             aFootIsPressed(window);
             everythingIsWritten(window, papers);
             threeLinesAreLogged(window, loose);
-            Path file = OpenWindow.onFx(() -> window.desk.bench().log().place());
+            Path file = OpenWindow.onFx(
+                    () -> Objects.requireNonNull(window.desk.bench().log()).place());
             try (EditLog again = SurveyOpener.open(Files.copy(file, out.resolve("killed.gpkg")))) {
                 assertThat(again.survey().log())
                         .as("what a window that is killed now leaves")

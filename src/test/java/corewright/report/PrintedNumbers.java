@@ -10,6 +10,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
@@ -87,7 +88,7 @@ public final class PrintedNumbers {
     }
 
     private void add(Kind kind, double value) {
-        known.get(kind).add(Math.abs(value));
+        Objects.requireNonNull(known.get(kind)).add(Math.abs(value));
     }
 
     private void collect(String path, JsonNode node) {
@@ -182,7 +183,7 @@ public final class PrintedNumbers {
         int point = digits.indexOf('.');
         double half = 0.5 * Math.pow(10, point < 0 ? 0 : point + 1 - digits.length()) + 1e-9;
         boolean begun = kind == Kind.DAYS; // one begun counts as one
-        return known.get(kind).stream()
+        return Objects.requireNonNull(known.get(kind)).stream()
                 .anyMatch(v -> begun ? Math.ceil(v - 1e-9) == number : Math.abs(v - number) <= half);
     }
 

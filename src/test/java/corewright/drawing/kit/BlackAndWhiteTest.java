@@ -7,6 +7,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
 import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Random;
@@ -49,7 +50,7 @@ class BlackAndWhiteTest {
                 Pattern taken = nearest(known, seen);
                 if (taken != pattern) {
                     wrong++;
-                    said.append(String.format("%s of %.0f mm taken for %s%n", pattern, radius, taken));
+                    said.append(String.format(Locale.ROOT, "%s of %.0f mm taken for %s%n", pattern, radius, taken));
                 }
             }
         }
