@@ -22,6 +22,15 @@ import java.util.Optional;
 
 /** The work of least cost that reaches what the survey asks for, from what is offered of each region. */
 final class WholeDeck {
+    /** Half a hundredth: what a figure in hundredths hides. */
+    private static final double TOLD = 0.005;
+
+    /** The next try asks for a hundredth more than the last one promised. */
+    private static final double HIGHER = 0.01;
+
+    /** Each try solves every panel that holds a region. */
+    private static final int MOST_TRIES = 4;
+
     private final Survey survey;
     private final DamageMap damage;
     private final List<Option> options;
@@ -53,7 +62,7 @@ final class WholeDeck {
         ExactSearch search = new ExactSearch(places, deck.compliance(places));
         if (goal.stiffness() > 0) {
             String asked = String.format(Locale.ROOT, "At least %.0f in 100 of as built", 100 * goal.stiffness());
-            rows.add(deck.row(places, search.reaching(goal.stiffness()), asked));
+            rows.add(deck.row(places, deck.reaching(search, places, goal.stiffness()), asked));
         }
         if (goal.budget() > 0) {
             String asked = String.format(
@@ -62,6 +71,36 @@ final class WholeDeck {
             rows.add(deck.row(places, search.within(goal.budget() - deck.visits()), asked));
         }
         return rows;
+    }
+
+    /**
+     * What the search finds, asked for more where the panels' own models show less than its sums: regions that share a softest place, or
+     * hide one another's, do not add up. The last that is tried is the most that is offered.
+     */
+    private Optional<Found> reaching(ExactSearch search, List<Place> places, double share) {
+        double least = share - TOLD;
+        Optional<Found> found = search.reaching(share);
+        for (int tries = 1; tries < MOST_TRIES && found.isPresent() && !has(places, found.get(), least); tries++) {
+            found = search.reaching(found.get().share() + HIGHER);
+        }
+        return found.or(() -> search.within(Double.POSITIVE_INFINITY)).filter(f -> has(places, f, least));
+    }
+
+    private boolean has(List<Place> places, Found found, double share) {
+        return weakest(places, treatments(places, found))
+                .stiffness
+                .filter(q -> q.p50() >= share)
+                .isPresent();
+    }
+
+    private List<Treatment> treatments(List<Place> places, Found found) {
+        List<Treatment> treatments = new ArrayList<>();
+        for (int i = 0; i < places.size(); i++) {
+            known.options
+                    .treatment(region(places.get(i).region()), found.methods().get(i))
+                    .ifPresent(treatments::add);
+        }
+        return treatments;
     }
 
     private double visits() {
@@ -128,7 +167,6 @@ final class WholeDeck {
         double aDay = survey.settings().costs().hoursPerDay()
                 * survey.settings().crew().people();
         List<String> words = new ArrayList<>();
-        List<Treatment> treatments = new ArrayList<>();
         for (int i = 0; i < places.size(); i++) {
             Method method = found.get().methods().get(i);
             Region region = region(places.get(i).region());
@@ -144,7 +182,6 @@ final class WholeDeck {
             waiting = waiting.and(Waiting.of(region.id(), method, known.drying, survey.settings()));
             weight = weight.and(option.weight());
             words.add(region.id() + " " + method.word());
-            known.options.treatment(region, method).ifPresent(treatments::add);
         }
         Option.Work whole = new Option.Work(
                 work.hoursLow(),
@@ -153,7 +190,7 @@ final class WholeDeck {
                 work.costHigh(),
                 work.daysLow() + waiting.low(),
                 work.daysHigh() + waiting.high());
-        Weakest weakest = weakest(places, treatments);
+        Weakest weakest = weakest(places, treatments(places, found.get()));
         return new Option(
                 Option.DECK,
                 "least-cost",
