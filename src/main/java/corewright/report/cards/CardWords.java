@@ -28,18 +28,20 @@ record CardWords(Posture posture, boolean rises) {
 
     /** When to stop, gravest last. */
     List<String> stops() {
-        return List.of(next(), NOTHING, MUCH, skin(), WARM, through());
+        return List.of(next(), nothing(), MUCH, skin(), WARM, through());
     }
-
-    private static final String NOTHING =
-            "**Nothing shows where mix is due.** The space is larger: mix the held-back cup at once and give the holes beside"
-                    + " it, and those left, their high grams. After the rise pour what is left there.";
 
     private static final String MUCH =
             "**A hole has taken one and a half times its grams.** Write it down. Find where it goes before pouring more.";
 
     private static final String WARM =
             "**The cup feels warm, or its work time is over.** Do not pour. Carry it out to the tray.";
+
+    private String nothing() {
+        return "**Nothing shows where mix is due.** The space is larger: mix the held-back cup at once and give the holes beside"
+                + " it, and those left, their high grams."
+                + (rises ? " After the rise pour what is left there." : "");
+    }
 
     private String next() {
         return switch (posture) {
