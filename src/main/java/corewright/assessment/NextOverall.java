@@ -36,8 +36,7 @@ final class NextOverall {
     }
 
     /** The face's places with what each may decide, and pilot holes that decide and were not among them. */
-    static List<NextReading> deciding(
-            List<Region> regions, List<NextReading> next, String face, List<Flip> flips) {
+    static List<NextReading> deciding(List<Region> regions, List<NextReading> next, String face, List<Flip> flips) {
         List<NextReading> places = new ArrayList<>(next);
         Map<Spot, Double> holes = new LinkedHashMap<>();
         for (Flip flip : flips) {
@@ -124,8 +123,7 @@ final class NextOverall {
                 return ranked;
             }
             NextReading n = best.removeFirst();
-            ranked.add(
-                    new NextReading(ranked.size() + 1, n.kind(), n.spot(), n.gain(), n.unit(), n.decisions()));
+            ranked.add(new NextReading(ranked.size() + 1, n.kind(), n.spot(), n.gain(), n.unit(), n.decisions()));
         }
     }
 }

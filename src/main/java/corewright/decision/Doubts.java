@@ -99,11 +99,11 @@ final class Doubts {
     }
 
     /** Rules set aside and limits set: all of them as one, and each region that lost a stop sign. */
-    private static void rules(
-            List<Finding> findings, Survey survey, DamageMap damage, List<RegionDecision> decisions) {
+    private static void rules(List<Finding> findings, Survey survey, DamageMap damage, List<RegionDecision> decisions) {
         for (Region region : damage.regions()) {
             for (RegionDecision decision : decisions) {
-                if (decision.region().equals(region.id()) && !decision.setAside().isEmpty()) {
+                if (decision.region().equals(region.id())
+                        && !decision.setAside().isEmpty()) {
                     String signs = decision.setAside().values().stream()
                             .distinct()
                             .sorted()

@@ -48,8 +48,7 @@ final class Rules {
         reasons.addAll(argued);
         String id = facts.region().id();
         facts.options().failed(id).ifPresent(d -> reasons.add(d.sentence()));
-        return new RegionDecision(
-                id, settled, reasons, first, refused, facts.underLoad(), fired, setAside, null);
+        return new RegionDecision(id, settled, reasons, first, refused, facts.underLoad(), fired, setAside, null);
     }
 
     private void holds(Rule rule) {
@@ -84,11 +83,14 @@ final class Rules {
     private Method withoutAdvice() {
         Rule rule = instead;
         if (rule == null) {
-            throw new IllegalStateException("no rule speaks of " + facts.region().id());
+            throw new IllegalStateException(
+                    "no rule speaks of " + facts.region().id());
         }
         Method stands = rule.advises().filter(m -> m != Method.INJECT).orElse(Method.RECORE);
-        reasons.add(0, "Rule \"" + rule.name() + "\" is set aside, and no other advises here: it is "
-                + (rule.advises().get() == stands ? "kept to." : "opened."));
+        reasons.add(
+                0,
+                "Rule \"" + rule.name() + "\" is set aside, and no other advises here: it is "
+                        + (rule.advises().get() == stands ? "kept to." : "opened."));
         first = rule.first().map(step -> step.apply(facts)).orElse(null);
         return stands;
     }

@@ -118,8 +118,7 @@ final class JudgementsYaml {
         String rule = block.required("rule", "the name of a rule or a limit");
         boolean limit = Thresholds.keys().contains(rule);
         if (!rule.isEmpty() && !RuleOverride.names().contains(rule)) {
-            block.expected(
-                    "rule", Words.or(RuleOverride.RULES) + "; or a limit: " + Words.or(Thresholds.keys()));
+            block.expected("rule", Words.or(RuleOverride.RULES) + "; or a limit: " + Words.or(Thresholds.keys()));
             return;
         }
         if (limit && !block.has("value")) {

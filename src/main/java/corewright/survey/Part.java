@@ -52,8 +52,8 @@ public final class Part<T> {
             "reading_overrides", ReadingOverride.class, s -> s.judgements().readings(), (d, list) -> d.doubts = list);
     public static final Part<MovedHole> HOLES =
             new Part<>("moved_holes", MovedHole.class, s -> s.judgements().holes(), (d, list) -> d.holes = list);
-    public static final Part<RuleOverride> RULES = new Part<>(
-            "rule_overrides", RuleOverride.class, s -> s.judgements().rules(), (d, list) -> d.rules = list);
+    public static final Part<RuleOverride> RULES =
+            new Part<>("rule_overrides", RuleOverride.class, s -> s.judgements().rules(), (d, list) -> d.rules = list);
     public static final Part<DeckLoad> LOADS =
             new Part<>("loads", DeckLoad.class, Survey::loads, (d, list) -> d.loads = list);
 

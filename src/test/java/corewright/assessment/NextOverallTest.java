@@ -52,8 +52,8 @@ class NextOverallTest {
     /** One hole, two answers: dry core there and wet core there both change the method. */
     @Test
     void aHoleThatWouldChangeAMethodIsSuggestedWithBothItsAnswers() {
-        Deck deck = deck(rectangle(0, -1500, 4000, 1500))
-                .region(Condition.VOID, rectangle(1000, 100, 1400, 400), 4, 0.2);
+        Deck deck =
+                deck(rectangle(0, -1500, 4000, 1500)).region(Condition.VOID, rectangle(1000, 100, 1400, 400), 4, 0.2);
         List<Flip> flips =
                 Assessments.decide(deck.survey(), deck.damage()).weighing().flips();
         assertThat(flips).hasSize(2).allMatch(f -> f.spot() != null);
@@ -69,8 +69,8 @@ class NextOverallTest {
     /** What further readings of a region would change stands with the first place for the meter in it. */
     @Test
     void aMeanThatWouldChangeAMethodStandsWithAPlaceOfItsRegion() {
-        Deck deck = deck(rectangle(0, -1500, 4000, 1500))
-                .region(Condition.WET, rectangle(1000, 100, 1400, 400), 0, 0.8);
+        Deck deck =
+                deck(rectangle(0, -1500, 4000, 1500)).region(Condition.WET, rectangle(1000, 100, 1400, 400), 0, 0.8);
         NextReading outside = moisture(1, 300);
         NextReading inside = moisture(2, 1200);
         Flip flip = new Flip("R1", Method.MONITOR, Method.DRY_OUT, "further readings", 0.3, null);

@@ -53,13 +53,16 @@ class RulesByHandTest {
 
         assertThat(d.on("R1").method()).isEqualTo(Method.DRY_OUT);
         assertThat(d.on("R1").reasons())
-                .anyMatch(r -> r.startsWith("Rule set aside by E. Castellane: the owner has seen it. The skin is bonded."));
+                .anyMatch(r ->
+                        r.startsWith("Rule set aside by E. Castellane: the owner has seen it. The skin is bonded."));
         assertThat(d.on("R1").rules())
                 .anyMatch(r -> r.name().equals("wet but little") && r.effect().equals("set aside"));
         assertThat(d.findings())
-                .anyMatch(f -> f.subject() == Subject.RULE_BY_HAND
-                        && f.message()
-                                .equals("Rule \"wet but little\" is set aside, by E. Castellane: the owner has seen it."))
+                .anyMatch(
+                        f -> f.subject() == Subject.RULE_BY_HAND
+                                && f.message()
+                                        .equals(
+                                                "Rule \"wet but little\" is set aside, by E. Castellane: the owner has seen it."))
                 .noneMatch(f -> f.subject() == Subject.RULE_BY_HAND && f.severity() == Severity.HAZARD);
         assertThat(d.weighing().flips()).noneMatch(f -> f.condition().contains("mean"));
     }
@@ -83,7 +86,8 @@ class RulesByHandTest {
                 }
                 Decision d = without(deck, rule.name());
                 RegionDecision after = d.on("R1");
-                assertThat(after.reasons()).anyMatch(r -> r.contains("set aside by E. Castellane: the owner has seen it."));
+                assertThat(after.reasons())
+                        .anyMatch(r -> r.contains("set aside by E. Castellane: the owner has seen it."));
                 assertThat(after.method() == Method.INJECT && before.method() != Method.INJECT)
                         .as("nothing is advised to be injected for a rule set aside")
                         .isFalse();
@@ -99,7 +103,8 @@ class RulesByHandTest {
                                     && f.subject() == Subject.RULE_BY_HAND
                                     && f.message().contains(told));
                     assertThat(d.weighing().options().stream()
-                                    .filter(o -> o.region().equals("R1") && o.method().equals(method.word())))
+                                    .filter(o -> o.region().equals("R1")
+                                            && o.method().equals(method.word())))
                             .allMatch(o -> !o.offered() || o.why().contains(told));
                 }
             }
@@ -109,14 +114,16 @@ class RulesByHandTest {
 
     @Test
     void withNoOtherRuleToAdviseItIsKeptToOrOpened() {
-        RegionDecision unproven = without(patch(Condition.VOID, 0.1), "not proven dry").on("R1");
+        RegionDecision unproven =
+                without(patch(Condition.VOID, 0.1), "not proven dry").on("R1");
         assertThat(unproven.method()).isEqualTo(Method.MONITOR);
         assertThat(unproven.firstStep()).startsWith("Drill a pilot hole");
         assertThat(unproven.reasons().get(0))
                 .isEqualTo("Rule \"not proven dry\" is set aside, and no other advises here: it is kept to.");
         assertThat(unproven.setAside()).containsOnlyKeys(Method.INJECT);
 
-        Deck proven = patch(Condition.VOID, 0.1).probe(1200, 300, 4, CoreState.DRY).probe(1450, 300, 4, CoreState.DRY);
+        Deck proven =
+                patch(Condition.VOID, 0.1).probe(1200, 300, 4, CoreState.DRY).probe(1450, 300, 4, CoreState.DRY);
         assertThat(without(proven).on("R1").method()).isEqualTo(Method.INJECT);
         assertThat(without(proven, "proven dry").on("R1").method()).isEqualTo(Method.RECORE);
     }
@@ -136,8 +143,7 @@ class RulesByHandTest {
     @Test
     void aLimitSetByHandIsToldWithItsDefault() {
         Deck deck = patch(Condition.WET, 0.8);
-        assertThat(without(deck, "monitor_index").findings())
-                .anyMatch(f -> f.message()
-                        .equals("Limit monitor_index is 120, by default 120, by E. Castellane: the owner has seen it."));
+        assertThat(without(deck, "monitor_index").findings()).anyMatch(f -> f.message()
+                .equals("Limit monitor_index is 120, by default 120, by E. Castellane: the owner has seen it."));
     }
 }

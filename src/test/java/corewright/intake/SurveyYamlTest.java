@@ -148,15 +148,17 @@ class SurveyYamlTest {
 
         assertThat(Reads.complaints(folder))
                 .anySatisfy(c -> assertThat(c)
-                        .startsWith("survey.yaml:14: rule_overrides[1].rule: found \"rott\", expected rot, wet and loose"))
+                        .startsWith(
+                                "survey.yaml:14: rule_overrides[1].rule: found \"rott\", expected rot, wet and loose"))
                 .anySatisfy(c -> assertThat(c)
                         .isEqualTo("survey.yaml:15: rule_overrides[2].value: found \"3\", expected off, which sets the"
                                 + " rule aside"))
                 .anySatisfy(c -> assertThat(c).startsWith("survey.yaml:16: rule_overrides[3].who: "))
                 .anySatisfy(c -> assertThat(c).startsWith("survey.yaml:16: rule_overrides[3].reason: "))
                 .anySatisfy(c -> assertThat(c)
-                        .isEqualTo("survey.yaml:17: rule_overrides[4].value: monitor_index is set to 90 here and to 80 at"
-                                + " thresholds.monitor_index"))
+                        .isEqualTo(
+                                "survey.yaml:17: rule_overrides[4].value: monitor_index is set to 90 here and to 80 at"
+                                        + " thresholds.monitor_index"))
                 .anySatisfy(c -> assertThat(c).startsWith("survey.yaml:18: rule_overrides[5].value: cut_wet must be"))
                 .anySatisfy(c -> assertThat(c).startsWith("survey.yaml:19: rule_overrides[6].rule: found"))
                 .hasSize(7);

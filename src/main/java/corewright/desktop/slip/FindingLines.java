@@ -152,8 +152,8 @@ public final class FindingLines {
                 };
         List<String> gains = new ArrayList<>();
         if (n.decisions() > 0) {
-            gains.add("it changes what is advised in "
-                    + Math.round(100 * Math.min(1, n.decisions())) + " of 100 cases");
+            gains.add(
+                    "it changes what is advised in " + Math.round(100 * Math.min(1, n.decisions())) + " of 100 cases");
         }
         if (n.gain() > 0) {
             gains.add("it settles "

@@ -86,9 +86,6 @@ public record Thresholds(
     }
 
     private static String key(RecordComponent component) {
-        return component
-                .getName()
-                .replaceAll("(?<=[a-z0-9])(?=[A-Z])", "_")
-                .toLowerCase(Locale.ROOT);
+        return component.getName().replaceAll("(?<=[a-z0-9])(?=[A-Z])", "_").toLowerCase(Locale.ROOT);
     }
 }
