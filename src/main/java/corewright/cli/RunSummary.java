@@ -8,6 +8,7 @@ import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import corewright.decision.Method;
 import corewright.decision.RegionDecision;
+import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Measure;
 import corewright.repair.mix.HeldCups;
 import corewright.repair.plan.Batch;
@@ -17,6 +18,7 @@ import corewright.repair.plan.SecondShot;
 import corewright.repair.work.CuredFill;
 import corewright.survey.Finding;
 import corewright.survey.settings.Settings;
+import corewright.survey.settings.Settings.Terms;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -34,10 +36,17 @@ final class RunSummary {
 
     static List<String> lines(Assessment assessment, Path out) {
         List<String> lines = metric(assessment);
-        lines.replaceAll(Measure.of(assessment.survey())::say);
+        Measure measure = Measure.of(assessment.survey());
+        lines.replaceAll(line -> said(
+                line, measure, assessment.survey().settings().terms().decimal()));
         lines.add(0, assessment.survey().heading().name());
         lines.add("  owner's report: " + out.resolve("owner-report.pdf"));
         return lines;
+    }
+
+    /** In the reader's units and with the reader's decimal sign. */
+    static String said(String line, Measure measure, Terms.Sign decimal) {
+        return Figures.signed(measure.say(line), decimal);
     }
 
     private static List<String> metric(Assessment assessment) {
