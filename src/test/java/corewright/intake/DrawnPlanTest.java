@@ -197,6 +197,7 @@ class DrawnPlanTest {
                 "M100,100 h100 X5|found no path of SVG from character 15 on",
                 "M0,0 A5,5 0 2 1 3 3|found no path of SVG from character 13 on",
                 "L10,10 20,20|expected the path to begin with M",
+                "''|expected something drawn",
                 "M1e12,0 5,5|expected numbers within 1e9",
             })
     void aPathThatIsNoneIsAFindingWithItsPlace(String path, String problem, @TempDir Path dir) {

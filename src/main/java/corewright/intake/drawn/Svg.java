@@ -157,7 +157,11 @@ public final class Svg {
     private void shape(XMLStreamReader xml, Place place, String name, AffineTransformation toDrawing) {
         double scale = Math.sqrt(Math.abs(toDrawing.getDeterminant()));
         double own = scale > 0 ? tolerance / scale : tolerance;
-        for (SvgPath.Sub sub : subs(xml, own)) {
+        List<SvgPath.Sub> subs = subs(xml, own);
+        if (subs.isEmpty()) {
+            throw new IllegalArgumentException("expected something drawn");
+        }
+        for (SvgPath.Sub sub : subs) {
             List<Coordinate> line = new ArrayList<>();
             for (Coordinate p : sub.points()) {
                 Coordinate moved = toDrawing.transform(p, new Coordinate());
