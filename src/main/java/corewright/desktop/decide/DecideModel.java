@@ -10,6 +10,7 @@ import corewright.decision.Overruled;
 import corewright.decision.RegionDecision;
 import corewright.desktop.state.Workbench;
 import corewright.drawing.kit.Figures;
+import corewright.report.page.Wording;
 import corewright.survey.Edit;
 import corewright.survey.MethodOverride;
 import corewright.survey.Part;
@@ -82,15 +83,15 @@ public final class DecideModel {
         String currency =
                 bench.survey().map(s -> s.settings().costs().currency()).orElse("");
         return o.work()
-                .map(w -> currency + " " + range(w.costLow(), w.costHigh(), 0) + ", "
+                .map(w -> Wording.money(currency, w.costLow(), w.costHigh()) + ", "
                         + range(w.hoursLow(), w.hoursHigh(), 0) + " h, " + days(w) + kilograms(o))
                 .orElse("");
     }
 
     private static String days(Option.Work w) {
         return Double.isInfinite(w.daysHigh())
-                ? Figures.fixed(w.daysLow(), 0) + " days or more, perhaps never dry"
-                : range(w.daysLow(), w.daysHigh(), 0) + (Math.rint(w.daysHigh()) == 1 ? " day" : " days");
+                ? Wording.days(w.daysLow(), w.daysLow()) + " days or more, perhaps never dry"
+                : Wording.days(w.daysLow(), w.daysHigh()) + (Math.ceil(w.daysHigh() - 1e-9) == 1 ? " day" : " days");
     }
 
     private static String kilograms(Option o) {

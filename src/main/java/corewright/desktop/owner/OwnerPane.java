@@ -116,15 +116,9 @@ public final class OwnerPane extends VBox {
     private static Node choice(Choice choice, String currency, ScreenLook look) {
         VBox box = new VBox(4, SlipView.text(choice.title(), "owner-choice"), SlipView.text(choice.regions(), "quiet"));
         choice.ofAsBuilt().ifPresent(q -> box.getChildren().add(bar(q, look)));
-        String days = Double.isInfinite(choice.daysHigh())
-                ? Figures.fixed(Math.max(1, choice.daysLow()), 0) + " days or more"
-                : Figures.fixed(choice.daysLow(), 0) + " to " + Figures.fixed(choice.daysHigh(), 0) + " days";
         box.getChildren()
                 .addAll(
-                        SlipView.text(
-                                currency + " " + Figures.fixed(choice.costLow(), 0) + " to "
-                                        + Figures.fixed(choice.costHigh(), 0) + ", " + days,
-                                "head"),
+                        SlipView.text(OwnerView.effort(currency, choice), "head"),
                         SlipView.text((choice.advised() ? "Recommended. " : "") + choice.toKnow(), "sentence"));
         box.getStyleClass().add(choice.advised() ? "owner-advised" : "owner-offered");
         HBox.setHgrow(box, Priority.ALWAYS);

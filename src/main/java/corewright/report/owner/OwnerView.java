@@ -5,6 +5,7 @@ import corewright.decision.Choice;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
+import corewright.report.page.Wording;
 import java.util.List;
 
 /**
@@ -40,6 +41,13 @@ public record OwnerView(String title, String wrong, String doubt, String now, Li
     /** A screen has its own way to make words stand out. */
     private static String said(Measure measure, String words) {
         return measure.say(words).replace("**", "");
+    }
+
+    /** What a choice costs, in money and days, rounded as on paper. */
+    public static String effort(String currency, Choice choice) {
+        String days = OwnerCosts.days(choice);
+        return Wording.money(currency, choice.costLow(), choice.costHigh()) + ", " + days
+                + (days.equals("1") ? " day" : " days");
     }
 
     /** The map of the face with most damage, without readings. */
