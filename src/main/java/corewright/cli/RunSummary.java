@@ -37,8 +37,8 @@ final class RunSummary {
     static List<String> lines(Assessment assessment, Path out) {
         List<String> lines = metric(assessment);
         Measure measure = Measure.of(assessment.survey());
-        lines.replaceAll(line -> said(
-                line, measure, assessment.survey().settings().terms().decimal()));
+        lines.replaceAll(line ->
+                said(line, measure, assessment.survey().settings().terms().decimal()));
         lines.add(0, assessment.survey().heading().name());
         lines.add("  owner's report: " + out.resolve("owner-report.pdf"));
         return lines;

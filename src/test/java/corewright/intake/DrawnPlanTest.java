@@ -2,6 +2,7 @@ package corewright.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
 
 import corewright.SurveyFolders;
 import corewright.survey.EdgeSupport;
@@ -14,6 +15,7 @@ import corewright.survey.Feature.Support;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -205,6 +207,21 @@ class DrawnPlanTest {
                 svg(dir, "", "<rect id='outline' width='900' height='600'/><path id='opening' d='" + path + "'/>");
 
         assertThat(Reads.findings(folder)).first().asString().contains("entity 3 stands a path, " + problem);
+    }
+
+    /** By a reader that went back and forth 100 000 commas took over a minute. */
+    @Test
+    void aTransformOfCommasIsSoonRefused(@TempDir Path dir) {
+        String commas = "translate(1" + ",".repeat(100_000) + "2";
+        SurveyFolders folder = svg(
+                dir,
+                "",
+                "<rect id='outline' width='900' height='600'/><rect id='opening' transform='" + commas
+                        + "' x='100' y='100' width='50' height='50'/>");
+
+        assertTimeout(
+                Duration.ofSeconds(10),
+                () -> assertThat(Reads.findings(folder)).first().asString().contains("entity 3 stands a rect"));
     }
 
     @Test
