@@ -11,6 +11,7 @@ import corewright.survey.settings.Drilling;
 import corewright.survey.settings.Resin;
 import corewright.survey.settings.Settings;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Coordinate;
@@ -147,14 +148,19 @@ public final class FillTrial {
         return shots;
     }
 
-    /** The cell of a place; the nearest one the mix can pass where it lies off the raster. */
+    /**
+     * The cell of a place; the nearest one the mix can pass where it lies off the raster, or, where it can pass none, as in a small
+     * cavity that was drawn, the nearest.
+     */
     int cellAt(Coordinate at) {
         int best = -1;
         double least = Double.POSITIVE_INFINITY;
+        boolean passes = Arrays.stream(cavity.cells).anyMatch(c -> cavity.open[c] > 0);
         for (int c : cavity.cells) {
-            double d =
-                    cavity.open[c] == 0 ? Double.POSITIVE_INFINITY : Math.hypot(cavity.x(c) - at.x, cavity.y(c) - at.y);
-            if (d < least) {
+            double d = passes && cavity.open[c] == 0
+                    ? Double.POSITIVE_INFINITY
+                    : Math.hypot(cavity.x(c) - at.x, cavity.y(c) - at.y);
+            if (best < 0 || d < least) {
                 least = d;
                 best = c;
             }
