@@ -28,6 +28,12 @@ import java.util.stream.IntStream;
 public final class InsightWork {
     private static final int FOLDS = 10;
 
+    /** Readings foretold that are enough to judge a map by: further parts are left once so many are. Judgement. */
+    private static final double ENOUGH = 2000;
+
+    /** Readings whose pairs are compared; of more an even selection is taken. Judgement. */
+    private static final int PAIRED = 4000;
+
     /** Fixed: the same survey gives the same insight. */
     private static final long SEED = 1;
 
@@ -61,7 +67,7 @@ public final class InsightWork {
     private InsightWork() {}
 
     /**
-     * Works out the insight into one face; takes as long as some ten fits with everything held.
+     * Works out the insight into one face; takes as long as some ten fits with everything held, or as few as one where readings are many.
      *
      * @param fitted what was fitted when the face was mapped
      */
@@ -111,15 +117,18 @@ public final class InsightWork {
     }
 
     private static Insight.Quantity quantity(List<Sample> samples) {
+        int all = samples.stream().mapToInt(s -> s.seen.size()).sum();
+        int folds = (int) Math.min(FOLDS, Math.ceil(FOLDS * ENOUGH / Math.max(all, 1)));
         return new Insight.Quantity(
                 lags(samples),
-                samples.stream().flatMap(s -> foretold(s).stream()).toList());
+                samples.stream().flatMap(s -> foretold(s, folds).stream()).toList());
     }
 
-    private static List<Insight.Foretold> foretold(Sample s) {
+    /** @param folds how many of the parts are foretold */
+    private static List<Insight.Foretold> foretold(Sample s, int folds) {
         int[] part = parts(s.seen);
         List<Insight.Foretold> out = new ArrayList<>();
-        for (int p = 0; p < FOLDS; p++) {
+        for (int p = 0; p < folds; p++) {
             int fold = p;
             int[] own =
                     IntStream.range(0, part.length).filter(i -> part[i] == fold).toArray();
@@ -171,8 +180,9 @@ public final class InsightWork {
     private static List<Insight.Lag> lags(List<Sample> samples) {
         double cutoff = 0;
         for (Sample s : samples) {
-            double[] x = coordinates(s, true);
-            double[] y = coordinates(s, false);
+            int[] own = paired(s);
+            double[] x = coordinates(s, own, true);
+            double[] y = coordinates(s, own, false);
             cutoff = Math.max(cutoff, Math.hypot(spread(x), spread(y)) / 3);
         }
         Map<Integer, double[]> sums = new TreeMap<>(); // by class: pairs, and times pairs: lag, seen, model
@@ -187,7 +197,7 @@ public final class InsightWork {
     }
 
     private static void add(Map<Integer, double[]> sums, Sample s, double cutoff) {
-        int[] own = IntStream.range(0, s.seen.size()).filter(s::counts).toArray();
+        int[] own = paired(s);
         double[] values = IntStream.of(own)
                 .mapToDouble(i -> s.score.seen(s.seen.get(i).site()))
                 .toArray();
@@ -197,7 +207,8 @@ public final class InsightWork {
                 .average()
                 .orElse(0);
         double width = cutoff / CLASSES;
-        for (Bin b : ExperimentalVariogram.omni(coordinates(s, true), coordinates(s, false), values, cutoff, width)) {
+        for (Bin b : ExperimentalVariogram.omni(
+                coordinates(s, own, true), coordinates(s, own, false), values, cutoff, width)) {
             double shared = s.field.sill() * s.kernel.correlation(b.lag() / s.field.range());
             double model = s.score.halfSquare(s.meanLatent(), shared, s.field.sill() + scatter - shared);
             double[] sum = sums.computeIfAbsent((int) Math.floor(b.lag() / width), k -> new double[4]);
@@ -208,9 +219,20 @@ public final class InsightWork {
         }
     }
 
-    private static double[] coordinates(Sample s, boolean aft) {
-        return IntStream.range(0, s.seen.size())
-                .filter(s::counts)
+    private static int[] paired(Sample s) {
+        int[] own = IntStream.range(0, s.seen.size()).filter(s::counts).toArray();
+        if (own.length <= PAIRED) {
+            return own;
+        }
+        Random random = new Random(SEED);
+        double step = (double) own.length / PAIRED;
+        return IntStream.range(0, PAIRED)
+                .map(k -> own[(int) (step * (k + random.nextDouble()))])
+                .toArray();
+    }
+
+    private static double[] coordinates(Sample s, int[] own, boolean aft) {
+        return IntStream.of(own)
                 .mapToObj(i -> s.seen.get(i).spot())
                 .mapToDouble(p -> aft ? p.xMm() : p.yMm())
                 .toArray();

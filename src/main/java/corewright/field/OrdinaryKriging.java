@@ -1,6 +1,7 @@
 package corewright.field;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Ordinary kriging: the mean is unknown and constant, the weights sum to one. Immutable.
@@ -25,6 +26,9 @@ public final class OrdinaryKriging {
 
     /** Nodes solved together: their 600 x 48 block (230 kB) fits a second-level cache. Not tuned further. */
     private static final int BLOCK = 48;
+
+    /** Nodes that one thread does in a row. Judgement. */
+    private static final int RUN = 512;
 
     final Samples samples;
     private final Variogram variogram;
@@ -77,13 +81,22 @@ public final class OrdinaryKriging {
         }
     }
 
+    /** Runs of nodes side by side; what a node gets depends on itself alone. */
     private void fromNearest(double[] nodesX, double[] nodesY, int neighbours, double[] estimate, double[] variance) {
-        for (int node = 0; node < nodesX.length; node++) {
-            int[] near = index.nearest(nodesX[node], nodesY[node], neighbours, -1);
-            Local local = new Local(near);
-            local.estimate(local.toNodes(nodesX, nodesY, node, 1), node, estimate, variance);
-            honour(node, near[0], nodesX[node], nodesY[node], estimate, variance);
-        }
+        IntStream.range(0, (nodesX.length + RUN - 1) / RUN).parallel().forEach(run -> {
+            int few = Math.min(neighbours, NearestKriging.MOST);
+            NearestKriging nearest = new NearestKriging(samples, variogram, correlation, few);
+            for (int node = run * RUN; node < Math.min(nodesX.length, (run + 1) * RUN); node++) {
+                int[] near = index.nearest(nodesX[node], nodesY[node], neighbours, -1);
+                if (few == neighbours && nearest.from(near)) {
+                    nearest.at(nodesX[node], nodesY[node], node, estimate, variance);
+                } else {
+                    Local local = new Local(near);
+                    local.estimate(local.toNodes(nodesX, nodesY, node, 1), node, estimate, variance);
+                }
+                honour(node, near[0], nodesX[node], nodesY[node], estimate, variance);
+            }
+        });
     }
 
     /** Exact where the node stands at its nearest sample. */

@@ -55,7 +55,8 @@ public final class ManyReadingsBenchmark {
                 map.regions().size());
     }
 
-    private static Survey survey(int count) {
+    /** About so many readings. */
+    static Survey survey(int count) {
         Random random = new Random(5);
         int columns = (int) Math.round(Math.sqrt(3.0 * count));
         int rows = count / columns;

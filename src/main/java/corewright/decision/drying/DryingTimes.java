@@ -16,7 +16,6 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
-import org.locationtech.jts.geom.Polygon;
 
 /** Every wet region, every way. */
 public final class DryingTimes {
@@ -54,6 +53,9 @@ public final class DryingTimes {
     private final double coreMm;
     private final List<Double> samples;
 
+    /** From the middle of the core to its nearest edge. */
+    private final double inscribedMm;
+
     private DryingTimes(Survey survey, Region region) {
         this.survey = survey;
         this.region = region;
@@ -71,6 +73,7 @@ public final class DryingTimes {
                                 .createPoint(p.spot().coordinate())))
                 .map(Plug::moisturePercent)
                 .toList();
+        inscribedMm = MaximumInscribedCircle.getRadiusLine(region.likely(), 2).getLength();
     }
 
     /** Of the whole survey, R1 first. */
@@ -132,7 +135,7 @@ public final class DryingTimes {
                 yield body(new RoundHole(Math.max(1.05, rim / hole), hole * surface / d), hole * hole / d, share);
             }
             case CUT_EDGES -> {
-                double half = Math.max(1, inscribedMm(region.likely()));
+                double half = Math.max(1, inscribedMm);
                 double length = Math.max(half, region.likely().getArea() / (4 * half));
                 Block block = new Block(new Sheet(half * surface / d), new Sheet(length * surface / d), length / half);
                 double unit = half * half / d;
@@ -143,10 +146,6 @@ public final class DryingTimes {
 
     private static Case body(Body body, double unitDays, double share) {
         return new Case(unitDays * body.timeTo(share), day -> body.mean(day / unitDays));
-    }
-
-    private static double inscribedMm(Polygon area) {
-        return MaximumInscribedCircle.getRadiusLine(area, 2).getLength();
     }
 
     private Quantiles updated(List<Case> cases, Progress progress, List<String> notes) {
@@ -215,7 +214,7 @@ public final class DryingTimes {
                 String.format(
                         Locale.ROOT,
                         "All edges open, %.0f mm to the middle of the core.",
-                        inscribedMm(region.likely()));
+                        inscribedMm);
             case SKIN_OFF -> "One skin off; dry where the core meets the other one.";
         };
     }

@@ -120,7 +120,7 @@ public final class InsightPanels {
     }
 
     private Panel foretold() {
-        String title = "Each reading foretold from the others";
+        String title = "Readings foretold from the others";
         List<Insight.Foretold> all = insight.water().foretold();
         if (all.size() < FEW) {
             return new Panel(title, "Fewer than " + FEW + " meter readings: too few to foretell any.", null);
