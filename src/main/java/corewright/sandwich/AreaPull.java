@@ -185,20 +185,24 @@ final class AreaPull {
         double[] push = loads.pushes[k];
         double[] elsewhere = push == null ? new double[0] : elsewhere(push);
         boolean apart = Arrays.stream(elsewhere).allMatch(p -> p == 0);
-        double[] local = on.solve(apart ? foot.force() : model.withPushes(foot.force(), elsewhere));
+        List<SparseVector> forces = new ArrayList<>(List.of(
+                apart ? foot.force() : model.withPushes(foot.force(), elsewhere), foot.ask()));
+        if (push != null) {
+            forces.add(model.withPushes(foot.force(), push));
+        }
+        double[][] carried = on.carried(forces);
         List<double[]> begin = new ArrayList<>();
         alike.mostAlike(k, known, ALIKE).forEach(like -> begin.add(shapes[like]));
         if (push != null) {
-            begin.add(on.deflections(on.solve(model.withPushes(foot.force(), push))));
+            begin.add(on.deflections(carried[2]));
         }
         double more = apart
                 ? 0
                 : foot.ask()
                         .dot(model.factor.solve(model.full(model.withPushes(SparseVector.of(Map.of()), elsewhere))));
-        return new ReducedFoot(on, local)
+        return new ReducedFoot(on, carried[0])
                 .settle(begin, BALANCE)
-                .map(settled -> new Reckoned(
-                        places[k].linearMm() + more + settled.at(on, on.solve(foot.ask())), settled.shape()))
+                .map(settled -> new Reckoned(places[k].linearMm() + more + settled.at(carried[1]), settled.shape()))
                 .orElse(null);
     }
 

@@ -2,6 +2,7 @@ package corewright.sandwich;
 
 import corewright.linear.BlockMatrix;
 import corewright.linear.Cholesky;
+import corewright.linear.Condensation;
 import corewright.linear.NotPositiveDefiniteException;
 import corewright.linear.SparseVector;
 import corewright.sandwich.spec.Load;
@@ -34,6 +35,10 @@ public final class PanelModel {
     final LooseAreas loose;
     final BlockMatrix matrix;
     final Cholesky factor;
+
+    /** The panel on the nodes of all loose cells; null where nothing is loose. */
+    final @Nullable Condensation around;
+
     private final Map<Upright, double[]> uprights = new ConcurrentHashMap<>();
     private @Nullable Contact contact;
     private final Map<Long, LargeDeflection> large = new HashMap<>();
@@ -53,7 +58,14 @@ public final class PanelModel {
         loose = new LooseAreas(panel, mesh, zones);
         matrix = assemble();
         try {
-            factor = Cholesky.factor(matrix, mesh.gridX, mesh.gridY);
+            if (loose.none()) {
+                factor = Cholesky.factor(matrix, mesh.gridX, mesh.gridY);
+                around = null;
+            } else {
+                Cholesky.Around both = Cholesky.around(matrix, mesh.gridX, mesh.gridY, loose.corners);
+                factor = both.factor();
+                around = both.kept();
+            }
         } catch (NotPositiveDefiniteException e) {
             throw new UnsupportedPanelException("a part of its skins is held by nothing that the mesh can see");
         }

@@ -1,7 +1,8 @@
 package corewright.sandwich;
 
 import corewright.linear.BlockMatrix;
-import corewright.linear.Cholesky;
+import corewright.linear.Dense;
+import corewright.linear.DenseFactor;
 import corewright.linear.Schur;
 import corewright.linear.SparseVector;
 import java.util.ArrayList;
@@ -30,8 +31,10 @@ final class ReducedArea {
 
     final LargeDeflection large;
 
-    /** S factored: the linear solution by forces on the area's own nodes. */
-    private final Cholesky linear;
+    private final Schur schur;
+
+    /** K factored. */
+    private final DenseFactor linear;
 
     /** The unknowns w of S. */
     final int[] w;
@@ -41,9 +44,6 @@ final class ReducedArea {
 
     final double[][] couple;
     final double[][] stretch;
-
-    /** B by columns. */
-    final List<SparseVector> membrane;
 
     /** Of each cell's outer, then inner skin, the place of its corners' deflections in w; -1 where held. */
     final int[][] corner;
@@ -56,7 +56,6 @@ final class ReducedArea {
     ReducedArea(LargeDeflection large) {
         this.large = large;
         BlockMatrix s = large.stiffness;
-        linear = large.order.factor(s);
         w = deflections(large);
         corner = new int[2 * large.cells.length][];
         for (int t = 0; t < corner.length; t++) {
@@ -67,13 +66,14 @@ final class ReducedArea {
         }
         meetingOuter = Arrays.stream(large.meeting).map(node -> place(node, 0)).toArray();
         meetingInner = Arrays.stream(large.meeting).map(node -> place(node, 1)).toArray();
-        membrane = membrane();
-        double[][] left = Schur.on(s, w, membrane);
+        schur = new Schur(s, large.x, large.y, w, membrane());
+        double[][] left = schur.left();
         int n = w.length;
         bend = part(left, 0, n, 0, n);
         couple = part(left, 0, n, n, left.length);
         stretch = part(left, n, left.length, n, left.length);
         addOwnStretch();
+        linear = DenseFactor.of(bend);
     }
 
     static boolean pays(LargeDeflection large) {
@@ -167,28 +167,21 @@ final class ReducedArea {
         }
     }
 
-    /** The panel's linear displacements, at the area's nodes, by forces anywhere. */
-    double[] solve(SparseVector forces) {
-        double[] own = new double[large.stiffness.size()];
-        for (int e = 0; e < forces.length(); e++) {
-            int at = large.own(forces.index(e));
-            if (at < 0) {
-                double[] load = new double[large.model.matrix.size()];
-                forces.addTo(load);
-                return large.local(large.model.factor.solve(load));
-            }
-            own[at] += forces.value(e);
-        }
-        return linear.solve(own);
+    /** What forces anywhere on the panel leave on the deflections, then on the membrane strains; by rows. */
+    double[][] carried(List<SparseVector> forces) {
+        return schur.carried(large.carried(forces));
     }
 
-    /** Of displacements of the area's nodes, the deflections. */
-    double[] deflections(double[] local) {
-        return Arrays.stream(w).mapToDouble(i -> local[i]).toArray();
+    /** The linear deflections by what forces leave here. */
+    double[] deflections(double[] carried) {
+        return linear.solve(Arrays.copyOf(carried, w.length));
     }
 
-    /** B' times displacements of the area's nodes. */
-    double[] membraneForces(double[] local) {
-        return membrane.stream().mapToDouble(column -> column.dot(local)).toArray();
+    /** Membrane forces of the linear solution, {@code L'w0} less what loads leave on the strains. */
+    double[] membraneForces(double[] w0, double[] carried) {
+        double[] s = new double[stretch.length];
+        Dense.subtract(s, couple, w0, 0, 0);
+        Arrays.setAll(s, k -> -s[k] - carried[w.length + k]);
+        return s;
     }
 }

@@ -1,6 +1,7 @@
 package corewright.sandwich;
 
 import corewright.linear.Dense;
+import corewright.linear.DenseFactor;
 import corewright.linear.NotPositiveDefiniteException;
 import java.util.Arrays;
 import java.util.List;
@@ -25,11 +26,11 @@ final class ReducedFoot {
 
     private final double[] s;
 
-    /** @param local the panel's linear displacements at the area's nodes */
-    ReducedFoot(ReducedArea area, double[] local) {
+    /** @param carried what the load leaves on the area */
+    ReducedFoot(ReducedArea area, double[] carried) {
         this.area = area;
-        w0 = area.deflections(local);
-        s = area.membraneForces(local);
+        w0 = area.deflections(carried);
+        s = area.membraneForces(w0, carried);
     }
 
     /** A shape with all that follows from it. */
@@ -98,18 +99,18 @@ final class ReducedFoot {
             return new Shape(LargeDeflection.sum(d, change, step));
         }
 
-        /** Forces at w that go to the rest of the panel: K d + L q. */
-        double[] outward() {
-            double[] f = times(area.couple, q);
-            for (int i = 0; i < f.length; i++) {
-                f[i] += bending[i];
-            }
-            return f;
+        Settled settled() {
+            double[] more = Arrays.copyOf(d, d.length + q.length);
+            System.arraycopy(q, 0, more, d.length, q.length);
+            return new Settled(LargeDeflection.sum(w0, d, 1), more);
         }
 
         /** Forces out of balance. */
         double[] rest() {
-            double[] f = outward();
+            double[] f = times(area.couple, q);
+            for (int i = 0; i < f.length; i++) {
+                f[i] += bending[i];
+            }
             for (int t = 0; t < area.corner.length; t++) {
                 Karman cell = area.large.karman[t / 2];
                 double wx = slope[2 * t];
@@ -136,14 +137,17 @@ final class ReducedFoot {
      * What was found.
      *
      * @param shape deflections w
-     * @param bending forces {@code K d + L q} at w
-     * @param added strains q
+     * @param more w less the linear ones, then the strains q
      */
     @SuppressWarnings("ArrayRecordComponent") // handed on, never compared
-    record Settled(double[] shape, double[] bending, double[] added) {
-        /** What the forces on the rest do to a place: with its own linear displacements at the area's nodes. */
-        double at(ReducedArea area, double[] asked) {
-            return dot(area.deflections(asked), bending) - dot(area.membraneForces(asked), added);
+    record Settled(double[] shape, double[] more) {
+        /**
+         * What is added to the linear deflection of a place.
+         *
+         * @param asked what a unit force there leaves on the area
+         */
+        double at(double[] asked) {
+            return dot(asked, more);
         }
     }
 
@@ -159,7 +163,7 @@ final class ReducedFoot {
         for (int pass = 0; pass < ITERATIONS; pass++) {
             double[] rest = at.rest();
             if (norm(rest) <= limit) {
-                return Optional.of(new Settled(LargeDeflection.sum(w0, at.d, 1), at.outward(), at.q));
+                return Optional.of(at.settled());
             }
             if (free > FREE) {
                 at = stepped(lowest);
@@ -214,9 +218,9 @@ final class ReducedFoot {
 
     private double[] change(Shape at, double[] rest) {
         try {
-            return Dense.solve(tangent(at, false), rest);
+            return DenseFactor.over(tangent(at, false)).solve(rest);
         } catch (NotPositiveDefiniteException compressed) {
-            return Dense.solve(tangent(at, true), rest);
+            return DenseFactor.over(tangent(at, true)).solve(rest);
         }
     }
 
