@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
@@ -65,6 +66,8 @@ final class AreaPull {
     /** Displacements of the area's nodes under feet that are known; only deflections of the reduced area. */
     private final double[][] shapes;
 
+    private final ReducedFoot.@Nullable Settled[] settled;
+
     private @Nullable ReducedArea reduced;
 
     /** @param places with contact */
@@ -75,6 +78,7 @@ final class AreaPull {
         alike = new FootLikeness(loads.model, area, places);
         ratio = new double[places.length];
         shapes = new double[places.length][];
+        settled = new ReducedFoot.Settled[places.length];
         Arrays.fill(ratio, Double.NaN);
     }
 
@@ -146,6 +150,7 @@ final class AreaPull {
                     double found = whole[i].mm / places[some[i]].deflectionMm();
                     ratio[some[i]] = found;
                     shapes[some[i]] = whole[i].shape;
+                    settled[some[i]] = whole[i].settled.orElse(null);
                     known.add(some[i]);
                     moved |= Math.abs(found - 1) > UNMOVED;
                     worst = Math.max(worst, Double.isNaN(foretold[i]) ? 1 : Math.abs(foretold[i] / found - 1));
@@ -172,7 +177,7 @@ final class AreaPull {
 
     /** Deflection under a foot, and displacements of the area's nodes. */
     @SuppressWarnings("ArrayRecordComponent") // handed on, never compared
-    private record Reckoned(double mm, double[] shape) {}
+    private record Reckoned(double mm, double[] shape, Optional<ReducedFoot.Settled> settled) {}
 
     /** A foot with the pull of this area; other areas rest as they do without it. Null if no equilibrium is found. */
     private @Nullable Reckoned whole(LargeDeflection large, int k) {
@@ -191,18 +196,18 @@ final class AreaPull {
             forces.add(model.withPushes(foot.force(), push));
         }
         double[][] carried = on.carried(forces);
-        List<double[]> begin = new ArrayList<>();
-        alike.mostAlike(k, known, ALIKE).forEach(like -> begin.add(shapes[like]));
-        if (push != null) {
-            begin.add(on.deflections(carried[2]));
-        }
+        List<ReducedFoot.Settled> like = alike.mostAlike(k, known, ALIKE).stream()
+                .map(other -> settled[other])
+                .toList();
+        Optional<double[]> resting = push == null ? Optional.empty() : Optional.of(on.deflections(carried[2]));
         double more = apart
                 ? 0
                 : foot.ask()
                         .dot(model.factor.solve(model.full(model.withPushes(SparseVector.of(Map.of()), elsewhere))));
         return new ReducedFoot(on, carried[0])
-                .settle(begin, BALANCE)
-                .map(settled -> new Reckoned(places[k].linearMm() + more + settled.at(carried[1]), settled.shape()))
+                .settle(like, resting, BALANCE)
+                .map(found -> new Reckoned(
+                        places[k].linearMm() + more + found.at(carried[1]), found.shape(), Optional.of(found)))
                 .orElse(null);
     }
 
@@ -225,7 +230,7 @@ final class AreaPull {
                     Arrays.setAll(more, i -> more[i] + others[i]);
                     double mm = here.orElseGet(
                             () -> places[k].linearMm() + foot.ask().dot(model.factor.solve(more)));
-                    return new Reckoned(mm, shape);
+                    return new Reckoned(mm, shape, Optional.empty());
                 })
                 .orElse(null);
     }
