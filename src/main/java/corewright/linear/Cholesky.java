@@ -69,7 +69,14 @@ public final class Cholesky {
     }
 
     /** A factorisation, and what it left of the matrix on some nodes on its way. */
-    public record Around(Cholesky factor, Condensation kept) {}
+    public record Around(Cholesky factor, Condensation kept) {
+        /** The solution at the nodes kept, by forces anywhere; zeros at the others, which are not solved for. */
+        public double[] solve(SparseVector forces) {
+            double[] x = kept.onWhole(kept.carried(List.of(forces))[0]);
+            factor.solveAfter(kept.eliminated(), x);
+            return x;
+        }
+    }
 
     /**
      * Factors a symmetric positive definite matrix so that all but some nodes are eliminated first, and hands on what is left on these
@@ -234,13 +241,18 @@ public final class Cholesky {
     /** Solves K x = b. */
     public double[] solve(double[] b) {
         double[] x = b.clone();
-        for (int f = 0; f < own.length; f++) {
+        solveAfter(Eliminated.NONE, x);
+        return x;
+    }
+
+    /** Solves for what fronts after a given one eliminate. */
+    private void solveAfter(int last, double[] x) {
+        for (int f = last + 1; f < own.length; f++) {
             forward(f, x);
         }
-        for (int f = own.length - 1; f >= 0; f--) {
+        for (int f = own.length - 1; f > last; f--) {
             backward(f, x);
         }
-        return x;
     }
 
     /** Solves, then corrects the solution once from its own residual. */

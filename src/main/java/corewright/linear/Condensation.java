@@ -69,6 +69,20 @@ public final class Condensation {
         return matrix;
     }
 
+    /** Values of the unknowns kept among all of K, the others zero. */
+    double[] onWhole(double[] values) {
+        double[] whole = new double[kept.length];
+        for (int i = 0; i < whole.length; i++) {
+            whole[i] = kept[i] < 0 ? 0 : values[kept[i]];
+        }
+        return whole;
+    }
+
+    /** The front that eliminates the last of the others; {@link Eliminated#NONE} without one. */
+    int eliminated() {
+        return others.front();
+    }
+
     /** What is left of forces, by rows; unknowns are numbered as in the matrix. */
     public double[][] carried(List<SparseVector> forces) {
         return others.carried(forces, kept, matrix.size());

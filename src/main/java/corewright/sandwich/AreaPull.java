@@ -202,8 +202,7 @@ final class AreaPull {
         Optional<double[]> resting = push == null ? Optional.empty() : Optional.of(on.deflections(carried[2]));
         double more = apart
                 ? 0
-                : foot.ask()
-                        .dot(model.factor.solve(model.full(model.withPushes(SparseVector.of(Map.of()), elsewhere))));
+                : model.withPushes(SparseVector.of(Map.of()), elsewhere).dot(model.solveLoose(foot.ask()));
         return new ReducedFoot(on, carried[0])
                 .settle(like, resting, BALANCE)
                 .map(found -> new Reckoned(
@@ -220,16 +219,15 @@ final class AreaPull {
         }
         double[] load = others.clone();
         foot.force().addTo(load);
-        double[] linear = model.factor.solve(load);
-        double[] local = large.local(linear);
+        double[] local = large.local(model.solveLoose(SparseVector.of(load)));
         return large.settle(local, guesses(large, k, local), BALANCE)
                 .map(settled -> {
                     double[] shape = LargeDeflection.sum(local, settled.added(), 1);
                     OptionalDouble here = large.at(shape, foot.ask());
                     double[] more = here.isPresent() ? new double[0] : large.forces(settled);
                     Arrays.setAll(more, i -> more[i] + others[i]);
-                    double mm = here.orElseGet(
-                            () -> places[k].linearMm() + foot.ask().dot(model.factor.solve(more)));
+                    double mm = here.orElseGet(() -> places[k].linearMm()
+                            + SparseVector.of(more).dot(model.solveLoose(foot.ask())));
                     return new Reckoned(mm, shape, Optional.empty());
                 })
                 .orElse(null);
@@ -240,10 +238,8 @@ final class AreaPull {
         List<double[]> totals = new ArrayList<>();
         alike.mostAlike(k, known, ALIKE).forEach(foot -> totals.add(shapes[foot]));
         if (loads.pushes[k] != null) {
-            double[] load = new double[loads.model.matrix.size()];
-            loads.feet.get(k).force().addTo(load);
-            loads.model.addPushes(loads.pushes[k], load);
-            totals.add(large.local(loads.model.factor.solve(load)));
+            SparseVector load = loads.model.withPushes(loads.feet.get(k).force(), loads.pushes[k]);
+            totals.add(large.local(loads.model.solveLoose(load)));
         }
         return totals.stream()
                 .map(total -> LargeDeflection.sum(total, local, -1))

@@ -108,7 +108,7 @@ final class LargeDeflection {
 
     /** The panel condensed on the cells' nodes, by way of all loose areas where they are of these. */
     private List<Condensation> steps() {
-        Condensation around = model.around;
+        Condensation around = model.around == null ? null : model.around.kept();
         int[] all = model.loose.corners;
         boolean within = Arrays.stream(nodes).allMatch(v -> Arrays.binarySearch(all, v) >= 0);
         if (around == null || !within) {

@@ -2,7 +2,6 @@ package corewright.sandwich;
 
 import corewright.linear.BlockMatrix;
 import corewright.linear.Cholesky;
-import corewright.linear.Condensation;
 import corewright.linear.NotPositiveDefiniteException;
 import corewright.linear.SparseVector;
 import corewright.sandwich.spec.Load;
@@ -36,8 +35,8 @@ public final class PanelModel {
     final BlockMatrix matrix;
     final Cholesky factor;
 
-    /** The panel on the nodes of all loose cells; null where nothing is loose. */
-    final @Nullable Condensation around;
+    /** The same factor with the panel on the nodes of all loose cells; null where nothing is loose. */
+    final Cholesky.@Nullable Around around;
 
     private final Map<Upright, double[]> uprights = new ConcurrentHashMap<>();
     private @Nullable Contact contact;
@@ -62,9 +61,8 @@ public final class PanelModel {
                 factor = Cholesky.factor(matrix, mesh.gridX, mesh.gridY);
                 around = null;
             } else {
-                Cholesky.Around both = Cholesky.around(matrix, mesh.gridX, mesh.gridY, loose.corners);
-                factor = both.factor();
-                around = both.kept();
+                around = Cholesky.around(matrix, mesh.gridX, mesh.gridY, loose.corners);
+                factor = around.factor();
             }
         } catch (NotPositiveDefiniteException e) {
             throw new UnsupportedPanelException("a part of its skins is held by nothing that the mesh can see");
@@ -180,14 +178,22 @@ public final class PanelModel {
         return q[2] - q[CellRows.PER_SURFACE + 2];
     }
 
-    /** The solution with loose skins resting on what is below, the rest linear. */
+    /** Linear displacements at the nodes of loose cells, zeros elsewhere, by forces anywhere: less work than to solve for all. */
+    double[] solveLoose(SparseVector forces) {
+        return around == null ? new double[matrix.size()] : around.solve(forces);
+    }
+
+    /** By how much a solution brings the skins nearer at the nodes where they may meet. */
+    double[] approaches(double[] x) {
+        return Arrays.stream(loose.nodes).mapToDouble(v -> approach(v, x)).toArray();
+    }
+
+    /** Loads with the pushes of loose skins that come to rest on what is below, the rest linear. */
     double[] withContact(List<Load> together) {
         double[] load = rightHandSide(together);
-        double[] x = factor.solve(load);
-        double[] approach =
-                Arrays.stream(loose.nodes).mapToDouble(v -> approach(v, x)).toArray();
-        addPushes(contact().settle(approach, new BitSet()), load);
-        return factor.solveRefined(matrix, load);
+        double[] x = solveLoose(SparseVector.of(load));
+        addPushes(contact().settle(approaches(x), new BitSet()), load);
+        return load;
     }
 
     /** Contact of the loose skins; the compliance it needs is found once. */

@@ -26,8 +26,8 @@ import java.util.TreeMap;
  * {@link ReducedFoot} finds them; forces on the rest of the panel are {@code K d + L q} at w and {@code -B q} at p.
  */
 final class ReducedArea {
-    /** Unknowns of an area up to which it pays: 2600 take some 2 s to eliminate, and 60 MB. */
-    private static final int MOST = 2600;
+    /** Unknowns of an area up to which it pays: 4000 take 72 MB for good and as much again while they are reduced. */
+    private static final int MOST = 4000;
 
     final LargeDeflection large;
 

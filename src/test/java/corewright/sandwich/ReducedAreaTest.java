@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -34,7 +35,7 @@ class ReducedAreaTest {
                     large.settle(local, List.of(), BALANCE).orElseThrow();
             double[][] carried = area.carried(List.of(foot.force(), foot.ask()));
             ReducedFoot.Settled reduced =
-                    new ReducedFoot(area, carried[0]).settle(List.of(), BALANCE).orElseThrow();
+                    new ReducedFoot(area, carried[0]).settle(List.of(), Optional.empty(), BALANCE).orElseThrow();
 
             double more = foot.ask().dot(model.factor.solve(large.forces(whole)));
             assertThat(reduced.at(carried[1])).isCloseTo(more, within(ROUNDING_MM));
