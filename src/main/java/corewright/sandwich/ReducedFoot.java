@@ -6,6 +6,7 @@ import corewright.linear.NotPositiveDefiniteException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Equilibrium of a {@link ReducedArea} under one load, by Newton's method as in {@link LargeDeflection#settle}: full steps, and
@@ -50,32 +51,36 @@ final class ReducedFoot {
         final double[] force;
 
         /**
-         * Membrane forces that the step to here foresaw, without the strain of the step's own slopes: a tangent with these finds the
+         * What the step to here had in strains of its own slopes; a tangent with the membrane forces without these finds the
          * equilibrium in few steps, as the skins' stretching does not fight each of them.
          */
-        double[] foreseen;
+        private final double[] own;
 
         final double energy;
 
         Shape(double[] d) {
+            this(d, null);
+        }
+
+        private Shape(double[] d, @Nullable Shape from) {
             this.d = d;
             slope = new double[2 * area.corner.length];
             q = added();
             bending = area.times(area.bend, d);
             double[] more = area.times(area.couple, d);
-            double[] own = area.times(area.stretch, q);
+            double[] stretched = area.times(area.stretch, q);
             force = new double[q.length];
             double sum = dot(d, bending) / 2;
             for (int k = 0; k < q.length; k++) {
-                force[k] = s[k] + more[k] + own[k];
-                sum += q[k] * (s[k] + more[k] + own[k] / 2);
+                force[k] = s[k] + more[k] + stretched[k];
+                sum += q[k] * (s[k] + more[k] + stretched[k] / 2);
             }
             for (int m = 0; m < area.meetingOuter.length; m++) {
                 double overlap = Math.max(0, overlap(m));
                 sum += area.large.spring[m] * overlap * overlap / 2;
             }
             energy = sum;
-            foreseen = force;
+            own = from == null ? new double[0] : strains(from);
         }
 
         private double total(int at) {
@@ -107,17 +112,25 @@ final class ReducedFoot {
         }
 
         Shape moved(double[] change, double step) {
-            Shape next = new Shape(LargeDeflection.sum(d, change, step));
-            double[] own = new double[q.length];
+            return new Shape(LargeDeflection.sum(d, change, step), this);
+        }
+
+        /** Strains of the slopes by which this shape differs from another. */
+        private double[] strains(Shape from) {
+            double[] strain = new double[q.length];
             for (int t = 0; t < area.corner.length; t++) {
-                double dx = next.slope[2 * t] - slope[2 * t];
-                double dy = next.slope[2 * t + 1] - slope[2 * t + 1];
-                own[3 * t] = dx * dx / 2;
-                own[3 * t + 1] = dy * dy / 2;
-                own[3 * t + 2] = dx * dy;
+                double dx = slope[2 * t] - from.slope[2 * t];
+                double dy = slope[2 * t + 1] - from.slope[2 * t + 1];
+                strain[3 * t] = dx * dx / 2;
+                strain[3 * t + 1] = dy * dy / 2;
+                strain[3 * t + 2] = dx * dy;
             }
-            next.foreseen = LargeDeflection.sum(next.force, area.times(area.stretch, own), -1);
-            return next;
+            return strain;
+        }
+
+        /** Membrane forces as the step to here foresaw them. */
+        double[] foreseen() {
+            return own.length == 0 ? force : LargeDeflection.sum(force, area.times(area.stretch, own), -1);
         }
 
         Settled settled(DenseFactor tangent) {
@@ -270,20 +283,17 @@ final class ReducedFoot {
     private double[][] tangent(Shape at, boolean stiffeningOnly) {
         int n = w0.length;
         double[][] growth = growth(at);
-        double[][] part = new double[n][n]; // (L + J'M/2) J
+        double[][] half = new double[3 * growth.length][n]; // L' + MJ/2
         for (int i = 0; i < n; i++) {
-            double[] half = area.couple[i].clone();
-            addHalf(half, i, growth);
-            for (int t = 0; t < growth.length; t++) {
-                double[] j = growth[t];
-                int[] corner = area.corner[t];
-                for (int a = 0; a < corner.length; a++) {
-                    if (corner[a] >= 0) {
-                        part[i][corner[a]] +=
-                                half[3 * t] * j[3 * a] + half[3 * t + 1] * j[3 * a + 1] + half[3 * t + 2] * j[3 * a + 2];
-                    }
-                }
+            double[] row = area.couple[i].clone();
+            addGrown(row, i, growth, area.stretch, 0.5);
+            for (int r = 0; r < row.length; r++) {
+                half[r][i] = row[r];
             }
+        }
+        double[][] part = new double[n][n]; // J' (L' + MJ/2)
+        for (int i = 0; i < n; i++) {
+            addGrown(part[i], i, growth, half, 1);
         }
         double[][] k = new double[n][];
         for (int i = 0; i < n; i++) {
@@ -292,8 +302,10 @@ final class ReducedFoot {
                 k[i][j] += part[i][j] + part[j][i];
             }
         }
+        double[] force = at.foreseen();
         for (int t = 0; t < growth.length; t++) {
-            addForces(k, at, t, stiffeningOnly);
+            double[] own = Arrays.copyOfRange(force, 3 * t, 3 * t + 3);
+            addForces(k, t, stiffeningOnly ? Karman.pullOnly(own) : own);
         }
         for (int m = 0; m < area.meetingOuter.length; m++) {
             if (at.overlap(m) > 0) {
@@ -303,18 +315,18 @@ final class ReducedFoot {
         return k;
     }
 
-    /** Adds row i of J'M/2: of M the rows of the strains that this deflection makes grow. */
-    private void addHalf(double[] half, int i, double[][] growth) {
+    /** Adds row i of J' times a matrix and a factor: the rows of the strains that this deflection makes grow. */
+    private void addGrown(double[] to, int i, double[][] growth, double[][] matrix, double times) {
         int[] at = area.cornersOf[i];
         double[][] rows = new double[3 * at.length / 2][];
         double[] factor = new double[rows.length];
         for (int c = 0; c < at.length; c += 2) {
             for (int e = 0; e < 3; e++) {
-                rows[3 * c / 2 + e] = area.stretch[3 * at[c] + e];
-                factor[3 * c / 2 + e] = -growth[at[c]][3 * at[c + 1] + e] / 2;
+                rows[3 * c / 2 + e] = matrix[3 * at[c] + e];
+                factor[3 * c / 2 + e] = -times * growth[at[c]][3 * at[c + 1] + e];
             }
         }
-        Dense.subtract(half, rows, factor, 0, 0);
+        Dense.subtract(to, rows, factor, 0, 0);
     }
 
     /** Growth of each skin's three added strains in a cell by its corners' deflections. */
@@ -334,10 +346,8 @@ final class ReducedFoot {
         return all;
     }
 
-    private void addForces(double[][] k, Shape at, int t, boolean stiffeningOnly) {
+    private void addForces(double[][] k, int t, double[] n) {
         Karman cell = area.large.karman[t / 2];
-        double[] force = Arrays.copyOfRange(at.foreseen, 3 * t, 3 * t + 3);
-        double[] n = stiffeningOnly ? Karman.pullOnly(force) : force;
         int[] corner = area.corner[t];
         for (int a = 0; a < corner.length; a++) {
             double gx = n[0] * cell.nx[a] + n[2] * cell.ny[a];
