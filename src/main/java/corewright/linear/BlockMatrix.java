@@ -93,6 +93,11 @@ public final class BlockMatrix {
         }
     }
 
+    /** Sets one entry of the block (a, b), a ≥ b; on the diagonal the mirror image is another one. */
+    void set(int a, int row, int b, int column, double amount) {
+        value[blockAt(a, b) + row * size(b) + column] = amount;
+    }
+
     /** Adds to one entry of the block (a, a), and to its mirror image. */
     public void addToDiagonalBlock(int a, int row, int column, double amount) {
         int at = blockAt(a, a);

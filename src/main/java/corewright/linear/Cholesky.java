@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.RecursiveTask;
+import java.util.stream.IntStream;
 
 /** K = Uᵀ U by the multifrontal method. Immutable once made; any number of threads may solve with it. */
 public final class Cholesky {
@@ -39,16 +40,7 @@ public final class Cholesky {
      * @throws NotPositiveDefiniteException if it is not
      */
     public static Cholesky factor(BlockMatrix a, double[] x, double[] y) {
-        return factor(a, x, y, new int[0]);
-    }
-
-    /**
-     * The same with some nodes eliminated last.
-     *
-     * @param last nodes, ascending: those that are all coupled with each other, as in {@link #condensed}
-     */
-    public static Cholesky factor(BlockMatrix a, double[] x, double[] y, int[] last) {
-        return new Order(a, x, y, last).factor(a);
+        return new Order(a, x, y, new int[0]).factor(a);
     }
 
     /** The order in which the unknowns of matrices of one structure are eliminated, found once for all of them. */
@@ -57,10 +49,11 @@ public final class Cholesky {
 
         /**
          * @param a any matrix of the structure
-         * @param last nodes that are eliminated last, ascending
+         * @param last nodes that are eliminated last, ascending: those that are all coupled with each other
          */
         public Order(BlockMatrix a, double[] x, double[] y, int[] last) {
-            fronts = new Fronts(a, new Dissection(a, x, y, last));
+            int[] others = others(a, last);
+            fronts = new Fronts(a, new Dissection(a, x, y, List.of(others), last));
         }
 
         /**
@@ -70,57 +63,76 @@ public final class Cholesky {
          */
         public Cholesky factor(BlockMatrix a) {
             Cholesky factor = new Cholesky(fronts);
-            factor.new Elimination(a, fronts.root).invoke();
+            factor.eliminate(a, fronts.root);
             return factor;
         }
     }
 
-    /**
-     * The Schur complement on some nodes: the matrix that is left when all others are eliminated, {@code K_kk - K_kr K_rr⁻¹
-     * K_rk}. Nodes that have eliminated neighbours are all coupled in it.
-     *
-     * @param keep nodes, ascending; the result numbers them from 0 in this order
-     * @throws NotPositiveDefiniteException if the eliminated part is not positive definite
-     */
-    public static BlockMatrix condensed(BlockMatrix a, double[] x, double[] y, int[] keep) {
-        if (keep.length == 0) {
-            return new BlockMatrix(new int[0], new int[0][]);
+    /** A factorisation, and what it left of the matrix on some nodes on its way. */
+    public record Around(Cholesky factor, Condensation kept) {
+        /** The solution at the nodes kept, by forces anywhere; zeros at the others, which are not solved for. */
+        public double[] solve(SparseVector forces) {
+            double[] x = kept.onWhole(kept.carried(List.of(forces))[0]);
+            factor.solveAfter(kept.eliminated(), x);
+            return x;
         }
-        Fronts fronts = new Fronts(a, new Dissection(a, x, y, keep));
-        int[] rest = fronts.children[fronts.root];
-        int[] rim = rest.length == 0 ? new int[0] : fronts.boundaryNodes(rest[0]);
-        BlockMatrix condensed = a.among(keep, rim);
-        if (rest.length > 0) {
-            Cholesky factor = new Cholesky(fronts);
-            double[][] left = factor.new Elimination(a, rest[0]).invoke();
-            int row = 0;
-            for (int v : rim) {
-                int column = 0;
-                for (int b : rim) {
-                    if (b <= v) {
-                        condensed.add(
-                                Arrays.binarySearch(keep, v),
-                                Arrays.binarySearch(keep, b),
-                                block(left, a, v, row, b, column));
-                    }
-                    column += a.size(b);
-                }
-                row += a.size(v);
-            }
-        }
-        return condensed;
     }
 
-    /** A block of a symmetric matrix of which the upper triangle is held. */
-    private static double[] block(double[][] upper, BlockMatrix a, int v, int row, int b, int column) {
-        double[] block = new double[a.size(v) * a.size(b)];
-        for (int i = 0; i < a.size(v); i++) {
-            for (int j = 0; j < a.size(b); j++) {
-                int r = Math.min(row + i, column + j);
-                block[i * a.size(b) + j] = upper[r][Math.max(row + i, column + j)];
-            }
+    /**
+     * Factors a symmetric positive definite matrix so that all but some nodes are eliminated first, and hands on what is left on these
+     * then: one elimination for both.
+     *
+     * @param keep nodes, ascending
+     * @throws NotPositiveDefiniteException if it is not
+     */
+    public static Around around(BlockMatrix a, double[] x, double[] y, int[] keep) {
+        int[] others = others(a, keep);
+        int[] rim = Arrays.stream(keep)
+                .filter(v -> Arrays.stream(a.neighbours(v)).anyMatch(b -> Arrays.binarySearch(keep, b) < 0))
+                .toArray();
+        int[] inside = Arrays.stream(keep)
+                .filter(v -> Arrays.binarySearch(rim, v) < 0)
+                .toArray();
+        Cholesky factor = new Cholesky(new Fronts(a, new Dissection(a, x, y, List.of(others, inside), rim)));
+        int root = factor.fronts.root;
+        if (others.length == 0) {
+            factor.eliminate(a, root);
+            return new Around(
+                    factor, new Condensation(a, keep, new Eliminated(factor, Eliminated.NONE, new double[0][])));
         }
-        return block;
+        int outside = keep.length == 0 ? root : factor.fronts.children[root][0];
+        Elimination first = factor.new Elimination(a, outside);
+        double[][] left = first.invoke();
+        if (outside != root) {
+            factor.new Elimination(a, root, first).invoke();
+        }
+        return new Around(factor, new Condensation(a, keep, new Eliminated(factor, outside, left)));
+    }
+
+    private static int[] others(BlockMatrix a, int[] nodes) {
+        return IntStream.range(0, a.nodes())
+                .filter(v -> Arrays.binarySearch(nodes, v) < 0)
+                .toArray();
+    }
+
+    /** Eliminates all nodes but some, in ascending order. */
+    static Eliminated eliminated(BlockMatrix a, double[] x, double[] y, int[] keep) {
+        int[] others = others(a, keep);
+        Cholesky factor = new Cholesky(new Fronts(a, new Dissection(a, x, y, List.of(others), keep)));
+        if (others.length == 0) {
+            return new Eliminated(factor, Eliminated.NONE, new double[0][]);
+        }
+        int root = factor.fronts.root;
+        int outside = keep.length == 0 ? root : factor.fronts.children[root][0];
+        return new Eliminated(factor, outside, factor.eliminate(a, outside));
+    }
+
+    private double[][] eliminate(BlockMatrix a, int front) {
+        return new Elimination(a, front).invoke();
+    }
+
+    Fronts fronts() {
+        return fronts;
     }
 
     /** Number of entries of U, zeros inside fronts among them. */
@@ -138,23 +150,29 @@ public final class Cholesky {
 
         private final transient BlockMatrix a;
         private final int front;
+        private final List<Elimination> done;
 
-        Elimination(BlockMatrix a, int front) {
+        /** @param done branches that are eliminated already */
+        Elimination(BlockMatrix a, int front, Elimination... done) {
             this.a = a;
             this.front = front;
+            this.done = List.of(done);
         }
 
         @Override
         protected double[][] compute() {
             List<Elimination> branches = new ArrayList<>();
             for (int child : fronts.children[front]) {
-                branches.add(new Elimination(a, child));
+                if (done.stream().noneMatch(d -> d.front == child)) {
+                    branches.add(new Elimination(a, child));
+                }
             }
             if (fronts.subtree[front] > TASK_UNKNOWNS) {
                 ForkJoinTask.invokeAll(branches);
             } else {
                 branches.forEach(ForkJoinTask::invoke);
             }
+            branches.addAll(0, done);
             int p = fronts.pivots[front];
             Front f = Front.zero(p, fronts.rows[front].length - p);
             takeEntries(a, front, f);
@@ -223,13 +241,18 @@ public final class Cholesky {
     /** Solves K x = b. */
     public double[] solve(double[] b) {
         double[] x = b.clone();
-        for (int f = 0; f < own.length; f++) {
+        solveAfter(Eliminated.NONE, x);
+        return x;
+    }
+
+    /** Solves for what fronts after a given one eliminate. */
+    private void solveAfter(int last, double[] x) {
+        for (int f = last + 1; f < own.length; f++) {
             forward(f, x);
         }
-        for (int f = own.length - 1; f >= 0; f--) {
+        for (int f = own.length - 1; f > last; f--) {
             backward(f, x);
         }
-        return x;
     }
 
     /** Solves, then corrects the solution once from its own residual. */

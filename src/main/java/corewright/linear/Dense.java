@@ -140,22 +140,6 @@ public final class Dense {
         }
     }
 
-    /**
-     * Solves a symmetric positive definite system; the matrix, of which the upper triangle is read, is taken over.
-     *
-     * @throws NotPositiveDefiniteException if it is not
-     */
-    public static double[] solve(double[][] a, double[] b) {
-        int n = a.length;
-        eliminate(new Front(a, new double[n][0], new double[0][0]));
-        double[] x = b.clone();
-        forward(new double[][] {x}, new double[1][0], a, new double[n][0]);
-        for (int j = n - 1; j >= 0; j--) {
-            x[j] = (x[j] - dot(a[j], x, j + 1)) / a[j][j];
-        }
-        return x;
-    }
-
     /** {@code c -= Σ factor[q] b[first + q]}, from a column on. */
     public static void subtract(double[] c, double[][] b, double[] factor, int first, int column) {
         int q = 0;

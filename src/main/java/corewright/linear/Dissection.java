@@ -29,24 +29,24 @@ final class Dissection {
      * @param y place of each node
      */
     Dissection(BlockMatrix graph, double[] x, double[] y) {
-        this(graph, x, y, new int[0]);
+        this(graph, x, y, List.of(IntStream.range(0, graph.nodes()).toArray()), new int[0]);
     }
 
-    /** @param last nodes that make the root's front, ascending; none for a root of its own choice */
-    Dissection(BlockMatrix graph, double[] x, double[] y, int[] last) {
+    /**
+     * @param parts the nodes but the last ones, in parts that do not touch each other; each has a front that holds it
+     * @param last nodes that make the root's front; none for a root of its own choice, where there is one part
+     */
+    Dissection(BlockMatrix graph, double[] x, double[] y, List<int[]> parts, int[] last) {
         this.graph = graph;
         this.x = x;
         this.y = y;
         label = new int[graph.nodes()];
-        int[] rest = IntStream.range(0, graph.nodes())
-                .filter(v -> Arrays.binarySearch(last, v) < 0)
+        int[] branches = parts.stream()
+                .filter(part -> part.length > 0)
+                .mapToInt(this::cut)
                 .toArray();
-        if (last.length == 0) {
-            cut(rest);
-        } else if (rest.length == 0) {
-            close(last);
-        } else {
-            close(last, cut(rest));
+        if (last.length > 0 || branches.length != 1) {
+            close(last, branches);
         }
     }
 

@@ -1,7 +1,7 @@
 package corewright.linear;
 
 import java.util.Arrays;
-import java.util.stream.IntStream;
+import java.util.BitSet;
 
 /** What the factorisation needs to know before it sees a number: the fronts, their rows, and where left-overs go. */
 final class Fronts {
@@ -73,42 +73,83 @@ final class Fronts {
 
     /** Positions of the nodes that remain coupled with a front's own once these are eliminated. */
     private int[] boundary(BlockMatrix a, int f, int start, int end) {
-        IntStream later = IntStream.range(start, end).flatMap(p -> Arrays.stream(a.neighbours(order[p])));
-        for (int child : children[f]) {
-            later = IntStream.concat(later, Arrays.stream(nodes[child]));
+        BitSet later = new BitSet();
+        for (int p = start; p < end; p++) {
+            mark(a.neighbours(order[p]), end, later);
         }
-        return later.map(v -> position[v])
-                .filter(p -> p >= end)
-                .sorted()
-                .distinct()
-                .toArray();
+        for (int child : children[f]) {
+            mark(nodes[child], end, later);
+        }
+        int[] found = new int[later.cardinality()];
+        int next = 0;
+        for (int p = later.nextSetBit(end); p >= 0; p = later.nextSetBit(p + 1)) {
+            found[next++] = p;
+        }
+        return found;
+    }
+
+    private void mark(int[] some, int end, BitSet later) {
+        for (int v : some) {
+            if (position[v] >= end) {
+                later.set(position[v]);
+            }
+        }
     }
 
     private void number(BlockMatrix a, int f) {
-        nodes[f] = Arrays.stream(boundary[f]).map(p -> order[p]).toArray();
-        int[] eliminated = Arrays.stream(own[f]).flatMap(v -> unknowns(a, v)).toArray();
-        pivots[f] = eliminated.length;
-        subtree[f] = eliminated.length;
-        rows[f] = IntStream.concat(
-                        Arrays.stream(eliminated), Arrays.stream(nodes[f]).flatMap(v -> unknowns(a, v)))
-                .toArray();
-        boundaryRow[f] = new int[nodes[f].length];
+        int n = boundary[f].length;
+        nodes[f] = new int[n];
+        boundaryRow[f] = new int[n];
+        pivots[f] = unknowns(a, own[f]);
         int next = pivots[f];
-        for (int b = 0; b < nodes[f].length; b++) {
+        for (int b = 0; b < n; b++) {
+            nodes[f][b] = order[boundary[f][b]];
             boundaryRow[f][b] = next;
             next += a.size(nodes[f][b]);
         }
-        for (int row = 0; row < eliminated.length; row++) {
-            frontOf[eliminated[row]] = f;
-            rowOf[eliminated[row]] = row;
+        rows[f] = new int[next];
+        fill(a, own[f], rows[f], 0);
+        fill(a, nodes[f], rows[f], pivots[f]);
+        for (int row = 0; row < pivots[f]; row++) {
+            frontOf[rows[f][row]] = f;
+            rowOf[rows[f][row]] = row;
         }
+        subtree[f] = pivots[f];
         for (int child : children[f]) {
             parent[child] = f;
             subtree[f] += subtree[child];
-            rowInParent[child] = Arrays.stream(nodes[child])
-                    .flatMap(v -> IntStream.range(0, a.size(v)).map(k -> rowIn(f, a, v) + k))
-                    .toArray();
+            rowInParent[child] = rowsIn(f, a, nodes[child]);
         }
+    }
+
+    private static int unknowns(BlockMatrix a, int[] some) {
+        int n = 0;
+        for (int v : some) {
+            n += a.size(v);
+        }
+        return n;
+    }
+
+    /** Writes the unknowns of nodes one after the other. */
+    private static void fill(BlockMatrix a, int[] some, int[] to, int from) {
+        int next = from;
+        for (int v : some) {
+            for (int k = 0; k < a.size(v); k++) {
+                to[next++] = a.first(v) + k;
+            }
+        }
+    }
+
+    private int[] rowsIn(int f, BlockMatrix a, int[] some) {
+        int[] found = new int[unknowns(a, some)];
+        int next = 0;
+        for (int v : some) {
+            int row = a.size(v) == 0 ? 0 : rowIn(f, a, v);
+            for (int k = 0; k < a.size(v); k++) {
+                found[next++] = row + k;
+            }
+        }
+        return found;
     }
 
     /** The nodes on a front's boundary, by elimination position. */
@@ -129,9 +170,5 @@ final class Fronts {
 
     int positionOf(int node) {
         return position[node];
-    }
-
-    private static IntStream unknowns(BlockMatrix a, int node) {
-        return IntStream.range(a.first(node), a.first(node) + a.size(node));
     }
 }

@@ -1,61 +1,148 @@
 package corewright.linear;
 
-import corewright.linear.Dense.Front;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
-/** What is left of a matrix, bordered by further columns, once most of its unknowns are eliminated. */
+/**
+ * What is left of a matrix, bordered by further columns, once most of its unknowns are eliminated. With the matrix A parted into
+ * kept unknowns w and the others p, and columns B that touch only others:
+ *
+ * <pre>
+ *   [ A_ww   0 ]   [ A_wp ]          [ A_wp ]ᵀ
+ *   [  0     0 ] - [ B_pᵀ ] A_pp⁻¹   [ B_pᵀ ]
+ * </pre>
+ *
+ * <p>and of forces {@code [ f_w ; 0 ] - [ A_wp ; B_pᵀ ] A_pp⁻¹ f_p}.
+ */
 public final class Schur {
-    private Schur() {}
+    private final Eliminated others;
+
+    /** Of each unknown of A, its number in the bordered matrix. */
+    private final int[] place;
+
+    /** Of each unknown of the bordered matrix, its number among those kept, then the columns; -1 if it is eliminated. */
+    private final int[] kept;
+
+    private final double[][] left;
 
     /**
-     * With the matrix A parted into kept unknowns w and the others p, and columns B that touch only others:
-     *
-     * <pre>
-     *   [ A_ww   0 ]   [ A_wp ]          [ A_wp ]ᵀ
-     *   [  0     0 ] - [ B_pᵀ ] A_pp⁻¹   [ B_pᵀ ]
-     * </pre>
-     *
+     * @param x place of each node, for the elimination order
+     * @param y place of each node
      * @param keep unknowns w, ascending
      * @param columns B
-     * @return all of it, first the kept unknowns, then the columns
      * @throws NotPositiveDefiniteException if A_pp is not positive definite
      */
-    public static double[][] on(BlockMatrix a, int[] keep, List<SparseVector> columns) {
-        int[] place = new int[a.size()];
-        int others = 0;
+    public Schur(BlockMatrix a, double[] x, double[] y, int[] keep, List<SparseVector> columns) {
+        int n = a.nodes();
+        Split split = new Split(a, keep);
+        BlockMatrix bordered = bordered(a, split, columns);
+        place = new int[a.size()];
+        kept = new int[bordered.size()];
+        Arrays.fill(kept, -1);
         for (int i = 0; i < place.length; i++) {
-            int kept = Arrays.binarySearch(keep, i);
-            place[i] = kept >= 0 ? -1 - kept : others++;
+            place[i] = bordered.first(split.node[i]) + split.within[i];
         }
-        Front f = Front.zero(others, keep.length + columns.size());
-        a.forEach((i, j, value) -> put(f, place[i], place[j], value));
+        for (int k = 0; k < keep.length; k++) {
+            kept[place[keep[k]]] = k;
+        }
+        for (int c = 0; c < columns.size(); c++) {
+            kept[bordered.first(2 * n + c)] = keep.length + c;
+        }
+        double[] px = Arrays.copyOf(x, bordered.nodes());
+        double[] py = Arrays.copyOf(y, bordered.nodes());
+        others = Cholesky.eliminated(
+                bordered, px, py, IntStream.range(n, bordered.nodes()).toArray());
+        left = new double[keep.length + columns.size()][keep.length + columns.size()];
+        bordered.forEach((i, j, value) -> {
+            if (kept[i] >= 0 && kept[j] >= 0) {
+                left[kept[i]][kept[j]] = value;
+                left[kept[j]][kept[i]] = value;
+            }
+        });
+        int[] rows = others.rows();
+        for (int i = 0; i < rows.length; i++) {
+            for (int j = i; j < rows.length; j++) {
+                double value = others.left()[i][j];
+                left[kept[rows[i]]][kept[rows[j]]] += value;
+                if (j > i) {
+                    left[kept[rows[j]]][kept[rows[i]]] += value;
+                }
+            }
+        }
+    }
+
+    /** Each node parted in two, the second of what is kept. */
+    private static final class Split {
+        final int[] sizes;
+        final int[] node;
+        final int[] within;
+
+        Split(BlockMatrix a, int[] keep) {
+            int n = a.nodes();
+            sizes = new int[2 * n];
+            node = new int[a.size()];
+            within = new int[a.size()];
+            for (int v = 0; v < n; v++) {
+                for (int i = a.first(v); i < a.first(v) + a.size(v); i++) {
+                    node[i] = Arrays.binarySearch(keep, i) >= 0 ? n + v : v;
+                    within[i] = sizes[node[i]]++;
+                }
+            }
+        }
+    }
+
+    private static BlockMatrix bordered(BlockMatrix a, Split split, List<SparseVector> columns) {
+        int n = a.nodes();
+        List<int[]> cliques = new ArrayList<>();
+        for (int v = 0; v < n; v++) {
+            for (int b : a.neighbours(v)) {
+                if (b <= v) {
+                    cliques.add(new int[] {v, n + v, b, n + b});
+                }
+            }
+        }
+        int[] sizes = Arrays.copyOf(split.sizes, 2 * n + columns.size());
+        for (int c = 0; c < columns.size(); c++) {
+            sizes[2 * n + c] = 1;
+            SparseVector column = columns.get(c);
+            for (int k = 0; k < column.length(); k++) {
+                cliques.add(new int[] {2 * n + c, split.node[column.index(k)]});
+            }
+        }
+        BlockMatrix bordered = new BlockMatrix(sizes, cliques.toArray(int[][]::new));
+        a.forEach((i, j, value) -> {
+            boolean swap = split.node[i] < split.node[j];
+            int row = swap ? j : i;
+            int column = swap ? i : j;
+            bordered.set(split.node[row], split.within[row], split.node[column], split.within[column], value);
+        });
         for (int c = 0; c < columns.size(); c++) {
             SparseVector column = columns.get(c);
             for (int k = 0; k < column.length(); k++) {
-                put(f, place[column.index(k)], -1 - keep.length - c, column.value(k));
+                int i = column.index(k);
+                bordered.set(2 * n + c, 0, split.node[i], split.within[i], column.value(k));
             }
         }
-        Dense.eliminate(f);
-        double[][] left = f.left();
-        for (int i = 0; i < left.length; i++) {
-            for (int j = 0; j < i; j++) {
-                left[i][j] = left[j][i];
-            }
-        }
+        return bordered;
+    }
+
+    /** All of what is left, first the kept unknowns, then the columns. */
+    public double[][] left() {
         return left;
     }
 
-    /** Sets an entry of the upper triangle; places below 0 are those of what is left, from -1 down. */
-    private static void put(Front f, int i, int j, double value) {
-        if (i >= 0 && j >= 0) {
-            f.own()[Math.min(i, j)][Math.max(i, j)] = value;
-        } else if (i >= 0) {
-            f.rest()[i][-1 - j] = value;
-        } else if (j >= 0) {
-            f.rest()[j][-1 - i] = value;
-        } else {
-            f.left()[Math.min(-1 - i, -1 - j)][Math.max(-1 - i, -1 - j)] = value;
+    /** What is left of forces, by rows. */
+    public double[][] carried(double[][] forces) {
+        List<SparseVector> all = new ArrayList<>();
+        for (double[] force : forces) {
+            double[] here = new double[kept.length];
+            for (int i = 0; i < force.length; i++) {
+                here[place[i]] = force[i];
+            }
+            all.add(SparseVector.of(here));
         }
+        return others.carried(all, kept, left.length);
     }
 }

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
@@ -65,6 +66,8 @@ final class AreaPull {
     /** Displacements of the area's nodes under feet that are known; only deflections of the reduced area. */
     private final double[][] shapes;
 
+    private final ReducedFoot.@Nullable Settled[] settled;
+
     private @Nullable ReducedArea reduced;
 
     /** @param places with contact */
@@ -75,6 +78,7 @@ final class AreaPull {
         alike = new FootLikeness(loads.model, area, places);
         ratio = new double[places.length];
         shapes = new double[places.length][];
+        settled = new ReducedFoot.Settled[places.length];
         Arrays.fill(ratio, Double.NaN);
     }
 
@@ -146,6 +150,7 @@ final class AreaPull {
                     double found = whole[i].mm / places[some[i]].deflectionMm();
                     ratio[some[i]] = found;
                     shapes[some[i]] = whole[i].shape;
+                    settled[some[i]] = whole[i].settled.orElse(null);
                     known.add(some[i]);
                     moved |= Math.abs(found - 1) > UNMOVED;
                     worst = Math.max(worst, Double.isNaN(foretold[i]) ? 1 : Math.abs(foretold[i] / found - 1));
@@ -172,7 +177,7 @@ final class AreaPull {
 
     /** Deflection under a foot, and displacements of the area's nodes. */
     @SuppressWarnings("ArrayRecordComponent") // handed on, never compared
-    private record Reckoned(double mm, double[] shape) {}
+    private record Reckoned(double mm, double[] shape, Optional<ReducedFoot.Settled> settled) {}
 
     /** A foot with the pull of this area; other areas rest as they do without it. Null if no equilibrium is found. */
     private @Nullable Reckoned whole(LargeDeflection large, int k) {
@@ -185,20 +190,23 @@ final class AreaPull {
         double[] push = loads.pushes[k];
         double[] elsewhere = push == null ? new double[0] : elsewhere(push);
         boolean apart = Arrays.stream(elsewhere).allMatch(p -> p == 0);
-        double[] local = on.solve(apart ? foot.force() : model.withPushes(foot.force(), elsewhere));
-        List<double[]> begin = new ArrayList<>();
-        alike.mostAlike(k, known, ALIKE).forEach(like -> begin.add(shapes[like]));
+        List<SparseVector> forces = new ArrayList<>(List.of(
+                apart ? foot.force() : model.withPushes(foot.force(), elsewhere), foot.ask()));
         if (push != null) {
-            begin.add(on.deflections(on.solve(model.withPushes(foot.force(), push))));
+            forces.add(model.withPushes(foot.force(), push));
         }
+        double[][] carried = on.carried(forces);
+        List<ReducedFoot.Settled> like = alike.mostAlike(k, known, ALIKE).stream()
+                .map(other -> settled[other])
+                .toList();
+        Optional<double[]> resting = push == null ? Optional.empty() : Optional.of(on.deflections(carried[2]));
         double more = apart
                 ? 0
-                : foot.ask()
-                        .dot(model.factor.solve(model.full(model.withPushes(SparseVector.of(Map.of()), elsewhere))));
-        return new ReducedFoot(on, local)
-                .settle(begin, BALANCE)
-                .map(settled -> new Reckoned(
-                        places[k].linearMm() + more + settled.at(on, on.solve(foot.ask())), settled.shape()))
+                : model.withPushes(SparseVector.of(Map.of()), elsewhere).dot(model.solveLoose(foot.ask()));
+        return new ReducedFoot(on, carried[0])
+                .settle(like, resting, BALANCE)
+                .map(found -> new Reckoned(
+                        places[k].linearMm() + more + found.at(carried[1]), found.shape(), Optional.of(found)))
                 .orElse(null);
     }
 
@@ -211,17 +219,16 @@ final class AreaPull {
         }
         double[] load = others.clone();
         foot.force().addTo(load);
-        double[] linear = model.factor.solve(load);
-        double[] local = large.local(linear);
+        double[] local = large.local(model.solveLoose(SparseVector.of(load)));
         return large.settle(local, guesses(large, k, local), BALANCE)
                 .map(settled -> {
                     double[] shape = LargeDeflection.sum(local, settled.added(), 1);
                     OptionalDouble here = large.at(shape, foot.ask());
                     double[] more = here.isPresent() ? new double[0] : large.forces(settled);
                     Arrays.setAll(more, i -> more[i] + others[i]);
-                    double mm = here.orElseGet(
-                            () -> places[k].linearMm() + foot.ask().dot(model.factor.solve(more)));
-                    return new Reckoned(mm, shape);
+                    double mm = here.orElseGet(() -> places[k].linearMm()
+                            + SparseVector.of(more).dot(model.solveLoose(foot.ask())));
+                    return new Reckoned(mm, shape, Optional.empty());
                 })
                 .orElse(null);
     }
@@ -231,10 +238,8 @@ final class AreaPull {
         List<double[]> totals = new ArrayList<>();
         alike.mostAlike(k, known, ALIKE).forEach(foot -> totals.add(shapes[foot]));
         if (loads.pushes[k] != null) {
-            double[] load = new double[loads.model.matrix.size()];
-            loads.feet.get(k).force().addTo(load);
-            loads.model.addPushes(loads.pushes[k], load);
-            totals.add(large.local(loads.model.factor.solve(load)));
+            SparseVector load = loads.model.withPushes(loads.feet.get(k).force(), loads.pushes[k]);
+            totals.add(large.local(loads.model.solveLoose(load)));
         }
         return totals.stream()
                 .map(total -> LargeDeflection.sum(total, local, -1))

@@ -1,7 +1,6 @@
 package corewright.sandwich;
 
-import corewright.linear.BlockMatrix;
-import corewright.linear.Cholesky;
+import corewright.linear.DenseFactor;
 import corewright.linear.SparseVector;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -114,17 +113,15 @@ final class Contact {
         if (n == 0) {
             return push;
         }
-        double[] c = new double[n * n];
+        double[][] c = new double[n][n];
         double[] b = new double[n];
         for (int i = 0; i < n; i++) {
-            for (int j = 0; j < n; j++) {
-                c[i * n + j] = compliance[nodes[i]][nodes[j]];
+            for (int j = i; j < n; j++) {
+                c[i][j] = compliance[nodes[i]][nodes[j]];
             }
             b[i] = over[nodes[i]];
         }
-        BlockMatrix dense = new BlockMatrix(new int[] {n}, new int[][] {{0}});
-        dense.add(0, 0, c);
-        double[] some = Cholesky.factor(dense, new double[1], new double[1]).solve(b);
+        double[] some = DenseFactor.over(c).solve(b);
         for (int i = 0; i < n; i++) {
             push[nodes[i]] = some[i];
         }

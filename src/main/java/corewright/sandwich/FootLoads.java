@@ -95,21 +95,15 @@ final class FootLoads {
 
     /** Step 2 of one foot, by solving for it. */
     private void rest(Place[] places, int k) {
-        double[] load = new double[model.matrix.size()];
-        feet.get(k).force().addTo(load);
-        double[] linear = model.factor.solve(load);
-        double[] approach = Arrays.stream(model.loose.nodes)
-                .mapToDouble(v -> model.approach(v, linear))
-                .toArray();
+        double[] approach =
+                model.approaches(model.solveLoose(feet.get(k).force()));
         BitSet touching = new BitSet();
         double[] push = model.contact().settle(approach, touching);
         if (!touching.isEmpty()) {
             pushes[k] = push;
-            double[] more = new double[load.length];
-            model.addPushes(push, more);
             Place p = places[k];
-            double mm = p.linearMm() + feet.get(k).ask().dot(model.factor.solve(more));
-            places[k] = new Place(p.x(), p.y(), mm, p.linearMm(), Theory.CONTACT);
+            double less = dot(push, model.approaches(model.solveLoose(feet.get(k).ask())));
+            places[k] = new Place(p.x(), p.y(), p.linearMm() - less, p.linearMm(), Theory.CONTACT);
         }
     }
 

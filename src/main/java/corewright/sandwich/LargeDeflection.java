@@ -2,6 +2,7 @@ package corewright.sandwich;
 
 import corewright.linear.BlockMatrix;
 import corewright.linear.Cholesky;
+import corewright.linear.Condensation;
 import corewright.linear.NotPositiveDefiniteException;
 import corewright.linear.SparseVector;
 import java.util.Arrays;
@@ -59,6 +60,8 @@ final class LargeDeflection {
     final double[] gap;
     final double[] spring;
 
+    private final List<Condensation> steps;
+
     final BlockMatrix stiffness;
     final Cholesky.Order order;
 
@@ -94,12 +97,44 @@ final class LargeDeflection {
         meeting = Arrays.stream(inside).map(k -> number(loose.nodes[k])).toArray();
         gap = Arrays.stream(inside).mapToDouble(k -> loose.gap[k]).toArray();
         spring = Arrays.stream(inside).mapToDouble(k -> loose.spring[k]).toArray();
-        stiffness = Cholesky.condensed(model.matrix, model.mesh.gridX, model.mesh.gridY, nodes);
+        steps = steps();
+        stiffness = steps.get(steps.size() - 1).matrix();
         rim = rim();
         firsts = Arrays.stream(nodes).map(model.matrix::first).toArray();
-        x = Arrays.stream(nodes).mapToDouble(v -> model.mesh.gridX[v]).toArray();
-        y = Arrays.stream(nodes).mapToDouble(v -> model.mesh.gridY[v]).toArray();
+        x = at(nodes, model.mesh.gridX);
+        y = at(nodes, model.mesh.gridY);
         order = new Cholesky.Order(stiffness, x, y, rim);
+    }
+
+    /** The panel condensed on the cells' nodes, by way of all loose areas where they are of these. */
+    private List<Condensation> steps() {
+        Condensation around = model.around == null ? null : model.around.kept();
+        int[] all = model.loose.corners;
+        boolean within = Arrays.stream(nodes).allMatch(v -> Arrays.binarySearch(all, v) >= 0);
+        if (around == null || !within) {
+            return List.of(Condensation.of(model.matrix, model.mesh.gridX, model.mesh.gridY, nodes));
+        }
+        if (all.length == nodes.length) {
+            return List.of(around);
+        }
+        int[] keep =
+                Arrays.stream(nodes).map(v -> Arrays.binarySearch(all, v)).toArray();
+        Condensation alone =
+                Condensation.of(around.matrix(), at(all, model.mesh.gridX), at(all, model.mesh.gridY), keep);
+        return List.of(around, alone);
+    }
+
+    private static double[] at(int[] nodes, double[] place) {
+        return Arrays.stream(nodes).mapToDouble(v -> place[v]).toArray();
+    }
+
+    /** What forces anywhere on the panel leave on the cells' nodes, by rows. */
+    double[][] carried(List<SparseVector> forces) {
+        double[][] carried = steps.get(0).carried(forces);
+        for (Condensation step : steps.subList(1, steps.size())) {
+            carried = step.carried(Arrays.stream(carried).map(SparseVector::of).toList());
+        }
+        return carried;
     }
 
     private int[] rim() {

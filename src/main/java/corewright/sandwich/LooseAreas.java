@@ -19,6 +19,9 @@ final class LooseAreas {
     /** Cells without a bond, ascending. */
     final int[] cells;
 
+    /** Nodes of these cells, ascending. */
+    final int[] corners;
+
     /** Nodes all of whose cells are loose, ascending; gap and springs (N/mm) of each. */
     final int[] nodes;
 
@@ -52,6 +55,7 @@ final class LooseAreas {
             }
         }
         cells = loose.stream().mapToInt(c -> c).toArray();
+        corners = touched.stream().toArray();
         nodes = touched.stream().filter(v -> !bonded[v]).toArray();
         gap = Arrays.stream(nodes).mapToDouble(v -> gaps[v]).toArray();
         spring = Arrays.stream(nodes).mapToDouble(v -> springs[v]).toArray();

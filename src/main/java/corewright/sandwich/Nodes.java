@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * The unknowns of each node and how its fifteen displacements (outer skin, inner skin, middle of the core; five each) follow
@@ -78,13 +77,24 @@ final class Nodes {
                 transform[v][row * size[v] + c] = columns.get(c)[row];
             }
         }
-        int[] at = IntStream.range(0, transform[v].length)
-                .filter(e -> transform[v][e] != 0)
-                .toArray();
-        entries[v] = new Entries(
-                Arrays.stream(at).map(e -> e / size[v]).toArray(),
-                Arrays.stream(at).map(e -> e % size[v]).toArray(),
-                Arrays.stream(at).mapToDouble(e -> transform[v][e]).toArray());
+        entries[v] = entries(transform[v], size[v]);
+    }
+
+    private static Entries entries(double[] transform, int columns) {
+        int n = 0;
+        for (double value : transform) {
+            n += value != 0 ? 1 : 0;
+        }
+        Entries found = new Entries(new int[n], new int[n], new double[n]);
+        int next = 0;
+        for (int e = 0; e < transform.length; e++) {
+            if (transform[e] != 0) {
+                found.row[next] = e / columns;
+                found.column[next] = e % columns;
+                found.value[next++] = transform[e];
+            }
+        }
+        return found;
     }
 
     private static void requireHeld(Mesh mesh, Edges edges) {

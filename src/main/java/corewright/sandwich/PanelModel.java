@@ -34,6 +34,10 @@ public final class PanelModel {
     final LooseAreas loose;
     final BlockMatrix matrix;
     final Cholesky factor;
+
+    /** The same factor with the panel on the nodes of all loose cells; null where nothing is loose. */
+    final Cholesky.@Nullable Around around;
+
     private final Map<Upright, double[]> uprights = new ConcurrentHashMap<>();
     private @Nullable Contact contact;
     private final Map<Long, LargeDeflection> large = new HashMap<>();
@@ -53,7 +57,13 @@ public final class PanelModel {
         loose = new LooseAreas(panel, mesh, zones);
         matrix = assemble();
         try {
-            factor = Cholesky.factor(matrix, mesh.gridX, mesh.gridY);
+            if (loose.none()) {
+                factor = Cholesky.factor(matrix, mesh.gridX, mesh.gridY);
+                around = null;
+            } else {
+                around = Cholesky.around(matrix, mesh.gridX, mesh.gridY, loose.corners);
+                factor = around.factor();
+            }
         } catch (NotPositiveDefiniteException e) {
             throw new UnsupportedPanelException("a part of its skins is held by nothing that the mesh can see");
         }
@@ -168,14 +178,22 @@ public final class PanelModel {
         return q[2] - q[CellRows.PER_SURFACE + 2];
     }
 
-    /** The solution with loose skins resting on what is below, the rest linear. */
+    /** Linear displacements at the nodes of loose cells, zeros elsewhere, by forces anywhere: less work than to solve for all. */
+    double[] solveLoose(SparseVector forces) {
+        return around == null ? new double[matrix.size()] : around.solve(forces);
+    }
+
+    /** By how much a solution brings the skins nearer at the nodes where they may meet. */
+    double[] approaches(double[] x) {
+        return Arrays.stream(loose.nodes).mapToDouble(v -> approach(v, x)).toArray();
+    }
+
+    /** Loads with the pushes of loose skins that come to rest on what is below, the rest linear. */
     double[] withContact(List<Load> together) {
         double[] load = rightHandSide(together);
-        double[] x = factor.solve(load);
-        double[] approach =
-                Arrays.stream(loose.nodes).mapToDouble(v -> approach(v, x)).toArray();
-        addPushes(contact().settle(approach, new BitSet()), load);
-        return factor.solveRefined(matrix, load);
+        double[] x = solveLoose(SparseVector.of(load));
+        addPushes(contact().settle(approaches(x), new BitSet()), load);
+        return load;
     }
 
     /** Contact of the loose skins; the compliance it needs is found once. */

@@ -1,7 +1,8 @@
 package corewright.sandwich;
 
 import corewright.linear.BlockMatrix;
-import corewright.linear.Cholesky;
+import corewright.linear.Dense;
+import corewright.linear.DenseFactor;
 import corewright.linear.Schur;
 import corewright.linear.SparseVector;
 import java.util.ArrayList;
@@ -25,28 +26,31 @@ import java.util.TreeMap;
  * {@link ReducedFoot} finds them; forces on the rest of the panel are {@code K d + L q} at w and {@code -B q} at p.
  */
 final class ReducedArea {
-    /** Unknowns of an area up to which it pays: 2600 take some 2 s to eliminate, and 60 MB. */
-    private static final int MOST = 2600;
+    /** Unknowns of an area up to which it pays: 4000 take 72 MB for good and as much again while they are reduced. */
+    private static final int MOST = 4000;
 
     final LargeDeflection large;
 
-    /** S factored: the linear solution by forces on the area's own nodes. */
-    private final Cholesky linear;
+    private final Schur schur;
+
+    /** K factored. */
+    private final DenseFactor linear;
 
     /** The unknowns w of S. */
     final int[] w;
 
-    /** K, L and M, whole. */
+    /** K, L and M, whole, and L'. */
     final double[][] bend;
 
     final double[][] couple;
     final double[][] stretch;
-
-    /** B by columns. */
-    final List<SparseVector> membrane;
+    final double[][] across;
 
     /** Of each cell's outer, then inner skin, the place of its corners' deflections in w; -1 where held. */
     final int[][] corner;
+
+    /** Of each w the skins of cells, and the corners there, that it is the deflection of: two numbers each. */
+    final int[][] cornersOf;
 
     /** The same of the skins at nodes that may meet. */
     final int[] meetingOuter;
@@ -56,7 +60,6 @@ final class ReducedArea {
     ReducedArea(LargeDeflection large) {
         this.large = large;
         BlockMatrix s = large.stiffness;
-        linear = large.order.factor(s);
         w = deflections(large);
         corner = new int[2 * large.cells.length][];
         for (int t = 0; t < corner.length; t++) {
@@ -65,15 +68,18 @@ final class ReducedArea {
                     .map(node -> place(node, skin))
                     .toArray();
         }
+        cornersOf = cornersOf();
         meetingOuter = Arrays.stream(large.meeting).map(node -> place(node, 0)).toArray();
         meetingInner = Arrays.stream(large.meeting).map(node -> place(node, 1)).toArray();
-        membrane = membrane();
-        double[][] left = Schur.on(s, w, membrane);
+        schur = new Schur(s, large.x, large.y, w, membrane());
+        double[][] left = schur.left();
         int n = w.length;
         bend = part(left, 0, n, 0, n);
         couple = part(left, 0, n, n, left.length);
         stretch = part(left, n, left.length, n, left.length);
+        across = part(left, n, left.length, 0, n);
         addOwnStretch();
+        linear = DenseFactor.of(bend);
     }
 
     static boolean pays(LargeDeflection large) {
@@ -111,6 +117,21 @@ final class ReducedArea {
             }
         }
         return -1;
+    }
+
+    private int[][] cornersOf() {
+        List<List<Integer>> of = new ArrayList<>();
+        Arrays.stream(w).forEach(i -> of.add(new ArrayList<>()));
+        for (int t = 0; t < corner.length; t++) {
+            for (int a = 0; a < corner[t].length; a++) {
+                if (corner[t][a] >= 0) {
+                    of.get(corner[t][a]).addAll(List.of(t, a));
+                }
+            }
+        }
+        return of.stream()
+                .map(all -> all.stream().mapToInt(i -> i).toArray())
+                .toArray(int[][]::new);
     }
 
     /** Membrane forces of each cell's skins, times its area, by displacements. */
@@ -167,28 +188,28 @@ final class ReducedArea {
         }
     }
 
-    /** The panel's linear displacements, at the area's nodes, by forces anywhere. */
-    double[] solve(SparseVector forces) {
-        double[] own = new double[large.stiffness.size()];
-        for (int e = 0; e < forces.length(); e++) {
-            int at = large.own(forces.index(e));
-            if (at < 0) {
-                double[] load = new double[large.model.matrix.size()];
-                forces.addTo(load);
-                return large.local(large.model.factor.solve(load));
-            }
-            own[at] += forces.value(e);
-        }
-        return linear.solve(own);
+    /** What forces anywhere on the panel leave on the deflections, then on the membrane strains; by rows. */
+    double[][] carried(List<SparseVector> forces) {
+        return schur.carried(large.carried(forces));
     }
 
-    /** Of displacements of the area's nodes, the deflections. */
-    double[] deflections(double[] local) {
-        return Arrays.stream(w).mapToDouble(i -> local[i]).toArray();
+    /** The linear deflections by what forces leave here. */
+    double[] deflections(double[] carried) {
+        return linear.solve(Arrays.copyOf(carried, w.length));
     }
 
-    /** B' times displacements of the area's nodes. */
-    double[] membraneForces(double[] local) {
-        return membrane.stream().mapToDouble(column -> column.dot(local)).toArray();
+    /** Membrane forces of the linear solution, {@code L'w0} less what loads leave on the strains. */
+    double[] membraneForces(double[] w0, double[] carried) {
+        double[] s = times(couple, w0);
+        Arrays.setAll(s, k -> s[k] - carried[w.length + k]);
+        return s;
+    }
+
+    /** {@code a'x}, row by row: several times as fast as products of rows with x. */
+    double[] times(double[][] a, double[] x) {
+        double[] y = new double[a[0].length];
+        Dense.subtract(y, a, x, 0, 0);
+        Arrays.setAll(y, i -> -y[i]);
+        return y;
     }
 }

@@ -1,10 +1,12 @@
 package corewright.sandwich;
 
 import corewright.linear.Dense;
+import corewright.linear.DenseFactor;
 import corewright.linear.NotPositiveDefiniteException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Equilibrium of a {@link ReducedArea} under one load, by Newton's method as in {@link LargeDeflection#settle}: full steps, and
@@ -15,6 +17,10 @@ final class ReducedFoot {
     private static final int FREE = 4;
     private static final int HALVINGS = 30;
     private static final double KEPT = 1e-4;
+
+    /** A step that leaves less than this part of the least forces out of balance before goes on with the tangent it had. */
+    private static final double FAST = 0.05;
+
     private static final double LESS = 0.125;
     private static final int MOST_LESS = 7;
 
@@ -25,11 +31,11 @@ final class ReducedFoot {
 
     private final double[] s;
 
-    /** @param local the panel's linear displacements at the area's nodes */
-    ReducedFoot(ReducedArea area, double[] local) {
+    /** @param carried what the load leaves on the area */
+    ReducedFoot(ReducedArea area, double[] carried) {
         this.area = area;
-        w0 = area.deflections(local);
-        s = area.membraneForces(local);
+        w0 = area.deflections(carried);
+        s = area.membraneForces(w0, carried);
     }
 
     /** A shape with all that follows from it. */
@@ -44,26 +50,37 @@ final class ReducedFoot {
         /** Membrane forces s + L'd + M q. */
         final double[] force;
 
+        /**
+         * What the step to here had in strains of its own slopes; a tangent with the membrane forces without these finds the
+         * equilibrium in few steps, as the skins' stretching does not fight each of them.
+         */
+        private final double[] own;
+
         final double energy;
 
         Shape(double[] d) {
+            this(d, null);
+        }
+
+        private Shape(double[] d, @Nullable Shape from) {
             this.d = d;
             slope = new double[2 * area.corner.length];
             q = added();
-            bending = times(area.bend, d);
-            double[] more = timesTransposed(area.couple, d);
-            double[] own = times(area.stretch, q);
+            bending = area.times(area.bend, d);
+            double[] more = area.times(area.couple, d);
+            double[] stretched = area.times(area.stretch, q);
             force = new double[q.length];
             double sum = dot(d, bending) / 2;
             for (int k = 0; k < q.length; k++) {
-                force[k] = s[k] + more[k] + own[k];
-                sum += q[k] * (s[k] + more[k] + own[k] / 2);
+                force[k] = s[k] + more[k] + stretched[k];
+                sum += q[k] * (s[k] + more[k] + stretched[k] / 2);
             }
             for (int m = 0; m < area.meetingOuter.length; m++) {
                 double overlap = Math.max(0, overlap(m));
                 sum += area.large.spring[m] * overlap * overlap / 2;
             }
             energy = sum;
+            own = from == null ? new double[0] : strains(from);
         }
 
         private double total(int at) {
@@ -95,21 +112,39 @@ final class ReducedFoot {
         }
 
         Shape moved(double[] change, double step) {
-            return new Shape(LargeDeflection.sum(d, change, step));
+            return new Shape(LargeDeflection.sum(d, change, step), this);
         }
 
-        /** Forces at w that go to the rest of the panel: K d + L q. */
-        double[] outward() {
-            double[] f = times(area.couple, q);
-            for (int i = 0; i < f.length; i++) {
-                f[i] += bending[i];
+        /** Strains of the slopes by which this shape differs from another. */
+        private double[] strains(Shape from) {
+            double[] strain = new double[q.length];
+            for (int t = 0; t < area.corner.length; t++) {
+                double dx = slope[2 * t] - from.slope[2 * t];
+                double dy = slope[2 * t + 1] - from.slope[2 * t + 1];
+                strain[3 * t] = dx * dx / 2;
+                strain[3 * t + 1] = dy * dy / 2;
+                strain[3 * t + 2] = dx * dy;
             }
-            return f;
+            return strain;
+        }
+
+        /** Membrane forces as the step to here foresaw them. */
+        double[] foreseen() {
+            return own.length == 0 ? force : LargeDeflection.sum(force, area.times(area.stretch, own), -1);
+        }
+
+        Settled settled(DenseFactor tangent) {
+            double[] more = Arrays.copyOf(d, d.length + q.length);
+            System.arraycopy(q, 0, more, d.length, q.length);
+            return new Settled(LargeDeflection.sum(w0, d, 1), more, tangent);
         }
 
         /** Forces out of balance. */
         double[] rest() {
-            double[] f = outward();
+            double[] f = area.times(area.across, q);
+            for (int i = 0; i < f.length; i++) {
+                f[i] += bending[i];
+            }
             for (int t = 0; t < area.corner.length; t++) {
                 Karman cell = area.large.karman[t / 2];
                 double wx = slope[2 * t];
@@ -136,37 +171,60 @@ final class ReducedFoot {
      * What was found.
      *
      * @param shape deflections w
-     * @param bending forces {@code K d + L q} at w
-     * @param added strains q
+     * @param more w less the linear ones, then the strains q
+     * @param tangent one that led there
      */
     @SuppressWarnings("ArrayRecordComponent") // handed on, never compared
-    record Settled(double[] shape, double[] bending, double[] added) {
-        /** What the forces on the rest do to a place: with its own linear displacements at the area's nodes. */
-        double at(ReducedArea area, double[] asked) {
-            return dot(area.deflections(asked), bending) - dot(area.membraneForces(asked), added);
+    record Settled(double[] shape, double[] more, DenseFactor tangent) {
+        /**
+         * What is added to the linear deflection of a place.
+         *
+         * @param asked what a unit force there leaves on the area
+         */
+        double at(double[] asked) {
+            return dot(asked, more);
         }
     }
 
     /**
-     * @param shapes deflections w to begin from: that of least energy, or the linear one
+     * @param alike where feet most alike came to rest: of these the shape of least energy is begun with, and its tangent
+     * @param resting the deflections w with contact alone; none where nothing meets
      * @param balance forces out of balance that are left, as part of those that bend the area
      */
-    Optional<Settled> settle(List<double[]> shapes, double balance) {
-        double limit = Math.max(balance * norm(times(area.bend, w0)), 1e-9);
-        Shape at = best(shapes);
+    Optional<Settled> settle(List<Settled> alike, Optional<double[]> resting, double balance) {
+        double limit = Math.max(balance * norm(area.times(area.bend, w0)), 1e-9);
+        Shape at = new Shape(new double[w0.length]);
+        DenseFactor tangent = null;
+        for (Settled like : alike) {
+            Shape begun = new Shape(LargeDeflection.sum(like.shape, w0, -1));
+            if (begun.energy < at.energy) {
+                at = begun;
+                tangent = like.tangent;
+            }
+        }
+        if (tangent == null) {
+            at = smaller(at, resting);
+        }
         Shape lowest = at;
         int free = 0;
+        double best = Double.POSITIVE_INFINITY;
         for (int pass = 0; pass < ITERATIONS; pass++) {
             double[] rest = at.rest();
-            if (norm(rest) <= limit) {
-                return Optional.of(new Settled(LargeDeflection.sum(w0, at.d, 1), at.outward(), at.q));
+            double left = norm(rest);
+            if (left <= limit) {
+                return Optional.of(at.settled(tangent == null ? tangent(at) : tangent));
             }
             if (free > FREE) {
                 at = stepped(lowest);
                 free = 0;
+                tangent = null;
             } else {
-                at = at.moved(change(at, rest), 1);
+                if (tangent == null || left > FAST * best) {
+                    tangent = tangent(at);
+                }
+                at = at.moved(tangent.solve(rest), 1);
             }
+            best = Math.min(best, left);
             free = at.energy < lowest.energy ? 0 : free + 1;
             if (at.energy < lowest.energy) {
                 lowest = at;
@@ -175,14 +233,15 @@ final class ReducedFoot {
         return Optional.empty();
     }
 
-    private Shape best(List<double[]> shapes) {
-        Shape best = new Shape(new double[w0.length]);
+    /** The linear shape, or the one with contact alone, or of the better a part: both overshoot where skins stiffen. */
+    private Shape smaller(Shape linear, Optional<double[]> resting) {
+        Shape best = linear;
         double[] whole = w0;
-        for (double[] shape : shapes) {
-            Shape at = new Shape(LargeDeflection.sum(shape, w0, -1));
+        if (resting.isPresent()) {
+            Shape at = new Shape(LargeDeflection.sum(resting.get(), w0, -1));
             if (at.energy < best.energy) {
                 best = at;
-                whole = shape;
+                whole = resting.get();
             }
         }
         for (int less = 1; less < MOST_LESS; less++) {
@@ -197,7 +256,7 @@ final class ReducedFoot {
 
     private Shape stepped(Shape from) {
         double[] rest = from.rest();
-        double[] change = change(from, rest);
+        double[] change = tangent(from).solve(rest);
         double promised = dot(rest, change);
         double step = 1;
         Shape next = from.moved(change, step);
@@ -212,48 +271,41 @@ final class ReducedFoot {
         return next;
     }
 
-    private double[] change(Shape at, double[] rest) {
+    private DenseFactor tangent(Shape at) {
         try {
-            return Dense.solve(tangent(at, false), rest);
+            return DenseFactor.over(tangent(at, false));
         } catch (NotPositiveDefiniteException compressed) {
-            return Dense.solve(tangent(at, true), rest);
+            return DenseFactor.over(tangent(at, true));
         }
     }
 
     /** {@code K + (L + J'M/2) J + its mirror image + what membrane forces add}, J the growth of q by w; upper triangle. */
     private double[][] tangent(Shape at, boolean stiffeningOnly) {
         int n = w0.length;
+        double[][] growth = growth(at);
+        double[][] half = new double[3 * growth.length][n]; // L' + MJ/2
+        for (int i = 0; i < n; i++) {
+            double[] row = area.couple[i].clone();
+            addGrown(row, i, growth, area.stretch, 0.5);
+            for (int r = 0; r < row.length; r++) {
+                half[r][i] = row[r];
+            }
+        }
+        double[][] part = new double[n][n]; // J' (L' + MJ/2)
+        for (int i = 0; i < n; i++) {
+            addGrown(part[i], i, growth, half, 1);
+        }
         double[][] k = new double[n][];
-        double[][] half = new double[n][];
         for (int i = 0; i < n; i++) {
             k[i] = area.bend[i].clone();
-            half[i] = area.couple[i].clone();
-        }
-        int cells = area.corner.length;
-        for (int t = 0; t < cells; t++) {
-            for (int a = 0; a < area.corner[t].length; a++) {
-                if (area.corner[t][a] >= 0) {
-                    double[] j = growth(at, t, a);
-                    double[] less = {-j[0] / 2, -j[1] / 2, -j[2] / 2};
-                    Dense.subtract(half[area.corner[t][a]], area.stretch, less, 3 * t, 0);
-                }
+            for (int j = i; j < n; j++) {
+                k[i][j] += part[i][j] + part[j][i];
             }
         }
-        for (int t = 0; t < cells; t++) {
-            for (int a = 0; a < area.corner[t].length; a++) {
-                int column = area.corner[t][a];
-                if (column >= 0) {
-                    double[] j = growth(at, t, a);
-                    double[] to = k[column];
-                    for (int i = 0; i < n; i++) {
-                        double[] from = half[i];
-                        double sum = from[3 * t] * j[0] + from[3 * t + 1] * j[1] + from[3 * t + 2] * j[2];
-                        to[i] += sum;
-                        k[i][column] += sum;
-                    }
-                }
-            }
-            addForces(k, at, t, stiffeningOnly);
+        double[] force = at.foreseen();
+        for (int t = 0; t < growth.length; t++) {
+            double[] own = Arrays.copyOfRange(force, 3 * t, 3 * t + 3);
+            addForces(k, t, stiffeningOnly ? Karman.pullOnly(own) : own);
         }
         for (int m = 0; m < area.meetingOuter.length; m++) {
             if (at.overlap(m) > 0) {
@@ -263,18 +315,39 @@ final class ReducedFoot {
         return k;
     }
 
-    /** Growth of a skin's three added strains in a cell by a corner's deflection. */
-    private double[] growth(Shape at, int t, int a) {
-        Karman cell = area.large.karman[t / 2];
-        double wx = at.slope[2 * t];
-        double wy = at.slope[2 * t + 1];
-        return new double[] {wx * cell.nx[a], wy * cell.ny[a], wx * cell.ny[a] + wy * cell.nx[a]};
+    /** Adds row i of J' times a matrix and a factor: the rows of the strains that this deflection makes grow. */
+    private void addGrown(double[] to, int i, double[][] growth, double[][] matrix, double times) {
+        int[] at = area.cornersOf[i];
+        double[][] rows = new double[3 * at.length / 2][];
+        double[] factor = new double[rows.length];
+        for (int c = 0; c < at.length; c += 2) {
+            for (int e = 0; e < 3; e++) {
+                rows[3 * c / 2 + e] = matrix[3 * at[c] + e];
+                factor[3 * c / 2 + e] = -times * growth[at[c]][3 * at[c + 1] + e];
+            }
+        }
+        Dense.subtract(to, rows, factor, 0, 0);
     }
 
-    private void addForces(double[][] k, Shape at, int t, boolean stiffeningOnly) {
+    /** Growth of each skin's three added strains in a cell by its corners' deflections. */
+    private double[][] growth(Shape at) {
+        double[][] all = new double[area.corner.length][];
+        for (int t = 0; t < all.length; t++) {
+            Karman cell = area.large.karman[t / 2];
+            double wx = at.slope[2 * t];
+            double wy = at.slope[2 * t + 1];
+            all[t] = new double[3 * area.corner[t].length];
+            for (int a = 0; a < area.corner[t].length; a++) {
+                all[t][3 * a] = wx * cell.nx[a];
+                all[t][3 * a + 1] = wy * cell.ny[a];
+                all[t][3 * a + 2] = wx * cell.ny[a] + wy * cell.nx[a];
+            }
+        }
+        return all;
+    }
+
+    private void addForces(double[][] k, int t, double[] n) {
         Karman cell = area.large.karman[t / 2];
-        double[] force = Arrays.copyOfRange(at.force, 3 * t, 3 * t + 3);
-        double[] n = stiffeningOnly ? Karman.pullOnly(force) : force;
         int[] corner = area.corner[t];
         for (int a = 0; a < corner.length; a++) {
             double gx = n[0] * cell.nx[a] + n[2] * cell.ny[a];
@@ -304,21 +377,6 @@ final class ReducedFoot {
         if (at >= 0) {
             f[at] += amount;
         }
-    }
-
-    private static double[] times(double[][] a, double[] x) {
-        double[] y = new double[a.length];
-        for (int i = 0; i < y.length; i++) {
-            y[i] = Dense.dot(a[i], x, 0);
-        }
-        return y;
-    }
-
-    private static double[] timesTransposed(double[][] a, double[] x) {
-        double[] y = new double[a[0].length];
-        Dense.subtract(y, a, x, 0, 0);
-        Arrays.setAll(y, i -> -y[i]);
-        return y;
     }
 
     private static double dot(double[] a, double[] b) {

@@ -1,5 +1,6 @@
 package corewright.sandwich;
 
+import corewright.linear.SparseVector;
 import corewright.sandwich.spec.Load;
 import java.util.Arrays;
 import java.util.List;
@@ -62,7 +63,8 @@ public final class Response {
 
     /** The same loads with loose skins resting on what is below them instead of passing through it. */
     public Response withContact() {
-        return new Response(model, loads, model.withContact(loads), false);
+        double[] resting = model.factor.solveRefined(model.matrix, model.withContact(loads));
+        return new Response(model, loads, resting, false);
     }
 
     /**
@@ -75,8 +77,8 @@ public final class Response {
         }
         double[] load = model.rightHandSide(loads);
         LargeDeflection large = model.large(model.loose.cells);
-        double[] local = large.local(model.factor.solve(load));
-        double[] resting = large.local(model.withContact(loads));
+        double[] local = large.local(model.solveLoose(SparseVector.of(load)));
+        double[] resting = large.local(model.solveLoose(SparseVector.of(model.withContact(loads))));
         return large.settle(local, List.of(LargeDeflection.sum(resting, local, -1)))
                 .map(settled -> {
                     double[] more = large.forces(settled);

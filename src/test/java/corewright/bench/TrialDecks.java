@@ -62,7 +62,8 @@ public final class TrialDecks {
         return DeckScore.of(name, SurveyFolder.read(deck).survey(), Truth.read(deck));
     }
 
-    private static List<Path> decks(Path folder) throws IOException {
+    /** The folders in a folder that hold a deck and its truth. */
+    public static List<Path> decks(Path folder) throws IOException {
         try (Stream<Path> all = Files.list(folder)) {
             return all.filter(p -> Files.exists(p.resolve("truth-wet.asc")))
                     .sorted()

@@ -5,7 +5,7 @@ import java.nio.file.Path;
 
 /** What is really under a deck, on one raster: wet and loose 0 or 1, void depth in millimetres. */
 public record Truth(TruthGrid wet, TruthGrid loose, TruthGrid depth) {
-    static Truth read(Path folder) throws IOException {
+    public static Truth read(Path folder) throws IOException {
         return new Truth(
                 TruthGrid.read(folder.resolve("truth-wet.asc")),
                 TruthGrid.read(folder.resolve("truth-delaminated.asc")),

@@ -2,11 +2,13 @@ package corewright.stiffness;
 
 import corewright.bench.InventedDeck;
 import corewright.bench.InventedTruth.Kind;
+import corewright.bench.TrialDecks;
 import corewright.bench.Truth;
 import corewright.damage.Damage;
 import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
+import corewright.intake.SurveyFolder;
 import corewright.overlay.Overlay;
 import corewright.overlay.Pieces;
 import corewright.reuse.Memory;
@@ -17,8 +19,10 @@ import corewright.sandwich.spec.CoreMaterial;
 import corewright.sandwich.spec.PanelSpec;
 import corewright.sandwich.spec.Patch;
 import corewright.survey.Survey;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -36,7 +40,7 @@ import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
  * How often the stiffness from the true damage lies in the range stated from the survey: invented decks of every kind that
  * has damage, as found, at the place each panel's stiffness is told for, elements and material laws the same on both sides. So
  * it judges extents, depths and the range they make, not the model. Stands beside the package's tests because it asks the
- * package's inside. Run with decks of each kind and the first seed: {@code mvn -o -q test-compile exec:java
+ * package's inside. Run with a folder of decks of known truth, or with decks of each kind and the first seed: {@code mvn -o -q test-compile exec:java
  * -Dexec.classpathScope=test -Dexec.mainClass=corewright.stiffness.TruthInRangeBenchmark -Dexec.args="6 5000"}.
  */
 public final class TruthInRangeBenchmark {
@@ -55,25 +59,30 @@ public final class TruthInRangeBenchmark {
 
     private TruthInRangeBenchmark() {}
 
-    /** @param arguments decks of each kind; first seed */
-    public static void main(String[] arguments) {
+    /** @param arguments a folder that holds one folder a deck; or decks of each kind and the first seed */
+    public static void main(String[] arguments) throws IOException {
         TruthInRangeBenchmark benchmark = new TruthInRangeBenchmark();
+        if (arguments.length == 1) {
+            for (Path deck : TrialDecks.decks(Path.of(arguments[0]))) {
+                Survey survey = SurveyFolder.read(deck).survey();
+                benchmark.deck(String.valueOf(deck.getFileName()), survey, Truth.read(deck));
+            }
+            return;
+        }
         long first = Long.parseLong(arguments[1]);
         for (long seed = first; seed < first + Long.parseLong(arguments[0]); seed++) {
             for (Kind kind : Kind.values()) {
                 if (kind != Kind.NONE) {
-                    benchmark.deck(kind, seed);
+                    InventedDeck deck = new InventedDeck(kind, seed);
+                    benchmark.deck(kind + "-" + seed, deck.survey(), deck.grids());
                 }
             }
         }
     }
 
-    private void deck(Kind kind, long seed) {
-        InventedDeck deck = new InventedDeck(kind, seed);
-        Survey survey = deck.survey();
+    private void deck(String name, Survey survey, Truth truth) {
         DamageMap damage = Damage.fit(survey, new Memory()).map();
         StiffnessMap map = Stiffness.of(survey, damage, new Memory());
-        Truth truth = deck.grids();
         for (PanelStiffness panel : map.panels()) {
             FaceDamage face = damage.face(panel.panel().face());
             PanelSpec built = new Patches(survey, face, panel.panel()).asBuilt();
@@ -87,7 +96,7 @@ public final class TruthInRangeBenchmark {
                     .softest()
                     .deflectionMm();
             count(
-                    kind + "-" + seed + " " + panel.panel().name(),
+                    name + " " + panel.panel().name(),
                     panel,
                     panel.in(State.AS_BUILT).deflectionMm() / mm);
         }
