@@ -110,7 +110,8 @@ public final class HolePlacing {
                 Arrays.stream(cavity.cells).mapToDouble(c -> cavity.gapMm[c]).toArray());
     }
 
-    static double gapNear(Cavity cavity, int cell) {
+    /** Middle empty height round a cell, by which the mix goes in there. */
+    public static double gapNear(Cavity cavity, int cell) {
         int window = (int) (HOLE_NEIGHBOURHOOD_MM / cavity.cell);
         int row = cell / cavity.columns;
         int column = cell % cavity.columns;
