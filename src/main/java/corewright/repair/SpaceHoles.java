@@ -104,7 +104,7 @@ final class SpaceHoles {
                 what.gapMm);
     }
 
-    /** One setting of the collar for all holes through the same laminate. */
+    /** One setting of the collar for all holes where their cavity allows it, else as few as the laminates ask for. */
     List<Hole> collared(List<Hole> holes) {
         Map<Laminate, Double> least = new HashMap<>();
         for (Hole hole : holes) {
@@ -112,14 +112,10 @@ final class SpaceHoles {
                 least.merge(task.laminateAt(hole.spot()), hole.depthStopMm(), Math::min);
             }
         }
-        double marginMm = task.settings().drilling().depthMarginMm();
+        Map<Laminate, Double> settings = DepthStop.collarsMm(
+                least, task.settings().drilling().depthMarginMm());
         return holes.stream()
-                .map(h -> {
-                    Laminate laminate = task.laminateAt(h.spot());
-                    return h.drilled()
-                            ? h.stoppedAt(DepthStop.collarMm(laminate, least.getOrDefault(laminate, 0.0), marginMm))
-                            : h;
-                })
+                .map(h -> h.drilled() ? h.stoppedAt(settings.getOrDefault(task.laminateAt(h.spot()), h.depthStopMm())) : h)
                 .toList();
     }
 }

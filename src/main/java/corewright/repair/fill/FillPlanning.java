@@ -1,5 +1,6 @@
 package corewright.repair.fill;
 
+import corewright.repair.mix.Batches;
 import corewright.repair.pattern.Cavity;
 import corewright.repair.pattern.DrillPlaces;
 import corewright.repair.plan.Fill;
@@ -46,9 +47,6 @@ public final class FillPlanning {
 
     /** Vents over places that are filled, at most. */
     private static final double VENTS_A_PLACE = 0.7;
-
-    /** The same of a mix that does not rise, which leaves all air where it shuts it in. Practice. */
-    private static final double VENTS_A_PLACE_FLAT = 1.2;
 
     private static final int FEWEST_VENTS = 2;
 
@@ -280,7 +278,7 @@ public final class FillPlanning {
     }
 
     private static int most(FillState state) {
-        double aPlace = state.pouring().resin().expansion() > 1 ? VENTS_A_PLACE : VENTS_A_PLACE_FLAT;
+        double aPlace = state.pouring().resin().expansion() > 1 ? VENTS_A_PLACE : Batches.VENTS_A_PLACE_FLAT;
         return Math.max(
                 FEWEST_VENTS, (int) Math.ceil(aPlace * state.pouring().holes().size()));
     }

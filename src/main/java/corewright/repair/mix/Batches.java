@@ -24,6 +24,9 @@ public final class Batches {
     /** From hole to hole. Practice. */
     public static final double HOLE_S = 15;
 
+    /** Vents over places that are filled, at most, of a mix that does not rise, which leaves all air where it shuts it in. Practice. */
+    public static final double VENTS_A_PLACE_FLAT = 1.2;
+
     /** To clear away a cup and set out the next. Practice. */
     private static final double TURNROUND_S = 120;
 
@@ -64,7 +67,8 @@ public final class Batches {
         double temperatureC = settings.climate().temperatureC();
         double factor = resin.timeFactor(temperatureC);
         Pour pour = new Pour(resin, settings.drilling(), temperatureC);
-        List<Cup> cups = cups(holes, mix.grossG(), pour);
+        Limits most = new Limits(pour, settings.crew().people());
+        List<Cup> cups = cups(holes, mix.grossG(), pour, most);
         double riseS = resin.expansion() > 1 ? factor * resin.riseEndS() : 0;
         List<Batch> batches = new ArrayList<>();
         double startS = 0;
@@ -86,14 +90,13 @@ public final class Batches {
                     startS + factor * resin.workS(),
                     startS + factor * resin.firstRiseS(),
                     startS + factor * resin.hardS()));
-            startS += cycleS(cup, settings);
+            startS += cycleS(cup, most.wayS, settings);
         }
         return batches;
     }
 
-    private static List<Cup> cups(List<Hole> holes, double grossG, Pour pour) {
+    private static List<Cup> cups(List<Hole> holes, double grossG, Pour pour, Limits most) {
         double cavity = holes.stream().mapToDouble(Hole::servedMm3).sum();
-        Limits most = new Limits(pour);
         List<Cup> cups = new ArrayList<>();
         List<Hole> open = new ArrayList<>();
         double openG = 0;
@@ -135,8 +138,12 @@ public final class Batches {
         private final double s;
         private final double workS;
 
-        Limits(Pour pour) {
+        /** From hole to hole; one who is alone with a mix that does not rise plugs the vents meanwhile too. */
+        private final double wayS;
+
+        Limits(Pour pour, int people) {
             this.pour = pour;
+            wayS = people < 2 && pour.resin().expansion() <= 1 ? HOLE_S * (1 + VENTS_A_PLACE_FLAT) : HOLE_S;
             g = pour.drilling().largestBatchG() * (1 + 1e-9);
             s = pouringS(pour.resin(), pour.drilling(), pour.temperatureC()) * (1 + 1e-9);
             workS = pour.resin().timeFactor(pour.temperatureC()) * pour.resin().workS();
@@ -148,12 +155,12 @@ public final class Batches {
 
         /** Of the mix after so many holes and so long a time of pouring. */
         double ageS(int holes, double pouredS) {
-            return pour.drilling().mixingS() + pouredS + HOLE_S * holes;
+            return pour.drilling().mixingS() + pouredS + wayS * holes;
         }
 
-        /** Whether another hole is done before the mix is too old. */
+        /** Whether another hole is done and plugged before the mix is too old. */
         boolean inTime(int holesBefore, double pouredS) {
-            return pouredS <= s && ageS(holesBefore, pouredS) <= workS;
+            return pouredS <= s && ageS(holesBefore + 1, pouredS) <= workS;
         }
 
         /** How many cups a hole needs for itself. */
@@ -174,9 +181,9 @@ public final class Batches {
         }
     }
 
-    private static double cycleS(Cup cup, Settings settings) {
+    private static double cycleS(Cup cup, double wayS, Settings settings) {
         double mixingS = settings.drilling().mixingS();
-        double placingS = cup.pouringS + HOLE_S * cup.holes.size() + TURNROUND_S;
+        double placingS = cup.pouringS + wayS * cup.holes.size() + TURNROUND_S;
         return settings.crew().people() > 1 ? Math.max(mixingS, placingS) : mixingS + placingS;
     }
 }

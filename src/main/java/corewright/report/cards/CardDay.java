@@ -5,7 +5,9 @@ import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
+import corewright.drawing.kit.Figures;
 import corewright.repair.plan.Batch;
+import corewright.repair.plan.Closing;
 import corewright.repair.work.Schedule.Bar;
 import corewright.repair.work.Schedule.What;
 import java.util.ArrayList;
@@ -55,7 +57,7 @@ final class CardDay {
             if (bar.what() == What.HOLD && (bar.batch() == 0 || cups.stream().anyMatch(c -> c.number() == bar.batch()))) {
                 lines.add(line(bar.startS(), held(bar)));
             } else if (bar.what() == What.LOAD) {
-                lines.add(line(bar.startS(), card.holding().cured()));
+                lines.add(line(bar.startS(), card.holding().cured() + closing()));
             }
         }
         double heldS = bars.stream()
@@ -66,6 +68,18 @@ final class CardDay {
         lines.add(line(heldS, card.holding().thing() + " off"));
         lines.sort(Comparator.comparingDouble(Line::atS));
         return lines;
+    }
+
+    /** Filled and faired when all has cured. */
+    private String closing() {
+        Closing closing = Closing.of(card.plan().holes());
+        if (closing.holes() == 0) {
+            return "";
+        }
+        String all = closing.holes() == 1 ? "the hole" : "all " + closing.holes() + " holes";
+        return "; tap, then close " + all + ": dish, fill flush (" + Figures.atMost(closing.fillerG(), 1)
+                + " g of filler), sand, touch up; " + CardClock.said(3600 * closing.hoursLow()) + " to "
+                + CardClock.said(3600 * closing.hoursHigh());
     }
 
     /** Weights lie where all is plugged; a plate is there before. */
