@@ -133,12 +133,16 @@ final class RunSummary {
                 .toList();
         return String.format(
                 Locale.ROOT,
-                "injection: %d holes, %d vents, %d batches, %.1f g resin, %.1f g hardener",
-                holes,
-                vents,
-                batches.size(),
+                "injection: %s, %s, %s, %.1f g resin, %.1f g hardener",
+                counted(holes, "hole", "holes"),
+                counted(vents, "vent", "vents"),
+                counted(batches.size(), "batch", "batches"),
                 batches.stream().mapToDouble(Batch::partAG).sum(),
                 batches.stream().mapToDouble(Batch::partBG).sum());
+    }
+
+    private static String counted(int n, String one, String many) {
+        return n + " " + (n == 1 ? one : many);
     }
 
     private static String cured(List<CuredFill> fills) {

@@ -4,6 +4,7 @@ import corewright.damage.DamageMap;
 import corewright.damage.Region;
 import corewright.repair.mix.HeldCups;
 import corewright.repair.plan.Batch;
+import corewright.repair.plan.Closing;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RecorePlan;
@@ -26,7 +27,8 @@ final class BuyingList {
     private static final int HOLES_PER_BIT = 40;
     private static final int HOLES_PER_TAPE = 50;
     private static final int HOLES_PER_DAM_TAPE = 20;
-    private static final double FILLER_G_PER_MM3 = 1.2e-3;
+    private static final int HOLES_PER_DISC = 15;
+    private static final double TOP_G_A_HOLE = 1;
     private static final double FILLER_RESERVE = 1.5;
     private static final double PLACES_A_DAY = 4;
     private static final int PAIRS_PER_CUP = 2;
@@ -147,18 +149,20 @@ final class BuyingList {
         if (holes > 0) {
             add("plugs for the holes", holes, Math.ceil(1.2 * holes), "pieces", "one a hole and vent, a fifth spare");
             double grams = injections.stream()
-                    .flatMap(p -> p.holes().stream())
-                    .filter(Hole::drilled)
-                    .mapToDouble(
-                            h -> FILLER_G_PER_MM3 * Math.PI / 4 * h.diameterMm() * h.diameterMm() * h.depthStopMm())
+                    .mapToDouble(p -> Closing.of(p.holes()).fillerG())
                     .sum();
             double plan = Math.round(grams * 10) / 10.0;
+            String each = holes + (holes == 1 ? " hole" : " holes");
             add(
                     "epoxy filler",
                     plan,
                     up(grams * FILLER_RESERVE, 50),
                     "g",
-                    "to close " + holes + " holes to their depth");
+                    "to close " + each + " to the depth, with a shallow dish round each");
+            double discs = Math.ceil((double) holes / HOLES_PER_DISC);
+            add("sanding discs, 80 and 180", discs, discs + 1, "pairs", "to fair " + each + "; one pair spare");
+            double topG = TOP_G_A_HOLE * holes;
+            add("gelcoat or deck paint to match", topG, up(topG * FILLER_RESERVE, 50), "g", "to touch up " + each);
         }
     }
 

@@ -1,10 +1,12 @@
 package corewright.decision;
 
 import corewright.damage.Region;
+import corewright.repair.plan.Closing;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RepairOptions;
 import corewright.survey.Survey;
 import corewright.survey.settings.Costs;
+import java.util.List;
 
 /** Hours and materials of each method, low and high: common practice rates times the region's own figures. */
 final class Effort {
@@ -64,9 +66,10 @@ final class Effort {
         }
         double planKg = plan == null ? 0 : (plan.resinG() + plan.hardenerG()) / 1000;
         double buyKg = plan == null ? 0 : plan.buyG() / 1000;
+        Closing closing = Closing.of(plan == null ? List.of() : plan.holes());
         return new Estimate(
-                SETUP_HOURS_LOW + costs.injectHoursLow() * m2,
-                SETUP_HOURS_HIGH + costs.injectHoursHigh() * m2,
+                SETUP_HOURS_LOW + costs.injectHoursLow() * m2 + closing.hoursLow(),
+                SETUP_HOURS_HIGH + costs.injectHoursHigh() * m2 + closing.hoursHigh(),
                 planKg * costs.resinPerKg(),
                 buyKg * costs.resinPerKg());
     }

@@ -17,7 +17,6 @@ import corewright.repair.pattern.HolePlacing;
 import corewright.repair.pattern.PlacedHoles;
 import corewright.repair.pattern.Slope;
 import corewright.repair.pattern.Vents;
-import corewright.repair.pattern.WorkingOrder;
 import corewright.repair.plan.Amounts;
 import corewright.repair.plan.Cautions;
 import corewright.repair.plan.DepthStop;
@@ -36,7 +35,6 @@ import corewright.survey.settings.Resin;
 import corewright.survey.settings.Settings;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -125,7 +123,8 @@ final class InjectionPlanner {
         List<Integer> cells = Arrays.stream(pattern.cells).boxed().toList();
         List<Integer> firstVents =
                 Vents.cells(pattern.cavity, pattern.places, cells, pattern.field, Slope.of(task.face()), reach.mm());
-        List<Hole> injections = injections(pattern, firstVents, reach, cavityMm3.p50());
+        SpaceHoles made = new SpaceHoles(task, pattern);
+        List<Hole> injections = made.injections(firstVents, reach, cavityMm3.p50());
         Drilling drilling = settings.drilling();
         double waste = settings.drilling().wasteFraction();
         Pouring start =
@@ -141,10 +140,8 @@ final class InjectionPlanner {
         Mix mix = filled.state().pouring().mix();
         Covered covered = covered(pattern, injections, filled);
         List<Hole> holes = ranged(
-                collared(withVents(
-                        filled.state().pouring().holes(),
-                        pattern.cavity,
-                        filled.state().vents())),
+                made.collared(made.withVents(
+                        filled.state().pouring().holes(), filled.state().vents())),
                 filled,
                 cavityMm3);
         return new InjectionPlan(
@@ -174,25 +171,6 @@ final class InjectionPlanner {
                         HeldCups.likelyG(cavityMm3.p50(), mix, resin, waste),
                         Math.max(0, buy.grossG() - mix.grossG()),
                         filled.unshown().stream().map(p -> holes.get(p).id()).toList()));
-    }
-
-    /** One setting of the collar for all holes through the same laminate. */
-    private List<Hole> collared(List<Hole> holes) {
-        Map<Laminate, Double> least = new HashMap<>();
-        for (Hole hole : holes) {
-            if (hole.drilled()) {
-                least.merge(task.laminateAt(hole.spot()), hole.depthStopMm(), Math::min);
-            }
-        }
-        double marginMm = settings.drilling().depthMarginMm();
-        return holes.stream()
-                .map(h -> {
-                    Laminate laminate = task.laminateAt(h.spot());
-                    return h.drilled()
-                            ? h.stoppedAt(DepthStop.collarMm(laminate, least.getOrDefault(laminate, 0.0), marginMm))
-                            : h;
-                })
-                .toList();
     }
 
     /** Share of some cells that the mix gets to. */
@@ -324,68 +302,6 @@ final class InjectionPlanner {
         }
         all.addAll(Cautions.of(facts, resin, settings.drilling(), thinnest));
         return all;
-    }
-
-    private List<Hole> injections(PlacedHoles pattern, List<Integer> vents, Reach reach, double cavityMm3) {
-        Cavity cavity = pattern.cavity;
-        List<Coordinate> centres =
-                Arrays.stream(pattern.cells).mapToObj(pattern::place).toList();
-        Coordinate mainVent = vents.isEmpty() ? null : cavity.centre(vents.get(0));
-        double[] served = pattern.served(cavityMm3);
-        List<Hole> holes = new ArrayList<>();
-        for (Map.Entry<Integer, Hole.Nozzle> nozzle : pattern.nozzles.entrySet()) {
-            int i = Arrays.binarySearch(pattern.cells, nozzle.getKey());
-            double reachMm = pattern.holeReachMm[nozzle.getKey()];
-            holes.add(hole(
-                    new Drilled(Hole.Kind.NOZZLE, "-N" + (holes.size() + 1), nozzle.getValue()),
-                    holes.size() + 1,
-                    centres.get(i),
-                    reachMm,
-                    served[i]));
-        }
-        int number = 1;
-        for (int i : WorkingOrder.of(centres, Slope.of(task.face()), mainVent, reach.mm())) {
-            if (!pattern.nozzles.containsKey(pattern.cells[i])) {
-                double reachMm = pattern.holeReachMm[pattern.cells[i]];
-                Drilled what = new Drilled(Hole.Kind.INJECTION, "-" + number++, null);
-                holes.add(hole(what, holes.size() + 1, centres.get(i), reachMm, served[i]));
-            }
-        }
-        return holes;
-    }
-
-    /** What a hole is, and what it is called in its region. */
-    private record Drilled(Hole.Kind kind, String suffix, Hole.@Nullable Nozzle nozzle) {}
-
-    private List<Hole> withVents(List<Hole> injections, Cavity cavity, List<Integer> vents) {
-        List<Hole> holes = new ArrayList<>(injections);
-        int last = injections.stream().mapToInt(Hole::order).max().orElse(0);
-        for (int v = 0; v < vents.size(); v++) {
-            Coordinate at = cavity.centre(vents.get(v));
-            holes.add(hole(new Drilled(Hole.Kind.VENT, "-V" + (v + 1), null), last + v + 1, at, 0, 0));
-        }
-        return holes;
-    }
-
-    private Hole hole(Drilled what, int order, Coordinate at, double reachMm, double servedMm3) {
-        Drilling drilling = settings.drilling();
-        Spot spot = new Spot(space.face(), Math.rint(at.x), Math.rint(at.y)); // a person measures whole millimetres
-        double depthMm = Cavity.depthAt(task.voidDepthMm(), spot.xMm(), spot.yMm());
-        double stopMm =
-                what.nozzle != null ? 0 : DepthStop.mm(task.laminateAt(spot), depthMm, drilling.depthMarginMm());
-        String region = space.at(spot.coordinate()).id();
-        return new Hole(
-                region + what.suffix,
-                region,
-                what.kind,
-                order,
-                spot,
-                what.nozzle != null ? drilling.nozzleOuterMm() : drilling.holeDiameterMm(),
-                stopMm,
-                reachMm,
-                servedMm3,
-                what.nozzle,
-                Hole.Range.NONE);
     }
 
     private Cavity cavity(Polygon area, double cellMm) {

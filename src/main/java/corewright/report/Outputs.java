@@ -168,7 +168,7 @@ public final class Outputs {
                 left.plans().stream().flatMap(p -> p.batches().stream()).toList();
         BatchesCsv.of(cups).write(folder.resolve("batches.csv"), sign);
         CupsCsv.of(cups).write(folder.resolve("cups.csv"), sign);
-        ScheduleCsv.of(assessment, left.plans()).write(folder.resolve("schedule.csv"), sign);
+        ScheduleCsv.left(assessment, left.plans()).write(folder.resolve("schedule.csv"), sign);
         BuyingListCsv.of(left.buying()).write(folder.resolve("buying-list.csv"), sign);
     }
 

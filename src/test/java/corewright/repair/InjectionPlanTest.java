@@ -55,7 +55,7 @@ class InjectionPlanTest {
 
     /** 1.3 times the thinnest covering of the plane (Kershner 1939); the edge of a small shape costs the rest. */
     @ParameterizedTest
-    @CsvSource({"1000, 1000, 100", "1000, 1000, 75", "600, 400, 50", "2000, 1500, 150"})
+    @CsvSource({"1000, 1000, 100", "450, 300, 50", "1500, 1000, 150"}) // patterns of more holes: HolePatternTest
     void compactRegionsNeedFewHoles(double length, double width, double reachMm) {
         InjectionPlan plan = plan(deck(DECK)
                 .with(capped(reachMm))
@@ -71,7 +71,7 @@ class InjectionPlanTest {
     }
 
     static LongStream seeds() {
-        return LongStream.rangeClosed(1, 12);
+        return LongStream.rangeClosed(1, 8);
     }
 
     @ParameterizedTest
@@ -131,7 +131,7 @@ class InjectionPlanTest {
                 .isLessThan(Mix.of(plan.cavityMm3().p50(), resin, 0.15).netG() + 0.5);
         cupsAddUpToTheMostLikelySpace(plan, resin, deck.survey().settings());
         eachHoleTakesItsGrams(plan, resin, netG);
-        assertThat(plan.fill().emptyShare()).isLessThan(0.12); // 0.10 at most when written, in a thin gap
+        assertThat(plan.fill().emptyShare()).isLessThan(0.08); // 0.064 at most when written: small pockets of a small cavity
     }
 
     /** Of foam and, the last, of thin epoxy; small, as the size of a cavity changes nothing about it. */
@@ -188,6 +188,7 @@ class InjectionPlanTest {
         PreparedGeometry inside = PreparedGeometryFactory.prepare(area);
         PreparedGeometry forgiving = PreparedGeometryFactory.prepare(area.buffer(13)); // one cell of the plan's raster
         Envelope box = area.getEnvelopeInternal();
+        boolean fewer = plan.cautions().stream().anyMatch(c -> c.contains("left out among the holes"));
         int drawn = 0;
         int straight = 0;
         int seen = 0;
@@ -208,7 +209,7 @@ class InjectionPlanTest {
                     sight |= forgiving.contains(line(hole.spot().coordinate(), at));
                 }
             }
-            boolean leftOut = !near && arrives(plan, at); // a hole that takes nothing is not drilled
+            boolean leftOut = !near && fewer && arrives(plan, at); // a hole that takes nothing is not drilled
             near |= leftOut;
             sight |= leftOut;
             straight += near ? 1 : 0;
@@ -228,7 +229,7 @@ class InjectionPlanTest {
 
     private static Deck randomDeck(long seed) {
         SplittableRandom random = new SplittableRandom(1000 + seed);
-        Polygon area = ragged(seed, 500 + 900 * random.nextDouble());
+        Polygon area = ragged(seed, 400 + 500 * random.nextDouble());
         double depth = seed % 3 == 0 ? 0 : 1 + 12 * random.nextDouble();
         Deck deck = deck(DECK)
                 .slope(3 * random.nextInt(3), 360 * random.nextDouble())
@@ -406,9 +407,8 @@ class InjectionPlanTest {
                         2,
                         0.9);
         Region region = deck.damage().regions().get(0);
-        RecorePlan plan = RepairPlanner.plan(deck.survey(), deck.damage(), new Memory())
-                .recores()
-                .get(0);
+        RecorePlan plan = RecorePlanner.plan(RecorePlanner.Task.of(
+                deck.survey(), deck.damage().faces().get(0), region));
         assertThat(plan.cut().isValid()).isTrue();
         assertThat(deck.face().outline().buffer(1e-3).covers(plan.cut())).isTrue();
         assertThat(plan.cut().intersection(region.likely()).getArea()

@@ -57,7 +57,7 @@ class NozzleTest {
     @Test
     void theDeepestPlaceIsFilledFirst() {
         Polygon longer = rectangle(1000, 0, 1900, 120);
-        Deck deck = access(1000, 60).with(nozzle(890, 7, 6)).region(Condition.VOID, longer, 8, 0.1);
+        Deck deck = access(1000, 60).with(nozzle(890, 7, 6)).feeler(1000, 60, 1890, 60).region(Condition.VOID, longer, 8, 0.1);
         assertThat(pushed(plan(deck)))
                 .hasSizeGreaterThanOrEqualTo(2)
                 .isSortedAccordingTo((a, b) -> Double.compare(b, a));
@@ -72,6 +72,17 @@ class NozzleTest {
         assertThat(pushed(plan(felt))).anySatisfy(mm -> assertThat(mm).isGreaterThan(200));
         assertThat(plan(felt).holes().stream().filter(h -> h.kind() == Hole.Kind.NOZZLE))
                 .allSatisfy(h -> assertThat(h.spot().yMm()).isBetween(44.0, 76.0));
+    }
+
+    /** Straight through a hole of 25 mm the gap of 8 mm ends after some 20: farther in only where a rod went. */
+    @Test
+    void aStraightNozzleDoesNotTurnInThroughASmallHole() {
+        Deck deck = access(1100, 60).region(Condition.VOID, LONG, 8, 0.1);
+        assertThat(pushed(plan(deck))).allSatisfy(mm -> assertThat(mm).isLessThan(33));
+        Deck edge = deck(DECK)
+                .with(new Feature.Access(new Origin("plan.csv", 9), "edge", wkt("LINESTRING(1000 40, 1000 80)")))
+                .region(Condition.VOID, LONG, 8, 0.1);
+        assertThat(pushed(plan(edge))).anySatisfy(mm -> assertThat(mm).isGreaterThan(100));
     }
 
     /** Where no hole may be drilled at all, and the nozzle reaches everything. */
@@ -90,7 +101,9 @@ class NozzleTest {
     /** The nozzle goes straight: a wall stops it, a divider that ends inside too. */
     @Test
     void theNozzleDoesNotGoThroughADivider() {
-        Deck deck = access(1000, 60)
+        Deck deck = deck(DECK)
+                .with(new Feature.Access(
+                        new Origin("plan.csv", 9), "edge", wkt("LINESTRING(1000 40, 1000 80)")))
                 .with(new Feature.Divider(
                         new Origin("plan.csv", 2), "rib", (LineString) wkt("LINESTRING(1150 0, 1150 110)")))
                 .region(Condition.VOID, LONG, 8, 0.1);

@@ -1,5 +1,7 @@
 package corewright.repair;
 
+import static corewright.DamageFixtures.deck;
+import static corewright.DamageFixtures.rectangle;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -23,6 +25,10 @@ import corewright.survey.WorkEntry;
 import corewright.survey.settings.Resin;
 import corewright.survey.settings.Settings;
 import java.util.LinkedHashMap;
+import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.Outlook;
+import corewright.survey.Survey;
+import corewright.DamageFixtures.Deck;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -155,7 +161,8 @@ class WorkTest {
         Mix mix = Mix.of(new Quantiles(0.9e6, 1e6, 1.2e6).p50(), resin, 0.15);
         List<Hole> holes = List.of(hole(1), hole(2), hole(3));
         List<Batch> batches = Batches.of("R1", holes, mix, resin, settings);
-        Schedule schedule = Schedule.of(holes, batches, resin, settings);
+        Survey survey = deck(rectangle(0, -1500, 4000, 1500)).with(settings).survey();
+        Schedule schedule = Schedule.of(survey, List.of(plan("own", holes, batches)));
         Batch first = batches.get(0);
         assertThat(first.partAG() / first.partBG()).isCloseTo(1 / 0.45, within(1e-9));
         assertThat(first.firstRiseS() - first.mixAtS()).isCloseTo(slower * 300, within(1e-6));
@@ -164,9 +171,11 @@ class WorkTest {
         assertThat(rise.endS() - first.mixAtS()).isCloseTo(slower * 1050, within(1e-6));
         double hard = batches.get(batches.size() - 1).hardAtS();
         assertThat(hard - batches.get(batches.size() - 1).mixAtS()).isCloseTo(slower * 2400, within(1e-6));
-        Schedule.Bar weights = only(schedule, Schedule.What.HOLD, 0);
-        assertThat(weights.startS()).isLessThan(first.firstRiseS());
-        assertThat(weights.endS()).isGreaterThan(hard);
+        for (Batch batch : batches) { // no vent: on when the last hole of the cup is plugged
+            Schedule.Bar weights = only(schedule, Schedule.What.HOLD, batch.number());
+            assertThat(weights.startS()).isBetween(batch.mixAtS() + 60, batch.firstRiseS());
+            assertThat(weights.endS()).isGreaterThan(batch.hardAtS());
+        }
         assertThat(only(schedule, Schedule.What.LOAD, 0).startS()).isGreaterThanOrEqualTo(24 * 3600);
         for (Batch batch : batches) {
             for (Schedule.Bar bar : schedule.bars()) {
@@ -191,8 +200,28 @@ class WorkTest {
         }
     }
 
+    private static InjectionPlan plan(String resin, List<Hole> holes, List<Batch> batches) {
+        return new InjectionPlan(
+                "R1",
+                List.of(),
+                resin,
+                new Quantiles(0, 0, 0),
+                0,
+                "",
+                holes,
+                0,
+                batches,
+                0,
+                0,
+                0,
+                List.of(),
+                List.of(),
+                Fill.NONE,
+                Outlook.NONE);
+    }
+
     private static boolean busy(Schedule.Bar bar) {
-        return bar.what() == Schedule.What.MIX || bar.what() == Schedule.What.INJECT;
+        return bar.worker() > 0;
     }
 
     private static Schedule.Bar only(Schedule schedule, Schedule.What what, int batch) {
@@ -208,7 +237,7 @@ class WorkTest {
                 "R1",
                 Hole.Kind.INJECTION,
                 number,
-                new Spot("f", 100 * number, 0),
+                new Spot(Deck.FACE, 100 * number, 0),
                 6.4,
                 6,
                 150,

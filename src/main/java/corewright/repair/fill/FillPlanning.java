@@ -1,5 +1,6 @@
 package corewright.repair.fill;
 
+import corewright.repair.mix.Batches;
 import corewright.repair.pattern.Cavity;
 import corewright.repair.pattern.DrillPlaces;
 import corewright.repair.plan.Fill;
@@ -31,6 +32,9 @@ public final class FillPlanning {
     /** Steps down to a more even density at most. */
     private static final int LESS_ROUNDS = 4;
 
+    /** Cells of all fills in which another place for a vent is tried: some 25 fills of a square metre. */
+    private static final int TRIED_CELLS = 40_000;
+
     /** Rounds for the large cavity. */
     private static final int LARGE_ROUNDS = 3;
 
@@ -46,9 +50,6 @@ public final class FillPlanning {
 
     /** Vents over places that are filled, at most. */
     private static final double VENTS_A_PLACE = 0.7;
-
-    /** The same of a mix that does not rise, which leaves all air where it shuts it in. Practice. */
-    private static final double VENTS_A_PLACE_FLAT = 1.2;
 
     private static final int FEWEST_VENTS = 2;
 
@@ -140,6 +141,10 @@ public final class FillPlanning {
         if (state.emptyShare() > EMPTY) {
             state = poured(vented(state));
         }
+        if (state.emptyShare() > EMPTY) {
+            FillState moved = poured(moved(state));
+            state = moved.emptyShare() < state.emptyShare() ? moved : state;
+        }
         Judged best = judged(state, largeNetG);
         Judged last = best;
         for (int round = 0; round < LARGE_ROUNDS && best.outcome.emptyLarge > EMPTY_LARGE; round++) {
@@ -167,6 +172,36 @@ public final class FillPlanning {
             best = state.emptyShare() < best.emptyShare() ? state : best; // a vent can also lead mix astray
         }
         return best;
+    }
+
+    /** As many vents, but one after another given up for one at the largest pocket, where that leaves less empty. */
+    private FillState moved(FillState start) {
+        FillState best = start;
+        int left = TRIED_CELLS / middle.cavity.cells.length;
+        boolean better = true;
+        while (better && left > 0 && best.emptyShare() > EMPTY) {
+            better = false;
+            for (int vent : best.vents()) {
+                FillState next = left > 0 ? instead(best, vent) : best;
+                left--;
+                if (next.emptyShare() < best.emptyShare()) {
+                    best = next;
+                    better = true;
+                    break;
+                }
+            }
+        }
+        return best;
+    }
+
+    private FillState instead(FillState state, int vent) {
+        List<Integer> others = new ArrayList<>(state.vents());
+        others.remove(Integer.valueOf(vent));
+        Map<Integer, Double> near = new LinkedHashMap<>(state.near());
+        near.remove(vent);
+        FillState fewer = new FillState(state.pouring(), others, near, fine, state.run());
+        FillState.Vents vents = more(fewer, state.ran(), pockets(state.ran()), EMPTY);
+        return state.with(vents.cells(), vents.near(), middle);
     }
 
     /** Grams as the holes take them, and as evenly dense as that goes. */
@@ -280,7 +315,7 @@ public final class FillPlanning {
     }
 
     private static int most(FillState state) {
-        double aPlace = state.pouring().resin().expansion() > 1 ? VENTS_A_PLACE : VENTS_A_PLACE_FLAT;
+        double aPlace = state.pouring().resin().expansion() > 1 ? VENTS_A_PLACE : Batches.VENTS_A_PLACE_FLAT;
         return Math.max(
                 FEWEST_VENTS, (int) Math.ceil(aPlace * state.pouring().holes().size()));
     }
@@ -289,9 +324,12 @@ public final class FillPlanning {
     private boolean vent(EnclosedAir.Pocket pocket, Cavity cavity, FillState state, FillState.Vents vents) {
         Coordinate at = cavity.centre(pocket.cell());
         double share = pocket.mm3() / cavity.mm3();
-        int cell = place(at, 2 * cavity.cell, APART_MM, state, vents.cells());
+        // as far off as the pocket is wide: its middle may lie under a fitting
+        double widthMm = Math.sqrt(pocket.mm3() / (Math.PI * cavity.gapMm[pocket.cell()]));
+        double withinMm = Math.max(2 * cavity.cell, widthMm);
+        int cell = place(at, withinMm, APART_MM, state, vents.cells());
         if (cell < 0 && share >= PAYS_SHARE) {
-            cell = place(at, 2 * cavity.cell, NEAR_MM, state, vents.cells());
+            cell = place(at, withinMm, NEAR_MM, state, vents.cells());
             if (cell >= 0) {
                 vents.near().put(cell, share);
             }

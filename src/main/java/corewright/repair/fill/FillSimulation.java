@@ -28,6 +28,9 @@ public final class FillSimulation {
 
     private static final int RISE_STEPS = 30;
 
+    /** In which what waits in full cells goes on when a mix that does not rise is in. */
+    private static final double SETTLES_S = 1;
+
     /** Where nothing shows at such a share of the places at which mix is due, the cavity counts as a large one. Practice. */
     private static final double ALL_MORE = 0.4;
 
@@ -332,6 +335,10 @@ public final class FillSimulation {
 
         /** What stands in the cavity thickens and grows until then. */
         private void rise(double untilS) {
+            if (!curing.rises() && flow.nowS < untilS) {
+                flow.rise(Math.min(untilS, flow.nowS + SETTLES_S));
+                mark();
+            }
             while (flow.nowS < untilS - 1e-9) {
                 flow.limitPockets(1000 * Restraint.sealedKPa(s.resin));
                 flow.rise(Math.min(untilS, flow.nowS + riseStepS));

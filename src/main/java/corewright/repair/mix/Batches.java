@@ -11,8 +11,9 @@ import java.util.List;
 /**
  * Splits the mix of a region into cups and puts them on the clock.
  *
- * <p>A cup holds at most the exotherm limit, and at most what goes in within 0.8 of the work time less the time of mixing. Holes share a cup in working order as long as it holds their grams; a hole that needs more gets equal cups of its
- * own, one straight after the other. Any other cup waits until the cups before it have risen whose served areas touch its own.
+ * <p>A cup holds at most the exotherm limit, and at most what goes in, by the tool's rate or as the gap lets it through, within 0.8
+ * of the work time less the time of mixing, the way from hole to hole within the whole of it. Holes share a cup in working order
+ * as long as it holds their grams; a hole that needs more gets equal cups of its own, one straight after the other. Any other cup waits until the cups before it have risen whose served areas touch its own.
  * Times of the mix are for the planned temperature. One person mixes, pours and clears away before the next cup; a second
  * mixes while the first pours.
  */
@@ -22,6 +23,9 @@ public final class Batches {
 
     /** From hole to hole. Practice. */
     public static final double HOLE_S = 15;
+
+    /** Vents over places that are filled, at most, of a mix that does not rise, which leaves all air where it shuts it in. Practice. */
+    public static final double VENTS_A_PLACE_FLAT = 1.2;
 
     /** To clear away a cup and set out the next. Practice. */
     private static final double TURNROUND_S = 120;
@@ -63,7 +67,8 @@ public final class Batches {
         double temperatureC = settings.climate().temperatureC();
         double factor = resin.timeFactor(temperatureC);
         Pour pour = new Pour(resin, settings.drilling(), temperatureC);
-        List<Cup> cups = cups(holes, mix.grossG(), pour);
+        Limits most = new Limits(pour, settings.crew().people());
+        List<Cup> cups = cups(holes, mix.grossG(), pour, most);
         double riseS = resin.expansion() > 1 ? factor * resin.riseEndS() : 0;
         List<Batch> batches = new ArrayList<>();
         double startS = 0;
@@ -85,32 +90,31 @@ public final class Batches {
                     startS + factor * resin.workS(),
                     startS + factor * resin.firstRiseS(),
                     startS + factor * resin.hardS()));
-            startS += cycleS(cup, settings);
+            startS += cycleS(cup, most.wayS, settings);
         }
         return batches;
     }
 
-    private static List<Cup> cups(List<Hole> holes, double grossG, Pour pour) {
+    private static List<Cup> cups(List<Hole> holes, double grossG, Pour pour, Limits most) {
         double cavity = holes.stream().mapToDouble(Hole::servedMm3).sum();
-        double mostG = pour.drilling().largestBatchG() * (1 + 1e-9);
-        double mostS = pouringS(pour.resin(), pour.drilling(), pour.temperatureC()) * (1 + 1e-9);
         List<Cup> cups = new ArrayList<>();
         List<Hole> open = new ArrayList<>();
         double openG = 0;
         double openS = 0;
         for (Hole hole : holes) {
             double g = grossG * hole.servedMm3() / cavity;
-            double s = pour.seconds(hole, g * (1 - pour.drilling().wasteFraction()));
-            if (!open.isEmpty() && (openG + g > mostG || openS + s > mostS)) {
+            double s = pour.seconds(hole, most.netG(g), most.ageS(open.size(), openS), 0);
+            if (!open.isEmpty() && (openG + g > most.g || !most.inTime(open.size(), openS + s))) {
                 cups.add(new Cup(List.copyOf(open), openG, openS, false));
                 open.clear();
                 openG = 0;
                 openS = 0;
+                s = pour.seconds(hole, most.netG(g));
             }
-            int own = (int) Math.ceil(Math.max(g / mostG, s / mostS));
+            int own = most.cups(hole, g, s);
             if (own > 1) {
                 for (int i = 0; i < own; i++) {
-                    cups.add(new Cup(List.of(hole), g / own, s / own, i > 0));
+                    cups.add(new Cup(List.of(hole), g / own, most.oneOfS(hole, g, own, i), i > 0));
                 }
             } else {
                 open.add(hole);
@@ -124,9 +128,62 @@ public final class Batches {
         return cups;
     }
 
-    private static double cycleS(Cup cup, Settings settings) {
+    /** What a cup may hold and how long it may take. */
+    private static final class Limits {
+        /** More cups for one hole would not get more in: the gap is too thin for that share. Practice. */
+        private static final int MOST_CUPS = 12;
+
+        private final Pour pour;
+        private final double g;
+        private final double s;
+        private final double workS;
+
+        /** From hole to hole; one who is alone with a mix that does not rise plugs the vents meanwhile too. */
+        private final double wayS;
+
+        Limits(Pour pour, int people) {
+            this.pour = pour;
+            wayS = people < 2 && pour.resin().expansion() <= 1 ? HOLE_S * (1 + VENTS_A_PLACE_FLAT) : HOLE_S;
+            g = pour.drilling().largestBatchG() * (1 + 1e-9);
+            s = pouringS(pour.resin(), pour.drilling(), pour.temperatureC()) * (1 + 1e-9);
+            workS = pour.resin().timeFactor(pour.temperatureC()) * pour.resin().workS();
+        }
+
+        double netG(double grossG) {
+            return grossG * (1 - pour.drilling().wasteFraction());
+        }
+
+        /** Of the mix after so many holes and so long a time of pouring. */
+        double ageS(int holes, double pouredS) {
+            return pour.drilling().mixingS() + pouredS + wayS * holes;
+        }
+
+        /** Whether another hole is done and plugged before the mix is too old. */
+        boolean inTime(int holesBefore, double pouredS) {
+            return pouredS <= s && ageS(holesBefore + 1, pouredS) <= workS;
+        }
+
+        /** How many cups a hole needs for itself. */
+        int cups(Hole hole, double grossG, double seconds) {
+            int own = (int) Math.ceil(Math.max(1, grossG / g));
+            boolean fits = own == 1 && seconds <= s;
+            while (!fits && own < MOST_CUPS && oneOfS(hole, grossG, own, own - 1) > s) {
+                own++;
+            }
+            return own;
+        }
+
+        /** The last of some equal cups takes longest: the front is far. The flow gives a hole no more than goes in in time. */
+        double oneOfS(Hole hole, double grossG, int of, int number) {
+            double part = netG(grossG) / of;
+            double seconds = pour.seconds(hole, part, pour.drilling().mixingS(), number * part);
+            return of < MOST_CUPS ? seconds : Math.min(s, seconds);
+        }
+    }
+
+    private static double cycleS(Cup cup, double wayS, Settings settings) {
         double mixingS = settings.drilling().mixingS();
-        double placingS = cup.pouringS + HOLE_S * cup.holes.size() + TURNROUND_S;
+        double placingS = cup.pouringS + wayS * cup.holes.size() + TURNROUND_S;
         return settings.crew().people() > 1 ? Math.max(mixingS, placingS) : mixingS + placingS;
     }
 }

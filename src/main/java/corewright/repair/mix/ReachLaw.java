@@ -19,17 +19,24 @@ import corewright.survey.settings.Resin;
  *
  * <p>The final, expanded front of one batch cannot lie beyond {@code R_v = sqrt(X V / (pi h pack))}, V the liquid that
  * enters: the batch less waste, or what the tool delivers in the work time. Relied on is the least of the safety factor
- * times R, R_v, and a cap.
+ * times R, of R and R_v less the 10 mm that a hole may stand off, and of a cap.
  */
 public record ReachLaw(Resin resin, Drilling drilling, double temperatureC) {
     private static final double GEL_THICKENING = 100;
+
+    /**
+     * A hole drilled by hand stands within so much of its mark: what is relied on ends so far inside of what the mix can do. The
+     * safety of the pressure's reach is more than that in all but tiny reaches. Practice.
+     */
+    public static final double POSITION_MM = 10;
 
     /** What is relied on in a gap of this height, and what limits it. */
     public Reach at(double gapMm) {
         Reach best = new Reach(drilling.reachCapMm(), "largest reach relied on");
         best = lesser(best, drilling.reachSafety() * pressureReachMm(gapMm), "pressure in the gap");
-        best = lesser(best, volumeFrontMm(gapMm, batchLiquidMm3()), "size of a batch");
-        return lesser(best, volumeFrontMm(gapMm, deliveredMm3()), "rate of the tool");
+        best = lesser(best, inside(pressureReachMm(gapMm)), "pressure in the gap");
+        best = lesser(best, inside(volumeFrontMm(gapMm, batchLiquidMm3())), "size of a batch");
+        return lesser(best, inside(volumeFrontMm(gapMm, deliveredMm3())), "rate of the tool");
     }
 
     /** The same from the mouth of a long nozzle, whose bore lets through less than a hole does. */
@@ -41,12 +48,17 @@ public record ReachLaw(Resin resin, Drilling drilling, double temperatureC) {
                 * drilling.pressureKPa()
                 * Math.max(0, pouringS)
                 / (factor * resin.viscosityPaS() * nozzleResistance(drilling));
-        return lesser(at(gapMm), volumeFrontMm(gapMm, throughMm3), "flow through the nozzle");
+        return lesser(at(gapMm), inside(volumeFrontMm(gapMm, throughMm3)), "flow through the nozzle");
     }
 
     /** Pressure over viscosity and flow in a long tube, 1/mm3: {@code 8 L / (pi r^4)} (Hagen 1839, Poiseuille 1840). */
     public static double nozzleResistance(Drilling drilling) {
         return 8 * drilling.nozzleLengthMm() / (Math.PI * Math.pow(drilling.nozzleBoreMm() / 2, 4));
+    }
+
+    /** Less the play of a hole's place; half of it where it is smaller than that. */
+    private static double inside(double mm) {
+        return Math.max(mm - POSITION_MM, mm / 2);
     }
 
     private static Reach lesser(Reach sofar, double mm, String governedBy) {

@@ -4,6 +4,7 @@ import corewright.repair.mix.ReachLaw;
 import corewright.repair.plan.EmptySpace;
 import corewright.repair.plan.Reach;
 import corewright.repair.plan.SpaceTask;
+import corewright.survey.Spot;
 import corewright.survey.settings.Drilling;
 import java.util.Arrays;
 import java.util.List;
@@ -99,7 +100,9 @@ public final class HolePlacing {
         for (int c : cavity.cells) {
             reachMm[c] = law.fromNozzle(gapNear(cavity, c)).mm();
         }
-        return new NozzleTips(cavity, law.drilling(), task.rods())
+        return new NozzleTips(cavity, law.drilling(), task.rods(), at -> task.laminateAt(
+                                new Spot(space.face(), at.x, at.y))
+                        .outerSkinMm())
                 .chosen(task.face(), pattern.travel(), reachMm, filled).stream()
                         .filter(t -> !locked.spots().containsKey(t.cell()))
                         .toList();
@@ -110,7 +113,8 @@ public final class HolePlacing {
                 Arrays.stream(cavity.cells).mapToDouble(c -> cavity.gapMm[c]).toArray());
     }
 
-    static double gapNear(Cavity cavity, int cell) {
+    /** Middle empty height round a cell, by which the mix goes in there. */
+    public static double gapNear(Cavity cavity, int cell) {
         int window = (int) (HOLE_NEIGHBOURHOOD_MM / cavity.cell);
         int row = cell / cavity.columns;
         int column = cell % cavity.columns;

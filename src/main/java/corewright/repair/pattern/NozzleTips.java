@@ -1,5 +1,6 @@
 package corewright.repair.pattern;
 
+import corewright.overlay.Overlay;
 import corewright.repair.plan.Hole;
 import corewright.survey.Face;
 import corewright.survey.Feature;
@@ -11,6 +12,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import org.locationtech.jts.densify.Densifier;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -21,8 +23,9 @@ import org.locationtech.jts.geom.LineString;
  * Places in a cavity that a long nozzle reaches through an opening that is there already, so that no hole is drilled for
  * them.
  *
- * <p>The nozzle goes in at an access and straight on, as far as it is long, where the gap lets it through or a rod went
- * before. Of all places it reaches, the one from which the mix newly covers most is taken first, each cell counted the more
+ * <p>The nozzle goes in at an access and straight on, as far as it is long, where a rod went before; at the edge of an opening
+ * also where the gap lets it through. Through a hole in the skin it comes in at a slant and meets the bottom of the gap: see {@link
+ * #slantMm}. Farther in is a possibility that no plan leans on. Of all places it reaches, the one from which the mix newly covers most is taken first, each cell counted the more
  * the fewer places cover it, so that no corner is left over; and so on while a place is worth its shot. Whether it saves a
  * hole is found with the pattern.
  */
@@ -45,10 +48,13 @@ final class NozzleTips {
     private final Cavity cavity;
     private final Drilling drilling;
     private final List<LineString> rods;
+    private final ToDoubleFunction<Coordinate> skinMm;
 
-    NozzleTips(Cavity cavity, Drilling drilling, List<Feeler> feelers) {
+    /** @param skinMm outer skin at a place */
+    NozzleTips(Cavity cavity, Drilling drilling, List<Feeler> feelers, ToDoubleFunction<Coordinate> skinMm) {
         this.cavity = cavity;
         this.drilling = drilling;
+        this.skinMm = skinMm;
         rods = feelers.stream()
                 .map(f -> FACTORY.createLineString(
                         new Coordinate[] {f.spot().coordinate(), f.tip().coordinate()}))
@@ -101,17 +107,54 @@ final class NozzleTips {
     private boolean way(Feature.Access access, Coordinate in, int cell) {
         LineSegment way = new LineSegment(in, cavity.centre(cell));
         int steps = (int) Math.ceil(way.getLength() / (cavity.cell / 2));
+        double straightMm = straightMm(access, way, cavity.gapMm[cell]);
         for (int i = 1; i <= steps; i++) {
             Coordinate at = way.pointAlong((double) i / steps);
             boolean opened = access.geometry().isWithinDistance(FACTORY.createPoint(at), OPENING_MM);
-            if (!opened && !passes(at)) {
+            if (!opened && !passes(at, way.p0.distance(at) <= straightMm)) {
                 return false;
             }
         }
         return true;
     }
 
-    private boolean passes(Coordinate at) {
+    /** How far it goes in by itself: through an edge as far as it is long, through a hole as its slant lets it. */
+    private double straightMm(Feature.Access access, LineSegment way, double gapMm) {
+        if (access.geometry().getDimension() == 1) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double acrossMm = OPENING_MM;
+        if (access.geometry().getDimension() == 2) {
+            double back = access.geometry().getEnvelopeInternal().getDiameter() / way.getLength();
+            LineString line = FACTORY.createLineString(new Coordinate[] {way.pointAlong(-back), way.p1});
+            acrossMm = Overlay.intersection(access.geometry(), line).getLength();
+        }
+        return slantMm(acrossMm, drilling.nozzleOuterMm(), skinMm.applyAsDouble(way.p0), gapMm);
+    }
+
+    /**
+     * How far a straight tube of diameter d gets under the skin through a hole: at the slant a at which it touches both edges,
+     * {@code D = d / sin a + t / tan a}, it meets the bottom of the gap h after {@code h / tan a}.
+     *
+     * @param acrossMm D, of the hole along the way
+     * @param skinMm t
+     */
+    static double slantMm(double acrossMm, double tubeMm, double skinMm, double gapMm) {
+        if (acrossMm <= tubeMm) {
+            return 0;
+        }
+        double low = 1e-4;
+        double high = Math.PI / 2;
+        for (int i = 0; i < 60; i++) {
+            double a = (low + high) / 2;
+            boolean steepEnough = tubeMm / Math.sin(a) + skinMm / Math.tan(a) <= acrossMm;
+            low = steepEnough ? low : a;
+            high = steepEnough ? a : high;
+        }
+        return gapMm / Math.tan(high);
+    }
+
+    private boolean passes(Coordinate at, boolean straight) {
         int row = (int) Math.floor((at.y - cavity.y0) / cavity.cell);
         int column = (int) Math.floor((at.x - cavity.x0) / cavity.cell);
         if (row < 0 || column < 0 || row >= cavity.rows || column >= cavity.columns) {
@@ -119,7 +162,7 @@ final class NozzleTips {
         }
         int cell = row * cavity.columns + column;
         boolean hollow = cavity.inside(cell) && cavity.open[cell] != 0;
-        return hollow && (cavity.gapMm[cell] >= drilling.nozzleOuterMm() || rodWent(at));
+        return hollow && (straight && cavity.gapMm[cell] >= drilling.nozzleOuterMm() || rodWent(at));
     }
 
     private boolean rodWent(Coordinate at) {

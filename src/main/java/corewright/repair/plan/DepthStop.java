@@ -1,6 +1,10 @@
 package corewright.repair.plan;
 
 import corewright.survey.Laminate;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 
 /** How deep a drill may go, from the outer surface to its tip. */
 public final class DepthStop {
@@ -33,6 +37,29 @@ public final class DepthStop {
         double most = laminate.outerSkinMm() + laminate.coreMm() - marginMm;
         double down = Math.floor(COLLAR_STEPS * leastMm + 1e-9) / COLLAR_STEPS;
         return up <= most + 1e-9 ? up : down > laminate.outerSkinMm() ? down : leastMm;
+    }
+
+    /**
+     * Settings for holes through several laminates, as few as may be: a laminate is drilled as deep as the next deeper one where
+     * its margin stays.
+     *
+     * @param leastMm the least of the stops of each
+     */
+    public static Map<Laminate, Double> collarsMm(Map<Laminate, Double> leastMm, double marginMm) {
+        Map<Laminate, Double> own = new HashMap<>();
+        leastMm.forEach((laminate, mm) -> own.put(laminate, collarMm(laminate, mm, marginMm)));
+        List<Laminate> deepestFirst = own.keySet().stream()
+                .sorted(Comparator.comparing((Laminate l) -> -own.getOrDefault(l, 0.0))
+                        .thenComparing(Laminate::name))
+                .toList();
+        Map<Laminate, Double> settings = new HashMap<>();
+        double setMm = Double.POSITIVE_INFINITY;
+        for (Laminate laminate : deepestFirst) {
+            boolean allowed = setMm <= laminate.outerSkinMm() + laminate.coreMm() - marginMm + 1e-9;
+            setMm = allowed ? setMm : own.getOrDefault(laminate, 0.0);
+            settings.put(laminate, setMm);
+        }
+        return settings;
     }
 
     /** Whether a hole can break through the outer skin and still leave the margin. */

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param servedMm3 cavity that this hole fills; 0 for a vent
  * @param nozzle how the place is reached, null where a hole is drilled
  * @param range grams into it in a small and in a large cavity
+ * @param gapMm empty height round it, the middle of what lies near; 0 where it is not known or nothing goes in
  */
 public record Hole(
         String id,
@@ -25,20 +26,37 @@ public record Hole(
         double reachMm,
         double servedMm3,
         @Nullable Nozzle nozzle,
-        Range range) {
+        Range range,
+        double gapMm) {
+    /** With a gap that is not known. */
+    public Hole(
+            String id,
+            String region,
+            Kind kind,
+            int order,
+            Spot spot,
+            double diameterMm,
+            double depthStopMm,
+            double reachMm,
+            double servedMm3,
+            @Nullable Nozzle nozzle,
+            Range range) {
+        this(id, region, kind, order, spot, diameterMm, depthStopMm, reachMm, servedMm3, nozzle, range, 0);
+    }
+
     /** The same with other grams in a small and in a large cavity. */
     public Hole with(Range other) {
-        return new Hole(id, region, kind, order, spot, diameterMm, depthStopMm, reachMm, servedMm3, nozzle, other);
+        return new Hole(id, region, kind, order, spot, diameterMm, depthStopMm, reachMm, servedMm3, nozzle, other, gapMm);
     }
 
     /** The same drilled to another depth. */
     public Hole stoppedAt(double mm) {
-        return new Hole(id, region, kind, order, spot, diameterMm, mm, reachMm, servedMm3, nozzle, range);
+        return new Hole(id, region, kind, order, spot, diameterMm, mm, reachMm, servedMm3, nozzle, range, gapMm);
     }
 
     /** The same with another share of the cavity. */
     public Hole serving(double mm3) {
-        return new Hole(id, region, kind, order, spot, diameterMm, depthStopMm, reachMm, mm3, nozzle, range);
+        return new Hole(id, region, kind, order, spot, diameterMm, depthStopMm, reachMm, mm3, nozzle, range, gapMm);
     }
 
     /** Whether it is drilled. */

@@ -91,29 +91,19 @@ public record InjectionPlan(
     public InjectionPlan with(List<Hole> left, List<Batch> cups, double mostG) {
         double partAG = cups.stream().mapToDouble(Batch::partAG).sum();
         double partBG = cups.stream().mapToDouble(Batch::partBG).sum();
-        return new InjectionPlan(
-                region,
-                parts,
-                resin,
-                cavityMm3,
-                reachMm,
-                reachGovernedBy,
-                left,
-                coveredFraction,
-                cups,
-                partAG,
-                partBG,
-                Math.max(mostG, partAG + partBG),
-                arithmetic,
-                cautions,
-                fill,
-                outlook);
+        return with(left, cups, new Mixed(partAG, partBG, Math.max(mostG, partAG + partBG)), cautions);
     }
 
     /** The same plan at another place in the day, with what is to be known of the fills before it. */
     public InjectionPlan onTheDay(List<Batch> moved, List<String> said) {
         List<String> all = new ArrayList<>(said);
         all.addAll(cautions);
+        return with(holes, moved, new Mixed(resinG, hardenerG, buyG), all);
+    }
+
+    private record Mixed(double resinG, double hardenerG, double buyG) {}
+
+    private InjectionPlan with(List<Hole> otherHoles, List<Batch> cups, Mixed mixed, List<String> said) {
         return new InjectionPlan(
                 region,
                 parts,
@@ -121,14 +111,14 @@ public record InjectionPlan(
                 cavityMm3,
                 reachMm,
                 reachGovernedBy,
-                holes,
+                otherHoles,
                 coveredFraction,
-                moved,
-                resinG,
-                hardenerG,
-                buyG,
+                cups,
+                mixed.resinG,
+                mixed.hardenerG,
+                mixed.buyG,
                 arithmetic,
-                all,
+                said,
                 fill,
                 outlook);
     }

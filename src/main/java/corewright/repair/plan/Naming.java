@@ -62,7 +62,8 @@ public final class Naming {
                 h.reachMm(),
                 h.servedMm3(),
                 h.nozzle(),
-                h.range());
+                h.range(),
+                h.gapMm());
     }
 
     private Batch batch(Batch b, Map<String, String> holes) {

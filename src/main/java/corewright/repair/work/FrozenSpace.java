@@ -241,7 +241,8 @@ public final class FrozenSpace {
                         hole.reachMm(),
                         hole.servedMm3(),
                         hole.nozzle(),
-                        hole.range()));
+                        hole.range(),
+                        hole.gapMm()));
             }
             fresh.holes().forEach(h -> ofHole.computeIfAbsent(h.id(), id -> nearest(named, h)));
             return with(

@@ -56,7 +56,8 @@ public final class ShotPlans {
                         0,
                         shot.lowG(),
                         null,
-                        Hole.Range.NONE));
+                        Hole.Range.NONE,
+                        survey.settings().thresholds().looseGapMm()));
             }
         }
         double lowG = shots.stream().mapToDouble(SecondShot::lowG).sum();

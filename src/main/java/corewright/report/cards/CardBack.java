@@ -59,7 +59,10 @@ final class CardBack {
     CardBack(InjectionCard card, List<Batch> cups) {
         this.card = card;
         this.cups = cups;
-        bars = Schedule.of(card.plan().holes(), card.plan().batches(), card.resin(), card.settings())
+        bars = Schedule.of(
+                        card.assessment().survey(),
+                        card.assessment().decision().injections())
+                .of(card.plan().region())
                 .bars();
         dayHeight = CardBars.height(cups, bars, MOST_DAY);
         bottomTop = DAY_TOP + dayHeight + NOTE_HEIGHT;

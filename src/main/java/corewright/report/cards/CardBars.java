@@ -24,7 +24,7 @@ import java.util.Set;
  * hours later stands behind a break of the axis.
  */
 final class CardBars {
-    private static final Set<What> ON_AXIS = EnumSet.of(What.MIX, What.INJECT, What.LEAVE, What.RISE, What.FEEL);
+    private static final Set<What> ON_AXIS = EnumSet.of(What.MIX, What.INJECT, What.LEAVE, What.RISE, What.WARM);
     private static final double NAMES = 22;
     private static final double LATER = 58;
     private static final double LATER_WORDS = 19;
@@ -107,10 +107,8 @@ final class CardBars {
             cup(batch, y);
             y += lane;
         }
-        for (Bar bar : bars) {
-            if (bar.what() == What.HOLD) {
-                hold(bar, y);
-            }
+        if (held(bars)) {
+            hold(y);
         }
         later(foot);
     }
@@ -172,7 +170,7 @@ final class CardBars {
                 paper.line(Pen.MARK, to, foot - BAR, to, foot);
             }
             case RISE -> wedge(from, to, foot);
-            case FEEL -> feel(from, to, foot);
+            case WARM -> warm(from, to, foot);
             default -> {}
         }
     }
@@ -191,7 +189,7 @@ final class CardBars {
     }
 
     /** Beyond the wedge's end there is room for the word. */
-    private void feel(double from, double to, double foot) {
+    private void warm(double from, double to, double foot) {
         double y = foot + 1.3;
         paper.line(Pen.MARK, from, y - 1, from, y, to, y, to, y - 1);
         if (WORD.width("feel by hand") + 1 < to - x(riseEndS(to))) {
@@ -208,14 +206,23 @@ final class CardBars {
                 .orElse(startS);
     }
 
-    private void hold(Bar bar, double top) {
+    /** From the first of this card's cups on. */
+    private void hold(double top) {
+        double heldS = bars.stream()
+                .filter(b -> b.what() == What.HOLD)
+                .filter(b -> b.batch() == 0 || cups.stream().anyMatch(c -> c.number() == b.batch()))
+                .mapToDouble(Bar::startS)
+                .min()
+                .orElse(endS);
         double foot = top + (lane + BAR) / 2;
         paper.text(card.holding().thing(), box.x(), foot - 0.9, NAME, Anchor.LEFT);
-        double from = x(Math.max(startS, bar.startS()));
+        double from = x(Math.max(startS, Math.min(endS, heldS)));
         double to = axisEnd() - 3;
         paper.fill(new Rectangle2D.Double(from, foot - BAR, to - from, BAR), RISING);
         paper.line(Pen.MARK, to, foot - BAR, from, foot - BAR, from, foot, to, foot);
-        paper.text(card.holding().meanwhile(), from + 2, foot - 1.2, WORD, Anchor.LEFT);
+        String words = card.holding().meanwhile();
+        boolean inside = WORD.width(words) + 3 < to - from;
+        paper.text(words, inside ? from + 2 : from - 2, foot - 1.2, WORD, inside ? Anchor.LEFT : Anchor.RIGHT);
     }
 
     /** Hard, hold off, load: each with its hour. */

@@ -5,7 +5,9 @@ import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
+import corewright.drawing.kit.Figures;
 import corewright.repair.plan.Batch;
+import corewright.repair.plan.Closing;
 import corewright.repair.work.Schedule.Bar;
 import corewright.repair.work.Schedule.What;
 import java.util.ArrayList;
@@ -52,15 +54,50 @@ final class CardDay {
                 .orElse(0);
         lines.add(line(hardS, card.plan().batches().size() > 1 ? "the last cup is hard" : "hard"));
         for (Bar bar : bars) {
-            if (bar.what() == What.HOLD) {
-                lines.add(line(bar.startS(), card.holding().thing() + " on"));
-                lines.add(line(bar.endS(), card.holding().thing() + " off"));
+            if (bar.what() == What.HOLD && (bar.batch() == 0 || cups.stream().anyMatch(c -> c.number() == bar.batch()))) {
+                lines.add(line(bar.startS(), held(bar)));
             } else if (bar.what() == What.LOAD) {
-                lines.add(line(bar.startS(), card.holding().cured()));
+                lines.add(line(bar.startS(), card.holding().cured() + closing()));
             }
         }
+        double heldS = bars.stream()
+                .filter(b -> b.what() == What.HOLD)
+                .mapToDouble(Bar::endS)
+                .max()
+                .orElse(hardS);
+        lines.add(line(heldS, card.holding().thing() + " off"));
         lines.sort(Comparator.comparingDouble(Line::atS));
         return lines;
+    }
+
+    /** Filled and faired when all has cured. */
+    private String closing() {
+        Closing closing = Closing.of(card.plan().holes());
+        if (closing.holes() == 0) {
+            return "";
+        }
+        String all = closing.holes() == 1 ? "the hole" : "all " + closing.holes() + " holes";
+        return "; tap, then close " + all + ": dish, fill flush (" + Figures.atMost(closing.fillerG(), 1)
+                + " g of filler), sand, touch up; " + CardClock.said(3600 * closing.hoursLow()) + " to "
+                + CardClock.said(3600 * closing.hoursHigh());
+    }
+
+    /** Weights lie where all is plugged; a plate is there before. */
+    private String held(Bar bar) {
+        String thing = card.holding().thing();
+        if (bar.batch() == 0) {
+            return thing + " on, holes left free";
+        }
+        boolean one = card.plan().batches().size() == 1;
+        return thing + " on" + (one ? "" : " round cup " + cup(bar.batch()) + "’s holes") + ": all plugged there";
+    }
+
+    private String cup(int batch) {
+        return cups.stream()
+                .filter(c -> c.number() == batch)
+                .map(c -> String.valueOf(card.cup(c)))
+                .findFirst()
+                .orElse("");
     }
 
     private Line line(double atS, String words) {
@@ -90,9 +127,18 @@ final class CardDay {
                 lines.add(line(bar.startS(), "cup " + card.cup(batch) + " rises, until " + clock(bar.endS())));
             } else if (bar.what() == What.FEEL) {
                 lines.add(line(
-                        bar.startS(), "feel cup " + card.cup(batch) + "’s holes by hand, until " + clock(bar.endS())));
+                        bar.startS(),
+                        "feel cup " + card.cup(batch) + "’s holes by hand; warm until " + clock(coldS(own, bar))));
             }
         }
+    }
+
+    private static double coldS(List<Bar> own, Bar round) {
+        return own.stream()
+                .filter(b -> b.what() == What.WARM)
+                .mapToDouble(Bar::endS)
+                .max()
+                .orElse(round.endS());
     }
 
     void paint(Paper paper, Box box) {

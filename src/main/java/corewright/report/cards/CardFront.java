@@ -15,6 +15,7 @@ import corewright.drawing.kit.PrintRule;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
 import corewright.drawing.marks.RampMark;
+import corewright.repair.mix.ReachLaw;
 import corewright.repair.pattern.Slope;
 import corewright.repair.plan.Cautions;
 import corewright.repair.plan.Hole;
@@ -161,7 +162,8 @@ final class CardFront {
         Type bold = new Type(Typeface.TEXT_SEMIBOLD, 10.5);
         double right = CardSheet.LEFT + PLAN_WIDTH;
         String scale = "1 : " + Figures.atMost(plan.scale(), 0) + " on A4, "
-                + (card.measure() == Measure.METRIC ? "millimetres" : "inches") + " from the datum";
+                + (card.measure() == Measure.METRIC ? "millimetres" : "inches") + " from the datum; "
+                + card.measure().say("within " + Figures.atMost(ReachLaw.POSITION_MM, 0) + " mm");
         paper.text(scale, right, y - 4.4, bold, Anchor.RIGHT);
         paper.text(Orientation.of(face), right, y + 0.4, new Type(Typeface.TEXT, 9), Anchor.RIGHT);
     }

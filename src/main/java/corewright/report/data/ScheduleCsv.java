@@ -6,38 +6,50 @@ import corewright.repair.plan.InjectionPlan;
 import corewright.repair.work.Schedule;
 import corewright.report.page.Conversions;
 import corewright.report.page.Numbers;
-import corewright.survey.settings.Settings;
+import corewright.survey.Survey;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** schedule.csv: the day of every injection as bars, on the clock of batches.csv. */
 public final class ScheduleCsv {
     private ScheduleCsv() {}
 
     public static CsvTable of(Assessment assessment) {
-        return of(assessment, assessment.decision().injections());
+        List<InjectionPlan> plans = assessment.decision().injections();
+        Survey survey = assessment.survey();
+        return of(survey, plans, List.of(Schedule.of(survey, plans), Schedule.heldBack(survey, plans)));
     }
 
-    /** Of other plans, such as what is left. */
-    public static CsvTable of(Assessment assessment, List<InjectionPlan> plans) {
+    /** Of what is left. */
+    public static CsvTable left(Assessment assessment, List<InjectionPlan> plans) {
+        return of(assessment.survey(), plans, List.of(Schedule.left(assessment.survey(), plans)));
+    }
+
+    private static CsvTable of(Survey survey, List<InjectionPlan> plans, List<Schedule> schedules) {
         CsvTable table = new CsvTable("region,batch,worker,hole,what,start_min,end_min");
-        Settings settings = assessment.survey().settings();
+        Map<String, Holding> holding = new LinkedHashMap<>();
         for (InjectionPlan plan : plans) {
             String face = plan.holes().get(0).spot().face();
-            Holding holding = Holding.of(assessment.survey().face(face).posture());
-            for (Schedule.Bar bar : Schedule.of(plan.holes(), plan.batches(), settings.resin(plan.resin()), settings)
-                    .bars()) {
-                table.add(
-                        plan.region(),
-                        unless0(bar.batch()),
-                        unless0(bar.worker()),
-                        bar.hole(),
-                        word(bar.what(), holding),
-                        Numbers.rounded(bar.startS() / Conversions.SECONDS_PER_MINUTE, 2),
-                        Numbers.rounded(bar.endS() / Conversions.SECONDS_PER_MINUTE, 2));
-            }
+            holding.putIfAbsent(
+                    plan.region(), Holding.of(survey.face(face).posture()));
         }
+        holding.forEach((region, held) -> schedules.stream()
+                .flatMap(s -> s.of(region).bars().stream())
+                .forEach(bar -> add(table, bar, held)));
         return table;
+    }
+
+    private static void add(CsvTable table, Schedule.Bar bar, Holding holding) {
+        table.add(
+                bar.region(),
+                unless0(bar.batch()),
+                unless0(bar.worker()),
+                bar.hole(),
+                word(bar.what(), holding),
+                Numbers.rounded(bar.startS() / Conversions.SECONDS_PER_MINUTE, 2),
+                Numbers.rounded(bar.endS() / Conversions.SECONDS_PER_MINUTE, 2));
     }
 
     private static String word(Schedule.What what, Holding holding) {

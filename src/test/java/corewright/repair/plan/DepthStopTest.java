@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import corewright.survey.Laminate;
 import corewright.survey.settings.Resin;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,6 +18,17 @@ class DepthStopTest {
     void followsTheWordTable(double coreMm, double voidMm, double stopMm) {
         Laminate laminate = new Laminate("l", 3, coreMm, 2.5, "s", "c", true);
         assertThat(DepthStop.mm(laminate, voidMm, 1.5)).isCloseTo(stopMm, within(1e-12));
+    }
+
+    /** By hand: 3 and 4 mm of skin over 12.5 mm of core are drilled to 5 mm, as 14 mm are allowed in the first; over 2.5 mm to 4. */
+    @Test
+    void oneCollarSettingServesWhatItMay() {
+        Laminate three = new Laminate("a", 3, 12.5, 2.5, "s", "c", true);
+        Laminate four = new Laminate("b", 4, 12.5, 2.5, "s", "c", true);
+        Laminate low = new Laminate("c", 3, 2.5, 2.5, "s", "c", true);
+        assertThat(DepthStop.collarsMm(Map.of(three, 4.0, four, 4.8), 1.5)).isEqualTo(Map.of(three, 5.0, four, 5.0));
+        assertThat(DepthStop.collarsMm(Map.of(three, 4.0, four, 5.0, low, 4.0), 1.5))
+                .isEqualTo(Map.of(three, 5.0, four, 5.0, low, 4.0));
     }
 
     @ParameterizedTest

@@ -140,11 +140,9 @@ class WorkCardsTest {
     @Test
     void scheduleHasEveryBar() throws IOException {
         Assessment assessment = SampleAssessment.damaged();
-        InjectionPlan plan = assessment.decision().injections().get(0);
-        var settings = assessment.survey().settings();
-        int bars = Schedule.of(plan.holes(), plan.batches(), settings.resin(plan.resin()), settings)
-                .bars()
-                .size();
+        List<InjectionPlan> plans = assessment.decision().injections();
+        int bars = Schedule.of(assessment.survey(), plans).bars().size()
+                + Schedule.heldBack(assessment.survey(), plans).bars().size();
 
         assertThat(lines(ScheduleCsv.of(assessment)))
                 .hasSize(bars + 1)
