@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.SurveyFolders;
 import corewright.intake.SurveyFolder;
+import corewright.stiffness.State;
 import corewright.store.RepairPlanText;
 import corewright.survey.FrozenPlan;
 import corewright.survey.Origin;
@@ -88,7 +89,12 @@ class PlanRevisionsTest {
         String hole = plan.holes().get(0).name();
         Survey begun =
                 Part.LOG.with(survey.with(plan), List.of(new WorkEntry(new Origin("log.csv", 2), hole, 120, 20, null)));
-        assertThat(RepairPlanText.of(issued(assess(begun)).plan())).isEqualTo(RepairPlanText.of(plan));
+        Assessment worked = assess(begun);
+        assertThat(RepairPlanText.of(issued(worked).plan())).isEqualTo(RepairPlanText.of(plan));
+        // what went in tells of the cavity, and so of the stiffness when it is filled; not of the deck as it was found
+        assertThat(worked.stiffness().worst().orElseThrow().in(State.AS_FOUND))
+                .isEqualTo(again.stiffness().worst().orElseThrow().in(State.AS_FOUND));
+        assertThat(worked.gains().advised()).isPresent().isNotEqualTo(again.gains().advised());
     }
 
     private static Assessment assess(Survey survey) {
