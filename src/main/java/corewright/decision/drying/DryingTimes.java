@@ -95,7 +95,9 @@ public final class DryingTimes {
                     : "It is not known how this core takes water: no time is told. Prove it by a sample.";
             return new DryingTime(region.face(), region.id(), way, Double.NaN, gate, null, note);
         }
-        List<Case> cases = Draw.all().stream().map(d -> drawn(d, way)).toList();
+        double halfMm = way == Way.CUT_EDGES ? Math.max(1, inscribedMm(region.likely())) : 0; // takes longer than a draw
+        List<Case> cases =
+                Draw.all().stream().map(d -> drawn(d, way, halfMm)).toList();
         Optional<Progress> progress = Progress.of(survey, region);
         double fromPercent =
                 samples.isEmpty() ? Math.sqrt(drying.startLowPercent() * drying.startHighPercent()) : mean(samples);
@@ -112,7 +114,8 @@ public final class DryingTimes {
     /** A draw worked out: when it is at the gate, and what share is left on the mean of a day. */
     private record Case(double days, DoubleUnaryOperator meanLeft) {}
 
-    private Case drawn(Draw draw, Way way) {
+    /** @param halfMm half the width of the block with cut edges */
+    private Case drawn(Draw draw, Way way, double halfMm) {
         double warmth = Math.exp(ACTIVATION_K * (1 / REFERENCE_K - 1 / (climate.temperatureC() + ZERO_C_K)));
         double d = grain.diffusion(way, drying, draw.diffusion()) * warmth;
         double surface = Draw.spread(drying.surfaceLowMmPerDay(), drying.surfaceHighMmPerDay(), draw.surface());
@@ -132,10 +135,10 @@ public final class DryingTimes {
                 yield body(new RoundHole(Math.max(1.05, rim / hole), hole * surface / d), hole * hole / d, share);
             }
             case CUT_EDGES -> {
-                double half = Math.max(1, inscribedMm(region.likely()));
-                double length = Math.max(half, region.likely().getArea() / (4 * half));
-                Block block = new Block(new Sheet(half * surface / d), new Sheet(length * surface / d), length / half);
-                double unit = half * half / d;
+                double length = Math.max(halfMm, region.likely().getArea() / (4 * halfMm));
+                Block block =
+                        new Block(new Sheet(halfMm * surface / d), new Sheet(length * surface / d), length / halfMm);
+                double unit = halfMm * halfMm / d;
                 yield new Case(unit * block.timeTo(share), day -> block.mean(day / unit));
             }
         };

@@ -204,6 +204,11 @@ public record CuredFill(
         return !cell.isEmpty() && area.covers(cell.getInteriorPoint());
     }
 
+    /** What of a place lies within the space that was planned. */
+    public double insideMm2(SecondShot shot) {
+        return Overlay.intersection(shot.area(), space).getArea();
+    }
+
     /** Area that is to be filled again. */
     public double hollowMm2() {
         return shots.stream().mapToDouble(SecondShot::areaMm2).sum();
@@ -229,7 +234,7 @@ public record CuredFill(
                 .findFirst()
                 .orElseThrow()
                 .tap;
-        boolean beyond = Overlay.intersection(shot.area(), space).getArea() < shot.areaMm2() / 2;
+        boolean beyond = insideMm2(shot) < shot.areaMm2() / 2;
         String message = String.format(
                 Locale.ROOT,
                 "%s: still hollow after cure over %.3f m2 %s %s (%s).",

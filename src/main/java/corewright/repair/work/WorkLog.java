@@ -126,7 +126,9 @@ public record WorkLog(
 
     /** Of ln c before any grams: of the volume by the readings, and of what grams say of it. */
     private static double priorVariance(Quantiles mapped) {
-        double sd = mapped.p10() > 0 ? Math.log(mapped.p90() / mapped.p10()) / (2 * P90) : 0;
+        double sd = mapped.p10() > 0
+                ? Math.log(mapped.p90() / mapped.p10()) / (2 * P90)
+                : mapped.p50() > 0 ? Math.log(mapped.p90() / mapped.p50()) / P90 : 0;
         return sd > 0 ? sd * sd + GRAMS_SD * GRAMS_SD : COMMON_SD * COMMON_SD;
     }
 

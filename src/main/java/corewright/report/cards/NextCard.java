@@ -94,7 +94,8 @@ final class NextCard {
                 + " Holes take " + Figures.fixed(log.factor(), 2) + " times their plan (in 8 cases of 10 between "
                 + Figures.fixed(log.factorP10(), 2) + " and " + Figures.fixed(log.factorP90(), 2)
                 + "). With it the cavity holds " + range(cavityMm3) + " litres, by the readings alone "
-                + range(plan.cavityMm3()) + ". Have mix for " + Figures.fixed(log.leftP90G(), 0) + " g at hand.";
+                + range(plan.cavityMm3()) + "."
+                + (log.leftG() > 0 ? " Have mix for " + Figures.fixed(log.leftP90G(), 0) + " g at hand." : "");
     }
 
     private static String range(Quantiles mm3) {
