@@ -8,17 +8,12 @@ import corewright.damage.NextReading;
 import corewright.damage.Region;
 import corewright.decision.Decision;
 import corewright.decision.Flip;
-import corewright.repair.plan.RepairOptions;
 import corewright.reuse.Memory;
-import corewright.survey.About;
-import corewright.survey.Defect;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Point;
@@ -109,16 +104,7 @@ public final class FlipBenchmark {
     }
 
     private static Decision decide(Survey survey, DamageMap map) {
-        return Assessments.decide(survey, map, new RepairOptions(List.of(), List.of(), Map.of(), unplanned(map)));
-    }
-
-    private static List<Defect> unplanned(DamageMap map) {
-        return map.regions().stream()
-                .map(r -> new Defect(
-                        RepairOptions.INJECTION,
-                        new About.OfRegion(r.id(), new Spot(r.face(), r.label().getX(), r.label().getY())),
-                        "left out"))
-                .toList();
+        return Assessments.decide(survey, map, Unplanned.of(map));
     }
 
     /** The word of the method after the reading, of the region that holds the place then. */
