@@ -57,21 +57,21 @@ public final class Assessor {
         progress.begin("joined plans", 0.54);
         RepairOptions plans = RepairPlanner.together(survey, damage, options, methods.of(Method.INJECT), memory);
 
+        progress.begin("work", 0.57);
+        WorkDone work = WorkDone.of(survey, damage, Decider.injections(survey, damage, methods, plans));
+
         progress.begin("gains", 0.57);
         Gains gains = Stiffness.gains(
                 survey,
                 damage,
                 stiffness,
                 Treated.dried(damage, methods),
-                Treated.advised(damage, methods, plans, survey.settings()),
+                Treated.advised(damage, methods, plans, survey.settings(), work.cavities()),
                 memory);
 
         progress.begin("decision", 0.59);
         Decision decision = Decider.decide(
                 survey, damage, methods, plans, gains, new PanelGains(survey, damage, gains.map(), memory));
-
-        progress.begin("work", 0.59);
-        WorkDone work = WorkDone.of(survey, damage, decision.injections());
 
         Assessment whole = new Assessment(
                 survey,

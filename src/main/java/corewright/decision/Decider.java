@@ -27,15 +27,12 @@ public final class Decider {
      */
     public static Decision decide(
             Survey survey, DamageMap damage, Methods methods, RepairOptions plans, Gains gains, PanelGains panels) {
-        List<InjectionPlan> chosen = methods.of(Method.INJECT).stream()
-                .flatMap(id -> plans.injection(id).filter(p -> p.region().equals(id)).stream())
-                .toList();
+        List<InjectionPlan> injections = injections(survey, damage, methods, plans);
         List<RecorePlan> recores = methods.of(Method.RECORE).stream()
                 .flatMap(id -> plans.recore(id).stream())
                 .toList();
         List<RegionDecision> decisions =
-                methods.regions().stream().map(d -> filledWith(d, chosen)).toList();
-        List<InjectionPlan> injections = Day.oneAfterAnother(chosen, damage, survey.settings());
+                methods.regions().stream().map(d -> filledWith(d, injections)).toList();
         List<DryingTime> drying = DryingTimes.of(survey, damage);
         RegionOptions options = new RegionOptions(survey, plans, drying, panels);
         List<Choices.Row> choices =
@@ -48,6 +45,15 @@ public final class Decider {
                 BuyingList.of(survey, damage, injections, recores),
                 Doubts.of(survey, damage, decisions, injections),
                 weighing(survey, damage, decisions, new WholeDeck.Known(options, plans, drying, panels), choices));
+    }
+
+    /** Plans of what is injected, one after another. */
+    public static List<InjectionPlan> injections(
+            Survey survey, DamageMap damage, Methods methods, RepairOptions plans) {
+        List<InjectionPlan> chosen = methods.of(Method.INJECT).stream()
+                .flatMap(id -> plans.injection(id).filter(p -> p.region().equals(id)).stream())
+                .toList();
+        return Day.oneAfterAnother(chosen, damage, survey.settings());
     }
 
     /** Nothing while nothing may be said of the deck. */

@@ -138,7 +138,7 @@ record Evidence(
     private Optional<String> wetFound(List<Probe> probes, List<Plug> plugs, Thresholds rules) {
         Stream<String> holes = probes.stream()
                 .filter(p -> p.water() == CoreMoisture.WET)
-                .map(p -> "A pilot hole at " + Words.place(face, p.spot()) + " found wet core.");
+                .map(p -> "A pilot hole at " + Words.place(face, p.spot()) + found(p, "wet") + elsewhere(p.spot()) + ".");
         Stream<String> samples = plugs.stream()
                 .filter(p -> p.moisturePercent() >= rules.wetPlugPercent())
                 .map(p ->
@@ -147,11 +147,21 @@ record Evidence(
         return Stream.concat(holes, samples).findFirst();
     }
 
+    /** What a hole brought up: in the same words wherever it is told. */
+    private static String found(Probe probe, String water) {
+        if (probe.coreState() == CoreState.ROTTED) {
+            return " brought up rotted core" + (water.equals("wet") ? "" : ", " + water);
+        }
+        return probe.coreState() == CoreState.NONE
+                ? " found no core, the place " + water
+                : " found " + water + " core";
+    }
+
     /** The sentence that proves the cavity dry, if there is one. */
     Optional<String> dryProof(Thresholds rules) {
         Stream<String> holes = cavityProbes.stream()
                 .filter(p -> p.water() == CoreMoisture.DRY)
-                .map(p -> "The core is proven dry: a pilot hole at " + Words.place(face, p.spot()) + " found dry core"
+                .map(p -> "The core is proven dry: a pilot hole at " + Words.place(face, p.spot()) + found(p, "dry")
                         + elsewhere(p.spot()) + ".");
         Stream<String> samples = cavityPlugs.stream()
                 .filter(p -> p.moisturePercent() <= rules.dryPlugPercent())
@@ -193,7 +203,8 @@ record Evidence(
         Stream<String> wet = wetFound(cavityProbes, cavityPlugs, rules).stream();
         Stream<String> holes = cavityProbes.stream()
                 .filter(p -> p.water() == CoreMoisture.DAMP)
-                .map(p -> "A pilot hole at " + Words.place(face, p.spot()) + " found damp core.");
+                .map(p -> "A pilot hole at " + Words.place(face, p.spot()) + found(p, "damp")
+                        + elsewhere(p.spot()) + ".");
         Stream<String> samples = cavityPlugs.stream()
                 .filter(p ->
                         p.moisturePercent() > rules.dryPlugPercent() && p.moisturePercent() < rules.wetPlugPercent())

@@ -1,6 +1,7 @@
 package corewright.decision;
 
 import corewright.damage.DamageMap;
+import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import corewright.overlay.Overlay;
 import corewright.repair.plan.RepairOptions;
@@ -8,6 +9,7 @@ import corewright.stiffness.Treatment;
 import corewright.survey.settings.Settings;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** What the choices do to the core, for whoever asks how stiff the deck is after them. */
@@ -15,9 +17,12 @@ public final class Treated {
     private final RepairOptions plans;
     private final Settings settings;
 
-    private Treated(RepairOptions plans, Settings settings) {
+    private final Map<String, Quantiles> cavities;
+
+    private Treated(RepairOptions plans, Settings settings, Map<String, Quantiles> cavities) {
         this.plans = plans;
         this.settings = settings;
+        this.cavities = cavities;
     }
 
     /** All that may be dried is dried: bonded wet core, where drying is not refused. */
@@ -38,9 +43,15 @@ public final class Treated {
      * stiffer.
      *
      * @param plans put together
+     * @param cavities over the middle of what the readings say of them, by the leading region, where the work tells more
      */
-    public static List<Treatment> advised(DamageMap damage, Methods methods, RepairOptions plans, Settings settings) {
-        Treated treated = new Treated(plans, settings);
+    public static List<Treatment> advised(
+            DamageMap damage,
+            Methods methods,
+            RepairOptions plans,
+            Settings settings,
+            Map<String, Quantiles> cavities) {
+        Treated treated = new Treated(plans, settings, cavities);
         List<Treatment> treatments = new ArrayList<>();
         for (Region region : damage.regions()) {
             methods.regions().stream()
@@ -66,6 +77,10 @@ public final class Treated {
 
     private Optional<Treatment> filled(Region region) {
         return plans.injection(region.id())
-                .map(p -> new Treatment.Fill(region.face(), region.likely(), settings.resin(p.resin())));
+                .map(p -> new Treatment.Fill(
+                        region.face(),
+                        region.likely(),
+                        settings.resin(p.resin()),
+                        Optional.ofNullable(cavities.get(p.region()))));
     }
 }

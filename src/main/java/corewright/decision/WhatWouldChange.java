@@ -18,7 +18,7 @@ import org.locationtech.jts.geom.Location;
 
 /**
  * For each region the observation that would give it another method, and how likely it turns out so: a pilot hole, by the probability of
- * wet core at its place; the readings' mean, by its standard error. Where a person decided, nothing is told.
+ * wet core at its place, of a loose skin over core that is not proven dry with what looseness says of water; the readings' mean, by its standard error. Where a person decided, nothing is told.
  */
 final class WhatWouldChange {
     /** Readings this far apart err by themselves: the range of fields of water on decks. Common practice. */
@@ -62,7 +62,7 @@ final class WhatWouldChange {
         Facts facts = Methods.facts(survey, face, region, options);
         if (decision.firstStep() != null) {
             Spot spot = fired(decision, "proven dry in a part") ? facts.beyondSpot() : facts.pilotSpot();
-            double wet = at(face, spot);
+            double wet = facts.proven() ? at(face, spot) : new LooseAndWet(face.surfaces()).wet(at(face, spot));
             hole(decision, Method.RECORE, "wet", spot, wet, facts);
             if (!fired(decision, "not dry") && facts.wouldBeProven(spot)) {
                 hole(decision, Method.INJECT, "dry", spot, 1 - wet, facts);

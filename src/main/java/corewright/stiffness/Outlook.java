@@ -56,13 +56,19 @@ record Outlook(Kind kind, double areaFactor, double foamDerating) {
     /** Mean empty height of a region, millimetres, by the quantiles of its volume; at most the core. */
     double depthMm(Region region, double coreMm) {
         Quantiles volume = region.voidMm3();
+        return volume.p50() > 0
+                ? depthMm(region, volume.times(1 / volume.p50()), coreMm)
+                : Math.min(coreMm, region.meanVoidDepthMm());
+    }
+
+    /** @param cavity volume over the middle of the region's */
+    double depthMm(Region region, Quantiles cavity, double coreMm) {
         double part =
                 switch (kind) {
-                    case BETTER -> volume.p10();
-                    case MIDDLE -> volume.p50();
-                    case WORSE -> volume.p90();
+                    case BETTER -> cavity.p10();
+                    case MIDDLE -> cavity.p50();
+                    case WORSE -> cavity.p90();
                 };
-        double depth = volume.p50() > 0 ? region.meanVoidDepthMm() * part / volume.p50() : region.meanVoidDepthMm();
-        return Math.min(coreMm, depth);
+        return Math.min(coreMm, region.meanVoidDepthMm() * part);
     }
 }

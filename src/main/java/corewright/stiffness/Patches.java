@@ -209,7 +209,9 @@ final class Patches {
 
     /** Foam above, what core remains below: shear and thickness compliances add up (Reuss). */
     private CoreMaterial filled(Region region, Outlook outlook, Treatment.Fill fill) {
-        double depth = outlook.depthMm(region, coreMm);
+        double depth = fill.cavity()
+                .map(c -> outlook.depthMm(region, c, coreMm))
+                .orElseGet(() -> outlook.depthMm(region, coreMm));
         CoreMaterial foam = Foam.material(fill.resin(), outlook.foamDerating());
         CoreMaterial rest = region.wet() ? softening(region).in(outlook).of(built) : built;
         Strengths.OfCore left = region.wet() ? strengths.softened(softening(region)) : strengths.sound();

@@ -1,6 +1,8 @@
 package corewright.stiffness;
 
+import corewright.damage.Quantiles;
 import corewright.survey.settings.Resin;
+import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 
 /** What is done to the core of an area; the rest stays as it was found. */
@@ -11,8 +13,17 @@ public sealed interface Treatment {
     /** Polygons, survey millimetres. */
     Geometry area();
 
-    /** Empty space and loose skins in the area are filled and bonded by a mix; what core remains stays as found. */
-    record Fill(String face, Geometry area, Resin resin) implements Treatment {}
+    /**
+     * Empty space and loose skins in the area are filled and bonded by a mix; what core remains stays as found.
+     *
+     * @param cavity its volume over the middle of what the readings say, where more is known of it than that
+     */
+    record Fill(String face, Geometry area, Resin resin, Optional<Quantiles> cavity) implements Treatment {
+        /** A cavity as it was read. */
+        public Fill(String face, Geometry area, Resin resin) {
+            this(face, area, resin, Optional.empty());
+        }
+    }
 
     /**
      * The core is cut out and replaced, both skins bonded to the new one.

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.SurveyFolders;
 import corewright.intake.SurveyFolder;
+import corewright.stiffness.State;
 import corewright.store.RepairPlanText;
 import corewright.survey.FrozenPlan;
 import corewright.survey.Origin;
@@ -22,9 +23,10 @@ import org.junit.jupiter.api.io.TempDir;
 class PlanRevisionsTest {
     /**
      * In the first a number that the log has without its region is that of one hole only, until another would get it; in the
-     * second two regions that were filled apart would be joined by a run in which nothing changed.
+     * second two regions that were filled apart would be joined by a run in which nothing changed; in the third one space that the
+     * plan fills as one would come apart.
      */
-    private static final int[] SEEDS = {1031, 1087};
+    private static final int[] SEEDS = {1031, 1087, 1091};
 
     @TempDir
     private Path place;
@@ -45,7 +47,7 @@ class PlanRevisionsTest {
         Survey survey = survey(place);
         PlanSequences.Sums sums = new PlanSequences.Sums();
         for (int seed : SEEDS) {
-            new PlanSequences(survey, seed).run(sums);
+            new PlanSequences(survey, seed, true).run(sums);
         }
         assertThat(sums.revisions).isGreaterThan(SEEDS.length); // something did change
         assertThat(sums.drilled).isPositive();
@@ -88,7 +90,12 @@ class PlanRevisionsTest {
         String hole = plan.holes().get(0).name();
         Survey begun =
                 Part.LOG.with(survey.with(plan), List.of(new WorkEntry(new Origin("log.csv", 2), hole, 120, 20, null)));
-        assertThat(RepairPlanText.of(issued(assess(begun)).plan())).isEqualTo(RepairPlanText.of(plan));
+        Assessment worked = assess(begun);
+        assertThat(RepairPlanText.of(issued(worked).plan())).isEqualTo(RepairPlanText.of(plan));
+        // what went in tells of the cavity, and so of the stiffness when it is filled; not of the deck as it was found
+        assertThat(worked.stiffness().worst().orElseThrow().in(State.AS_FOUND))
+                .isEqualTo(again.stiffness().worst().orElseThrow().in(State.AS_FOUND));
+        assertThat(worked.gains().advised()).isPresent().isNotEqualTo(again.gains().advised());
     }
 
     private static Assessment assess(Survey survey) {

@@ -49,10 +49,14 @@ final class PlanSequences {
     private final Random random;
     private final Map<String, String> places = new LinkedHashMap<>();
     private final Map<String, Double> stops = new LinkedHashMap<>();
+    private final boolean lean;
+    private Memory memory = new Memory();
     private Survey survey;
 
-    PlanSequences(Survey survey, long seed) {
+    /** @param lean what is as it was is taken from memory, but for the last revision, which is made again without */
+    PlanSequences(Survey survey, long seed, boolean lean) {
         this.survey = survey;
+        this.lean = lean;
         random = new Random(seed);
     }
 
@@ -98,7 +102,7 @@ final class PlanSequences {
             if (step > 0) {
                 change();
             }
-            Run run = Run.of(survey, new Memory());
+            Run run = Run.of(survey, memory());
             FrozenPlan plan = run.plan();
             assertThat(plan.revision())
                     .isBetween(
@@ -107,14 +111,17 @@ final class PlanSequences {
             drilledStays(plan);
             gramsCountOnce(run.work());
             String text = RepairPlanText.of(plan);
-            assertThat(RepairPlanText.of(Run.of(survey, new Memory()).plan()))
-                    .as("made again")
-                    .isEqualTo(text);
+            if (!lean || step == STEPS) {
+                sums.runs++;
+                assertThat(RepairPlanText.of(Run.of(survey, new Memory()).plan()))
+                        .as("made again")
+                        .isEqualTo(text);
+            }
             survey = survey.with(plan);
-            assertThat(RepairPlanText.of(Run.of(survey, new Memory()).plan()))
+            assertThat(RepairPlanText.of(Run.of(survey, memory()).plan()))
                     .as("nothing changed; drilled: %s", Begun.holes(survey))
                     .isEqualTo(text);
-            sums.runs += 3;
+            sums.runs += 2;
             sums.elsewhere += run.work().elsewhere().size();
         }
         sums.revisions += survey.repairPlan().revision();
@@ -123,6 +130,11 @@ final class PlanSequences {
         sums.dropped += (int) survey.repairPlan().holes().stream()
                 .filter(PlannedHole::dropped)
                 .count();
+    }
+
+    private Memory memory() {
+        memory = lean ? memory.next() : new Memory();
+        return memory;
     }
 
     private void placesStay(FrozenPlan plan) {

@@ -20,7 +20,7 @@ public final class PlanSequencesBench {
         for (int done = 1; done <= sequences; done++) {
             int seed = first + done - 1;
             try {
-                new PlanSequences(survey, seed).run(sums);
+                new PlanSequences(survey, seed, false).run(sums);
             } catch (AssertionError | RuntimeException e) {
                 failed++;
                 System.out.println("sequence " + seed + ": " + e);

@@ -9,6 +9,7 @@ import corewright.decision.Decision;
 import corewright.decision.Method;
 import corewright.overlay.Overlay;
 import corewright.repair.RepairPlanner;
+import corewright.repair.plan.RepairOptions;
 import corewright.reuse.Memory;
 import corewright.survey.Survey;
 import corewright.survey.settings.Settings;
@@ -39,11 +40,18 @@ public final class DecisionBenchmark {
 
     private DecisionBenchmark() {}
 
-    /** @param arguments decks of each kind; first seed; then, to try others, pairs such as 0.2:25 of cut_wet and recore_margin_mm */
+    /**
+     * @param arguments decks of each kind; first seed; then, to try others, pairs such as 0.2:25 of cut_wet and recore_margin_mm; or
+     *     "injected": nothing is planned, and only what is injected is told
+     */
     public static void main(String[] arguments) {
         int count = Integer.parseInt(arguments[0]);
         long first = Long.parseLong(arguments[1]);
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        if (arguments.length > 2 && arguments[2].equals("injected")) {
+            injected(out, count, first);
+            return;
+        }
         Thresholds usual = Thresholds.DEFAULT;
         List<Thresholds> trials = new ArrayList<>();
         for (int i = 2; i < arguments.length; i++) {
@@ -60,7 +68,9 @@ public final class DecisionBenchmark {
                 InventedDeck deck = new InventedDeck(kind, first + i);
                 DamageMap map = Damage.fit(deck.survey(), new Memory()).map();
                 for (int t = 0; t < trials.size(); t++) {
-                    scores.get(t).add(score(deck, map, trials.get(t)));
+                    Survey survey = with(deck.survey(), trials.get(t));
+                    RepairOptions options = RepairPlanner.plan(survey, map, new Memory());
+                    scores.get(t).add(score(deck, map, Assessments.decide(survey, map, options)));
                 }
             }
         }
@@ -70,6 +80,41 @@ public final class DecisionBenchmark {
                     trials.get(t).cutWet(), trials.get(t).recoreMarginMm());
             tell(out, scores.get(t));
         }
+    }
+
+    private static void injected(PrintWriter out, int count, long first) {
+        List<Score> scores = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            for (Kind kind : Kind.values()) {
+                InventedDeck deck = new InventedDeck(kind, first + i);
+                DamageMap map = Damage.fit(deck.survey(), new Memory()).map();
+                Score score = score(deck, map, Assessments.decide(deck.survey(), map, Unplanned.of(map)));
+                scores.add(score);
+                if (score.overWetMm2 > 0) {
+                    out.printf(
+                            Locale.ROOT,
+                            "%s %d: %.4f m2 over wet core of %.3f%n",
+                            kind,
+                            first + i,
+                            score.overWetMm2 / 1e6,
+                            score.injectedMm2 / 1e6);
+                }
+            }
+            injected(out, scores);
+        }
+    }
+
+    private static void injected(PrintWriter out, List<Score> scores) {
+        out.printf(
+                Locale.ROOT,
+                "%d injected regions on %d decks, %.3f m2, of it over wet core %.4f m2; more than 3 %% of a deck's fill: %d decks%n",
+                scores.stream().mapToInt(Score::injections).sum(),
+                scores.size(),
+                scores.stream().mapToDouble(Score::injectedMm2).sum() / 1e6,
+                scores.stream().mapToDouble(Score::overWetMm2).sum() / 1e6,
+                scores.stream()
+                        .filter(s -> s.overWetMm2 > 0.03 * s.injectedMm2 && s.injectedMm2 > 0)
+                        .count());
     }
 
     private static void tell(PrintWriter out, List<Score> scores) {
@@ -91,16 +136,7 @@ public final class DecisionBenchmark {
                 "cuts of wet regions over what is truly wet in or beside them: median %.2f, nine in ten %.2f%n",
                 at(cut, 0.5),
                 at(cut, 0.9));
-        out.printf(
-                Locale.ROOT,
-                "%d injected regions on %d decks, %.3f m2, of it over wet core %.4f m2; more than 3 %% of a deck's fill: %d decks%n",
-                scores.stream().mapToInt(Score::injections).sum(),
-                scores.size(),
-                scores.stream().mapToDouble(Score::injectedMm2).sum() / 1e6,
-                scores.stream().mapToDouble(Score::overWetMm2).sum() / 1e6,
-                scores.stream()
-                        .filter(s -> s.overWetMm2 > 0.03 * s.injectedMm2 && s.injectedMm2 > 0)
-                        .count());
+        injected(out, scores);
     }
 
     private static Thresholds with(double cutWet, double marginMm) {
@@ -151,9 +187,7 @@ public final class DecisionBenchmark {
             double injectedMm2,
             double overWetMm2) {}
 
-    private static Score score(InventedDeck deck, DamageMap map, Thresholds thresholds) {
-        Survey survey = with(deck.survey(), thresholds);
-        Decision d = Assessments.decide(survey, map, RepairPlanner.plan(survey, map, new Memory()));
+    private static Score score(InventedDeck deck, DamageMap map, Decision d) {
         GeometryFactory factory = new GeometryFactory();
         Geometry cut = union(factory, d.recores().stream().map(r -> r.cut()).toList());
         List<Region> filled = map.regions().stream()

@@ -270,6 +270,21 @@ public final class InventedDeck {
         }
     }
 
+    /** Leaves one of so many moisture readings and taps, as a hurried surveyor would. */
+    InventedDeck hurried(int every) {
+        thin(moisture, every);
+        thin(taps, every);
+        return this;
+    }
+
+    private static void thin(List<?> readings, int every) {
+        for (int i = readings.size() - 1; i >= 0; i--) {
+            if (i % every != 0) {
+                readings.remove(i);
+            }
+        }
+    }
+
     double areaMm2() {
         return lengthMm * widthMm;
     }

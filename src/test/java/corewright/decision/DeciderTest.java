@@ -193,6 +193,18 @@ class DeciderTest {
         assertThat(d.firstStep()).isNotNull();
     }
 
+    /** One hole, two regions: what it brought up reads alike in both. */
+    @Test
+    void aHoleIsToldInTheSameWordsBesideItsRegion() {
+        Decision d = decide(deck(DECK)
+                        .region(Condition.VOID, PATCH, 4, 0.1)
+                        .region(Condition.DELAMINATED, BESIDE, 0, 0.1)
+                        .probe(1400, 300, 4, CoreState.ROTTED));
+        String found = "A pilot hole at 1.40 m aft, 0.30 m to starboard brought up rotted core";
+        assertThat(d.on("R1").reasons().get(0)).startsWith(found + ".");
+        assertThat(d.on("R2").reasons().get(0)).contains(found + ", in R1 that opens into this one.");
+    }
+
     @Test
     void dampCoreSpeaksAgainstDryCore() {
         RegionDecision d = first(deck(DECK)

@@ -19,6 +19,7 @@ import corewright.stiffness.StiffnessMap;
 import corewright.survey.CoreState;
 import corewright.survey.settings.Settings;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Polygon;
 
@@ -145,7 +146,7 @@ class OptionsTest {
                 damage,
                 map,
                 Treated.dried(damage, methods),
-                Treated.advised(damage, methods, plans, survey.settings()),
+                Treated.advised(damage, methods, plans, survey.settings(), Map.of()),
                 memory);
         List<Option> rows = Decider.decide(
                         survey, damage, methods, plans, gains, new PanelGains(survey, damage, gains.map(), memory))

@@ -24,6 +24,7 @@ import corewright.survey.SurfaceTemperature;
 import corewright.survey.WorkEntry;
 import corewright.survey.settings.Resin;
 import corewright.survey.settings.Settings;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.Outlook;
@@ -38,6 +39,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class WorkTest {
+    private static final Quantiles UNRANGED = Quantiles.ZERO;
+
     private static final Origin HERE = new Origin("log.csv", 2);
 
     /** Worked beforehand with independent code: z 0.14, 0.20, -0.05, 2.33; factor 1.053 (0.89 to 1.24); 310 g become 327. */
@@ -52,7 +55,9 @@ class WorkTest {
             plan.put("R1-" + i, 310.0 / 6);
         }
         WorkLog log = WorkLog.of(
-                plan, List.of(entry(1, 55, null), entry(2, 66, null), entry(3, 50, null), entry(4, 142, null)));
+                plan,
+                UNRANGED,
+                List.of(entry(1, 55, null), entry(2, 66, null), entry(3, 50, null), entry(4, 142, null)));
         assertThat(log.holes().stream().map(WorkLog.Filled::z).toList())
                 .usingComparatorForType((a, b) -> Math.abs(a - b) < 0.006 ? 0 : 1, Double.class)
                 .containsExactly(0.14, 0.20, -0.05, 2.33);
@@ -65,13 +70,48 @@ class WorkTest {
         assertThat(log.nextCupG(0.15, 200)).isEqualTo(200);
     }
 
+    /**
+     * By numpy, the normal of (ln v, three takes) given the takes: s = ln(2.6 / 1.5) / 2.5632, 0.15 and 0.25 as in the code; 66, 36, 65
+     * for 60, 40, 50 g. The greedy fourth takes 200 for 50 g: (200 - 1.06663 x 50) / 200 = 0.73334 of the plan.
+     */
+    @Test
+    void readingsAndLogTogetherTellTheCavity() {
+        Map<String, Double> plan = new LinkedHashMap<>();
+        plan.put("R1-1", 60.0);
+        plan.put("R1-2", 40.0);
+        plan.put("R1-3", 50.0);
+        plan.put("R1-4", 50.0);
+        Quantiles mapped = new Quantiles(1.5e6, 2e6, 2.6e6);
+        List<WorkEntry> log = new ArrayList<>(List.of(entry(1, 66, null), entry(2, 36, null), entry(3, 65, null)));
+        cavity(WorkLog.of(plan, mapped, log), 0.86229, 1.04428, 1.26468);
+        assertThat(WorkLog.of(plan, mapped, log).factor()).isCloseTo(1.06663, within(1e-5));
+
+        log.add(entry(4, 200, null));
+        cavity(WorkLog.of(plan, mapped, log), 0.86229, 1.04428 + 0.73334, 1.26468 + 0.73334);
+        log.set(3, leaking(4, 200)); // what ran out fills nothing
+        cavity(WorkLog.of(plan, mapped, log), 0.86229, 1.04428, 1.26468);
+        // nothing poured: as it was read
+        cavity(WorkLog.of(plan, mapped, List.of()), Math.sqrt(1.5 / 2.6), 1, Math.sqrt(2.6 / 1.5));
+    }
+
+    private static void cavity(WorkLog log, double p10, double p50, double p90) {
+        assertThat(log.cavity().p10()).isCloseTo(p10, within(1e-4));
+        assertThat(log.cavity().p50()).isCloseTo(p50, within(1e-4));
+        assertThat(log.cavity().p90()).isCloseTo(p90, within(1e-4));
+    }
+
+    private static WorkEntry leaking(int hole, double grams) {
+        return new WorkEntry(
+                HERE, "R1-" + hole, 60 * hole, grams, null, null, null, null, "below", "", "", "", "", null);
+    }
+
     @Test
     void aHoleThatTookNothingIsBlockedUnlessMixShowedThere() {
         Map<String, Double> plan = new LinkedHashMap<>();
         plan.put("R1-1", 50.0);
         plan.put("R1-2", 50.0);
         plan.put("R1-3", 50.0);
-        WorkLog log = WorkLog.of(plan, List.of(entry(1, 52, "R1-3"), entry(2, 3, null), entry(3, 3, null)));
+        WorkLog log = WorkLog.of(plan, UNRANGED, List.of(entry(1, 52, "R1-3"), entry(2, 3, null), entry(3, 3, null)));
         assertThat(log.holes().stream().map(WorkLog.Filled::took).toList())
                 .containsExactly(WorkLog.Took.AS_PLANNED, WorkLog.Took.FAR_LESS, WorkLog.Took.FILLED_BY_NEIGHBOUR);
         // to be cleared and tried once more, so its grams are still to go

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
+import org.locationtech.jts.geom.Polygon;
 
 /** Every wet region, every way. */
 public final class DryingTimes {
@@ -53,9 +54,6 @@ public final class DryingTimes {
     private final double coreMm;
     private final List<Double> samples;
 
-    /** From the middle of the core to its nearest edge. */
-    private final double inscribedMm;
-
     private DryingTimes(Survey survey, Region region) {
         this.survey = survey;
         this.region = region;
@@ -73,7 +71,6 @@ public final class DryingTimes {
                                 .createPoint(p.spot().coordinate())))
                 .map(Plug::moisturePercent)
                 .toList();
-        inscribedMm = MaximumInscribedCircle.getRadiusLine(region.likely(), 2).getLength();
     }
 
     /** Of the whole survey, R1 first. */
@@ -98,7 +95,9 @@ public final class DryingTimes {
                     : "It is not known how this core takes water: no time is told. Prove it by a sample.";
             return new DryingTime(region.face(), region.id(), way, Double.NaN, gate, null, note);
         }
-        List<Case> cases = Draw.all().stream().map(d -> drawn(d, way)).toList();
+        double halfMm = way == Way.CUT_EDGES ? Math.max(1, inscribedMm(region.likely())) : 0; // takes longer than a draw
+        List<Case> cases =
+                Draw.all().stream().map(d -> drawn(d, way, halfMm)).toList();
         Optional<Progress> progress = Progress.of(survey, region);
         double fromPercent =
                 samples.isEmpty() ? Math.sqrt(drying.startLowPercent() * drying.startHighPercent()) : mean(samples);
@@ -115,7 +114,8 @@ public final class DryingTimes {
     /** A draw worked out: when it is at the gate, and what share is left on the mean of a day. */
     private record Case(double days, DoubleUnaryOperator meanLeft) {}
 
-    private Case drawn(Draw draw, Way way) {
+    /** @param halfMm half the width of the block with cut edges */
+    private Case drawn(Draw draw, Way way, double halfMm) {
         double warmth = Math.exp(ACTIVATION_K * (1 / REFERENCE_K - 1 / (climate.temperatureC() + ZERO_C_K)));
         double d = grain.diffusion(way, drying, draw.diffusion()) * warmth;
         double surface = Draw.spread(drying.surfaceLowMmPerDay(), drying.surfaceHighMmPerDay(), draw.surface());
@@ -135,10 +135,10 @@ public final class DryingTimes {
                 yield body(new RoundHole(Math.max(1.05, rim / hole), hole * surface / d), hole * hole / d, share);
             }
             case CUT_EDGES -> {
-                double half = Math.max(1, inscribedMm);
-                double length = Math.max(half, region.likely().getArea() / (4 * half));
-                Block block = new Block(new Sheet(half * surface / d), new Sheet(length * surface / d), length / half);
-                double unit = half * half / d;
+                double length = Math.max(halfMm, region.likely().getArea() / (4 * halfMm));
+                Block block =
+                        new Block(new Sheet(halfMm * surface / d), new Sheet(length * surface / d), length / halfMm);
+                double unit = halfMm * halfMm / d;
                 yield new Case(unit * block.timeTo(share), day -> block.mean(day / unit));
             }
         };
@@ -146,6 +146,10 @@ public final class DryingTimes {
 
     private static Case body(Body body, double unitDays, double share) {
         return new Case(unitDays * body.timeTo(share), day -> body.mean(day / unitDays));
+    }
+
+    private static double inscribedMm(Polygon area) {
+        return MaximumInscribedCircle.getRadiusLine(area, 2).getLength();
     }
 
     private Quantiles updated(List<Case> cases, Progress progress, List<String> notes) {
@@ -214,7 +218,7 @@ public final class DryingTimes {
                 String.format(
                         Locale.ROOT,
                         "All edges open, %.0f mm to the middle of the core.",
-                        inscribedMm);
+                        inscribedMm(region.likely()));
             case SKIN_OFF -> "One skin off; dry where the core meets the other one.";
         };
     }

@@ -18,6 +18,7 @@ import corewright.survey.Spot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 
@@ -76,8 +77,9 @@ public record FilledSpaces(List<Space> spaces, List<Hole> holes) {
             return cured.map(c -> c.tappedShare() * area.getArea()).orElse(0.0);
         }
 
-        double hollowMm2() {
-            return cured.map(CuredFill::hollowMm2).orElse(0.0);
+        /** Of each place that is hollow what lies within the space. */
+        public DoubleStream hollowMm2() {
+            return cured.stream().flatMapToDouble(c -> c.shots().stream().mapToDouble(c::insideMm2));
         }
     }
 

@@ -180,7 +180,10 @@ final class ReadingColumn {
                 spaces.stream().mapToDouble(s -> Figures.shownArea(s.area().getArea())));
         double tapped = Math.min(all, rounded(spaces.stream().mapToDouble(s -> Figures.shownArea(s.tappedMm2()))));
         double hollow = Math.min(
-                tapped, rounded(layout.filled().shots().stream().mapToDouble(s -> Figures.shownArea(s.areaMm2()))));
+                tapped,
+                rounded(spaces.stream()
+                        .flatMapToDouble(FilledSpaces.Space::hollowMm2)
+                        .map(Figures::shownArea)));
         return List.of(
                 new Row("still hollow", hollow),
                 new Row("tapped, not hollow", tapped - hollow),

@@ -2,6 +2,7 @@ package corewright.repair.work;
 
 import corewright.damage.DamageMap;
 import corewright.damage.TapScale;
+import corewright.overlay.Overlay;
 import corewright.repair.plan.Amounts;
 import corewright.repair.plan.EmptySpace;
 import corewright.repair.plan.InjectionPlan;
@@ -25,6 +26,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -39,7 +41,7 @@ import org.locationtech.jts.index.kdtree.KdTree;
  *
  * @param region that leads the plan
  * @param space filled by the plan
- * @param places every tap over it, in the order of the files; of several at one place the last
+ * @param places every tap over it and just outside it, in the order of the files; of several at one place the last
  * @param tappedShare of the space's area that the taps speak for
  * @param shots the largest first
  */
@@ -75,19 +77,31 @@ public record CuredFill(
         if (survey.readings().curedTaps().isEmpty()) {
             return List.of();
         }
-        List<Tap> taps = heard(survey);
+        List<Surroundings> spaces = plans.stream()
+                .map(p -> new Surroundings(damage, EmptySpace.of(damage, p)))
+                .toList();
+        Map<Surroundings, List<Tap>> taps = new HashMap<>();
+        for (Tap tap : heard(survey)) {
+            spaces.stream()
+                    .filter(s -> Double.isFinite(s.distanceMm(tap)))
+                    .min(Comparator.comparingDouble(s -> s.distanceMm(tap)))
+                    .ifPresent(s ->
+                            taps.computeIfAbsent(s, k -> new ArrayList<>()).add(tap));
+        }
         TapScale scale = TapScale.afterCure(survey);
         List<CuredFill> fills = new ArrayList<>();
         int shots = 0;
-        for (InjectionPlan plan : plans) {
-            EmptySpace space = EmptySpace.of(damage, plan);
-            List<Tap> over = taps.stream().filter(t -> over(space, t)).toList();
+        for (int i = 0; i < spaces.size(); i++) {
+            InjectionPlan plan = plans.get(i);
+            EmptySpace space = spaces.get(i).space();
+            List<Tap> over = taps.getOrDefault(spaces.get(i), List.of());
             if (over.isEmpty()) {
                 continue;
             }
             try {
                 SecondShots planner = new SecondShots(survey, damage.face(space.face()), space, plan);
-                CuredFill fill = of(plan.region(), space, cells(over, space, scale), planner, shots);
+                List<Place> cells = cells(over, spaces.get(i).ground(over), scale);
+                CuredFill fill = of(plan.region(), space, cells, planner, shots);
                 shots += fill.shots.size();
                 fills.add(fill);
             } catch (RuntimeException e) {
@@ -127,13 +141,8 @@ public record CuredFill(
         return EmptySpace.of(damage, plan).area();
     }
 
-    private static boolean over(EmptySpace space, Tap tap) {
-        return tap.spot().face().equals(space.face())
-                && space.area().covers(FACTORY.createPoint(tap.spot().coordinate()));
-    }
-
-    private static List<Place> cells(List<Tap> taps, EmptySpace space, TapScale scale) {
-        return TapCells.of(taps, space.area()).stream()
+    private static List<Place> cells(List<Tap> taps, Geometry ground, TapScale scale) {
+        return TapCells.of(taps, ground).stream()
                 .map(c -> new Place(c.tap(), scale.call(c.tap()), c.area(), ""))
                 .toList();
     }
@@ -155,7 +164,9 @@ public record CuredFill(
             }
             shots.add(planner.of(id, area, taps));
         }
-        double tapped = cells.stream().mapToDouble(c -> c.area.getArea()).sum();
+        double tapped = cells.stream()
+                .mapToDouble(c -> Overlay.intersection(c.area, space.area()).getArea())
+                .sum();
         return new CuredFill(
                 region,
                 space.face(),
@@ -193,6 +204,11 @@ public record CuredFill(
         return !cell.isEmpty() && area.covers(cell.getInteriorPoint());
     }
 
+    /** What of a place lies within the space that was planned. */
+    public double insideMm2(SecondShot shot) {
+        return Overlay.intersection(shot.area(), space).getArea();
+    }
+
     /** Area that is to be filled again. */
     public double hollowMm2() {
         return shots.stream().mapToDouble(SecondShot::areaMm2).sum();
@@ -218,11 +234,13 @@ public record CuredFill(
                 .findFirst()
                 .orElseThrow()
                 .tap;
+        boolean beyond = insideMm2(shot) < shot.areaMm2() / 2;
         String message = String.format(
                 Locale.ROOT,
-                "%s: still hollow after cure over %.3f m2 of %s (%s).",
+                "%s: still hollow after cure over %.3f m2 %s %s (%s).",
                 shot.id(),
                 shot.areaMm2() / 1e6,
+                beyond ? "beyond the mapped edge of" : "of",
                 shot.region(),
                 String.join(", ", shot.taps()));
         return new Finding(
@@ -259,9 +277,12 @@ public record CuredFill(
     private static List<Finding> unused(Survey survey, List<CuredFill> fills) {
         List<Finding> findings = new ArrayList<>();
         List<Tap> all = survey.readings().curedTaps();
+        Set<Tap> used =
+                fills.stream().flatMap(f -> f.places.stream()).map(Place::tap).collect(Collectors.toSet());
         unused(
                 all.stream()
-                        .filter(t -> t.side() == Side.OUTER && fills.stream().noneMatch(f -> f.covers(t)))
+                        .filter(t -> t.side() == Side.OUTER && !used.contains(t))
+                        .filter(t -> fills.stream().noneMatch(f -> f.covers(t)))
                         .toList(),
                 "over nothing that the plan fills",
                 findings);

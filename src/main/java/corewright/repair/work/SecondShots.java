@@ -1,6 +1,7 @@
 package corewright.repair.work;
 
 import corewright.damage.FaceDamage;
+import corewright.overlay.Overlay;
 import corewright.repair.mix.Mix;
 import corewright.repair.mix.ResinChoice;
 import corewright.repair.pattern.Cavity;
@@ -27,6 +28,7 @@ import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Point;
@@ -37,6 +39,12 @@ import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 final class SecondShots {
     /** A planned hole this near is opened again rather than a new one drilled: the mix gets that far under any gap. */
     private static final double BESIDE_MM = 25;
+
+    /** Beside the edge. Practice. */
+    private static final double RIM_MM = 50;
+
+    /** Less beyond the edge is rounding of corners. */
+    private static final double SLIVER_MM2 = 10;
 
     /** Accuracy of the middle of a place: a drill's diameter would do. */
     private static final double MIDDLE_MM = 1;
@@ -69,7 +77,8 @@ final class SecondShots {
         double looseMm = settings.thresholds().looseGapMm();
         Resin resin = ResinChoice.forGap(settings.resins(), looseMm).orElseGet(() -> settings.resin(plan.resin()));
         double lowMm3 = area.getArea() * looseMm;
-        double highMm3 = area.getArea() * meanGapMm(area, middle);
+        double beyondMm2 = Overlay.difference(area, space.area()).getArea();
+        double highMm3 = (area.getArea() - beyondMm2) * meanGapMm(area, middle) + beyondMm2 * rimGapMm(area);
         double lowG = Mix.of(lowMm3, resin, drilling.wasteFraction()).grossG();
         double highG = Mix.of(highMm3, resin, drilling.wasteFraction()).grossG();
         return new SecondShot(
@@ -99,9 +108,10 @@ final class SecondShots {
 
     /** The allowed place deepest inside; the middle of a narrow part only where there is no other. */
     private Optional<WayIn> drilled(Polygon area, Coordinate middle) {
-        Cavity cavity = cavity(space.area());
-        DrillPlaces places = DrillPlaces.of(
-                cavity, space.area(), damage.face(), settings.drilling().edgeClearanceMm());
+        Polygon whole = whole(area);
+        Cavity cavity = cavity(whole);
+        DrillPlaces places =
+                DrillPlaces.of(cavity, whole, damage.face(), settings.drilling().edgeClearanceMm());
         IndexedPointInAreaLocator inside = new IndexedPointInAreaLocator(area);
         IndexedFacetDistance edge = new IndexedFacetDistance(area.getBoundary());
         return Arrays.stream(cavity.cells)
@@ -112,6 +122,15 @@ final class SecondShots {
                         .thenComparingDouble(c -> cavity.centre(c).distance(middle)))
                 .map(cavity::centre)
                 .flatMap(this::newHole);
+    }
+
+    /** The space with a place that goes on beyond its edge. */
+    private Polygon whole(Polygon area) {
+        if (Overlay.difference(area, space.area()).getArea() < SLIVER_MM2) {
+            return space.area();
+        }
+        Geometry all = Overlay.union(space.area(), area);
+        return all instanceof Polygon one ? one : area;
     }
 
     private static Point point(Coordinate at) {
@@ -132,11 +151,23 @@ final class SecondShots {
     private double meanGapMm(Polygon area, Coordinate middle) {
         double looseMm = settings.thresholds().looseGapMm();
         Cavity under = cavity(area);
+        IndexedPointInAreaLocator inside = new IndexedPointInAreaLocator(space.area());
         return Arrays.stream(under.cells)
+                .filter(c -> inside.locate(under.centre(c)) != Location.EXTERIOR)
                 .mapToDouble(c -> under.gapMm[c])
                 .average()
                 .orElseGet(
                         () -> Math.max(looseMm, Cavity.depthAt(damage.surfaces().voidDepthMm(), middle.x, middle.y)));
+    }
+
+    /** Beyond the edge the space goes on as deep as it is beside it, which was not mapped. */
+    private double rimGapMm(Polygon area) {
+        Cavity under = cavity(space.area());
+        return Arrays.stream(under.cells)
+                .filter(c -> area.isWithinDistance(point(under.centre(c)), RIM_MM))
+                .mapToDouble(c -> under.gapMm[c])
+                .average()
+                .orElse(settings.thresholds().looseGapMm());
     }
 
     private Cavity cavity(Polygon area) {

@@ -51,8 +51,8 @@ final class TapCells {
     /** A tap and its ground. */
     record Cell(Tap tap, Polygon area) {}
 
-    /** @param taps over the space, no two at one place */
-    static List<Cell> of(List<Tap> taps, Polygon space) {
+    /** @param taps over the ground, no two at one place */
+    static List<Cell> of(List<Tap> taps, Geometry space) {
         List<Point> sites = taps.stream()
                 .map(t -> FACTORY.createPoint(t.spot().coordinate()))
                 .toList();
@@ -69,7 +69,7 @@ final class TapCells {
         return cells;
     }
 
-    private static Map<Coordinate, Geometry> nearest(List<Point> sites, Polygon space, double reachMm) {
+    private static Map<Coordinate, Geometry> nearest(List<Point> sites, Geometry space, double reachMm) {
         if (sites.size() < 2) {
             return Map.of();
         }

@@ -1,6 +1,7 @@
 package corewright.repair.work;
 
 import corewright.damage.DamageMap;
+import corewright.damage.Quantiles;
 import corewright.repair.plan.Amounts;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
@@ -61,6 +62,15 @@ public record WorkDone(
         findings.addAll(CuredFill.findings(survey, cured));
         List<WorkLog.Filled> elsewhere = elsewhere(log.entries(), progress, vents(plans), findings);
         return new WorkDone(progress, cured, elsewhere, findings, defects);
+    }
+
+    /** Cavities over the middle of what the readings say of them, of every region that leads a begun space. */
+    public Map<String, Quantiles> cavities() {
+        Map<String, Quantiles> cavities = new LinkedHashMap<>();
+        progress.stream()
+                .filter(p -> !p.log().holes().isEmpty())
+                .forEach(p -> cavities.put(p.region(), p.log().cavity()));
+        return cavities;
     }
 
     /** Under the names of the frozen plan; where none is, of these. */

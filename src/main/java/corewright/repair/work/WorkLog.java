@@ -1,5 +1,6 @@
 package corewright.repair.work;
 
+import corewright.damage.Quantiles;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.survey.WorkEntry;
@@ -13,16 +14,20 @@ import java.util.Set;
 /**
  * What the work so far says of the rest: the log against the plan.
  *
- * <p>Every hole takes its plan times a common factor c of the region, {@code ln c ~ N(0, 0.30^2)}, and scatter of its own,
- * 0.25 in the logarithm (both practice). A filled hole updates c (normal-normal, Bayes). One that differs from what was to
- * be expected by two standard deviations or more does not: it took far more (the cavity is larger than mapped, or leaks:
- * probe there) or far less (blocked, unless mix showed there from a neighbour). Nor does one from which mix ran out. A greedy hole's surplus is not spread over
- * the others.
+ * <p>Every hole takes its plan times a common factor c of the region and scatter of its own, 0.25 in the logarithm (practice).
+ * {@code ln c = ln v + g}: v is the cavity over the middle of what the readings say, its spread s theirs; g, 0.15, is what
+ * grams say wrongly of a volume, as a mix that rises fills more or less than its share with the same grams (so that the cavity of
+ * simulated fills lies within its range in eight of ten, docs/performance.md). A filled hole updates c and with it v (normal, Bayes). One
+ * that differs from what was to be expected by two standard deviations or more does not: it took far more (the cavity is larger
+ * than mapped, or leaks: probe there) or far less (blocked, unless mix showed there from a neighbour). Nor does one from
+ * which mix ran out. A greedy hole's surplus is not spread over the others.
  *
  * @param holes in the order in which they were filled
  * @param factor middle of c
  * @param factorP10 one in ten is below
  * @param factorP90 one in ten is above
+ * @param cavity over the middle of what the readings say, by these and the log together; what greedy holes took too much is in it,
+ *     but not where it is known to have run out, and not in its low end, as it may have
  * @param leftG still to fill, mixed grams without waste
  * @param leftP90G with nine in ten enough
  * @param again holes that were tried once, took nothing and showed no mix: cleared and tried again they are still to fill
@@ -32,10 +37,15 @@ public record WorkLog(
         double factor,
         double factorP10,
         double factorP90,
+        Quantiles cavity,
         double leftG,
         double leftP90G,
         Set<String> again) {
+    /** Of ln c where the readings give the volume no range. Practice. */
     private static final double COMMON_SD = 0.30;
+
+    private static final double GRAMS_SD = 0.15;
+
     private static final double HOLE_SD = 0.25;
     private static final double FLAG = 2;
 
@@ -66,9 +76,10 @@ public record WorkLog(
      * The state after some entries.
      *
      * @param plannedG of every injection hole of one region, grams into the hole, in working order
+     * @param mapped the volume by the readings
      * @param log in the order of time; entries of other regions are left out
      */
-    public static WorkLog of(Map<String, Double> plannedG, List<WorkEntry> log) {
+    public static WorkLog of(Map<String, Double> plannedG, Quantiles mapped, List<WorkEntry> log) {
         Map<String, Double> taken = new LinkedHashMap<>();
         Set<String> oozed = new HashSet<>();
         Set<String> leaking = new HashSet<>();
@@ -84,7 +95,8 @@ public record WorkLog(
             }
         }
         double mean = 0;
-        double variance = COMMON_SD * COMMON_SD;
+        double prior = priorVariance(mapped);
+        double variance = prior;
         List<Filled> filled = new ArrayList<>();
         for (Map.Entry<String, Double> hole : taken.entrySet()) {
             double planned = plannedG.getOrDefault(hole.getKey(), 0.0);
@@ -102,7 +114,33 @@ public record WorkLog(
                 variance *= 1 - weight;
             }
         }
-        return left(plannedG, again(filled, log), filled, mean, variance);
+        double greedyG = 0;
+        for (Filled f : filled) {
+            boolean greedy = f.took == Took.FAR_MORE && !leaking.contains(f.hole);
+            greedyG += greedy ? Math.max(0, f.takenG - Math.exp(mean) * f.plannedG) : 0;
+        }
+        double allG = plannedG.values().stream().mapToDouble(g -> g).sum();
+        Quantiles cavity = cavity(prior, mean, variance, allG > 0 ? greedyG / allG : 0);
+        return left(plannedG, again(filled, log), filled, mean, variance, cavity);
+    }
+
+    /** Of ln c before any grams: of the volume by the readings, and of what grams say of it. */
+    private static double priorVariance(Quantiles mapped) {
+        double sd = mapped.p10() > 0
+                ? Math.log(mapped.p90() / mapped.p10()) / (2 * P90)
+                : mapped.p50() > 0 ? Math.log(mapped.p90() / mapped.p50()) / P90 : 0;
+        return sd > 0 ? sd * sd + GRAMS_SD * GRAMS_SD : COMMON_SD * COMMON_SD;
+    }
+
+    /** ln v given ln c, both normal with {@code Cov(ln v, ln c) = Var(ln v)}. */
+    private static Quantiles cavity(double prior, double mean, double variance, double surplus) {
+        double volume = prior - GRAMS_SD * GRAMS_SD;
+        double slope = volume / prior;
+        double sd = Math.sqrt(volume * (1 - slope) + slope * slope * variance);
+        return new Quantiles(
+                Math.exp(slope * mean - P90 * sd),
+                Math.exp(slope * mean) + surplus,
+                Math.exp(slope * mean + P90 * sd) + surplus);
     }
 
     private static Took took(double z, boolean oozed) {
@@ -127,7 +165,12 @@ public record WorkLog(
     }
 
     private static WorkLog left(
-            Map<String, Double> plannedG, Set<String> again, List<Filled> filled, double mean, double variance) {
+            Map<String, Double> plannedG,
+            Set<String> again,
+            List<Filled> filled,
+            double mean,
+            double variance,
+            Quantiles cavity) {
         Set<String> done = new HashSet<>();
         filled.stream().map(Filled::hole).filter(h -> !again.contains(h)).forEach(done::add);
         double sum = 0;
@@ -147,6 +190,7 @@ public record WorkLog(
                 factor,
                 Math.exp(mean - P90 * sd),
                 Math.exp(mean + P90 * sd),
+                cavity,
                 factor * sum,
                 Math.exp(mean + P90 * whole) * sum,
                 again);

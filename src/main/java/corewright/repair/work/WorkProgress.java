@@ -2,6 +2,7 @@ package corewright.repair.work;
 
 import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
+import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.InjectionPlan;
@@ -27,10 +28,17 @@ import org.locationtech.jts.geom.GeometryFactory;
  * How far the injection of one region has come, by the work log and the warmth of the skin.
  *
  * @param startS when its first cup was mixed, on the clock of the log; by the plan where nothing is logged
+ * @param cavityMm3 the space by the readings and the log together
  * @param nextCupG mixed grams of the next cup, 0 where nothing is left to fill
  * @param warmth readings over the region, and those beside it where mix was found
  */
-public record WorkProgress(String region, WorkLog log, double startS, double nextCupG, List<FillCheck.Place> warmth) {
+public record WorkProgress(
+        String region,
+        WorkLog log,
+        Quantiles cavityMm3,
+        double startS,
+        double nextCupG,
+        List<FillCheck.Place> warmth) {
     /** Readings so near in time are compared. Practice. */
     private static final double SAME_TIME_S = 900;
 
@@ -60,7 +68,7 @@ public record WorkProgress(String region, WorkLog log, double startS, double nex
             Survey survey, DamageMap damage, InjectionPlan plan, List<SurfaceTemperature> readings) {
         Drilling drilling = survey.settings().drilling();
         Map<String, Double> planned = WorkLog.planned(plan, drilling.wasteFraction());
-        WorkLog log = WorkLog.of(planned, survey.log());
+        WorkLog log = WorkLog.of(planned, plan.cavityMm3(), survey.log());
         double startS = survey.log().stream()
                 .filter(e -> planned.containsKey(e.hole()))
                 .mapToDouble(e -> Math.max(0, e.afterS() - drilling.mixingS()))
@@ -81,7 +89,10 @@ public record WorkProgress(String region, WorkLog log, double startS, double nex
         warmth.removeIf(
                 p -> distance(damage, plan, point(p.reading().spot())) > 0 && p.verdict() != FillCheck.Verdict.ARRIVED);
         double cupG = log.nextCupG(drilling.wasteFraction(), drilling.largestBatchG());
-        return new WorkProgress(plan.region(), log, startS, cupG, warmth);
+        Quantiles cavityMm3 = log.holes().isEmpty()
+                ? plan.cavityMm3()
+                : log.cavity().times(plan.cavityMm3().p50());
+        return new WorkProgress(plan.region(), log, cavityMm3, startS, cupG, warmth);
     }
 
     /** The fill's clock begins with the region's first cup. */

@@ -1,6 +1,7 @@
 package corewright.report.cards;
 
 import corewright.assessment.Assessment;
+import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Measure;
@@ -26,7 +27,7 @@ import java.util.stream.Stream;
 /** What is next in a region whose filling has begun: holes done and open, the cups for the rest, and what the log means. */
 final class NextCard {
     /** What is left is less than with wider grids: docs/performance.md. */
-    private static final String AFTER_CURE = Prose.bold("Once it is hard, tap the whole fill every 40 mm.")
+    private static final String AFTER_CURE = Prose.bold("Once it is hard, tap the whole fill every 40 mm, and two rows past its edge.")
             + " Enter the taps as cured_taps and run again: hollow places get second shots.";
 
     private static final double LEFT_WIDTH = 118;
@@ -43,6 +44,7 @@ final class NextCard {
     private final Assessment assessment;
     private final InjectionPlan plan;
     private final WorkLog log;
+    private final Quantiles cavityMm3;
     private final NextPapers papers;
     private final Measure measure;
 
@@ -50,6 +52,7 @@ final class NextCard {
         this.assessment = assessment;
         plan = plan(assessment, progress);
         log = progress.log();
+        cavityMm3 = progress.cavityMm3();
         papers = NextPapers.of(assessment.survey(), plan, log);
         measure = Measure.of(assessment.survey());
     }
@@ -90,8 +93,13 @@ final class NextCard {
                         + papers.leftG() + " g to go.")
                 + " Holes take " + Figures.fixed(log.factor(), 2) + " times their plan (in 8 cases of 10 between "
                 + Figures.fixed(log.factorP10(), 2) + " and " + Figures.fixed(log.factorP90(), 2)
-                + "): the cavity is as much larger or smaller than mapped. Have mix for "
-                + Figures.fixed(log.leftP90G(), 0) + " g at hand.";
+                + "). With it the cavity holds " + range(cavityMm3) + " litres, by the readings alone "
+                + range(plan.cavityMm3()) + "."
+                + (log.leftG() > 0 ? " Have mix for " + Figures.fixed(log.leftP90G(), 0) + " g at hand." : "");
+    }
+
+    private static String range(Quantiles mm3) {
+        return Figures.litres(mm3.p10()) + " to " + Figures.litres(mm3.p90());
     }
 
     private void holes(Paper paper, double top) {

@@ -12,6 +12,7 @@ import corewright.repair.work.WorkDone;
 import corewright.report.page.PdfFile;
 import corewright.report.page.Prose;
 import corewright.report.page.Titles;
+import corewright.survey.NamedLog;
 import corewright.survey.Survey;
 import corewright.survey.WorkEntry;
 import java.util.ArrayList;
@@ -98,10 +99,20 @@ public final class WorkRecord {
     /** The name it was counted under, else as written. */
     private static String name(Assessment assessment, WorkEntry entry) {
         return WorkDone.log(assessment.survey(), assessment.decision().injections()).entries().stream()
-                .filter(e -> e.origin().equals(entry.origin()) && e.grams() == entry.grams())
+                .filter(e -> isFrom(e, entry))
                 .map(WorkEntry::hole)
                 .findFirst()
                 .orElse("“" + entry.hole() + "” ?");
+    }
+
+    /** Lines that were typed in the window have one origin: they are told apart by minute, grams and hole. */
+    private static boolean isFrom(WorkEntry named, WorkEntry written) {
+        String hole = NamedLog.folded(written.hole());
+        String name = NamedLog.folded(named.hole());
+        return named.origin().equals(written.origin())
+                && named.afterS() == written.afterS()
+                && named.grams() == written.grams()
+                && (name.equals(hole) || name.endsWith("-" + hole));
     }
 
     private static String showed(WorkEntry e) {

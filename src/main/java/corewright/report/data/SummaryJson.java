@@ -19,6 +19,7 @@ import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.WeightChange;
 import corewright.repair.work.CuredFill;
+import corewright.repair.work.WorkProgress;
 import corewright.report.page.Conversions;
 import corewright.report.page.Numbers;
 import corewright.survey.Finding;
@@ -58,6 +59,10 @@ public final class SummaryJson {
         ArrayNode panels = root.putArray("panels");
         assessment.stiffness().panels().forEach(p -> PanelsJson.put(panels.addObject(), p));
         OptionsJson.put(root.putArray("options"), assessment.decision().weighing());
+        if (!assessment.work().progress().isEmpty()) {
+            ArrayNode work = root.putArray("work");
+            assessment.work().progress().forEach(p -> work(work.addObject(), p));
+        }
         if (SecondShotsCsv.wanted(assessment)) {
             ArrayNode checks = root.putArray("fill_check");
             assessment.work().cured().forEach(f -> fillCheck(checks.addObject(), f));
@@ -75,6 +80,13 @@ public final class SummaryJson {
         ObjectNode timings = root.putObject("timings_ms");
         timingsMs.forEach(timings::put);
         return JsonFile.text(root);
+    }
+
+    private static void work(ObjectNode node, WorkProgress work) {
+        node.put("region", work.region());
+        JsonFile.put(node, "cavity_l", Conversions.litres(work.cavityMm3()));
+        JsonFile.put(node, "left_g", work.log().leftG());
+        JsonFile.put(node, "left_p90_g", work.log().leftP90G());
     }
 
     /** A range; null where nothing may be said. */

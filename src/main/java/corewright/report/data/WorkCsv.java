@@ -1,6 +1,7 @@
 package corewright.report.data;
 
 import corewright.assessment.Assessment;
+import corewright.damage.Quantiles;
 import corewright.repair.work.FillCheck;
 import corewright.repair.work.WorkLog;
 import corewright.repair.work.WorkProgress;
@@ -31,11 +32,12 @@ public final class WorkCsv {
         return table;
     }
 
-    /** What is left of every region that was begun; mixed grams, without waste but for the next cup. */
+    /** What is left of every region that was begun, mixed grams, without waste but for the next cup; its cavity by readings and log. */
     public static CsvTable left(Assessment assessment) {
-        CsvTable table = new CsvTable("region,factor,factor_p10,factor_p90,left_g,left_p90_g,next_cup_g");
+        CsvTable table = new CsvTable("region,factor,factor_p10,factor_p90,left_g,left_p90_g,next_cup_g,cavity_p10_l,cavity_p50_l,cavity_p90_l");
         for (WorkProgress work : assessment.work().progress()) {
             WorkLog log = work.log();
+            Quantiles cavityL = Conversions.litres(work.cavityMm3());
             table.add(
                     work.region(),
                     Numbers.rounded(log.factor(), 3),
@@ -43,7 +45,10 @@ public final class WorkCsv {
                     Numbers.rounded(log.factorP90(), 3),
                     Numbers.rounded(log.leftG(), 1),
                     Numbers.rounded(log.leftP90G(), 1),
-                    Numbers.rounded(work.nextCupG(), 1));
+                    Numbers.rounded(work.nextCupG(), 1),
+                    Numbers.rounded(cavityL.p10(), 3),
+                    Numbers.rounded(cavityL.p50(), 3),
+                    Numbers.rounded(cavityL.p90(), 3));
         }
         return table;
     }

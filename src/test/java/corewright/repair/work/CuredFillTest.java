@@ -171,6 +171,34 @@ class CuredFillTest {
         assertThat(shot.advice()).startsWith("No hole may be drilled here");
     }
 
+    /**
+     * The space ends at y = 150: a tap at 175 is past its edge. Its ground is a square of 50 x 50 mm, one place with that of C8 below it;
+     * half of them goes on at the depth beside the edge, 6 mm. Sound taps stand round it.
+     */
+    @Test
+    void whatIsHollowJustPastTheEdgeIsFilledToo() {
+        List<Tap> taps = grid("sssssssh" + "s");
+        List<Tap> past = List.of(
+                tap("P1", 1025, 175, Sound.SOUND),
+                tap("P2", 1075, 175, Sound.HOLLOW),
+                tap("P3", 1125, 175, Sound.SOUND),
+                tap("P4", 1075, 225, Sound.SOUND),
+                tap("P5", 1075, 240, Sound.HOLLOW)); // too far to tell of this space
+        taps.addAll(past);
+        CuredFill fill = fill(with(taps));
+
+        assertThat(fill.shots()).hasSize(1);
+        SecondShot shot = fill.shots().get(0);
+        assertThat(shot.taps()).containsExactly("C8", "P2");
+        assertThat(shot.areaMm2()).isCloseTo(5000, within(60.0)); // the disc of a tap cuts corners
+        assertThat(shot.highMm3()).isCloseTo(6 * shot.areaMm2(), within(ROUNDING));
+        assertThat(fill.tappedShare()).isCloseTo(1, within(ROUNDING)); // of the space alone
+        assertThat(findings(taps))
+                .extracting(Finding::message)
+                .contains("Tapped after cure over nothing that the plan fills: P5.");
+        assertThat(findings(List.of(past.get(1)))).extracting(Finding::message).anyMatch(m -> m.contains("beyond the mapped edge of R1"));
+    }
+
     @Test
     void hollowNeighboursAreOnePlaceAndCornersAreTwo() {
         List<SecondShot> neighbours = fill("sssshhsss").shots();

@@ -79,11 +79,11 @@ class WorkWordsTest {
         String hole = plan.holes().get(0).id();
         double grams = planned.getOrDefault(hole, 0.0);
         WorkEntry first = entry(0, 0, null, null, "", "");
-        WorkLog once = WorkLog.of(planned, List.of(first));
+        WorkLog once = WorkLog.of(planned, plan.cavityMm3(), List.of(first));
         assertThat(once.again()).containsExactly(hole);
         assertThat(once.leftG())
                 .isCloseTo(planned.values().stream().mapToDouble(g -> g).sum(), within(1e-9));
-        WorkLog twice = WorkLog.of(planned, List.of(first, first));
+        WorkLog twice = WorkLog.of(planned, plan.cavityMm3(), List.of(first, first));
         assertThat(twice.again()).isEmpty();
         assertThat(twice.leftG()).isCloseTo(once.leftG() - grams, within(1e-9));
     }
