@@ -94,7 +94,8 @@ final class Patches {
                 with(Outlook.better(face), treatments));
     }
 
-    private PanelSpec with(Outlook outlook, List<Treatment> treatments) {
+    /** With areas treated, as in one outlook. */
+    PanelSpec with(Outlook outlook, List<Treatment> treatments) {
         return asBuilt().with(patches(outlook, treatments));
     }
 
@@ -210,7 +211,7 @@ final class Patches {
     /** Foam above, what core remains below: shear and thickness compliances add up (Reuss). */
     private CoreMaterial filled(Region region, Outlook outlook, Treatment.Fill fill) {
         double depth = outlook.depthMm(region, coreMm);
-        CoreMaterial foam = Foam.material(fill.resin(), outlook.foamDerating());
+        CoreMaterial foam = Foam.material(fill.resin(), outlook.foamDerating(), outlook.expansionFactor());
         CoreMaterial rest = region.wet() ? softening(region).in(outlook).of(built) : built;
         Strengths.OfCore left = region.wet() ? strengths.softened(softening(region)) : strengths.sound();
         Optional<Strengths.OfCore> below = depth < coreMm ? Optional.of(left) : Optional.empty();

@@ -49,6 +49,12 @@ public record Survey(
                 repairPlan);
     }
 
+    /** The same survey by other rules and assumptions. */
+    public Survey with(Settings others) {
+        return new Survey(
+                heading, faces, meters, laminates, materials, readings, others, log, photos, judgements, loads, repairPlan);
+    }
+
     /** The same survey with another repair plan. */
     public Survey with(FrozenPlan plan) {
         return new Survey(

@@ -58,6 +58,8 @@ public final class SummaryJson {
         ArrayNode panels = root.putArray("panels");
         assessment.stiffness().panels().forEach(p -> PanelsJson.put(panels.addObject(), p));
         OptionsJson.put(root.putArray("options"), assessment.decision().weighing());
+        SensitivityJson.put(
+                root.putObject("sensitivity"), assessment.decision().weighing().sensitivity());
         if (SecondShotsCsv.wanted(assessment)) {
             ArrayNode checks = root.putArray("fill_check");
             assessment.work().cured().forEach(f -> fillCheck(checks.addObject(), f));

@@ -148,6 +148,8 @@ public final class SurveyRecord {
                 checks.of(flow, face.face().name(), insight);
             }
         }
+        RecordDrying.of(flow, assessment);
+        RecordSensitivity.of(flow, assessment);
         rests(flow);
         flow.block(SIGNED, this::signed);
         return flow;
