@@ -8,7 +8,6 @@ import corewright.overlay.Overlay;
 import corewright.reuse.Memory;
 import corewright.survey.Survey;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -123,7 +122,7 @@ public final class PanelGains {
      * What a panel has of its stiffness as built after treatments where one thing is at the ends of its range, all else as estimated:
      * its own figure after the advised plan times a ratio of linear deflections on one coarse mesh, which serves for a ratio. Where all
      * that is loose is bonded again, as after most plans, nothing is left to touch or to pull. Things without which the
-     * panel would be the same are left out.
+     * panel would be the same are left out, and all of them where it cannot be calculated.
      *
      * @param treatments of what is advised
      */
@@ -133,18 +132,21 @@ public final class PanelGains {
         if (planned == null) {
             return Map.of();
         }
-        Sway sway = new Sway(
-                outlook -> kept.patches.with(outlook, treatments),
-                kept.face,
-                kept.known.softest().coordinate());
-        Map<Doubt, Ends> ends = new ConcurrentHashMap<>();
-        Stream.of(Doubt.values()).parallel().forEach(doubt -> sway.of(doubt)
-                .ifPresent(ratio -> ends.put(
-                        doubt,
-                        new Ends(
-                                ratio.low() * planned.ofAsBuilt().p50(),
-                                ratio.high() * planned.ofAsBuilt().p50()))));
-        return new EnumMap<>(ends);
+        try {
+            Sway sway = new Sway(
+                    outlook -> kept.patches.with(outlook, treatments),
+                    kept.face,
+                    kept.known.softest().coordinate());
+            double share = planned.ofAsBuilt().p50();
+            Map<Doubt, Ends> ends = new ConcurrentHashMap<>();
+            Stream.of(Doubt.values())
+                    .parallel()
+                    .forEach(doubt -> sway.of(doubt)
+                            .ifPresent(r -> ends.put(doubt, new Ends(share * r.low(), share * r.high()))));
+            return Map.copyOf(ends);
+        } catch (RuntimeException e) {
+            return Map.of(); // the panel's own defect is told where it is calculated as found
+        }
     }
 
     private static double between(double from, double to, double come) {

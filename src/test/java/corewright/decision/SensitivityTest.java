@@ -11,7 +11,15 @@ import corewright.damage.Condition;
 import corewright.decision.Sensitivity.Bar;
 import corewright.decision.Sensitivity.Input;
 import corewright.decision.Sensitivity.Swing;
+import corewright.repair.RepairPlanner;
 import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.RepairOptions;
+import corewright.reuse.Memory;
+import corewright.stiffness.Doubt;
+import corewright.stiffness.Gains;
+import corewright.stiffness.PanelGains;
+import corewright.stiffness.Stiffness;
+import corewright.stiffness.StiffnessMap;
 import corewright.survey.CoreState;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -99,6 +107,24 @@ class SensitivityTest {
                         .weighing()
                         .sensitivity())
                 .isEqualTo(Sensitivity.NONE);
+    }
+
+    /** All that is damaged is renewed: the panel is as built whatever the damage was, and nothing moves it. */
+    @Test
+    void aPanelThatIsRenewedHangsOnNothing() {
+        Deck deck = deck(rectangle(0, 0, 600, 400))
+                .region(Condition.WET_DELAMINATED, rectangle(200, 100, 400, 300), 0, 0.95);
+        Memory memory = new Memory();
+        StiffnessMap map = Stiffness.of(deck.survey(), deck.damage(), memory);
+        RepairOptions options = RepairPlanner.plan(deck.survey(), deck.damage(), memory);
+        Methods methods = Methods.of(deck.survey(), deck.damage(), options);
+        var treated =
+                Treated.advised(deck.damage(), methods, options, deck.survey().settings());
+        Gains gains = Stiffness.gains(deck.survey(), deck.damage(), map, List.of(), treated, memory);
+
+        PanelGains panels = new PanelGains(deck.survey(), deck.damage(), gains.map(), memory);
+
+        assertThat(panels.ends("foredeck-P1", treated)).doesNotContainKeys(Doubt.FOAM, Doubt.EXPANSION, Doubt.WATER);
     }
 
     private static Swing swing(Sensitivity s, Input input) {
