@@ -74,7 +74,7 @@ public final class Outputs {
     /**
      * The same of an assessment that was just made, with a check of its map against its readings.
      *
-     * @param pictures photographs and logo, for the record
+     * @param pictures photographs and logo
      */
     public static String write(
             Assessed assessed, Pictures pictures, Path folder, Progress progress, Supplier<Map<String, Long>> timingsMs)
@@ -113,7 +113,7 @@ public final class Outputs {
             progress.begin("maps", 0.65);
             PlateFiles.write(assessment, Files.createDirectory(work.resolve("maps")));
             progress.begin("owner's report", 0.90);
-            OwnerReport.write(assessment, work.resolve("owner-report.pdf"));
+            OwnerReport.write(assessment, pictures, work.resolve("owner-report.pdf"));
             progress.begin("work cards", 0.95);
             WorkCards.write(assessment, work.resolve("work-cards.pdf"));
             SurveyRecord.write(assessment, insights, pictures, work.resolve("survey-record.pdf"));

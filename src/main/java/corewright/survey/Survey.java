@@ -1,6 +1,7 @@
 package corewright.survey;
 
 import corewright.survey.settings.Settings;
+import corewright.survey.settings.Thresholds;
 import java.util.List;
 
 /** One survey: everything observed, and what people decided, before anything is concluded. */
@@ -59,6 +60,14 @@ public record Survey(
     public Survey with(FrozenPlan plan) {
         return new Survey(
                 heading, faces, meters, laminates, materials, readings, settings, log, photos, judgements, loads, plan);
+    }
+
+    /** Keys of the limits that are not the default and of which nobody says who set them and why. */
+    public List<String> unexplainedLimits() {
+        return Thresholds.keys().stream()
+                .filter(key -> settings.thresholds().of(key) != Thresholds.DEFAULT.of(key))
+                .filter(key -> judgements.rules().stream().noneMatch(r -> r.rule().equals(key)))
+                .toList();
     }
 
     /** The face of that name. */

@@ -22,7 +22,7 @@ import java.util.stream.DoubleStream;
  */
 public record SwingChart(String title, double middle, List<Row> rows) {
     public static final double ROW = 8.4;
-    private static final double HEAD = 11;
+    private static final double HEAD = 8;
     private static final double FOOT = 6;
     private static final double NAMES = 36;
     private static final double RIGHT = 5;

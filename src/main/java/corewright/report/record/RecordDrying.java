@@ -95,17 +95,19 @@ final class RecordDrying {
                 ? ""
                 : " Rings: what the readings leave of what stood above dry, mean of the places read; it runs ahead of where the core "
                         + "dries last.";
-        return lines + readings + " " + Prose.bold(dry(time)) + " " + Prose.plain(time.note())
+        return lines + readings + " " + Prose.bold(dry(time, curve)) + " " + Prose.plain(time.note())
                 + " A meter proves nothing: a plug does.";
     }
 
-    private static String dry(DryingTime time) {
+    private static String dry(DryingTime time, DryingCurve curve) {
         var days = time.days();
         if (days == null || Double.isInfinite(days.p50())) {
             return "It may never be dry so.";
         }
         String most = Double.isInfinite(days.p90()) ? "or more" : String.format(Locale.ROOT, "to %s", whole(days.p90()));
-        return "Dry in " + whole(days.p50()) + " days, in 8 cases of 10 " + whole(days.p10()) + " " + most + ".";
+        return (curve.readings().isEmpty() ? "Dry in " + whole(days.p50()) : "Dry " + whole(days.p50()) + " more")
+                + " days"
+                + (curve.readings().isEmpty() ? "" : " after the last reading") + ", in 8 cases of 10 " + whole(days.p10()) + " " + most + ".";
     }
 
     private static String whole(double days) {

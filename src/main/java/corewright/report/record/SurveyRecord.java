@@ -15,6 +15,7 @@ import corewright.drawing.plates.Plate;
 import corewright.drawing.plates.PlateKind;
 import corewright.drawing.plates.Plates;
 import corewright.report.data.InputHash;
+import corewright.report.page.FirmHead;
 import corewright.report.page.Flow;
 import corewright.report.page.PageFrame;
 import corewright.report.page.PageSize;
@@ -46,8 +47,10 @@ public final class SurveyRecord {
     private final PageSize size;
     private final LyingSheet lying;
     private final RecordPictures pictures;
+    private final FirmHead firm;
 
-    private SurveyRecord(Assessment assessment, Map<String, Insight> insights, Pictures pictures) {
+    private SurveyRecord(Assessment assessment, Map<String, Insight> insights, Pictures pictures) throws IOException {
+        firm = new FirmHead(assessment.survey(), pictures);
         this.pictures = new RecordPictures(assessment.survey(), pictures);
         this.assessment = assessment;
         this.insights = insights;
@@ -126,7 +129,9 @@ public final class SurveyRecord {
 
     private Flow facts() throws IOException {
         Flow flow = new Flow(size);
-        pictures.letterhead(flow);
+        if (firm.heightMm() > 0) {
+            flow.block(firm.heightMm(), firm::paint);
+        }
         RecordFacts facts = new RecordFacts(assessment);
         RecordFound found = new RecordFound(assessment);
         String title = Prose.bold(Prose.plain(found.title()));
