@@ -34,7 +34,7 @@ public final class CutPlan {
     private static final int[] SCALES = {1, 2, 5, 10, 20, 25, 50, 100};
     private static final double LEFT_ROOM = 12;
     private static final double FOOT_ROOM = 6;
-    private static final double MARGIN = 4;
+    private static final double MARGIN = 2.5;
     private static final double BAND = 4;
     private static final Color SCARF = new Color(0xDCDCDC);
     private static final Type NAME = new Type(Typeface.TEXT_SEMIBOLD, 8.5);
@@ -124,13 +124,17 @@ public final class CutPlan {
 
     private void fittings(Paper paper) {
         for (Feature.Fitting f : damage.face().all(Feature.Fitting.class)) {
-            Coordinate c = f.geometry().getCentroid().getCoordinate();
-            FittingMark mark = new FittingMark(view.x(c.x), view.y(c.y), f.metal(), f.loadBearing());
+            FittingMark mark = mark(f);
             if (box.holds(mark.box())) {
                 mark.paint(paper);
                 taken.add(mark.box());
             }
         }
+    }
+
+    private FittingMark mark(Feature.Fitting f) {
+        Coordinate c = f.geometry().getCentroid().getCoordinate();
+        return new FittingMark(view.x(c.x), view.y(c.y), f.metal(), f.loadBearing());
     }
 
     /** a at the bow end, b at the other, c at the low side of the paper: where to read before closing. */
@@ -198,7 +202,7 @@ public final class CutPlan {
         Coordinate at = view.onPaper(cut.region().label()).getCoordinate();
         name(paper, cut.region().id(), at, BIG);
         for (Feature f : damage.face().features()) {
-            boolean told = f instanceof Feature.Fitting
+            boolean told = f instanceof Feature.Fitting fitting && box.holds(mark(fitting).box())
                     || f instanceof Feature.Opening
                     || f instanceof Feature.Support
                     || f instanceof Feature.Divider;

@@ -180,7 +180,7 @@ final class OwnerStiffnessPage {
     }
 
     private static String sure(State state, Quantiles share) {
-        String range = Figures.fixed(100 * share.p10(), 0) + " to " + Figures.fixed(100 * share.p90(), 0);
+        String range = Wording.range(100 * share.p10(), 100 * share.p90(), 0);
         return switch (state) {
             case AS_BUILT -> "calculated, core all sound";
             case AS_FOUND -> range;
