@@ -20,6 +20,8 @@ import corewright.survey.Feature;
 import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -32,7 +34,7 @@ import org.locationtech.jts.geom.Polygon;
  */
 public final class CutPlan {
     private static final int[] SCALES = {1, 2, 5, 10, 20, 25, 50, 100};
-    private static final double LEFT_ROOM = 12;
+    private static final double LEFT_ROOM = 10;
     private static final double FOOT_ROOM = 6;
     private static final double MARGIN = 2.5;
     private static final double BAND = 4;
@@ -142,15 +144,22 @@ public final class CutPlan {
         Coordinate[] along = line.getCoordinates();
         Coordinate left = along[0];
         Coordinate right = along[0];
-        Coordinate low = along[0];
         for (Coordinate c : along) {
             left = c.x < left.x ? c : left;
             right = c.x > right.x ? c : right;
-            low = c.y > low.y ? c : low;
         }
+        Coordinate low = low(along, List.of(left, right));
         letter(paper, "a", left.x, left.y);
         letter(paper, "b", right.x, right.y);
         letter(paper, "c", low.x, low.y);
+    }
+
+    /** The lowest that is clear of the other letters, if any is. */
+    private static Coordinate low(Coordinate[] along, List<Coordinate> others) {
+        return Arrays.stream(along)
+                .filter(c -> others.stream().allMatch(o -> o.distance(c) > 2 * LETTER_BOX))
+                .max(Comparator.comparingDouble(c -> c.y))
+                .orElse(along[0]);
     }
 
     private void letter(Paper paper, String letter, double x, double y) {

@@ -51,6 +51,7 @@ public record Marks(
         List<Mark> probes = new ArrayList<>(spec.shows(Layer.PROBES) ? probes(spec, view) : List.of());
         probes.addAll(filled.closed(view));
         probes.addAll(filled.warmth(view));
+        probes.removeIf(p -> !p.box().meets(spec.box())); // one may lie far off the deck
         return new Marks(fittings, probes, holes, plans, tags(spec, view, fittings, probes));
     }
 
@@ -72,6 +73,9 @@ public record Marks(
         return marks;
     }
 
+    /** A pilot hole's depth stands so much higher or lower where it would cover another's. */
+    private static final double SHIFT = 1.8;
+
     private static List<Mark> probes(MapSpec spec, PlanView view) {
         Readings readings = spec.assessment().survey().readings().on(spec.face());
         List<Mark> marks = new ArrayList<>();
@@ -87,10 +91,13 @@ public record Marks(
         for (Probe p : readings.probes()) {
             Point2D at = view.at(p.spot());
             String depth = spec.measure().depthFigure(p.voidDepthMm());
+            List<ProbeMark> ways = new ArrayList<>();
+            for (double drop : new double[] {0, -SHIFT, SHIFT}) {
+                ways.add(new ProbeMark(at.getX(), at.getY(), depth, true, drop));
+                ways.add(new ProbeMark(at.getX(), at.getY(), depth, false, drop));
+            }
             marks.add(clearest(
-                    List.of(
-                            new ProbeMark(at.getX(), at.getY(), depth, true),
-                            new ProbeMark(at.getX(), at.getY(), depth, false)),
+                    ways,
                     m -> List.of(m.box()),
                     marks.stream().map(Mark::box).toList()));
         }

@@ -38,6 +38,10 @@ final class CutOutCard {
     private static final double RIGHT_LEFT = 158;
     private static final double RIGHT_WIDTH = CardSheet.RIGHT - RIGHT_LEFT;
     private static final double RULE = 202;
+
+    /** Height of the words beside the rule, which reach under the right column. */
+    private static final double RULE_WORDS = 2.6;
+
     /** No strip of skin narrower than this can be kept between two saw cuts. Practice. */
     private static final double ONE_OPENING_MM = 10;
 
@@ -90,7 +94,7 @@ final class CutOutCard {
         y = CardSheet.heading(paper, "Open", RIGHT_LEFT, y + 5, RIGHT_WIDTH);
         y = CardSteps.paint(paper, opening(), 1, RIGHT_LEFT, y, RIGHT_WIDTH);
         String cautions = measure.say(String.join(" ", cut.plan().cautions()));
-        fitting(cautions, CardSheet.BODY_END - y - 1.5)
+        fitting(cautions, RULE - RULE_WORDS - y - 1.5)
                 .paint(paper, cautions, RIGHT_LEFT, y + 1.5, RIGHT_WIDTH, Anchor.LEFT);
         PrintRule.paint(paper, CardSheet.LEFT, RULE, measure);
     }

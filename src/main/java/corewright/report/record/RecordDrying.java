@@ -1,7 +1,6 @@
 package corewright.report.record;
 
 import corewright.assessment.Assessment;
-import corewright.damage.Region;
 import corewright.decision.Method;
 import corewright.decision.drying.DryingCurve;
 import corewright.decision.drying.DryingCurve.Day;
@@ -36,11 +35,15 @@ final class RecordDrying {
         if (assessment.verdict().withheld()) {
             return;
         }
-        for (Region region : assessment.damage().regions()) {
-            boolean advised = assessment.decision().on(region.id()).method() == Method.DRY_OUT;
-            DryingTimes.curve(assessment.survey(), region)
-                    .filter(c -> advised || !c.readings().isEmpty())
-                    .ifPresent(c -> one(flow, c, words(assessment, c)));
+        for (DryingTime time : assessment.decision().weighing().drying()) {
+            if (time.way() == Way.THROUGH_HOLES) {
+                boolean advised = assessment.decision().on(time.region()).method() == Method.DRY_OUT;
+                assessment.damage().regions().stream()
+                        .filter(r -> r.id().equals(time.region()))
+                        .flatMap(r -> DryingTimes.curve(assessment.survey(), r).stream())
+                        .filter(c -> advised || !c.readings().isEmpty())
+                        .forEach(c -> one(flow, c, words(time, c)));
+            }
         }
     }
 
@@ -84,11 +87,7 @@ final class RecordDrying {
                 .toList();
     }
 
-    private static String words(Assessment assessment, DryingCurve curve) {
-        DryingTime time = assessment.decision().weighing().drying().stream()
-                .filter(t -> t.region().equals(curve.region()) && t.way() == Way.THROUGH_HOLES)
-                .findFirst()
-                .orElseThrow();
+    private static String words(DryingTime time, DryingCurve curve) {
         String lines = "Heavy line: the middle case. Thin lines: one case of ten dries faster, one slower. Broken: the gate, "
                 + Figures.atMost(curve.gatePercent(), 1) + " %.";
         String readings = curve.readings().isEmpty()
