@@ -164,7 +164,7 @@ public final class GeneratedSurveys {
         boolean exactlyOne =
                 List.of(Part.HEADING, Part.MATERIALS, Part.SETTINGS, Part.ISSUE).contains(part);
         boolean named = List.of(Part.FACES, Part.METERS, Part.LAMINATES).contains(part);
-        int choice = exactlyOne || named ? 2 : size == 0 ? 0 : random.nextInt(3);
+        int choice = size == 0 ? 0 : exactlyOne || named ? 2 : random.nextInt(3);
         return switch (choice) {
             case 0 -> new Edit.Insert<>(part, random.nextInt(size + 1), item);
             case 1 -> new Edit.Remove<>(part, random.nextInt(size));

@@ -2,9 +2,9 @@ package corewright.cli;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import corewright.drawing.kit.GridPoints;
+import corewright.drawing.kit.LyingSheet;
 import corewright.drawing.kit.Measure;
 import corewright.report.sheets.FieldSheets;
-import corewright.report.sheets.SheetSize;
 import corewright.survey.Survey;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
@@ -48,7 +48,7 @@ final class SheetsCommand implements Callable<Integer> {
     private @Nullable Double spacing;
 
     @Option(names = "--paper", paramLabel = "SIZE", description = "a4, or letter as usual with US units")
-    private @Nullable SheetSize paper;
+    private @Nullable LyingSheet paper;
 
     @Option(names = "--json", description = "print machine-readable results")
     private boolean json;
@@ -68,7 +68,7 @@ final class SheetsCommand implements Callable<Integer> {
         Survey read = SurveySource.readPlan(survey).survey();
         boolean us = Measure.of(read) == Measure.US;
         double step = spacing != null ? spacing : us ? USUAL_INCHES * Measure.MM_PER_INCH : USUAL_MM;
-        SheetSize size = paper != null ? paper : us ? SheetSize.LETTER : SheetSize.A4;
+        LyingSheet size = paper != null ? paper : us ? LyingSheet.LETTER : LyingSheet.A4;
         int sheets = FieldSheets.write(read, step, size, out);
         spec.commandLine()
                 .getOut()

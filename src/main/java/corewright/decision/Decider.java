@@ -4,7 +4,6 @@ import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.decision.drying.DryingTime;
-import corewright.decision.drying.DryingTimes;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RecorePlan;
 import corewright.repair.plan.RepairOptions;
@@ -33,7 +32,7 @@ public final class Decider {
                 .toList();
         List<RegionDecision> decisions =
                 methods.regions().stream().map(d -> filledWith(d, injections)).toList();
-        List<DryingTime> drying = DryingTimes.of(survey, damage);
+        List<DryingTime> drying = methods.drying();
         RegionOptions options = new RegionOptions(survey, plans, drying, panels);
         List<Choices.Row> choices =
                 Choices.of(survey, damage, plans, decisions, gains, new Choices.Weighed(options, drying));
@@ -44,7 +43,13 @@ public final class Decider {
                 choices.stream().map(Choices.Row::choice).toList(),
                 BuyingList.of(survey, damage, injections, recores),
                 Doubts.of(survey, damage, decisions, injections),
-                weighing(survey, damage, decisions, new WholeDeck.Known(options, plans, drying, panels), choices));
+                weighing(
+                        survey,
+                        damage,
+                        decisions,
+                        new WholeDeck.Known(options, plans, drying, panels),
+                        choices,
+                        Swings.of(survey, damage, plans, decisions, new Swings.Known(gains, panels, drying))));
     }
 
     /** Plans of what is injected, one after another. */
@@ -62,7 +67,8 @@ public final class Decider {
             DamageMap damage,
             List<RegionDecision> decisions,
             WholeDeck.Known known,
-            List<Choices.Row> choices) {
+            List<Choices.Row> choices,
+            Sensitivity sensitivity) {
         if (damage.faces().stream().noneMatch(FaceDamage::told)) {
             return Weighing.NONE;
         }
@@ -76,7 +82,7 @@ public final class Decider {
                 new ArrayList<>(choices.stream().map(Choices.Row::option).toList());
         deck.addAll(WholeDeck.leastCost(survey, damage, all, known));
         all.addAll(deck);
-        return new Weighing(known.drying(), all, WhatWouldChange.of(survey, damage, known.plans(), decisions));
+        return new Weighing(known.drying(), all, WhatWouldChange.of(survey, damage, known.plans(), known.drying(), decisions), sensitivity);
     }
 
     private static RegionDecision filledWith(RegionDecision decision, List<InjectionPlan> chosen) {

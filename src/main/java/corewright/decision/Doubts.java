@@ -121,10 +121,13 @@ final class Doubts {
                 }
             }
         }
-        List<RuleOverride> rules = survey.judgements().rules();
-        if (!rules.isEmpty()) {
-            Thresholds limits = survey.settings().thresholds();
-            String all = rules.stream().map(r -> changed(r, limits)).collect(Collectors.joining(" "));
+        Thresholds limits = survey.settings().thresholds();
+        List<String> changed = new ArrayList<>(
+                survey.judgements().rules().stream().map(r -> changed(r, limits)).toList());
+        survey.unexplainedLimits()
+                .forEach(key -> changed.add(limit(key, limits) + "; the survey does not say who set it, nor why."));
+        if (!changed.isEmpty()) {
+            String all = String.join(" ", changed);
             findings.add(new Finding(
                     Severity.DOUBT,
                     NOWHERE,
@@ -137,14 +140,14 @@ final class Doubts {
 
     private static String changed(RuleOverride rule, Thresholds limits) {
         String what = rule.limit()
-                ? String.format(
-                        Locale.ROOT,
-                        "Limit %s is %s, by default %s",
-                        rule.rule(),
-                        number(limits.of(rule.rule())),
-                        number(Thresholds.DEFAULT.of(rule.rule())))
+                ? limit(rule.rule(), limits)
                 : "Rule \"" + rule.rule() + "\" is set aside";
         return what + ", by " + Words.whoAndWhy(rule);
+    }
+
+    private static String limit(String key, Thresholds limits) {
+        return "Limit " + key + " is " + number(limits.of(key)) + ", by default "
+                + number(Thresholds.DEFAULT.of(key));
     }
 
     private static String number(double value) {

@@ -3,10 +3,13 @@ package corewright.decision;
 import corewright.damage.Region;
 import corewright.repair.plan.Closing;
 import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.RecorePlan;
 import corewright.repair.plan.RepairOptions;
 import corewright.survey.Survey;
 import corewright.survey.settings.Costs;
 import java.util.List;
+import java.util.function.Function;
+import org.locationtech.jts.geom.Geometry;
 
 /** Hours and materials of each method, low and high: common practice rates times the region's own figures. */
 final class Effort {
@@ -17,10 +20,22 @@ final class Effort {
 
     private final Survey survey;
     private final RepairOptions options;
+    private final Function<Region, Share> shares;
 
     Effort(Survey survey, RepairOptions options) {
+        this(survey, options, r -> Share.WHOLE);
+    }
+
+    /** @param shares what there truly is of each region */
+    Effort(Survey survey, RepairOptions options, Function<Region, Share> shares) {
         this.survey = survey;
         this.options = options;
+        this.shares = shares;
+    }
+
+    /** What there truly is of a region, over what is planned: of its area, and of the mix that fills it. */
+    record Share(double area, double mix) {
+        static final Share WHOLE = new Share(1, 1);
     }
 
     /** Hours of work and materials in the survey's currency, each low to high. */
@@ -52,20 +67,21 @@ final class Effort {
 
     Estimate dry(Region region) {
         Costs costs = survey.settings().costs();
-        double m2 = region.likely().getArea() / 1e6;
+        double m2 = m2(region, region.likely());
         return new Estimate(
                 SETUP_HOURS_LOW + costs.dryHoursLow() * m2, SETUP_HOURS_HIGH + costs.dryHoursHigh() * m2, 0, 0);
     }
 
     Estimate inject(Region region) {
         Costs costs = survey.settings().costs();
-        double m2 = region.likely().getArea() / 1e6;
+        double m2 = m2(region, region.likely());
         InjectionPlan plan = options.injection(region.id()).orElse(null);
         if (plan != null && plan.fillsBeside(region.id())) { // mix and setting up count where it is filled from
             return new Estimate(costs.injectHoursLow() * m2, costs.injectHoursHigh() * m2, 0, 0);
         }
-        double planKg = plan == null ? 0 : (plan.resinG() + plan.hardenerG()) / 1000;
-        double buyKg = plan == null ? 0 : plan.buyG() / 1000;
+        double mix = shares.apply(region).mix();
+        double planKg = plan == null ? 0 : mix * (plan.resinG() + plan.hardenerG()) / 1000;
+        double buyKg = plan == null ? 0 : mix * plan.buyG() / 1000;
         Closing closing = Closing.of(plan == null ? List.of() : plan.holes());
         return new Estimate(
                 SETUP_HOURS_LOW + costs.injectHoursLow() * m2 + closing.hoursLow(),
@@ -76,15 +92,16 @@ final class Effort {
 
     Estimate recore(Region region) {
         Costs costs = survey.settings().costs();
-        double m2 = options.recore(region.id())
-                        .map(p -> p.cut().getArea())
-                        .orElse(region.likely().getArea())
-                / 1e6;
+        double m2 = m2(region, options.recore(region.id()).<Geometry>map(RecorePlan::cut).orElse(region.likely()));
         return new Estimate(
                 SETUP_HOURS_LOW + costs.recoreHoursLow() * m2,
                 SETUP_HOURS_HIGH + costs.recoreHoursHigh() * m2,
                 costs.materialPerM2() * m2,
                 costs.materialPerM2() * m2);
+    }
+
+    private double m2(Region region, Geometry planned) {
+        return shares.apply(region).area() * planned.getArea() / 1e6;
     }
 
     /** What the advised method takes; where dry core must be proven first, from injecting to cutting out. */

@@ -3,6 +3,7 @@ package corewright.decision;
 import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
+import corewright.decision.drying.DryingTime;
 import corewright.decision.drying.DryingTimes;
 import corewright.repair.plan.RepairOptions;
 import corewright.survey.Survey;
@@ -17,13 +18,15 @@ import java.util.stream.Collectors;
  * The method of each region by the rules and by what people decided, before plans are put together.
  *
  * @param regions faces in the survey's order
+ * @param drying of every wet region in every way
  */
-public record Methods(List<RegionDecision> regions) {
+public record Methods(List<RegionDecision> regions, List<DryingTime> drying) {
     /** A shorter edge in common than a raster cell's is a corner. */
     private static final double SHARED_EDGE_MM = 25;
 
     public Methods {
         regions = List.copyOf(regions);
+        drying = List.copyOf(drying);
     }
 
     /**
@@ -32,25 +35,27 @@ public record Methods(List<RegionDecision> regions) {
      * @param options of each region alone
      */
     public static Methods of(Survey survey, DamageMap damage, RepairOptions options) {
+        List<DryingTime> drying = DryingTimes.of(survey, damage);
         List<RegionDecision> regions = new ArrayList<>();
         Overriding people = new Overriding(survey, options);
         for (FaceDamage face : damage.faces()) {
             List<Facts> facts = face.regions().stream()
-                    .map(r -> facts(survey, face, r, options))
+                    .map(r -> facts(survey, face, r, options, drying))
                     .toList();
             for (Facts each : joined(facts)) {
                 regions.add(people.of(each.region(), Rules.decide(each)));
             }
         }
-        return new Methods(regions);
+        return new Methods(regions, drying);
     }
 
-    static Facts facts(Survey survey, FaceDamage face, Region region, RepairOptions options) {
+    static Facts facts(
+            Survey survey, FaceDamage face, Region region, RepairOptions options, List<DryingTime> drying) {
         return new Facts(
                 survey.settings().thresholds(),
                 options,
                 Evidence.of(survey, face, region),
-                DryingTimes.of(survey, region),
+                drying.stream().filter(t -> t.region().equals(region.id())).toList(),
                 survey.settings().drying().daysAvailable(),
                 survey.judgements().rules(),
                 Optional.empty());

@@ -9,10 +9,12 @@ import java.util.List;
  * @param drying every wet region in every way
  * @param options every region with every method, then the whole deck
  * @param flips what would change a method
+ * @param sensitivity what moves cost and stiffness most
  */
-public record Weighing(List<DryingTime> drying, List<Option> options, List<Flip> flips) {
+public record Weighing(
+        List<DryingTime> drying, List<Option> options, List<Flip> flips, Sensitivity sensitivity) {
     /** Nothing weighed. */
-    public static final Weighing NONE = new Weighing(List.of(), List.of(), List.of());
+    public static final Weighing NONE = new Weighing(List.of(), List.of(), List.of(), Sensitivity.NONE);
 
     public Weighing {
         drying = List.copyOf(drying);

@@ -3,6 +3,7 @@ package corewright.decision;
 import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
+import corewright.decision.drying.DryingTime;
 import corewright.repair.plan.RepairOptions;
 import corewright.survey.CoreMoisture;
 import corewright.survey.Spot;
@@ -31,21 +32,28 @@ final class WhatWouldChange {
 
     private final Survey survey;
     private final RepairOptions options;
+    private final List<DryingTime> drying;
     private final List<Flip> flips = new ArrayList<>();
 
-    private WhatWouldChange(Survey survey, RepairOptions options) {
+    private WhatWouldChange(Survey survey, RepairOptions options, List<DryingTime> drying) {
         this.survey = survey;
         this.options = options;
+        this.drying = drying;
     }
 
     /** R1 first, of each region the most likely first. */
-    static List<Flip> of(Survey survey, DamageMap damage, RepairOptions options, List<RegionDecision> decisions) {
+    static List<Flip> of(
+            Survey survey,
+            DamageMap damage,
+            RepairOptions options,
+            List<DryingTime> drying,
+            List<RegionDecision> decisions) {
         List<Flip> all = new ArrayList<>();
         for (FaceDamage face : damage.faces()) {
             for (Region region : face.regions()) {
                 for (RegionDecision decision : decisions) {
                     if (decision.region().equals(region.id()) && decision.overruled() == null) {
-                        WhatWouldChange one = new WhatWouldChange(survey, options);
+                        WhatWouldChange one = new WhatWouldChange(survey, options, drying);
                         one.ask(face, region, decision);
                         one.flips.removeIf(f -> !(f.probability() >= LEAST));
                         one.flips.sort(
@@ -59,7 +67,7 @@ final class WhatWouldChange {
     }
 
     private void ask(FaceDamage face, Region region, RegionDecision decision) {
-        Facts facts = Methods.facts(survey, face, region, options);
+        Facts facts = Methods.facts(survey, face, region, options, drying);
         if (decision.firstStep() != null) {
             Spot spot = fired(decision, "proven dry in a part") ? facts.beyondSpot() : facts.pilotSpot();
             double wet = facts.proven() ? at(face, spot) : new LooseAndWet(face.surfaces()).wet(at(face, spot));

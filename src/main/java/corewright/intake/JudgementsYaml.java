@@ -45,13 +45,31 @@ final class JudgementsYaml {
                         List.of("kind", "id", "face", "x_mm", "y_mm", "trust", "reason"),
                         yaml::reading),
                 yaml.list("moved_holes", List.of("face", "planned_x_mm", "planned_y_mm", "x_mm", "y_mm"), yaml::hole),
-                yaml.list("rule_overrides", List.of("rule", "value", "who", "reason"), yaml::rule));
+                yaml.rules());
     }
 
-    /** The section of that name, and with it the limits that {@code rule_overrides} set. */
+    /** Rules set aside and limits set, with who and why, in either section. */
+    private List<RuleOverride> rules() {
+        List<RuleOverride> rules =
+                new ArrayList<>(list("rule_overrides", List.of("rule", "value", "who", "reason"), this::rule));
+        top.value().at("thresholds").fields().forEach((key, value) -> {
+            if (value.shape() == Shape.MAP && Thresholds.keys().contains(key)) {
+                YamlBlock block = YamlBlock.of(value, notes);
+                block.only(List.of("value", "who", "reason"));
+                if (!block.has("value")) {
+                    block.expected("value", "a number");
+                }
+                told(block, key, rules);
+            }
+        });
+        return rules;
+    }
+
+    /** The section of that name, of a limit with who and why its value, and with it the limits that {@code rule_overrides} set. */
     static YamlBlock thresholds(YamlBlock top) {
         YamlBlock section = top.block("thresholds");
         Map<String, YamlValue> fields = new LinkedHashMap<>(section.value().fields());
+        fields.replaceAll((key, value) -> value.shape() == Shape.MAP ? value.at("value") : value);
         for (YamlValue item : top.list("rule_overrides")) {
             String key = item.at("rule").text();
             YamlValue value = item.at("value");
@@ -126,6 +144,10 @@ final class JudgementsYaml {
         } else if (!limit && !block.text("value").equals("off")) {
             block.expected("value", "off, which sets the rule aside");
         }
+        told(block, rule, into);
+    }
+
+    private void told(YamlBlock block, String rule, List<RuleOverride> into) {
         String who = block.has("who") ? block.text("who") : top.text("surveyor");
         if (who.isEmpty()) {
             block.expected("who", "who answers for it");

@@ -74,7 +74,7 @@ public final class Outputs {
     /**
      * The same of an assessment that was just made, with a check of its map against its readings.
      *
-     * @param pictures photographs and logo, for the record
+     * @param pictures photographs and logo
      */
     public static String write(
             Assessed assessed, Pictures pictures, Path folder, Progress progress, Supplier<Map<String, Long>> timingsMs)
@@ -104,21 +104,31 @@ public final class Outputs {
             Progress progress,
             Supplier<Map<String, Long>> timingsMs)
             throws IOException {
-        try (Destination destination = new Destination(folder)) {
+        try (Destination destination = new Destination(folder);
+                SideBySide side = new SideBySide()) {
             Path work = destination.work();
             progress.begin("tables", 0.60);
             tables(assessment, work);
             surfaces(assessment, Files.createDirectory(work.resolve("surfaces")));
             Exchange.write(assessment, Files.createDirectory(work.resolve("exchange")));
             progress.begin("maps", 0.65);
-            PlateFiles.write(assessment, Files.createDirectory(work.resolve("maps")));
+            Path plates = Files.createDirectory(work.resolve("maps"));
+            SideBySide.Begun maps = side.begin(() -> PlateFiles.write(assessment, plates));
+            List<SideBySide.Begun> papers = List.of( // those that take longest first
+                    side.begin(() ->
+                            SurveyRecord.write(assessment, insights, pictures, work.resolve("survey-record.pdf"))),
+                    side.begin(() -> DrillTemplate.tiles(assessment, work.resolve("drill-template.pdf"))),
+                    side.begin(() -> WorkCards.write(assessment, work.resolve("work-cards.pdf"))),
+                    side.begin(() -> DrillTemplate.sheets(assessment, work.resolve("drill-template-sheet.pdf"))));
+            SideBySide.Begun owner =
+                    side.begin(() -> OwnerReport.write(assessment, pictures, work.resolve("owner-report.pdf")));
+            maps.await();
             progress.begin("owner's report", 0.90);
-            OwnerReport.write(assessment, work.resolve("owner-report.pdf"));
+            owner.await();
             progress.begin("work cards", 0.95);
-            WorkCards.write(assessment, work.resolve("work-cards.pdf"));
-            SurveyRecord.write(assessment, insights, pictures, work.resolve("survey-record.pdf"));
-            DrillTemplate.tiles(assessment, work.resolve("drill-template.pdf"));
-            DrillTemplate.sheets(assessment, work.resolve("drill-template-sheet.pdf"));
+            for (SideBySide.Begun paper : papers) {
+                paper.await();
+            }
             progress.begin("summary", 0.99);
             String summary = SummaryJson.text(assessment, timingsMs.get());
             text(work.resolve(Destination.MARKER), summary);

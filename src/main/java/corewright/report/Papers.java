@@ -14,7 +14,7 @@ public enum Papers {
     OWNER_REPORT("Report to the owner", "owner-report.pdf") {
         @Override
         public void write(Assessed assessed, Pictures pictures, Path file) throws IOException {
-            OwnerReport.write(assessed.assessment(), file);
+            OwnerReport.write(assessed.assessment(), pictures, file);
         }
     },
     SURVEY_RECORD("Survey record", "survey-record.pdf") {
@@ -62,7 +62,7 @@ public enum Papers {
     /**
      * Writes it.
      *
-     * @param pictures photographs and logo, for the record
+     * @param pictures photographs and logo
      */
     public abstract void write(Assessed assessed, Pictures pictures, Path file) throws IOException;
 }

@@ -40,9 +40,10 @@ final class Foam {
      *
      * @param derating share of the law's modulus to count on: until a cured sample is weighed and tested 0.5 to 0.7, common
      *     practice
+     * @param expansionFactor how much farther it rises than its sheet says
      */
-    static CoreMaterial material(Resin resin, double derating) {
-        double e = derating * modulusMPa(densityKgM3(resin));
+    static CoreMaterial material(Resin resin, double derating, double expansionFactor) {
+        double e = derating * modulusMPa(densityKgM3(resin) / expansionFactor);
         double g = e / (2 * (1 + POISSON));
         return new CoreMaterial(g, g, e);
     }

@@ -8,12 +8,15 @@ import corewright.overlay.Pieces;
 import org.locationtech.jts.geom.Geometry;
 
 /**
- * How bad things truly are: as estimated, or as in the better or the worse tenth of cases.
+ * How bad things truly are: as estimated, or as in the better or the worse tenth of cases; one thing at a time, or all together.
  *
  * @param areaFactor damaged area of the face over what is estimated
+ * @param depth of empty space
+ * @param water what it left of the core
  * @param foamDerating share of the foam's modulus to count on
+ * @param expansionFactor of the mix, over what its sheet says
  */
-record Outlook(Kind kind, double areaFactor, double foamDerating) {
+record Outlook(double areaFactor, Kind depth, Kind water, double foamDerating, double expansionFactor) {
     enum Kind {
         BETTER,
         MIDDLE,
@@ -21,16 +24,35 @@ record Outlook(Kind kind, double areaFactor, double foamDerating) {
     }
 
     /** The middle of 0.5 to 0.7, which is common practice until a cured sample is tested. */
-    static final Outlook MIDDLE = new Outlook(Kind.MIDDLE, 1, 0.6);
+    static final Outlook MIDDLE = new Outlook(1, Kind.MIDDLE, Kind.MIDDLE, 0.6, 1);
 
     static Outlook better(FaceDamage face) {
         return new Outlook(
-                Kind.BETTER, ratio(face.damagedMm2().p10(), face.damagedMm2().p50()), 0.7);
+                ratio(face.damagedMm2().p10(), face.damagedMm2().p50()), Kind.BETTER, Kind.BETTER, Doubt.FOAM_HIGH, 1);
     }
 
     static Outlook worse(FaceDamage face) {
         return new Outlook(
-                Kind.WORSE, ratio(face.damagedMm2().p90(), face.damagedMm2().p50()), 0.5);
+                ratio(face.damagedMm2().p90(), face.damagedMm2().p50()), Kind.WORSE, Kind.WORSE, Doubt.FOAM_LOW, 1);
+    }
+
+    /** As estimated but for one thing, at the low or the high end of its range. */
+    static Outlook only(Doubt doubt, boolean high, FaceDamage face) {
+        Outlook end = high ? worse(face) : better(face);
+        return switch (doubt) {
+            case AREA -> new Outlook(end.areaFactor, Kind.MIDDLE, Kind.MIDDLE, MIDDLE.foamDerating, 1);
+            case DEPTH -> new Outlook(1, end.depth, Kind.MIDDLE, MIDDLE.foamDerating, 1);
+            case WATER -> new Outlook(1, Kind.MIDDLE, high ? Kind.BETTER : Kind.WORSE, MIDDLE.foamDerating, 1);
+            case FOAM ->
+                new Outlook(1, Kind.MIDDLE, Kind.MIDDLE, high ? Doubt.FOAM_HIGH : Doubt.FOAM_LOW, 1);
+            case EXPANSION ->
+                new Outlook(
+                        1,
+                        Kind.MIDDLE,
+                        Kind.MIDDLE,
+                        MIDDLE.foamDerating,
+                        high ? Doubt.EXPANSION_HIGH : Doubt.EXPANSION_LOW);
+        };
     }
 
     private static double ratio(double part, double middle) {
@@ -42,7 +64,7 @@ record Outlook(Kind kind, double areaFactor, double foamDerating) {
      * possible extent bounds it: more cannot be damaged than cannot be ruled out.
      */
     Geometry extent(Region region) {
-        if (kind == Kind.MIDDLE || areaFactor == 1) {
+        if (areaFactor == 1) {
             return region.likely();
         }
         double move =
@@ -64,7 +86,7 @@ record Outlook(Kind kind, double areaFactor, double foamDerating) {
     /** @param cavity volume over the middle of the region's */
     double depthMm(Region region, Quantiles cavity, double coreMm) {
         double part =
-                switch (kind) {
+                switch (depth) {
                     case BETTER -> cavity.p10();
                     case MIDDLE -> cavity.p50();
                     case WORSE -> cavity.p90();

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 
 /** What one panel has of its stiffness as built when a part of its core is treated, the rest as found. */
 public final class PanelGains {
@@ -114,12 +115,46 @@ public final class PanelGains {
                 ratio * between(from.p90() / from.p50(), to.p90() / to.p50(), come));
     }
 
+    /** A share of the stiffness as built where a thing is at the low, and at the high end of its range. */
+    public record Ends(double low, double high) {}
+
+    /**
+     * What a panel has of its stiffness as built after treatments where one thing is at the ends of its range, all else as estimated:
+     * its own figure after the advised plan times a ratio of linear deflections on one coarse mesh, which serves for a ratio. Where all
+     * that is loose is bonded again, as after most plans, nothing is left to touch or to pull. Things without which the
+     * panel would be the same are left out, and all of them where it cannot be calculated.
+     *
+     * @param treatments of what is advised
+     */
+    public Map<Doubt, Ends> ends(String panel, List<Treatment> treatments) {
+        Kept kept = kept(panel);
+        StateStiffness planned = kept.known.states().get(State.AFTER_PLAN);
+        if (planned == null) {
+            return Map.of();
+        }
+        try {
+            Sway sway = new Sway(
+                    outlook -> kept.patches.with(outlook, treatments),
+                    kept.face,
+                    kept.known.softest().coordinate());
+            double share = planned.ofAsBuilt().p50();
+            Map<Doubt, Ends> ends = new ConcurrentHashMap<>();
+            Stream.of(Doubt.values())
+                    .parallel()
+                    .forEach(doubt -> sway.of(doubt)
+                            .ifPresent(r -> ends.put(doubt, new Ends(share * r.low(), share * r.high()))));
+            return Map.copyOf(ends);
+        } catch (RuntimeException e) {
+            return Map.of(); // the panel's own defect is told where it is calculated as found
+        }
+    }
+
     private static double between(double from, double to, double come) {
         return Math.pow(from, 1 - come) * Math.pow(to, come);
     }
 
     /** What stays the same of a panel, whatever is done to it. */
-    private record Kept(PanelStiffness known, Patches patches, PanelInput input) {}
+    private record Kept(PanelStiffness known, FaceDamage face, Patches patches, PanelInput input) {}
 
     private Kept kept(String panel) {
         return kept.computeIfAbsent(panel, name -> {
@@ -127,6 +162,7 @@ public final class PanelGains {
             FaceDamage face = damage.face(known.panel().face());
             return new Kept(
                     known,
+                    face,
                     new Patches(survey, face, known.panel()),
                     PanelInput.of(survey, face, known.panel(), new CaseLoads(List.of(), List.of())));
         });

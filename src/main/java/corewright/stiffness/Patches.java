@@ -94,7 +94,8 @@ final class Patches {
                 with(Outlook.better(face), treatments));
     }
 
-    private PanelSpec with(Outlook outlook, List<Treatment> treatments) {
+    /** With areas treated, as in one outlook. */
+    PanelSpec with(Outlook outlook, List<Treatment> treatments) {
         return asBuilt().with(patches(outlook, treatments));
     }
 
@@ -212,7 +213,7 @@ final class Patches {
         double depth = fill.cavity()
                 .map(c -> outlook.depthMm(region, c, coreMm))
                 .orElseGet(() -> outlook.depthMm(region, coreMm));
-        CoreMaterial foam = Foam.material(fill.resin(), outlook.foamDerating());
+        CoreMaterial foam = Foam.material(fill.resin(), outlook.foamDerating(), outlook.expansionFactor());
         CoreMaterial rest = region.wet() ? softening(region).in(outlook).of(built) : built;
         Strengths.OfCore left = region.wet() ? strengths.softened(softening(region)) : strengths.sound();
         Optional<Strengths.OfCore> below = depth < coreMm ? Optional.of(left) : Optional.empty();

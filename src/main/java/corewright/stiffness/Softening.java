@@ -27,10 +27,10 @@ record Softening(double share) {
     /** In the better or the worse tenth of cases: the ends of the practice range; rot has no better end. */
     Softening in(Outlook outlook) {
         if (this.equals(WET)) {
-            return switch (outlook.kind()) {
-                case WORSE -> new Softening(0.6);
+            return switch (outlook.water()) {
+                case WORSE -> new Softening(Doubt.WATER_LOW);
                 case MIDDLE -> WET;
-                case BETTER -> new Softening(0.8);
+                case BETTER -> new Softening(Doubt.WATER_HIGH);
             };
         }
         return this;

@@ -1,6 +1,7 @@
 package corewright.survey;
 
 import corewright.survey.settings.Settings;
+import corewright.survey.settings.Thresholds;
 import java.util.List;
 
 /** One survey: everything observed, and what people decided, before anything is concluded. */
@@ -49,10 +50,24 @@ public record Survey(
                 repairPlan);
     }
 
+    /** The same survey by other rules and assumptions. */
+    public Survey with(Settings others) {
+        return new Survey(
+                heading, faces, meters, laminates, materials, readings, others, log, photos, judgements, loads, repairPlan);
+    }
+
     /** The same survey with another repair plan. */
     public Survey with(FrozenPlan plan) {
         return new Survey(
                 heading, faces, meters, laminates, materials, readings, settings, log, photos, judgements, loads, plan);
+    }
+
+    /** Keys of the limits that are not the default and of which nobody says who set them and why. */
+    public List<String> unexplainedLimits() {
+        return Thresholds.keys().stream()
+                .filter(key -> settings.thresholds().of(key) != Thresholds.DEFAULT.of(key))
+                .filter(key -> judgements.rules().stream().noneMatch(r -> r.rule().equals(key)))
+                .toList();
     }
 
     /** The face of that name. */

@@ -12,6 +12,7 @@ import corewright.survey.Finding.Severity;
 import corewright.survey.Part;
 import corewright.survey.RuleOverride;
 import corewright.survey.Subject;
+import corewright.survey.settings.Settings;
 import corewright.survey.Survey;
 import java.util.List;
 import java.util.stream.Stream;
@@ -65,6 +66,21 @@ class RulesByHandTest {
                                                 "Rule \"wet but little\" is set aside, by E. Castellane: the owner has seen it."))
                 .noneMatch(f -> f.subject() == Subject.RULE_BY_HAND && f.severity() == Severity.HAZARD);
         assertThat(d.weighing().flips()).noneMatch(f -> f.condition().contains("mean"));
+    }
+
+    @Test
+    void aLimitOfNobodysIsToldToo() {
+        Deck deck = patch(Condition.WET, 0.8);
+        Survey survey = deck.survey();
+        Settings settings = survey.settings();
+        Survey other = survey.with(settings.with(settings.thresholds().withDryPlug(12)));
+
+        assertThat(Assessments.decide(other, deck.damage()).findings())
+                .filteredOn(f -> f.subject() == Subject.RULE_BY_HAND)
+                .singleElement()
+                .satisfies(f -> assertThat(f.message())
+                        .isEqualTo(
+                                "Limit dry_plug_percent is 12, by default 15; the survey does not say who set it, nor why."));
     }
 
     /** Whatever rule is set aside of whatever case: a refusal that goes is told in four places. */

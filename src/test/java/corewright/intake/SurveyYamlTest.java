@@ -133,6 +133,40 @@ class SurveyYamlTest {
         assertThat(survey.settings().thresholds().likely()).isEqualTo(0.6);
     }
 
+    /** Where the limit stands, too; a bare figure stays understood, and is told as nobody's. */
+    @Test
+    void aLimitSaysWhoAndWhyWhereItStands(@TempDir Path dir) {
+        SurveyFolders folder = adding(dir, """
+                thresholds:
+                  monitor_index: { value: 90, who: A. Keel, reason: "this meter reads low" }
+                  likely: 0.6
+                """);
+
+        Survey survey = Reads.read(folder).survey();
+
+        assertThat(survey.judgements().rules())
+                .containsExactly(new RuleOverride("monitor_index", "A. Keel", "this meter reads low"));
+        assertThat(survey.settings().thresholds().monitorIndex()).isEqualTo(90);
+        assertThat(survey.settings().thresholds().likely()).isEqualTo(0.6);
+        assertThat(survey.unexplainedLimits()).containsExactly("likely");
+    }
+
+    @Test
+    void aLimitThatSaysHalfIsComplainedOfAtItsLine(@TempDir Path dir) {
+        SurveyFolders folder = adding(dir, """
+                thresholds:
+                  monitor_index: { value: 90, because: b }
+                  cut_wet: { who: A. Keel, reason: b }
+                """);
+
+        assertThat(Reads.complaints(folder))
+                .anySatisfy(c -> assertThat(c).contains("thresholds.monitor_index.because: this key is not known"))
+                .anySatisfy(c -> assertThat(c).contains("thresholds.monitor_index.who: "))
+                .anySatisfy(c -> assertThat(c).contains("thresholds.monitor_index.reason: "))
+                .anySatisfy(c -> assertThat(c).contains("thresholds.cut_wet.value: "))
+                .hasSize(4);
+    }
+
     @Test
     void aRuleOverrideThatCannotBeUnderstoodIsComplainedOfAtItsLine(@TempDir Path dir) {
         SurveyFolders folder = adding(dir, """

@@ -105,6 +105,22 @@ public final class Overlaps extends PDFGraphicsStreamEngine {
         return List.copyOf(page.unmarked);
     }
 
+    /** Words of a page, ink alone, that come nearer to its edge than this. */
+    static List<String> beyond(PDPage of, double marginMm) throws IOException {
+        Overlaps page = new Overlaps(of);
+        page.processPage(of);
+        Rectangle2D within = new Rectangle2D.Double(
+                marginMm,
+                marginMm,
+                of.getMediaBox().getWidth() * MM - 2 * marginMm,
+                of.getMediaBox().getHeight() * MM - 2 * marginMm);
+        return page.glyphs.stream()
+                .filter(g -> !within.contains(g.ink))
+                .map(g -> g.run.text + " at " + g.ink)
+                .distinct()
+                .toList();
+    }
+
     @Override
     public void beginMarkedContentSequence(COSName tag, @Nullable COSDictionary properties) {
         depth++;

@@ -1,6 +1,7 @@
 package corewright.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import corewright.assessment.Assessment;
 import corewright.desktop.slip.Slip;
@@ -12,6 +13,7 @@ import corewright.intake.Intake;
 import corewright.intake.Letters;
 import corewright.report.page.Numbers;
 import corewright.survey.Finding;
+import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,6 +23,9 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.jspecify.annotations.NullUnmarked;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -37,6 +42,8 @@ class ReadersTermsTest {
     private static final Pattern METRIC = Pattern.compile(
             "(?<![\\p{L}’'-])(mm²?|cm²?|millimet\\w+|met(?:re|er)s|square metres?|m²|m2|litres?|ml|kPa|MPa|kN|N/mm|N per mm|kg|°C)"
                     + "(?![\\p{L}\\d])|(?<=\\d )m(?![\\p{L}\\d²])|(?<=\\d )L(?!\\p{L})|(?<=\\d )N(?![\\p{L}\\d])");
+
+    private static final double MM_PER_POINT = 25.4 / 72;
 
     @TempDir
     Path folder;
@@ -63,6 +70,8 @@ class ReadersTermsTest {
                 .contains("inches from the datum")
                 .contains("4 in long");
 
+        onLetter(folder.resolve("out"));
+
         for (String line : Files.readAllLines(folder.resolve("out/findings.csv"))) {
             nothingMetric("findings.csv", line.replaceAll("^([^,]*,){8}", ""));
         }
@@ -84,6 +93,40 @@ class ReadersTermsTest {
         assessment.damage().regions().forEach(r -> slips.add(words.region(r)));
         for (Slip slip : slips) {
             nothingMetric(slip.title(), slip.said(Measure.US::say).toString());
+        }
+    }
+
+    /** Every page of every document and every map is Letter, upright or lying, and nothing stands where common printers cannot reach. */
+    private static void onLetter(Path out) throws IOException {
+        try (Stream<Path> files = Files.walk(out)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                String name = file.getFileName().toString();
+                if (name.endsWith(".svg")) {
+                    assertThat(Files.readString(file)).as(name).contains("width=\"279.4mm\"", "height=\"215.9mm\"");
+                } else if (name.endsWith(".pdf") && !name.equals("drill-template-sheet.pdf")) {
+                    onLetter(file, name);
+                }
+            }
+        }
+    }
+
+    private static void onLetter(Path file, String name) throws IOException {
+        try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
+            for (PDPage page : pdf.getPages()) {
+                double width = page.getMediaBox().getWidth() * MM_PER_POINT;
+                double height = page.getMediaBox().getHeight() * MM_PER_POINT;
+                assertThat(Math.min(width, height)).as(name).isCloseTo(215.9, within(0.01));
+                assertThat(Math.max(width, height)).as(name).isCloseTo(279.4, within(0.01));
+                assertThat(Overlaps.beyond(page, 3.9)).as(name + ", its words").isEmpty();
+                if (name.equals("drill-template.pdf")) { // its drawings are cut off at its frame
+                    continue;
+                }
+                for (Rectangle2D box : Drawn.of(page).rectangles) {
+                    assertThat(box.getMinX()).as(name + ", a box").isGreaterThan(3.9);
+                    assertThat(box.getMaxX()).as(name + ", a box").isLessThan(width - 3.9);
+                    assertThat(box.getMaxY()).as(name + ", a box").isLessThan(height - 3.9);
+                }
+            }
         }
     }
 

@@ -42,6 +42,12 @@ public final class DryingTimes {
     /** Error of a share left that a relative meter tells, for it is not linear in water. Practice. */
     private static final double SHARE_ERROR = 0.1;
 
+    /** A curve goes on by this beyond the day that it leads to; in so many steps; and no farther than two years. */
+    private static final double BEYOND = 1.1;
+
+    private static final int STEPS = 60;
+    private static final double MOST_SHOWN_DAYS = 730;
+
     /** Less of the draws' weight than this is no agreement. */
     private static final double AGREES = 1e-3;
 
@@ -95,24 +101,42 @@ public final class DryingTimes {
                     : "It is not known how this core takes water: no time is told. Prove it by a sample.";
             return new DryingTime(region.face(), region.id(), way, Double.NaN, gate, null, note);
         }
-        double halfMm = way == Way.CUT_EDGES ? Math.max(1, inscribedMm(region.likely())) : 0; // takes longer than a draw
-        List<Case> cases =
-                Draw.all().stream().map(d -> drawn(d, way, halfMm)).toList();
+        List<Case> cases = cases(way);
         Optional<Progress> progress = Progress.of(survey, region);
         double fromPercent =
                 samples.isEmpty() ? Math.sqrt(drying.startLowPercent() * drying.startHighPercent()) : mean(samples);
         List<String> notes = new ArrayList<>();
         notes.add(how(way));
         Quantiles days = progress.map(p -> updated(cases, p, notes))
-                .orElseGet(() -> weighted(cases, cases.stream().map(c -> 1.0).toList(), 0));
+                .orElseGet(() -> weighted(cases, even(cases), 0));
         if (Double.isInfinite(days.p50())) {
             notes.add(never());
         }
         return new DryingTime(region.face(), region.id(), way, fromPercent, gate, days, String.join(" ", notes));
     }
 
-    /** A draw worked out: when it is at the gate, and what share is left on the mean of a day. */
-    private record Case(double days, DoubleUnaryOperator meanLeft) {}
+    /** Every draw worked out. */
+    private List<Case> cases(Way way) {
+        double halfMm = way == Way.CUT_EDGES ? Math.max(1, inscribedMm(region.likely())) : 0; // takes longer than a draw
+        return Draw.all().stream().map(d -> drawn(d, way, halfMm)).toList();
+    }
+
+    /**
+     * A draw worked out.
+     *
+     * @param days when it is at the gate
+     * @param meanLeft share left on a day, mean of the body
+     * @param lastLeft the same where it dries last
+     * @param start water over dry mass, per cent
+     * @param air what it comes to
+     */
+    private record Case(
+            double days, DoubleUnaryOperator meanLeft, DoubleUnaryOperator lastLeft, double start, double air) {
+        /** Water over dry mass where it dries last, per cent. */
+        double percent(double day) {
+            return air + lastLeft.applyAsDouble(day) * (start - air);
+        }
+    }
 
     /** @param halfMm half the width of the block with cut edges */
     private Case drawn(Draw draw, Way way, double halfMm) {
@@ -127,25 +151,35 @@ public final class DryingTimes {
                 + draw.air() * (DRYING_ABOVE_HIGH - DRYING_ABOVE_LOW);
         double share = start <= gate ? 1 : (gate - air) / (start - air);
         return switch (way) {
-            case SKIN_OFF -> body(new Sheet(coreMm * surface / d), coreMm * coreMm / d, share);
+            case SKIN_OFF -> {
+                Body body = new Sheet(coreMm * surface / d);
+                double unit = coreMm * coreMm / d;
+                yield drawn(body.timeTo(share), body::mean, body::last, unit, start, air);
+            }
             case THROUGH_HOLES -> {
                 double hole = survey.settings().drilling().holeDiameterMm() / 2;
                 double rim =
                         drying.holeSpacingMm() * Math.sqrt(Math.sqrt(3) / 2 / Math.PI); // a circle of the same area
-                yield body(new RoundHole(Math.max(1.05, rim / hole), hole * surface / d), hole * hole / d, share);
+                Body body = new RoundHole(Math.max(1.05, rim / hole), hole * surface / d);
+                yield drawn(body.timeTo(share), body::mean, body::last, hole * hole / d, start, air);
             }
             case CUT_EDGES -> {
                 double length = Math.max(halfMm, region.likely().getArea() / (4 * halfMm));
                 Block block =
                         new Block(new Sheet(halfMm * surface / d), new Sheet(length * surface / d), length / halfMm);
-                double unit = halfMm * halfMm / d;
-                yield new Case(unit * block.timeTo(share), day -> block.mean(day / unit));
+                yield drawn(block.timeTo(share), block::mean, block::last, halfMm * halfMm / d, start, air);
             }
         };
     }
 
-    private static Case body(Body body, double unitDays, double share) {
-        return new Case(unitDays * body.timeTo(share), day -> body.mean(day / unitDays));
+    private static Case drawn(
+            double time, DoubleUnaryOperator mean, DoubleUnaryOperator last, double unitDays, double start, double air) {
+        return new Case(
+                unitDays * time,
+                day -> mean.applyAsDouble(day / unitDays),
+                day -> last.applyAsDouble(day / unitDays),
+                start,
+                air);
     }
 
     private static double inscribedMm(Polygon area) {
@@ -153,8 +187,6 @@ public final class DryingTimes {
     }
 
     private Quantiles updated(List<Case> cases, Progress progress, List<String> notes) {
-        List<Double> weights = cases.stream().map(c -> agreement(c, progress)).toList();
-        double agreed = weights.stream().mapToDouble(w -> w).sum() / cases.size();
         double day = progress.last().day();
         notes.add(String.format(
                 Locale.ROOT,
@@ -166,11 +198,22 @@ public final class DryingTimes {
                         Locale.ROOT,
                         "It has stalled: nothing has fallen for %.0f days. Look for the leak, open more of it, bring drier air.",
                         d)));
-        if (agreed < AGREES) {
+        Optional<List<Double>> weights = agreed(cases, progress);
+        if (weights.isEmpty()) {
             notes.add("The readings do not follow this way of drying, so the days are as foretold.");
-            return weighted(cases, cases.stream().map(c -> 1.0).toList(), day);
         }
-        return weighted(cases, weights, day);
+        return weighted(cases, weights.orElseGet(() -> even(cases)), day);
+    }
+
+    private static List<Double> even(List<Case> cases) {
+        return cases.stream().map(c -> 1.0).toList();
+    }
+
+    /** How well each case agrees with the readings; empty where none does. */
+    private static Optional<List<Double>> agreed(List<Case> cases, Progress progress) {
+        List<Double> weights = cases.stream().map(c -> agreement(c, progress)).toList();
+        double agreed = weights.stream().mapToDouble(w -> w).sum() / cases.size();
+        return agreed < AGREES ? Optional.empty() : Optional.of(weights);
     }
 
     private static double agreement(Case drawn, Progress progress) {
@@ -184,11 +227,15 @@ public final class DryingTimes {
 
     /** Days still to go, at the tenth, half and nine tenths of the weight. */
     private static Quantiles weighted(List<Case> cases, List<Double> weights, double gone) {
+        return weighted(cases.stream().map(c -> Math.max(0, c.days - gone)).toList(), weights);
+    }
+
+    private static Quantiles weighted(List<Double> values, List<Double> weights) {
         List<Integer> order = new ArrayList<>();
-        for (int i = 0; i < cases.size(); i++) {
+        for (int i = 0; i < values.size(); i++) {
             order.add(i);
         }
-        order.sort(Comparator.comparingDouble(i -> cases.get(i).days));
+        order.sort(Comparator.comparingDouble(values::get));
         double all = weights.stream().mapToDouble(w -> w).sum();
         double[] at = new double[3];
         double[] share = {0.1, 0.5, 0.9};
@@ -196,13 +243,46 @@ public final class DryingTimes {
             double sum = 0;
             for (int i : order) {
                 sum += weights.get(i);
-                at[q] = Math.max(0, cases.get(i).days - gone);
+                at[q] = values.get(i);
                 if (sum >= share[q] * all) {
                     break;
                 }
             }
         }
         return new Quantiles(at[0], at[1], at[2]);
+    }
+
+    /**
+     * How a region dries through holes, by the same cases as its days: the middle crosses the gate on the middle day.
+     *
+     * @return empty where its core is more probably dry, or does not dry by diffusion
+     */
+    public static Optional<DryingCurve> curve(Survey survey, Region region) {
+        DryingTimes times = new DryingTimes(survey, region);
+        return region.wet() && times.grain.wood() ? Optional.of(times.curve()) : Optional.empty();
+    }
+
+    private DryingCurve curve() {
+        List<Case> cases = cases(Way.THROUGH_HOLES);
+        Optional<Progress> progress = Progress.of(survey, region);
+        List<Double> weights = progress.flatMap(p -> agreed(cases, p)).orElseGet(() -> even(cases));
+        double read = progress.map(p -> p.last().day()).orElse(0.0);
+        Quantiles dry = weighted(cases, weights, 0);
+        double last = Double.isInfinite(dry.p90()) ? drying.daysAvailable() : Math.min(dry.p90(), MOST_SHOWN_DAYS);
+        double end = BEYOND * Math.max(1, Math.max(last, read));
+        List<DryingCurve.Day> days = new ArrayList<>();
+        for (int i = 0; i <= STEPS; i++) {
+            double day = end * i / STEPS;
+            Quantiles percent = weighted(cases.stream().map(c -> c.percent(day)).toList(), weights);
+            days.add(new DryingCurve.Day(day, percent.p10(), percent.p50(), percent.p90()));
+        }
+        double start = weighted(cases.stream().map(Case::start).toList(), weights).p50();
+        double air = weighted(cases.stream().map(Case::air).toList(), weights).p50();
+        List<DryingCurve.Read> readings = progress.stream()
+                .flatMap(p -> p.visits().stream())
+                .map(v -> new DryingCurve.Read(v.day(), v.left(), air + v.left() * (start - air)))
+                .toList();
+        return new DryingCurve(region.id(), progress.map(Progress::from), gate, days, readings);
     }
 
     private String how(Way way) {

@@ -20,6 +20,8 @@ import corewright.survey.Feature;
 import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -32,9 +34,9 @@ import org.locationtech.jts.geom.Polygon;
  */
 public final class CutPlan {
     private static final int[] SCALES = {1, 2, 5, 10, 20, 25, 50, 100};
-    private static final double LEFT_ROOM = 12;
+    private static final double LEFT_ROOM = 10;
     private static final double FOOT_ROOM = 6;
-    private static final double MARGIN = 4;
+    private static final double MARGIN = 2.5;
     private static final double BAND = 4;
     private static final Color SCARF = new Color(0xDCDCDC);
     private static final Type NAME = new Type(Typeface.TEXT_SEMIBOLD, 8.5);
@@ -124,8 +126,7 @@ public final class CutPlan {
 
     private void fittings(Paper paper) {
         for (Feature.Fitting f : damage.face().all(Feature.Fitting.class)) {
-            Coordinate c = f.geometry().getCentroid().getCoordinate();
-            FittingMark mark = new FittingMark(view.x(c.x), view.y(c.y), f.metal(), f.loadBearing());
+            FittingMark mark = mark(f);
             if (box.holds(mark.box())) {
                 mark.paint(paper);
                 taken.add(mark.box());
@@ -133,20 +134,32 @@ public final class CutPlan {
         }
     }
 
+    private FittingMark mark(Feature.Fitting f) {
+        Coordinate c = f.geometry().getCentroid().getCoordinate();
+        return new FittingMark(view.x(c.x), view.y(c.y), f.metal(), f.loadBearing());
+    }
+
     /** a at the bow end, b at the other, c at the low side of the paper: where to read before closing. */
     private void letters(Paper paper, Geometry line) {
         Coordinate[] along = line.getCoordinates();
         Coordinate left = along[0];
         Coordinate right = along[0];
-        Coordinate low = along[0];
         for (Coordinate c : along) {
             left = c.x < left.x ? c : left;
             right = c.x > right.x ? c : right;
-            low = c.y > low.y ? c : low;
         }
+        Coordinate low = low(along, List.of(left, right));
         letter(paper, "a", left.x, left.y);
         letter(paper, "b", right.x, right.y);
         letter(paper, "c", low.x, low.y);
+    }
+
+    /** The lowest that is clear of the other letters, if any is. */
+    private static Coordinate low(Coordinate[] along, List<Coordinate> others) {
+        return Arrays.stream(along)
+                .filter(c -> others.stream().allMatch(o -> o.distance(c) > 2 * LETTER_BOX))
+                .max(Comparator.comparingDouble(c -> c.y))
+                .orElse(along[0]);
     }
 
     private void letter(Paper paper, String letter, double x, double y) {
@@ -198,7 +211,7 @@ public final class CutPlan {
         Coordinate at = view.onPaper(cut.region().label()).getCoordinate();
         name(paper, cut.region().id(), at, BIG);
         for (Feature f : damage.face().features()) {
-            boolean told = f instanceof Feature.Fitting
+            boolean told = f instanceof Feature.Fitting fitting && box.holds(mark(fitting).box())
                     || f instanceof Feature.Opening
                     || f instanceof Feature.Support
                     || f instanceof Feature.Divider;

@@ -89,8 +89,7 @@ public final class ProofPlan {
         paper.draw(PlanView.shape(area), Pen.LIKELY);
         paper.within(box.shape(), p -> Structure.paint(p, view, damage.face(), Structure.Shows.ALL));
         for (Feature.Fitting f : damage.face().all(Feature.Fitting.class)) {
-            Coordinate c = f.geometry().getCentroid().getCoordinate();
-            FittingMark mark = new FittingMark(view.x(c.x), view.y(c.y), f.metal(), f.loadBearing());
+            FittingMark mark = mark(f);
             if (box.holds(mark.box())) {
                 mark.paint(paper);
                 taken.add(mark.box());
@@ -101,12 +100,19 @@ public final class ProofPlan {
         }
         name(paper, region.id(), view.onPaper(region.label()).getCoordinate(), BIG);
         for (Feature f : damage.face().features()) {
-            boolean told = f instanceof Feature.Fitting || f instanceof Feature.Opening || f instanceof Feature.Support;
+            boolean told = f instanceof Feature.Fitting fitting && box.holds(mark(fitting).box())
+                    || f instanceof Feature.Opening
+                    || f instanceof Feature.Support;
             Geometry shown = Overlay.intersection(view.onPaper(f.geometry()), window);
             if (told && !f.name().isBlank() && !shown.isEmpty()) {
                 name(paper, f.name(), shown.getInteriorPoint().getCoordinate(), NAME);
             }
         }
+    }
+
+    private FittingMark mark(Feature.Fitting f) {
+        Coordinate c = f.geometry().getCentroid().getCoordinate();
+        return new FittingMark(view.x(c.x), view.y(c.y), f.metal(), f.loadBearing());
     }
 
     /** A ring with a cross, and lines to its measures at the sides of the plan. */

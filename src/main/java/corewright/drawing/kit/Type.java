@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 
 /**
  * A typeface at a size, and how much paper words take in it. The type scale in points: 6.5 readings, 7.5 notes, 8.5
@@ -37,6 +38,13 @@ public record Type(Typeface face, double points) {
     private static final double STEP = 0.25;
 
     private record Glyph(Typeface face, String text) {}
+
+    /** Letters of Latin scripts, which nearly all words are of; others are kept one by one. */
+    private static final int LATIN = 0x180;
+
+    /** Advances of the letters below {@link #LATIN}, by face: measured together at a face's first word. */
+    private static final AtomicReferenceArray<double[]> LATIN_EMS =
+            new AtomicReferenceArray<>(Typeface.values().length);
 
     private static final Map<Glyph, Double> EMS = new ConcurrentHashMap<>();
     private static final Map<Glyph, Shape> OUTLINES = new ConcurrentHashMap<>();
@@ -68,12 +76,27 @@ public record Type(Typeface face, double points) {
 
     /** Advance of a text, millimetres: the sum of the font's own advances, without kerning. */
     public double width(String text) {
+        double[] latin = latin(face);
         double ems = 0;
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            ems += c == THIN ? THIN_EM : EMS.computeIfAbsent(new Glyph(face, String.valueOf(c)), Type::measure);
+            ems += c < LATIN
+                    ? latin[c]
+                    : c == THIN ? THIN_EM : EMS.computeIfAbsent(new Glyph(face, String.valueOf(c)), Type::measure);
         }
         return ems * sizeMm();
+    }
+
+    private static double[] latin(Typeface face) {
+        double[] known = LATIN_EMS.get(face.ordinal());
+        if (known == null) {
+            known = new double[LATIN];
+            for (char c = 0; c < LATIN; c++) {
+                known[c] = measure(new Glyph(face, String.valueOf(c)));
+            }
+            LATIN_EMS.set(face.ordinal(), known);
+        }
+        return known;
     }
 
     private static double measure(Glyph glyph) {

@@ -9,15 +9,16 @@ import java.awt.geom.Path2D;
  * A pilot hole: a solid triangle 2.4 pointing down, on a 0.65 casing, the void depth in millimetres beside it.
  *
  * @param right the depth stands at the right, else at the left
+ * @param drop how far the depth stands below the middle of the triangle
  */
-public record ProbeMark(double x, double y, String depth, boolean right) implements Mark {
+public record ProbeMark(double x, double y, String depth, boolean right, double drop) implements Mark {
     private static final double SIDE = 2.4;
     private static final double CASING = 0.65;
     private static final double GAP = 0.7;
 
     /** The depth at the right. */
     public ProbeMark(double x, double y, String depth) {
-        this(x, y, depth, true);
+        this(x, y, depth, true, 0);
     }
 
     private Path2D triangle() {
@@ -27,7 +28,8 @@ public record ProbeMark(double x, double y, String depth, boolean right) impleme
     @Override
     public Box box() {
         double words = depth.isEmpty() ? 0 : GAP + Type.READING.width(depth);
-        return new Box(x - SIDE / 2 - (right ? 0 : words), y - SIDE / 2, SIDE + words, SIDE);
+        double top = y - SIDE / 2 + Math.min(0, drop);
+        return new Box(x - SIDE / 2 - (right ? 0 : words), top, SIDE + words, SIDE + Math.abs(drop));
     }
 
     @Override
@@ -36,7 +38,7 @@ public record ProbeMark(double x, double y, String depth, boolean right) impleme
         if (!depth.isEmpty()) {
             double edge = x + (right ? 1 : -1) * (SIDE / 2 + GAP);
             Paper.Anchor anchor = right ? Paper.Anchor.LEFT : Paper.Anchor.RIGHT;
-            paper.haloText(depth, edge, y + Type.READING.capMm() / 2, Type.READING, anchor, 0.7);
+            paper.haloText(depth, edge, y + drop + Type.READING.capMm() / 2, Type.READING, anchor, 0.7);
         }
         paper.fill(triangle());
     }

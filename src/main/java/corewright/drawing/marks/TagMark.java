@@ -7,6 +7,7 @@ import corewright.drawing.kit.Tone;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
 import java.awt.geom.Path2D;
+import java.util.List;
 
 /**
  * Where to read next: a tag 3.5 tall, line 0.35, its point on the place, its text ?1, ?2 ... in the order of usefulness.
@@ -35,6 +36,15 @@ public record TagMark(double x, double y, String text, boolean right, double dro
         double end = x + s * (POINT + body());
         double top = y + drop - TALL / 2;
         return Paper.closed(x, y, neck, top, end, top, end, top + TALL, neck, top + TALL);
+    }
+
+    /** Its body, and what leads from there to its point. */
+    public List<Box> parts() {
+        double s = right ? 1 : -1;
+        double neck = x + s * POINT;
+        double top = y + drop - TALL / 2;
+        Box body = Box.between(neck, top, neck + s * body(), top + TALL);
+        return List.of(body, Box.between(x, Math.min(y, top), neck, Math.max(y, top + TALL)));
     }
 
     @Override

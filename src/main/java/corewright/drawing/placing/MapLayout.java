@@ -166,9 +166,11 @@ public record MapLayout(
             List<RegionLabel> labels = cleared(result.labels());
             labels.forEach(l -> l.claim(hard, WORD_CLEAR, LEADER_CLEAR));
             List<Front> fronts = Front.of(filled, view, hard);
+            List<ReadingMark> here =
+                    readings.stream().filter(r -> r.box().meets(spec.box())).toList(); // one may lie far off the deck
             List<ReadingMark> shown = spec.shows(Layer.FILL_CHECK)
-                    ? ReadingMarks.thinnedTaps(readings, hard)
-                    : ReadingMarks.thinned(readings, hard);
+                    ? ReadingMarks.thinnedTaps(here, hard)
+                    : ReadingMarks.thinned(here, hard);
             return new MapLayout(
                     spec,
                     view,

@@ -22,6 +22,7 @@ import corewright.survey.Readings;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 
@@ -50,6 +51,7 @@ public record Marks(
         List<Mark> probes = new ArrayList<>(spec.shows(Layer.PROBES) ? probes(spec, view) : List.of());
         probes.addAll(filled.closed(view));
         probes.addAll(filled.warmth(view));
+        probes.removeIf(p -> !p.box().meets(spec.box())); // one may lie far off the deck
         return new Marks(fittings, probes, holes, plans, tags(spec, view, fittings, probes));
     }
 
@@ -71,6 +73,9 @@ public record Marks(
         return marks;
     }
 
+    /** A pilot hole's depth stands so much higher or lower where it would cover another's. */
+    private static final double SHIFT = 1.8;
+
     private static List<Mark> probes(MapSpec spec, PlanView view) {
         Readings readings = spec.assessment().survey().readings().on(spec.face());
         List<Mark> marks = new ArrayList<>();
@@ -86,10 +91,14 @@ public record Marks(
         for (Probe p : readings.probes()) {
             Point2D at = view.at(p.spot());
             String depth = spec.measure().depthFigure(p.voidDepthMm());
+            List<ProbeMark> ways = new ArrayList<>();
+            for (double drop : new double[] {0, -SHIFT, SHIFT}) {
+                ways.add(new ProbeMark(at.getX(), at.getY(), depth, true, drop));
+                ways.add(new ProbeMark(at.getX(), at.getY(), depth, false, drop));
+            }
             marks.add(clearest(
-                    List.of(
-                            new ProbeMark(at.getX(), at.getY(), depth, true),
-                            new ProbeMark(at.getX(), at.getY(), depth, false)),
+                    ways,
+                    m -> List.of(m.box()),
                     marks.stream().map(Mark::box).toList()));
         }
         return marks;
@@ -98,8 +107,10 @@ public record Marks(
     /** The most telling next readings of a face; more would hide what they ask about. Chosen by eye. */
     private static final int MOST_TAGS = 8;
 
-    /** A tag's body is moved up or down by this where it would cover something beside its point. */
+    /** A tag's body is moved up or down by this, at most so often, where it would cover something beside its point. */
     private static final double DROP = 4;
+
+    private static final int DROPS = 6;
 
     /** Tags lie to the right of their point unless they would cover another tag, a fitting or a pilot hole and its depth. */
     private static List<TagMark> tags(MapSpec spec, PlanView view, List<Mark> fittings, List<Mark> probes) {
@@ -116,30 +127,37 @@ public record Marks(
             Point2D at = view.at(next.spot());
             String text = "?" + next.rank();
             List<TagMark> ways = new ArrayList<>();
-            for (double drop : new double[] {0, -DROP, DROP, -2 * DROP, 2 * DROP, -3 * DROP, 3 * DROP}) {
+            for (int i = 0; i < 2 * DROPS + 1; i++) { // level, then up and down by turns
+                double drop = (i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) * DROP;
                 ways.add(new TagMark(at.getX(), at.getY(), text, true, drop));
                 ways.add(new TagMark(at.getX(), at.getY(), text, false, drop));
             }
-            TagMark tag = clearest(ways, taken);
+            TagMark tag = clearest(ways, TagMark::parts, taken);
             tags.add(tag);
-            taken.add(tag.box());
+            taken.addAll(tag.parts());
         }
         return tags;
     }
 
-    /** The first of those that cover least. */
-    private static <M extends Mark> M clearest(List<M> ways, List<Box> taken) {
+    /**
+     * The first of those that cover least.
+     *
+     * @param parts what of a mark may cover something
+     */
+    private static <M extends Mark> M clearest(List<M> ways, Function<M, List<Box>> parts, List<Box> taken) {
         M best = ways.get(0);
         for (M way : ways) {
-            if (crowding(way, taken) < crowding(best, taken) - 1e-9) {
+            if (crowding(parts.apply(way), taken) < crowding(parts.apply(best), taken) - 1e-9) {
                 best = way;
             }
         }
         return best;
     }
 
-    private static double crowding(Mark mark, List<Box> taken) {
-        Box box = mark.box().grown(0.3);
-        return taken.stream().mapToDouble(box::overlap).sum();
+    private static double crowding(List<Box> parts, List<Box> taken) {
+        return parts.stream()
+                .map(p -> p.grown(0.3))
+                .mapToDouble(p -> taken.stream().mapToDouble(p::overlap).sum())
+                .sum();
     }
 }

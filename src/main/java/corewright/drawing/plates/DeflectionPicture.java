@@ -61,8 +61,12 @@ public final class DeflectionPicture {
         this.levels = levels;
     }
 
-    /** Paints the states of a panel side by side, each in its box; all boxes have one size. */
-    public static void paint(
+    /**
+     * Paints the states of a panel side by side, each in its box; all boxes have one size.
+     *
+     * @return the scale, survey millimetres to one of paper, a whole number
+     */
+    public static double paint(
             Paper paper, Face face, PanelStiffness panel, List<State> states, List<Box> boxes, Measure measure) {
         double smallest = Double.POSITIVE_INFINITY;
         double largest = 0;
@@ -73,9 +77,10 @@ public final class DeflectionPicture {
         }
         List<Double> levels = DeflectionLevels.between(smallest, largest);
         Envelope extent = panel.panel().area().getEnvelopeInternal();
+        Box any = boxes.get(0);
+        double scale = Math.ceil(Math.max(extent.getWidth() / any.width(), extent.getHeight() / any.height()));
         for (int i = 0; i < states.size(); i++) {
             Box box = boxes.get(i);
-            double scale = Math.max(extent.getWidth() / box.width(), extent.getHeight() / box.height());
             PlanView view = PlanView.centred(face, extent, scale, box.middleX(), box.middleY());
             State state = states.get(i);
             String told = "How far the panel " + panel.panel().name() + " gives under one foot, "
@@ -84,6 +89,7 @@ public final class DeflectionPicture {
                     + " at the ring.";
             paper.figure(told, p -> new DeflectionPicture(p, panel, view, levels, measure).paint(state));
         }
+        return scale;
     }
 
     private void paint(State state) {

@@ -1,6 +1,7 @@
 package corewright.drawing.plates;
 
 import corewright.drawing.kit.Box;
+import corewright.drawing.kit.LyingSheet;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.placing.MapLayout;
 import corewright.drawing.placing.MapSpec;
@@ -8,14 +9,15 @@ import corewright.drawing.placing.RegionLabel;
 import java.awt.Graphics2D;
 import java.util.List;
 
-/** One A4 landscape sheet of one face, laid out and ready to paint. */
+/** One lying sheet of one face, laid out and ready to paint. */
 public final class Plate {
-    /** The reading column and the map. */
-    private static final Box MAP = new Box(12, 19.5, 201, 151);
+    /** What the reading column takes at the right of the map. */
+    private static final double COLUMN = 72;
 
     private final MapLayout layout;
     private final PlateKind kind;
     private final String detail;
+    private final LyingSheet paper;
     private final int sheet;
     private final int sheets;
 
@@ -24,12 +26,14 @@ public final class Plate {
         this.layout = MapLayout.of(spec);
         this.kind = kind;
         this.detail = detail;
+        this.paper = LyingSheet.of(spec.assessment().survey());
         this.sheet = sheet;
         this.sheets = sheets;
     }
 
-    static Box mapBox() {
-        return MAP;
+    /** Where the map stands. */
+    static Box mapBox(LyingSheet paper) {
+        return new Box(LyingSheet.LEFT, 19.5, paper.rightMm() - COLUMN - LyingSheet.LEFT, 151);
     }
 
     /** File name without ending: {@code foredeck-condition}, {@code foredeck-fill-check-R1}. */
@@ -56,11 +60,11 @@ public final class Plate {
     }
 
     public double widthMm() {
-        return 297;
+        return paper.widthMm();
     }
 
     public double heightMm() {
-        return 210;
+        return paper.heightMm();
     }
 
     /** Regions whose words found no room on the map; the reading column names them. */
@@ -71,17 +75,20 @@ public final class Plate {
                 .toList();
     }
 
-    /** Paints the sheet; one unit must be one millimetre, the origin top left. */
+    /** Paints the sheet in its middle; one unit must be one millimetre, the origin top left. */
     public void paint(Graphics2D graphics) {
+        if (paper.shiftMm() != 0) { // even a shift by nothing would stand in a file of vectors
+            graphics.translate(paper.shiftMm(), 0);
+        }
         paint(new Paper(
                 graphics, layout.spec().assessment().survey().settings().terms().decimal()));
     }
 
-    /** Paints the sheet on paper of any kind. */
-    public void paint(Paper paper) {
-        MapPainter.paint(paper, layout);
-        new PlateFrame(paper, layout, kind, subject(), sheet, sheets).paint();
-        new ReadingColumn(paper, layout, kind).paint();
+    /** Paints the sheet as it is laid out, on paper of any kind that stands in the middle of the sheet. */
+    public void paint(Paper on) {
+        MapPainter.paint(on, layout);
+        new PlateFrame(on, layout, kind, subject(), sheet, sheets).paint();
+        new ReadingColumn(on, layout, kind).paint();
     }
 
     public MapLayout layout() {

@@ -1,6 +1,7 @@
 package corewright.drawing.plates;
 
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.LyingSheet;
 import corewright.drawing.kit.Orientation;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Parts.Part;
@@ -19,8 +20,7 @@ import java.util.List;
 
 /** What stands round the map of a plate: title, title strip (data fields of ISO 7200 in one line), caution, print check. */
 final class PlateFrame {
-    private static final double LEFT = 12;
-    private static final double RIGHT = 285;
+    private static final double LEFT = LyingSheet.LEFT;
     private static final double STRIP = 174;
     private static final double STRIP_END = 187;
     private static final double PAD = 1.4;
@@ -42,6 +42,8 @@ final class PlateFrame {
     private final MapSpec spec;
     private final PlateKind kind;
     private final String title;
+    private final LyingSheet lying;
+    private final double right;
     private final String subject;
     private final int sheet;
     private final int sheets;
@@ -50,6 +52,8 @@ final class PlateFrame {
         this.paper = paper;
         this.layout = layout;
         this.spec = layout.spec();
+        this.lying = LyingSheet.of(spec.assessment().survey());
+        this.right = lying.rightMm();
         this.kind = kind;
         this.subject = subject;
         this.title = title(spec, subject);
@@ -82,7 +86,7 @@ final class PlateFrame {
 
     private void title() {
         String side = Orientation.of(spec.damage().face());
-        double room = RIGHT - LEFT - SIDE.width(side) - 8;
+        double room = right - LEFT - SIDE.width(side) - 8;
         Type type = TITLE.at(9).width(title) <= room
                 ? TITLE.within(title, room, 1)
                 : TITLE.at(9).within(title, room, 3);
@@ -93,8 +97,8 @@ final class PlateFrame {
                 p.text(lines.get(i), LEFT, 14 - up, type, Paper.Anchor.LEFT);
             }
         });
-        paper.text(side, RIGHT, 14, SIDE, Paper.Anchor.RIGHT);
-        paper.line(Pen.EDGE, LEFT, 17, RIGHT, 17);
+        paper.text(side, right, 14, SIDE, Paper.Anchor.RIGHT);
+        paper.line(Pen.EDGE, LEFT, 17, right, 17);
     }
 
     private List<Field> fields() {
@@ -106,7 +110,7 @@ final class PlateFrame {
         add(fields, "surveyed", Figures.date(heading.surveyed()));
         add(fields, "surveyor", heading.surveyor());
         add(fields, "readings", readings());
-        add(fields, "scale", "1 : " + Figures.atMost(layout.view().scale(), 0) + " on A4");
+        add(fields, "scale", "1 : " + Figures.atMost(layout.view().scale(), 0) + " on " + lying.word());
         add(fields, "sheet", sheet + " of " + sheets);
         return fields;
     }
@@ -148,10 +152,10 @@ final class PlateFrame {
      * the widest take more lines.
      */
     private void strip() {
-        paper.line(Pen.EDGE, LEFT, STRIP, RIGHT, STRIP);
-        paper.line(Pen.EDGE, LEFT, STRIP_END, RIGHT, STRIP_END);
+        paper.line(Pen.EDGE, LEFT, STRIP, right, STRIP);
+        paper.line(Pen.EDGE, LEFT, STRIP_END, right, STRIP_END);
         List<Field> fields = fields();
-        double room = RIGHT - LEFT;
+        double room = right - LEFT;
         Type type = VALUE;
         while (wanted(fields, type, room) > room && type.points() > LEAST_VALUE_POINTS) {
             type = type.at(type.points() - 0.25);

@@ -2,6 +2,8 @@ package corewright.drawing.plates;
 
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
+import corewright.drawing.kit.Box;
+import corewright.drawing.kit.LyingSheet;
 import corewright.drawing.placing.FilledSpaces;
 import corewright.drawing.placing.Layer;
 import corewright.drawing.placing.MapSpec;
@@ -73,7 +75,8 @@ public final class Plates {
     }
 
     private static MapSpec spec(Assessment assessment, String face, PlateKind kind) {
-        return new MapSpec(assessment, face, Plate.mapBox(), MapSpec.LARGEST, layers(kind), MapWording.TRADE);
+        Box box = Plate.mapBox(LyingSheet.of(assessment.survey()));
+        return new MapSpec(assessment, face, box, MapSpec.LARGEST, layers(kind), MapWording.TRADE);
     }
 
     /** All that was felt or tapped on a face, and where that is several spaces a larger map of each. */

@@ -5,6 +5,7 @@ import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.decision.Method;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.LyingSheet;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.Type;
@@ -19,19 +20,18 @@ import java.util.stream.DoubleStream;
 
 /** The column right of a plate's map: how to read it, how to say a place, and the areas, adding up. */
 final class ReadingColumn {
-    private static final double LEFT = 218;
-    private static final double RIGHT = 285;
-    private static final double WORDS = 232;
+    private static final double WIDTH = 67;
+    private static final double SAMPLE = 14;
     private static final double TOP = 24;
     private static final double FOOT = 171;
     private static final Type HEAD = new Type(Typeface.TEXT_BOLD, 10);
     private static final Type TEXT = new Type(Typeface.TEXT, 8);
-    private static final Type FIGURE = new Type(Typeface.TEXT_SEMIBOLD, 8);
+    private static final Type BOLD = new Type(Typeface.TEXT_SEMIBOLD, 8);
     private static final double LEAD = 3.5;
     private static final double SWATCH_PITCH = 7.6;
     private static final double MARK_PITCH = 5.2;
-    private static final double FIGURE_X = 264;
-    private static final double UNIT_X = 266;
+    private static final double FIGURE = 46;
+    private static final double UNIT = 48;
     private static final double TABLE_PITCH = 3.7;
     private static final double NAME_WIDTH = 37;
 
@@ -41,12 +41,14 @@ final class ReadingColumn {
     private final MapLayout layout;
     private final FaceDamage damage;
     private final PlateKind kind;
+    private final double left;
 
     ReadingColumn(Paper paper, MapLayout layout, PlateKind kind) {
         this.paper = paper;
         this.layout = layout;
         this.damage = layout.spec().damage();
         this.kind = kind;
+        this.left = LyingSheet.of(layout.spec().assessment().survey()).rightMm() - WIDTH;
     }
 
     void paint() {
@@ -57,11 +59,11 @@ final class ReadingColumn {
                     case REPAIR -> methods();
                     case FILL_CHECK -> checked();
                 };
-        List<String> voice = TEXT.wrap(layout.spec().measure().say(voice()), RIGHT - LEFT);
+        List<String> voice = TEXT.wrap(layout.spec().measure().say(voice()), WIDTH);
         double blocks = 9
                 + voice.size() * LEAD
                 + 8
-                + (lines(rows) + FIGURE.wrap(totalName(), NAME_WIDTH).size()) * TABLE_PITCH
+                + (lines(rows) + BOLD.wrap(totalName(), NAME_WIDTH).size()) * TABLE_PITCH
                 + 2;
         double squeeze = Math.min(1, (FOOT - TOP - 4 - blocks) / height(entries));
         double y = legend(entries, squeeze);
@@ -83,17 +85,17 @@ final class ReadingColumn {
     }
 
     private double legend(List<LegendLine> entries, double squeeze) {
-        paper.text("How to read this map", LEFT, TOP, HEAD, Paper.Anchor.LEFT);
+        paper.text("How to read this map", left, TOP, HEAD, Paper.Anchor.LEFT);
         double y = TOP + 2.6;
         for (LegendLine entry : entries) {
             double tall = height(entry) * squeeze;
             double middle = y + tall / 2;
-            entry.sample().paint(paper, LEFT + 5.5, middle);
+            entry.sample().paint(paper, left + 5.5, middle);
             double first = middle + TEXT.capMm() / 2 - (entry.words().size() - 1) * 3.3 / 2;
             for (int i = 0; i < entry.words().size(); i++) {
                 String words = entry.words().get(i);
-                Type type = TEXT.within(words, RIGHT - WORDS, 1);
-                paper.text(words, WORDS, first + i * 3.3, type, Paper.Anchor.LEFT);
+                Type type = TEXT.within(words, WIDTH - SAMPLE, 1);
+                paper.text(words, left + SAMPLE, first + i * 3.3, type, Paper.Anchor.LEFT);
             }
             y += tall;
         }
@@ -101,10 +103,10 @@ final class ReadingColumn {
     }
 
     private double voice(List<String> lines, double y) {
-        paper.line(Pen.LEADER, LEFT, y, RIGHT, y);
-        paper.text("Find a place by voice", LEFT, y + 4.4, HEAD, Paper.Anchor.LEFT);
+        paper.line(Pen.LEADER, left, y, left + WIDTH, y);
+        paper.text("Find a place by voice", left, y + 4.4, HEAD, Paper.Anchor.LEFT);
         for (int i = 0; i < lines.size(); i++) {
-            paper.text(lines.get(i), LEFT, y + 8.6 + i * LEAD, TEXT, Paper.Anchor.LEFT);
+            paper.text(lines.get(i), left, y + 8.6 + i * LEAD, TEXT, Paper.Anchor.LEFT);
         }
         return y + 8.6 + lines.size() * LEAD - 1.4;
     }
@@ -204,27 +206,27 @@ final class ReadingColumn {
 
     /** The total is the sum of the rows as shown. */
     private void table(List<Row> rows, double y) {
-        paper.line(Pen.LEADER, LEFT, y, RIGHT, y);
-        paper.text(tableHead(), LEFT, y + 4.4, HEAD, Paper.Anchor.LEFT);
+        paper.line(Pen.LEADER, left, y, left + WIDTH, y);
+        paper.text(tableHead(), left, y + 4.4, HEAD, Paper.Anchor.LEFT);
         double at = y + 9;
         double sum = 0;
         for (Row row : rows) {
             List<String> names = TEXT.wrap(row.name, NAME_WIDTH);
             for (String more : names.subList(0, names.size() - 1)) {
-                paper.text(more, LEFT, at, TEXT, Paper.Anchor.LEFT);
+                paper.text(more, left, at, TEXT, Paper.Anchor.LEFT);
                 at += TABLE_PITCH;
             }
             row(names.get(names.size() - 1), row.squareMetres, at, TEXT);
             sum += Math.round(100 * row.squareMetres) / 100.0;
             at += TABLE_PITCH;
         }
-        paper.line(Pen.FAINT, LEFT, at - 2.6, UNIT_X + 5, at - 2.6);
-        List<String> total = FIGURE.wrap(totalName(), NAME_WIDTH);
+        paper.line(Pen.FAINT, left, at - 2.6, left + UNIT + 5, at - 2.6);
+        List<String> total = BOLD.wrap(totalName(), NAME_WIDTH);
         for (String more : total.subList(0, total.size() - 1)) {
-            paper.text(more, LEFT, at + 0.6, FIGURE, Paper.Anchor.LEFT);
+            paper.text(more, left, at + 0.6, BOLD, Paper.Anchor.LEFT);
             at += TABLE_PITCH;
         }
-        row(total.get(total.size() - 1), sum, at + 0.6, FIGURE);
+        row(total.get(total.size() - 1), sum, at + 0.6, BOLD);
     }
 
     private String tableHead() {
@@ -244,8 +246,8 @@ final class ReadingColumn {
     }
 
     private void row(String name, double squareMetres, double y, Type type) {
-        paper.text(name, LEFT, y, type, Paper.Anchor.LEFT);
-        paper.text(layout.spec().measure().areaFigure(1e6 * squareMetres), FIGURE_X, y, FIGURE, Paper.Anchor.RIGHT);
-        paper.text(layout.spec().measure().areaUnit(), UNIT_X, y, TEXT, Paper.Anchor.LEFT);
+        paper.text(name, left, y, type, Paper.Anchor.LEFT);
+        paper.text(layout.spec().measure().areaFigure(1e6 * squareMetres), left + FIGURE, y, BOLD, Paper.Anchor.RIGHT);
+        paper.text(layout.spec().measure().areaUnit(), left + UNIT, y, TEXT, Paper.Anchor.LEFT);
     }
 }

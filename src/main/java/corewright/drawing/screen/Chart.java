@@ -38,11 +38,18 @@ public record Chart(Axis across, Axis up, List<Element> elements) {
     public record At(double x, double y) {}
 
     /** Something between the axes. */
-    public sealed interface Element permits Line, Marks, Bars, Span {}
+    public sealed interface Element permits Line, End, Marks, Bars, Span {}
 
     /** A line through points; broken where it is what ought to be. */
     public record Line(List<At> points, boolean broken) implements Element {
         public Line {
+            points = List.copyOf(points);
+        }
+    }
+
+    /** A thin line: one end of a range round a {@link Line}. */
+    public record End(List<At> points) implements Element {
+        public End {
             points = List.copyOf(points);
         }
     }

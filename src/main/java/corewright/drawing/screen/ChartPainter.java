@@ -10,6 +10,7 @@ import corewright.drawing.kit.Typeface;
 import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 
 /** Paints a {@link Chart} in ink alone: shape and line tell things apart. */
 public final class ChartPainter {
@@ -57,7 +58,9 @@ public final class ChartPainter {
         axes();
         for (Chart.Element element : chart.elements()) {
             if (element instanceof Chart.Line line) {
-                line(line);
+                line(line.points(), line.broken() ? Pen.POSSIBLE : Pen.EDGE);
+            } else if (element instanceof Chart.End end) {
+                line(end.points(), Pen.PATTERN);
             } else if (element instanceof Chart.Marks marks) {
                 marks.points().forEach(p -> mark(p, marks.sign()));
             } else if (element instanceof Chart.Bars bars) {
@@ -96,15 +99,14 @@ public final class ChartPainter {
         paper.text(up.title(), box.x(), box.y() + 4, TITLE, Paper.Anchor.LEFT, Tone.QUIET);
     }
 
-    private void line(Chart.Line line) {
-        if (line.points().isEmpty()) {
+    private void line(List<Chart.At> points, Pen pen) {
+        if (points.isEmpty()) {
             return;
         }
         Path2D path = new Path2D.Double();
-        Chart.At first = line.points().get(0);
-        path.moveTo(x(first.x()), y(first.y()));
-        line.points().forEach(p -> path.lineTo(x(p.x()), y(p.y())));
-        paper.draw(path, line.broken() ? Pen.POSSIBLE : Pen.EDGE);
+        path.moveTo(x(points.get(0).x()), y(points.get(0).y()));
+        points.forEach(p -> path.lineTo(x(p.x()), y(p.y())));
+        paper.draw(path, pen);
     }
 
     private void mark(Chart.At at, Chart.Sign sign) {

@@ -30,7 +30,7 @@ import java.util.Optional;
 /** The side for drilling: protective gear, plan of the holes, a section at full size, and the holes as a table. */
 final class CardFront {
     private static final double TABLE_LEFT = 164;
-    private static final double PLAN_WIDTH = 148;
+    private static final double PLAN_WIDTH = 143;
     private static final double PLAN_TOP = 43.5;
     private static final double LEAST_UNDER_PLAN = 10.5;
 
@@ -161,7 +161,7 @@ final class CardFront {
         RampMark.of(face, CardSheet.LEFT, y).paint(paper);
         Type bold = new Type(Typeface.TEXT_SEMIBOLD, 10.5);
         double right = CardSheet.LEFT + PLAN_WIDTH;
-        String scale = "1 : " + Figures.atMost(plan.scale(), 0) + " on A4, "
+        String scale = "1 : " + Figures.atMost(plan.scale(), 0) + " on " + card.sheet().word() + ", "
                 + (card.measure() == Measure.METRIC ? "millimetres" : "inches") + " from the datum; "
                 + card.measure().say("within " + Figures.atMost(ReachLaw.POSITION_MM, 0) + " mm");
         paper.text(scale, right, y - 4.4, bold, Anchor.RIGHT);

@@ -1,5 +1,6 @@
 package corewright.report.cards;
 
+import corewright.drawing.kit.LyingSheet;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Parts.Part;
@@ -10,13 +11,16 @@ import corewright.report.page.Prose;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 
-/** The frame of a work card, A4 landscape, read at arm's length with gloves on; boxes are for a carpenter's pencil. */
+/**
+ * The frame of a work card, lying, read at arm's length with gloves on; boxes are for a carpenter's pencil. It is as wide on every sheet
+ * and stands in its middle: A4 and Letter have the same cards at the same scales.
+ */
 final class CardSheet {
     static final double TABLE_TOP = 36;
-    static final double WIDTH = 297;
-    static final double HEIGHT = 210;
-    static final double LEFT = 12;
-    static final double RIGHT = 285;
+    static final double LEFT = LyingSheet.LEFT;
+
+    /** Leaves 7.2 mm at either side of Letter, the narrower sheet. */
+    static final double RIGHT = 277;
     static final double FULL_WIDTH = RIGHT - LEFT;
 
     /** First place below the head. */

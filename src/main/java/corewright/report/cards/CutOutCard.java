@@ -7,6 +7,7 @@ import corewright.drawing.cards.CutPlan;
 import corewright.drawing.cards.CutSection;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.LyingSheet;
 import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Orientation;
 import corewright.drawing.kit.Paper;
@@ -34,9 +35,13 @@ final class CutOutCard {
     private static final double PLAN_WIDTH = 142;
     private static final double PLAN_TOP = 37;
     private static final double PLAN_FOOT = 171;
-    private static final double RIGHT_LEFT = 160;
+    private static final double RIGHT_LEFT = 158;
     private static final double RIGHT_WIDTH = CardSheet.RIGHT - RIGHT_LEFT;
     private static final double RULE = 202;
+
+    /** Height of the words beside the rule, which reach under the right column. */
+    private static final double RULE_WORDS = 2.6;
+
     /** No strip of skin narrower than this can be kept between two saw cuts. Practice. */
     private static final double ONE_OPENING_MM = 10;
 
@@ -89,7 +94,7 @@ final class CutOutCard {
         y = CardSheet.heading(paper, "Open", RIGHT_LEFT, y + 5, RIGHT_WIDTH);
         y = CardSteps.paint(paper, opening(), 1, RIGHT_LEFT, y, RIGHT_WIDTH);
         String cautions = measure.say(String.join(" ", cut.plan().cautions()));
-        fitting(cautions, CardSheet.BODY_END - y - 1.5)
+        fitting(cautions, RULE - RULE_WORDS - y - 1.5)
                 .paint(paper, cautions, RIGHT_LEFT, y + 1.5, RIGHT_WIDTH, Anchor.LEFT);
         PrintRule.paint(paper, CardSheet.LEFT, RULE, measure);
     }
@@ -179,7 +184,7 @@ final class CutOutCard {
 
     private void underPlan(Paper paper, CutPlan plan) {
         Type bold = new Type(Typeface.TEXT_SEMIBOLD, 9);
-        String scale = "1 : " + Figures.atMost(plan.scale(), 0) + " on A4, "
+        String scale = "1 : " + Figures.atMost(plan.scale(), 0) + " on " + LyingSheet.of(assessment.survey()).word() + ", "
                 + (measure == Measure.METRIC ? "millimetres" : "inches") + " from the datum";
         double y = PLAN_FOOT + 4;
         paper.text(scale, CardSheet.LEFT + PLAN_WIDTH, y, bold, Anchor.RIGHT);

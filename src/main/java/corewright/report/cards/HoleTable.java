@@ -16,7 +16,7 @@ import java.util.Objects;
 
 /** Holes to be drilled and filled, each with what is planned and a box for what came of it. */
 final class HoleTable {
-    static final double WIDTH = 121;
+    static final double WIDTH = 118;
     private static final double HEAD_HEIGHT = 11;
     private static final double FOOT = 194;
     private static final double ROOM = FOOT - CardSheet.TABLE_TOP - HEAD_HEIGHT;
@@ -34,15 +34,15 @@ final class HoleTable {
     /** Middle of each column from the left. */
     private static final double HOLE = 5.5;
 
-    private static final double AFT = 19;
-    private static final double ACROSS = 34;
-    private static final double STOP = 47.5;
-    private static final double DRILLED = 60;
-    private static final double FELT = 73.5;
-    private static final double CUPS = 86;
+    private static final double AFT = 18.5;
+    private static final double ACROSS = 33;
+    private static final double STOP = 46;
+    private static final double DRILLED = 58;
+    private static final double FELT = 71;
+    private static final double CUPS = 83.5;
     private static final double CUP_WIDTH = 8.5;
-    private static final double GRAMS = 97;
-    private static final double WENT = 113;
+    private static final double GRAMS = 94.5;
+    private static final double WENT = 110;
     private static final double WIDE = 15;
     private static final double VENT_GAP = 1.5;
     private static final String SEEN = "seen, min";

@@ -5,6 +5,7 @@ import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.decision.RegionDecision;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.LyingSheet;
 import corewright.drawing.kit.Measure;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.Holding;
@@ -49,6 +50,10 @@ record InjectionCard(Assessment assessment, InjectionPlan plan) {
 
     FaceDamage face() {
         return assessment.damage().face(region().face());
+    }
+
+    LyingSheet sheet() {
+        return LyingSheet.of(assessment.survey());
     }
 
     Measure measure() {

@@ -7,6 +7,7 @@ import corewright.decision.RegionDecision;
 import corewright.drawing.cards.ProofPlan;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.LyingSheet;
 import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Orientation;
 import corewright.drawing.kit.Paper;
@@ -39,7 +40,7 @@ final class ProofCard {
     private static final double PLAN_WIDTH = 142;
     private static final double PLAN_TOP = 37;
     private static final double PLAN_FOOT = 171;
-    private static final double RIGHT_LEFT = 160;
+    private static final double RIGHT_LEFT = 158;
     private static final double RIGHT_WIDTH = CardSheet.RIGHT - RIGHT_LEFT;
     private static final double RULE = 202;
     private static final double METRE = 1000;
@@ -106,7 +107,7 @@ final class ProofCard {
         Face face = damage.face();
         Type bold = new Type(Typeface.TEXT_SEMIBOLD, 9);
         double y = PLAN_FOOT + 4;
-        String scale = "1 : " + Figures.atMost(plan.scale(), 0) + " on A4, "
+        String scale = "1 : " + Figures.atMost(plan.scale(), 0) + " on " + LyingSheet.of(assessment.survey()).word() + ", "
                 + (measure == Measure.METRIC ? "millimetres" : "inches") + " from the datum";
         paper.text(scale, CardSheet.LEFT + PLAN_WIDTH, y, bold, Anchor.RIGHT);
         paper.text(

@@ -4,6 +4,7 @@ import corewright.assessment.Assessment;
 import corewright.assessment.Issued;
 import corewright.damage.Region;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.LyingSheet;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.repair.plan.Batch;
@@ -28,12 +29,13 @@ public final class WorkCards {
 
     public static void write(Assessment assessment, Path file) throws IOException {
         Heading heading = assessment.survey().heading();
+        LyingSheet sheet = LyingSheet.of(assessment.survey());
         try (PdfFile pdf = new PdfFile(
                 Titles.boat(heading) + ", work cards",
                 heading.surveyed(),
                 assessment.survey().settings().terms().decimal())) {
             for (PdfFile.Painting page : pages(assessment)) {
-                pdf.page(CardSheet.WIDTH, CardSheet.HEIGHT, page);
+                pdf.page(sheet, CardSheet.RIGHT, page);
             }
             pdf.save(file);
         }

@@ -34,7 +34,7 @@ public final class WorkRecord {
 
     private WorkRecord() {}
 
-    /** A4 landscape pages; none before any work. */
+    /** Pages; none before any work. */
     public static List<PdfFile.Painting> pages(Assessment assessment) {
         List<WorkEntry> log = assessment.survey().log();
         List<PdfFile.Painting> pages = new ArrayList<>();

@@ -27,6 +27,12 @@ final class RulesJson {
             }
             node.put("who", rule.who()).put("reason", rule.reason());
         }
+        for (String limit : survey.unexplainedLimits()) {
+            ObjectNode node = rules.addObject().put("rule", limit);
+            JsonFile.put(node, "value", survey.settings().thresholds().of(limit));
+            JsonFile.put(node, "default", Thresholds.DEFAULT.of(limit));
+            node.put("who", "").put("reason", "");
+        }
     }
 
     static void put(ObjectNode region, RegionDecision decision) {

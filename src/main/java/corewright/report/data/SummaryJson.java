@@ -59,6 +59,8 @@ public final class SummaryJson {
         ArrayNode panels = root.putArray("panels");
         assessment.stiffness().panels().forEach(p -> PanelsJson.put(panels.addObject(), p));
         OptionsJson.put(root.putArray("options"), assessment.decision().weighing());
+        SensitivityJson.put(
+                root.putObject("sensitivity"), assessment.decision().weighing().sensitivity());
         if (!assessment.work().progress().isEmpty()) {
             ArrayNode work = root.putArray("work");
             assessment.work().progress().forEach(p -> work(work.addObject(), p));

@@ -13,6 +13,7 @@ import corewright.report.page.PdfFile;
 import corewright.report.page.Prose;
 import corewright.report.page.RangeBar;
 import corewright.report.page.RuledTable;
+import corewright.report.page.SensitivityWords;
 import corewright.report.page.Titles;
 import corewright.report.page.Wording;
 import java.util.ArrayList;
@@ -45,7 +46,9 @@ final class OwnerChoicesPage {
         flow.answer("If it is left", measure.say(OwnerWords.left(assessment)));
         RuledTable table = ChoiceTable.of(assessment);
         flow.table("What can be done", table);
-        flow.words(Prose.NOTE, OwnerWords.costs(assessment));
+        flow.words(
+                Prose.NOTE,
+                OwnerWords.costs(assessment) + " " + new SensitivityWords(assessment).inShort());
         flow.gap(Flow.GAP);
         ChoiceChart.of(flow, assessment);
         flow.answer("What we recommend", measure.say(OwnerWords.recommended(assessment)));

@@ -65,12 +65,15 @@ final class OwnerDoubts {
                 told.add(known.words(things.size()));
             }
         }
+        String byHand = doubted.remove(Subject.RULE_BY_HAND) == null
+                ? ""
+                : " Rules or limits were set by hand: the survey record says which, by whom and why.";
         int rest = doubted.values().stream().mapToInt(Set::size).sum();
         String others = rest == 0
                 ? ""
                 : " " + Wording.sentence(Wording.count(rest, told.isEmpty() ? "doubt" : "more doubt"))
                         + ": see findings.csv.";
-        return String.join("", told) + others;
+        return String.join("", told) + byHand + others;
     }
 
     /** What is said of a face's bays is not counted again for the face. */

@@ -7,6 +7,7 @@ import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Parts.Part;
+import corewright.report.page.FirmHead;
 import corewright.report.page.PageFrame;
 import corewright.report.page.PageSize;
 import corewright.report.page.Prose;
@@ -22,6 +23,7 @@ final class OwnerFirstPage {
     private static final Prose LONG_TITLE = new Prose(17, 6.8);
 
     private final Assessment assessment;
+    private final FirmHead firm;
     private final FaceDamage face;
     private final double end;
     private final String title;
@@ -31,8 +33,9 @@ final class OwnerFirstPage {
     private final String costs;
     private final String decides;
 
-    OwnerFirstPage(Assessment assessment) {
+    OwnerFirstPage(Assessment assessment, FirmHead firm) {
         this.assessment = assessment;
+        this.firm = firm;
         face = OwnerTitle.worst(assessment);
         end = PageSize.of(assessment.survey()).bodyEnd();
         Measure measure = Measure.of(assessment.survey());
@@ -60,7 +63,8 @@ final class OwnerFirstPage {
                 : "";
         var heading = assessment.survey().heading();
         PageFrame.head(paper, Titles.boat(heading) + faces + " · report to the owner", Titles.data(heading));
-        double top = PageFrame.BODY + 1;
+        firm.paint(paper, PageFrame.BODY + 1);
+        double top = PageFrame.BODY + 1 + firm.heightMm();
         paper.part(Part.HEADING, p -> titled.paint(p, title, PageFrame.LEFT, top, PageFrame.FULL_WIDTH, Anchor.LEFT));
         double y = top + titled.height(title, PageFrame.FULL_WIDTH) + 2;
         y += question(paper, "What is wrong", wrong, y) + GAP;

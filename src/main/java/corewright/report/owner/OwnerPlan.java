@@ -4,14 +4,16 @@ import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Orientation;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.PrintRule;
 import corewright.report.page.PageSize;
 import corewright.report.page.Prose;
 import org.locationtech.jts.geom.Envelope;
 
-/** The owner's map over the full width, with its legend above and its scale below. */
+/** The owner's map over the full width, with its legend above, its scale and the rule that proves it below. */
 final class OwnerPlan {
     /** For comb and ramp, where the deck leaves them no corner. */
     private static final double MARKS_ROOM = 8;
@@ -19,7 +21,11 @@ final class OwnerPlan {
     /** No lower than this, however flat the face. */
     private static final double LEAST = 60;
 
-    private static final double SCALE_ROOM = 4.5;
+    private static final double SCALE_ROOM = 11;
+
+    /** Foot of the rule below the map. */
+    private static final double RULE = 10;
+
     private static final Prose SCALE = new Prose(7.5, 3.4);
 
     private OwnerPlan() {}
@@ -47,6 +53,7 @@ final class OwnerPlan {
                 box.bottom(),
                 room.width(),
                 Anchor.LEFT);
+        PrintRule.paint(paper, room.x(), box.bottom() + RULE, Measure.of(assessment.survey()));
         return legend + height + SCALE_ROOM;
     }
 }

@@ -2,10 +2,12 @@ package corewright.report.owner;
 
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
+import corewright.report.page.FirmHead;
 import corewright.report.page.PageFrame;
 import corewright.report.page.PageSize;
 import corewright.report.page.PdfFile;
 import corewright.report.page.Titles;
+import corewright.store.Pictures;
 import corewright.survey.Heading;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -17,11 +19,16 @@ public final class OwnerReport {
     private OwnerReport() {}
 
     public static void write(Assessment assessment, Path file) throws IOException {
+        write(assessment, Pictures.NONE, file);
+    }
+
+    /** @param pictures the firm's logo */
+    public static void write(Assessment assessment, Pictures pictures, Path file) throws IOException {
         Heading heading = assessment.survey().heading();
         PageSize size = PageSize.of(assessment.survey());
         String foot = OwnerWords.seen(assessment.survey().readings());
         List<PdfFile.Painting> pages = new ArrayList<>();
-        pages.add(new OwnerFirstPage(assessment)::paint);
+        pages.add(new OwnerFirstPage(assessment, new FirmHead(assessment.survey(), pictures))::paint);
         pages.addAll(OwnerChoicesPage.of(assessment));
         for (FaceDamage face : assessment.damage().faces()) {
             pages.addAll(OwnerFacePage.of(assessment, face));

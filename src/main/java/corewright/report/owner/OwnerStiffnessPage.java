@@ -5,10 +5,12 @@ import corewright.damage.Quantiles;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Measure;
+import corewright.drawing.kit.Orientation;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.plates.DeflectionPicture;
 import corewright.report.page.PageFrame;
+import corewright.report.page.PageSize;
 import corewright.report.page.PdfFile;
 import corewright.report.page.Prose;
 import corewright.report.page.RuledTable;
@@ -18,6 +20,7 @@ import corewright.report.page.Wording;
 import corewright.stiffness.LoadCase;
 import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
+import corewright.survey.Face;
 import corewright.survey.Face.Posture;
 import java.util.ArrayList;
 import java.util.List;
@@ -68,7 +71,7 @@ final class OwnerStiffnessPage {
                         PageFrame.FULL_WIDTH,
                         Anchor.LEFT)
                 + 3;
-        y = pictures(paper, y) + 7;
+        y = pictures(paper, y) + 4;
         RuledTable table = table();
         y += table.paint(paper, PageFrame.LEFT, y, 0, table.size()) + 4;
         if (!panel.cases().isEmpty()) {
@@ -119,8 +122,12 @@ final class OwnerStiffnessPage {
                     Anchor.LEFT);
             boxes.add(new Box(left, top + heads, width, height));
         }
-        DeflectionPicture.paint(paper, assessment.survey().face(panel.panel().face()), panel, shown, boxes, measure);
-        return top + heads + height;
+        Face face = assessment.survey().face(panel.panel().face());
+        double scale = DeflectionPicture.paint(paper, face, panel, shown, boxes, measure);
+        String said = "1 : " + Figures.fixed(scale, 0) + " on " + PageSize.name(assessment.survey()) + ", "
+                + Orientation.of(face) + ".";
+        double below = top + heads + height + 1;
+        return below + Prose.NOTE.paint(paper, said, PageFrame.LEFT, below, PageFrame.FULL_WIDTH, Anchor.LEFT);
     }
 
     private static String title(State state) {
@@ -173,7 +180,7 @@ final class OwnerStiffnessPage {
     }
 
     private static String sure(State state, Quantiles share) {
-        String range = Figures.fixed(100 * share.p10(), 0) + " to " + Figures.fixed(100 * share.p90(), 0);
+        String range = Wording.range(100 * share.p10(), 100 * share.p90(), 0);
         return switch (state) {
             case AS_BUILT -> "calculated, core all sound";
             case AS_FOUND -> range;

@@ -24,6 +24,9 @@ public final class Flow {
     /** Fewer rows than this do not stand alone on a page, neither the first of a table nor the last. */
     private static final int FEW_ROWS = 3;
 
+    /** What was made to fit a page fits, whatever the last digit of a sum is. */
+    static final double ROUNDING = 1e-6;
+
     private final List<List<Placed>> pages = new ArrayList<>(List.of(new ArrayList<>()));
     private final List<Integer> laidRows = new ArrayList<>();
     private final double end;
@@ -59,7 +62,7 @@ public final class Flow {
     }
 
     public void block(double height, Block block) {
-        if (height > left() && !fresh()) {
+        if (height > left() + ROUNDING && !fresh()) {
             newPage();
         }
         pages.get(pages.size() - 1).add(new Placed(block, y));

@@ -1,5 +1,6 @@
 package corewright.report.page;
 
+import corewright.drawing.kit.LyingSheet;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Typeface;
 import corewright.survey.settings.Settings.Terms;
@@ -138,6 +139,20 @@ public final class PdfFile implements AutoCloseable {
     /** Adds an upright page, painted as on A4. */
     public void page(PageSize size, Painting painting) throws IOException {
         page(size.widthMm(), size.heightMm(), size.shift(), painting);
+    }
+
+    /** Adds a lying page. */
+    public void page(LyingSheet sheet, Painting painting) throws IOException {
+        page(sheet, sheet.rightMm(), painting);
+    }
+
+    /**
+     * Adds a lying page.
+     *
+     * @param rightMm where what is painted ends
+     */
+    public void page(LyingSheet sheet, double rightMm, Painting painting) throws IOException {
+        page(sheet.widthMm(), sheet.heightMm(), sheet.shiftMm(rightMm), painting);
     }
 
     /** Adds a page of that size and paints it. */

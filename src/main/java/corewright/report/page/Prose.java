@@ -31,6 +31,10 @@ public record Prose(double points, double leadMm) {
 
     private static final String BOLD = "**";
 
+    /** A figure and its unit, which no line parts. */
+    private static final Pattern UNIT =
+            Pattern.compile("(\\d) (m²|ft²|mm|cm|in|m|ft|g|kg|lb|h|%|°C|°F)(?![\\p{L}\\d²])");
+
     /** A word; a later part of one that was too long for a line stands alone too. */
     private record Word(String text, boolean bold) {}
 
@@ -125,7 +129,7 @@ public record Prose(double points, double leadMm) {
         List<Word> words = new ArrayList<>();
         boolean bold = false;
         for (String part : paragraph.split(Pattern.quote(BOLD), -1)) {
-            for (String word : part.split(" ", -1)) {
+            for (String word : UNIT.matcher(part).replaceAll("$1" + Wording.TIED + "$2").split(" ", -1)) {
                 String rest = word;
                 while (width(rest) > widthMm && rest.length() > 1) {
                     int fits = fitting(rest, widthMm);

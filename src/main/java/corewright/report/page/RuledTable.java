@@ -73,7 +73,7 @@ public final class RuledTable {
 
     /** How many rows from {@code first} on fit under a head. */
     public int fitting(int first, double heightMm) {
-        double left = heightMm - headHeight();
+        double left = heightMm - headHeight() + Flow.ROUNDING;
         int next = first;
         while (next < rows.size() && left >= rowHeight(next)) {
             left -= rowHeight(next++);

@@ -62,9 +62,22 @@ public final class Wording {
         return Math.max(0, Math.min(3, 1 - (int) Math.floor(Math.log10(rounded))));
     }
 
-    /** Decimals that suit a range: two significant figures of its middle, or of its upper end where the middle is nil. */
+    /**
+     * Decimals that suit a range: two significant figures of its middle, or of its upper end where the middle is nil; more, where else its
+     * ends would read the same.
+     */
     public static int decimals(Quantiles range) {
-        return range.p50() >= range.p90() / 10 ? decimals(range.p50()) : decimals(range.p90());
+        int middle = range.p50() >= range.p90() / 10 ? decimals(range.p50()) : decimals(range.p90());
+        return Math.max(middle, apart(range.p10(), range.p90()));
+    }
+
+    /** Decimals at which the ends of a range differ, if three do; two significant figures of the upper one at least. */
+    public static int apart(double low, double high) {
+        int decimals = decimals(high);
+        while (decimals < 3 && high > low && Figures.fixed(low, decimals).equals(Figures.fixed(high, decimals))) {
+            decimals++;
+        }
+        return decimals;
     }
 
     /** Two significant figures. */

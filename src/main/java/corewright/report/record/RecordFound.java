@@ -23,6 +23,7 @@ import corewright.survey.Sound;
 import corewright.survey.Spot;
 import corewright.survey.Subject;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -37,6 +38,11 @@ import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 final class RecordFound {
     /** More rows than this are for the file. */
     private static final int MOST_FINDINGS = 120;
+
+    /** So many readings of one kind of finding stand together; so many of them by name. */
+    private static final int MANY = 4;
+
+    private static final int MOST_NAMED = 80;
 
     private final Assessment assessment;
     private final Measure measure;
@@ -208,20 +214,59 @@ final class RecordFound {
                 new Column("Where", 31, Anchor.LEFT),
                 new Column("What", 72, Anchor.LEFT),
                 new Column("What it does", 55, Anchor.LEFT)));
-        all.stream()
+        List<List<Finding>> rows = alike(all);
+        rows.stream()
                 .limit(MOST_FINDINGS)
-                .forEach(f -> table.row(List.of(
-                        f.severity().name().toLowerCase(Locale.ROOT),
-                        Prose.plain(f.origin()
-                                + (f.about().id().isEmpty()
-                                        ? ""
-                                        : " " + f.about().id())),
-                        measure.say(Prose.plain(f.message())),
-                        measure.say(Prose.plain(f.effect())))));
-        if (all.size() > MOST_FINDINGS) {
-            table.row(List.of("", "", Figures.fixed(all.size() - MOST_FINDINGS, 0) + " more are in findings.csv.", ""));
+                .forEach(like -> table.row(List.of(
+                        like.get(0).severity().name().toLowerCase(Locale.ROOT),
+                        Prose.plain(where(like)),
+                        (like.size() == 1 ? "" : Prose.bold(Wording.count(like.size(), "reading") + ", the first: "))
+                                + measure.say(Prose.plain(like.get(0).message())),
+                        measure.say(Prose.plain(like.get(0).effect())))));
+        int more = rows.stream().skip(MOST_FINDINGS).mapToInt(List::size).sum();
+        if (more > 0) {
+            table.row(List.of("", "", Figures.fixed(more, 0) + " more are in findings.csv.", ""));
         }
         flow.table("Findings", table);
+    }
+
+    /** Findings one by one; readings of which many are told the same stand together, where the first of them would. */
+    private static List<List<Finding>> alike(List<Finding> all) {
+        Map<List<Object>, List<Finding>> kinds = new LinkedHashMap<>();
+        for (Finding f : all) {
+            if (f.about() instanceof About.OfReading) {
+                kinds.computeIfAbsent(kind(f), k -> new ArrayList<>()).add(f);
+            }
+        }
+        List<List<Finding>> rows = new ArrayList<>();
+        for (Finding f : all) {
+            List<Finding> like =
+                    f.about() instanceof About.OfReading ? kinds.getOrDefault(kind(f), List.of()) : List.of();
+            if (like.size() < MANY) {
+                rows.add(List.of(f));
+            } else if (like.get(0) == f) {
+                rows.add(like);
+            }
+        }
+        return rows;
+    }
+
+    private static List<Object> kind(Finding f) {
+        return List.of(f.severity(), f.subject(), f.about().face(), f.origin().file(), f.effect());
+    }
+
+    /** File and line of one; of many the file and who they are. */
+    private static String where(List<Finding> like) {
+        Finding first = like.get(0);
+        if (like.size() == 1) {
+            return first.origin()
+                    + (first.about().id().isEmpty() ? "" : " " + first.about().id());
+        }
+        String named =
+                like.stream().limit(MOST_NAMED).map(f -> f.about().id()).collect(Collectors.joining(", "));
+        int rest = like.size() - MOST_NAMED;
+        return first.origin().file() + ": " + named
+                + (rest > 0 ? " and " + Figures.fixed(rest, 0) + " more in findings.csv" : "");
     }
 
     void limits(Flow flow) {

@@ -7,6 +7,7 @@ import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.LyingSheet;
 import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Orientation;
 import corewright.drawing.kit.Paper;
@@ -27,14 +28,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 
-/** A face with its meter readings alone, and with its taps alone, each as large as A4 landscape takes it. */
+/** A face with its meter readings alone, and with its taps alone, each as large as a lying sheet takes it. */
 final class RecordMaps {
-    static final double WIDTH = 297;
-    static final double HEIGHT = 210;
-
     private static final Set<Layer> LAYERS =
             Set.of(Layer.READINGS, Layer.VOICE_GRID, Layer.FEATURE_NAMES, Layer.DATUM, Layer.SCALE_AND_UPHILL);
-    private static final Box MAP = new Box(12, 30, 273, 162);
     private static final Type TITLE = new Type(Typeface.TEXT_BOLD, 14);
     private static final Prose WORDS = new Prose(9, 4.1);
 
@@ -100,23 +97,27 @@ final class RecordMaps {
 
     private static void paint(Paper paper, Assessment shown, String face, String what, String words) {
         String title = Titles.boat(shown.survey().heading()) + " · " + Prose.plain(face) + " · " + what;
-        paper.part(Part.TITLE, p -> p.text(title, 12, 17, TITLE.within(title, 260, 1), Anchor.LEFT));
-        paper.line(Pen.EDGE, 12, 20, 285, 20);
+        LyingSheet sheet = LyingSheet.of(shown.survey());
+        double left = LyingSheet.LEFT;
+        double width = sheet.rightMm() - left;
+        paper.part(Part.TITLE, p -> p.text(title, left, 17, TITLE.within(title, width, 1), Anchor.LEFT));
+        paper.line(Pen.EDGE, left, 20, left + width, 20);
+        Box map = new Box(left, 30, width, 162);
         MapPainter.Painted painted =
-                MapPainter.paint(paper, new MapSpec(shown, face, MAP, MapSpec.LARGEST, LAYERS, MapWording.TRADE));
-        int left = painted.readingsTotal() - painted.readingsShown();
-        String thinned = left == 0
+                MapPainter.paint(paper, new MapSpec(shown, face, map, MapSpec.LARGEST, LAYERS, MapWording.TRADE));
+        int hidden = painted.readingsTotal() - painted.readingsShown();
+        String thinned = hidden == 0
                 ? " All " + painted.readingsTotal() + " are shown."
                 : " " + painted.readingsShown() + " of " + painted.readingsTotal()
                         + " are shown, as many as stand clear of each other; the list has them all.";
         WORDS.paint(
                 paper,
-                words + thinned + " 1 : " + Figures.fixed(painted.scale(), 0) + " on A4, "
+                words + thinned + " 1 : " + Figures.fixed(painted.scale(), 0) + " on " + sheet.word() + ", "
                         + Orientation.of(shown.survey().face(face)) + ".",
-                12,
+                left,
                 21.5,
-                273,
+                width,
                 Anchor.LEFT);
-        PrintRule.paint(paper, 12, 198, Measure.of(shown.survey()));
+        PrintRule.paint(paper, left, 198, Measure.of(shown.survey()));
     }
 }

@@ -4,6 +4,7 @@ import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.damage.Insight;
 import corewright.drawing.kit.Measure;
+import corewright.drawing.kit.LyingSheet;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Parts.Part;
@@ -14,6 +15,7 @@ import corewright.drawing.plates.Plate;
 import corewright.drawing.plates.PlateKind;
 import corewright.drawing.plates.Plates;
 import corewright.report.data.InputHash;
+import corewright.report.page.FirmHead;
 import corewright.report.page.Flow;
 import corewright.report.page.PageFrame;
 import corewright.report.page.PageSize;
@@ -36,21 +38,25 @@ public final class SurveyRecord {
     private static final Type NOTE = new Type(Typeface.TEXT, 8.5);
     private static final Type FOOT = new Type(Typeface.TEXT, 7.5);
 
-    /** @param upright laid out by {@link PageFrame}; else a sheet of its own with its own foot */
-    private record Page(boolean upright, double width, double height, PdfFile.Painting painting) {}
+    /** @param upright laid out by {@link PageFrame}; else a lying sheet with its own foot */
+    private record Page(boolean upright, PdfFile.Painting painting) {}
 
     private final Assessment assessment;
     private final Map<String, Insight> insights;
     private final String hash;
     private final PageSize size;
+    private final LyingSheet lying;
     private final RecordPictures pictures;
+    private final FirmHead firm;
 
-    private SurveyRecord(Assessment assessment, Map<String, Insight> insights, Pictures pictures) {
+    private SurveyRecord(Assessment assessment, Map<String, Insight> insights, Pictures pictures) throws IOException {
+        firm = new FirmHead(assessment.survey(), pictures);
         this.pictures = new RecordPictures(assessment.survey(), pictures);
         this.assessment = assessment;
         this.insights = insights;
         hash = InputHash.of(assessment.survey());
         size = PageSize.of(assessment.survey());
+        lying = LyingSheet.of(assessment.survey());
     }
 
     /** @param insights by face, how its map stands up to its readings; a face without one goes without the check */
@@ -81,7 +87,7 @@ public final class SurveyRecord {
                 if (page.upright) {
                     pdf.page(size, all);
                 } else {
-                    pdf.page(page.width, page.height, all);
+                    pdf.page(lying, all);
                 }
             }
             pdf.save(file);
@@ -93,16 +99,16 @@ public final class SurveyRecord {
         portrait(pages, facts(), " · survey record");
         for (Plate plate : Plates.of(assessment)) {
             if (plate.kind() == PlateKind.CONDITION) {
-                pages.add(new Page(false, plate.widthMm(), plate.heightMm(), plate::paint));
+                pages.add(new Page(false, plate::paint));
                 String face = plate.layout().spec().face();
                 boolean moisture =
                         !assessment.survey().readings().on(face).moisture().isEmpty();
                 boolean taps = !assessment.survey().readings().on(face).taps().isEmpty();
                 if (moisture) {
-                    pages.add(landscape(p -> RecordMaps.moisture(p, assessment, face)));
+                    pages.add(new Page(false, p -> RecordMaps.moisture(p, assessment, face)));
                 }
                 if (taps) {
-                    pages.add(landscape(p -> RecordMaps.taps(p, assessment, face)));
+                    pages.add(new Page(false, p -> RecordMaps.taps(p, assessment, face)));
                 }
             }
         }
@@ -110,15 +116,11 @@ public final class SurveyRecord {
         return pages;
     }
 
-    private static Page landscape(PdfFile.Painting painting) {
-        return new Page(false, RecordMaps.WIDTH, RecordMaps.HEIGHT, painting);
-    }
-
     private void portrait(List<Page> pages, Flow flow, String what) {
         Heading heading = assessment.survey().heading();
         for (int i = 0; i < flow.pages(); i++) {
             int page = i;
-            pages.add(new Page(true, size.widthMm(), size.heightMm(), paper -> {
+            pages.add(new Page(true, paper -> {
                 PageFrame.head(paper, Titles.boat(heading) + what, Titles.data(heading));
                 flow.paint(paper, page);
             }));
@@ -127,7 +129,9 @@ public final class SurveyRecord {
 
     private Flow facts() throws IOException {
         Flow flow = new Flow(size);
-        pictures.letterhead(flow);
+        if (firm.heightMm() > 0) {
+            flow.block(firm.heightMm(), firm::paint);
+        }
         RecordFacts facts = new RecordFacts(assessment);
         RecordFound found = new RecordFound(assessment);
         String title = Prose.bold(Prose.plain(found.title()));
@@ -148,6 +152,8 @@ public final class SurveyRecord {
                 checks.of(flow, face.face().name(), insight);
             }
         }
+        RecordDrying.of(flow, assessment);
+        RecordSensitivity.of(flow, assessment);
         rests(flow);
         flow.block(SIGNED, this::signed);
         return flow;
@@ -202,7 +208,7 @@ public final class SurveyRecord {
             PageFrame.foot(paper, size, words, number, pages);
         } else {
             String all = words + " · page " + number + " of " + pages;
-            paper.part(Part.ASIDE, p -> p.text(all, page.width - 12, page.height - 4, FOOT, Anchor.RIGHT));
+            paper.part(Part.ASIDE, p -> p.text(all, lying.rightMm(), lying.heightMm() - 4, FOOT, Anchor.RIGHT));
         }
     }
 }

@@ -2,10 +2,11 @@ package corewright.report.sheets;
 
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.LyingSheet;
 import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Orientation;
-import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
+import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Parts.Part;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.PrintRule;
@@ -42,36 +43,36 @@ final class FieldSheet {
     private final Survey survey;
     private final SheetPlaces all;
     private final List<SheetPlaces.Place> rows;
-    private final SheetSize size;
+    private final LyingSheet size;
     private final Measure measure;
     private final double tableLeft;
 
     /** @param from first of its places; {@code to}: one after the last */
-    FieldSheet(Survey survey, SheetPlaces all, int from, int to, SheetSize size) {
+    FieldSheet(Survey survey, SheetPlaces all, int from, int to, LyingSheet size) {
         this.survey = survey;
         this.all = all;
         this.rows = all.places().subList(from, to);
         this.size = size;
         measure = Measure.of(survey);
-        tableLeft = size.widthMm - MARGIN - TABLE;
+        tableLeft = size.widthMm() - MARGIN - TABLE;
     }
 
     private static int columns(boolean again) {
         return again ? 2 : 3;
     }
 
-    private static int rowsInColumn(SheetSize size) {
-        return (int) ((size.heightMm - FEET - BODY - HEAD_ROWS) / ROW);
+    private static int rowsInColumn(LyingSheet size) {
+        return (int) ((size.heightMm() - FEET - BODY - HEAD_ROWS) / ROW);
     }
 
     /** Rows of a sheet. */
-    static int capacity(SheetSize size, boolean again) {
+    static int capacity(LyingSheet size, boolean again) {
         return columns(again) * rowsInColumn(size);
     }
 
     void paint(Paper paper, int number, int of) {
-        double right = size.widthMm - MARGIN;
-        double foot = size.heightMm - FEET;
+        double right = size.widthMm() - MARGIN;
+        double foot = size.heightMm() - FEET;
         Box plan = new Box(MARGIN, BODY, tableLeft - MARGIN - 5, foot - BODY - LEGEND);
         SheetPlan map = new SheetPlan(all, rows, plan, measure);
         head(paper, number, of, right);
@@ -79,11 +80,11 @@ final class FieldSheet {
         map.paint(paper);
         howTo(paper, plan.bottom() + 2, plan.right());
         table(paper);
-        PrintRule.paint(paper, MARGIN, size.heightMm - 10.5, measure);
-        String scale = "Plan 1 : " + Figures.atMost(map.scale(), 0) + " on " + size.word + " printed at 100 %.";
-        paper.text(scale, right, size.heightMm - 10.7, FIELD.at(8), Anchor.RIGHT);
-        paper.text(foot(), MARGIN, size.heightMm - 5.5, FIELD.at(8), Anchor.LEFT);
-        paper.text("photograph this sheet when full", right, size.heightMm - 5.5, FIELD.at(8), Anchor.RIGHT);
+        PrintRule.paint(paper, MARGIN, size.heightMm() - 10.5, measure);
+        String scale = "Plan 1 : " + Figures.atMost(map.scale(), 0) + " on " + size.word() + " printed at 100 %.";
+        paper.text(scale, right, size.heightMm() - 10.7, FIELD.at(8), Anchor.RIGHT);
+        paper.text(foot(), MARGIN, size.heightMm() - 5.5, FIELD.at(8), Anchor.LEFT);
+        paper.text("photograph this sheet when full", right, size.heightMm() - 5.5, FIELD.at(8), Anchor.RIGHT);
     }
 
     private String foot() {

@@ -1,5 +1,6 @@
 package corewright.report.sheets;
 
+import corewright.drawing.kit.LyingSheet;
 import corewright.report.page.PdfFile;
 import corewright.report.page.Titles;
 import corewright.survey.Face;
@@ -19,7 +20,7 @@ public final class FieldSheets {
      * @param spacingMm of the grid where nothing was read yet
      * @return how many sheets
      */
-    public static int write(Survey survey, double spacingMm, SheetSize size, Path file) throws IOException {
+    public static int write(Survey survey, double spacingMm, LyingSheet size, Path file) throws IOException {
         List<FieldSheet> sheets = new ArrayList<>();
         for (Face face : survey.faces()) {
             SheetPlaces places = SheetPlaces.of(survey, face, spacingMm);
@@ -38,7 +39,7 @@ public final class FieldSheets {
             for (int i = 0; i < sheets.size(); i++) {
                 FieldSheet sheet = sheets.get(i);
                 int number = i + 1;
-                pdf.page(size.widthMm, size.heightMm, paper -> sheet.paint(paper, number, sheets.size()));
+                pdf.page(size.widthMm(), size.heightMm(), paper -> sheet.paint(paper, number, sheets.size()));
             }
             pdf.save(file);
         }

@@ -54,6 +54,12 @@ public record Settings(
                 Numerics.DEFAULT);
     }
 
+    /** The same by other thresholds. */
+    public Settings with(Thresholds others) {
+        return new Settings(
+                others, drilling, resins, costs, crew, climate, numerics, terms, drying, goal, letterhead);
+    }
+
     /** The resin of that name. */
     public Resin resin(String name) {
         return resins.stream().filter(r -> r.name().equals(name)).findFirst().orElseThrow();

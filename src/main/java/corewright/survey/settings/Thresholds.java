@@ -64,6 +64,26 @@ public record Thresholds(
         Check.within("cutWet", cutWet, 0.01, 1);
     }
 
+    /** The same with another water content at or below which a plug proves the core dry. */
+    public Thresholds withDryPlug(double percent) {
+        return new Thresholds(
+                likely,
+                possible,
+                undecidedLow,
+                undecidedHigh,
+                voidDepthMm,
+                smallestRegionMm2,
+                metalInfluenceMm,
+                percent,
+                wetPlugPercent,
+                injectLargestMm2,
+                monitorIndex,
+                looseGapMm,
+                recoreMarginMm,
+                scarfRatio,
+                cutWet);
+    }
+
     /** As written in survey.yaml. */
     public static List<String> keys() {
         return Stream.of(Thresholds.class.getRecordComponents())

@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 import corewright.DamageFixtures.Deck;
 import corewright.damage.Condition;
 import corewright.damage.Quantiles;
+import corewright.damage.Region;
 import corewright.survey.Laminate;
 import corewright.survey.Meter;
 import corewright.survey.Moisture;
@@ -23,6 +24,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Polygon;
 
@@ -145,6 +147,55 @@ class DryingTimesTest {
                 survey.loads(),
                 survey.repairPlan());
         assertThat(DryingTimes.of(without, wet().damage()).get(0).note()).doesNotContain("Read until");
+    }
+
+    /** What is drawn crosses the gate on the days of drying.csv: each of its three lines on one of the three days. */
+    @Test
+    void theCurveCrossesTheGateOnItsDays() {
+        Survey survey = wet().survey();
+        Region region = wet().damage().regions().get(0);
+        Quantiles days = days(DryingTimes.of(survey, region), Way.THROUGH_HOLES);
+        DryingCurve curve = DryingTimes.curve(survey, region).orElseThrow();
+        List<DryingCurve.Day> drawn = curve.days();
+
+        assertThat(curve.readings()).isEmpty();
+        assertThat(curve.from()).isEmpty();
+        assertThat(drawn.get(0).p50()).as("as wet as it was").isGreaterThan(25);
+        double step = drawn.get(1).day();
+        assertThat(crossing(drawn, DryingCurve.Day::p10, curve.gatePercent())).isCloseTo(days.p10(), within(step));
+        assertThat(crossing(drawn, DryingCurve.Day::p50, curve.gatePercent())).isCloseTo(days.p50(), within(step));
+        assertThat(crossing(drawn, DryingCurve.Day::p90, curve.gatePercent())).isCloseTo(days.p90(), within(step));
+    }
+
+    /** 60, 38 and 24 over a dry of 10: 1, 28/50 and 14/50 of what stood above it, on days 0, 10 and 20; the days left begin there. */
+    @Test
+    void readingsStandOnTheCurve() {
+        Survey survey = read(wet().survey(), 60, 38, 24);
+        Region region = wet().damage().regions().get(0);
+        DryingCurve curve = DryingTimes.curve(survey, region).orElseThrow();
+
+        assertThat(curve.from()).contains(LocalDate.of(2026, 5, 1));
+        assertThat(curve.readings()).extracting(DryingCurve.Read::day).containsExactly(0.0, 10.0, 20.0);
+        assertThat(curve.readings()).extracting(DryingCurve.Read::left).containsExactly(1.0, 0.56, 0.28);
+        double left = days(DryingTimes.of(survey, region), Way.THROUGH_HOLES).p50();
+        assertThat(crossing(curve.days(), DryingCurve.Day::p50, curve.gatePercent()))
+                .isCloseTo(20 + left, within(curve.days().get(1).day()));
+    }
+
+    @Test
+    void foamHasNoCurve() {
+        Deck foam = wet().with(new Laminate("deck", 3, 12.5, 2.5, "e-glass-polyester", "pvc-80", true));
+        assertThat(DryingTimes.curve(foam.survey(), foam.damage().regions().get(0)))
+                .isEmpty();
+    }
+
+    private static double crossing(
+            List<DryingCurve.Day> days, ToDoubleFunction<DryingCurve.Day> percent, double gate) {
+        return days.stream()
+                .filter(d -> percent.applyAsDouble(d) <= gate)
+                .findFirst()
+                .orElseThrow()
+                .day();
     }
 
     private static Survey read(Survey survey, double first, double second, double third) {
