@@ -18,6 +18,8 @@ import corewright.desktop.state.Recent;
 import corewright.desktop.state.Step;
 import corewright.desktop.state.SurveyOpener;
 import corewright.desktop.state.Workbench;
+import corewright.desktop.touch.HandReading;
+import corewright.desktop.touch.TouchDesk;
 import corewright.desktop.walk.GridWalk;
 import corewright.desktop.walk.WalkStart;
 import corewright.desktop.walk.WalkView;
@@ -49,6 +51,8 @@ final class Desk implements Tasks {
     private final Recent recent;
     private final MainView view;
     private final PhotoDesk photos;
+    private final TouchDesk touch;
+    private final HandReading noting;
     private final @Nullable SecondHalf half; // null while the view is made
     private @Nullable SketchHand hand;
     private @Nullable SetupView setup;
@@ -66,7 +70,10 @@ final class Desk implements Tasks {
         this.photos = new PhotoDesk(bench, view.plan());
         SecondHalf second = new SecondHalf(bench, view, chooser, viewer);
         this.half = second;
-        view.lookAt(photos);
+        this.touch = new TouchDesk(bench, view.plan());
+        this.noting = new HandReading(bench, view.plan());
+        view.hold(List.of(noting, photos, touch));
+        view.onFinding(touch::openAt);
         view.onMethod(second::want);
         bench.listen(this::follow);
         bench.listenToUndo(said -> {
@@ -274,8 +281,15 @@ final class Desk implements Tasks {
     /** Pins a photograph to a place of the face shown. */
     void photograph() {
         if (bench.survey().isPresent()) {
+            view.letGo();
             chooser.file("A photograph", "Picture", "*.jpg", "*.jpeg", "*.png").ifPresent(photos::begin);
         }
+    }
+
+    /** Notes readings one by one. */
+    private void note() {
+        view.letGo();
+        noting.open();
     }
 
     /** Walks the grid of the face shown. */
@@ -350,8 +364,9 @@ final class Desk implements Tasks {
                 new Node[] {
                     SlipView.key("walk", "Walk the grid", this::walk),
                     SlipView.key("import", "Bring in a CSV", this::importCsv),
+                    SlipView.key("note", "Note one by hand", this::note),
                     SlipView.key("photo", "Pin a photograph", this::photograph),
-                    SlipView.key("setup", "Meters and laminates", this::setUp)
+                    SlipView.key("setup", "Survey, meters, laminates", this::setUp)
                 };
             case DAMAGE ->
                 bench.found().isEmpty() || bench.region().isPresent()
@@ -377,7 +392,7 @@ final class Desk implements Tasks {
         }
         List<Node> keys = new ArrayList<>();
         keys.add(SlipView.key("draw", "Draw the plan", this::draw));
-        keys.add(SlipView.key("setup", "Meters and laminates", this::setUp));
+        keys.add(SlipView.key("setup", "Survey, meters, laminates", this::setUp));
         if (bench.log() != null && place == null) {
             keys.add(SlipView.key("keep-copy", "Keep a copy of this survey", () -> bench.survey()
                     .ifPresent(s -> create(s.heading().name(), s))));

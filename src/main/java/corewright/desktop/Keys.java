@@ -49,6 +49,10 @@ final class Keys {
             }
             return true;
         }
+        if (e.getCode() == KeyCode.F && !view.inTask()) {
+            view.focusFind();
+            return true;
+        }
         if (e.getCode() == KeyCode.O) {
             if (e.isShiftDown()) {
                 desk.openFolder();
@@ -68,7 +72,10 @@ final class Keys {
         switch (e.getCode()) {
             case PAGE_DOWN -> bench.selectNext(1);
             case PAGE_UP -> bench.selectNext(-1);
-            case ESCAPE -> bench.select("");
+            case ESCAPE -> {
+                view.letGo();
+                bench.select("");
+            }
             case LEFT -> {
                 return pan(onPlan, STEP_PX, 0);
             }

@@ -2,12 +2,14 @@ package corewright.desktop;
 
 import corewright.assessment.Assessment;
 import corewright.decision.Method;
-import corewright.desktop.photos.PhotoDesk;
+import corewright.desktop.find.FindBox;
 import corewright.desktop.plan.LegendBar;
+import corewright.desktop.plan.PlaceMark;
 import corewright.desktop.plan.PlanPainter;
 import corewright.desktop.plan.PlanPane;
 import corewright.desktop.plan.Readout;
 import corewright.desktop.slip.FindingLines;
+import corewright.desktop.slip.Held;
 import corewright.desktop.slip.Help;
 import corewright.desktop.slip.Slip;
 import corewright.desktop.slip.SlipView;
@@ -18,7 +20,6 @@ import corewright.desktop.state.Steps;
 import corewright.desktop.state.Units;
 import corewright.desktop.state.Workbench;
 import corewright.drawing.kit.Figures;
-import corewright.drawing.kit.PlaceNames;
 import corewright.drawing.placing.Lettering;
 import corewright.drawing.screen.ScreenLook;
 import corewright.survey.Heading;
@@ -30,11 +31,11 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.TextField;
 import javafx.scene.input.Dragboard;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
@@ -62,7 +63,7 @@ final class MainView extends StackPane {
     private final PlanPane plan;
     private final StartPane start;
     private final BorderPane work = new BorderPane();
-    private final TextField find = new TextField();
+    private final FindBox find;
     private final Button appearance = new Button();
     private final Button units = new Button();
     private final HBox faces = new HBox();
@@ -74,7 +75,8 @@ final class MainView extends StackPane {
     private final BorderPane left = new BorderPane();
     private final ScrollPane slipScroll;
     private @Nullable Node task;
-    private @Nullable PhotoDesk photos;
+    private List<Held> held = List.of();
+    private Consumer<Spot> found = s -> {};
     private double pointedX = Double.NaN;
     private double pointedY = Double.NaN;
 
@@ -86,6 +88,7 @@ final class MainView extends StackPane {
         legend = new LegendBar(bench.sight(), bench.jobs());
         slip = new SlipView(this::go, new Help(() -> bench.sight().units()));
         plan = new PlanPane(e -> bench.say("The plan could not be painted: " + e.getMessage()));
+        find = new FindBox(bench, plan::requestFocus);
         start = new StartPane(tasks);
         notice = new NoticePane(bench);
         slipScroll = new ScrollPane(slip);
@@ -100,17 +103,14 @@ final class MainView extends StackPane {
         plan.onTouch(this::touch);
         plan.onPoint(this::point);
         bench.listen(this::show);
+        plan.over(new PlaceMark(() -> new PlaceMark.Seen(
+                bench.sight().mark(), bench.face(), bench.sight().appearance().look())));
         bench.listenToMoves(s -> plan.centre(s.xMm(), s.yMm()));
         acceptDrops();
         show();
     }
 
     private void compose() {
-        find.setPromptText("Find: E, stbd 2");
-        find.setId("find");
-        find.setAccessibleText("Find a place, for example E, starboard 2");
-        find.setPrefColumnCount(9);
-        find.setOnAction(e -> findPlace());
         appearance.setId("appearance");
         appearance.getStyleClass().add("key");
         appearance.setOnAction(
@@ -217,14 +217,18 @@ final class MainView extends StackPane {
                 sight.layers(), look, sight.units().measure(), !survey.photos().isEmpty());
         point(pointedX, pointedY);
         showFaces(survey);
-        PhotoDesk pinned = photos;
-        Optional<Slip> photo = pinned == null ? Optional.empty() : pinned.slip();
-        if (pinned != null && photo.isPresent()) {
-            slip.show(photo.get(), ink(), pinned.nodes());
-        } else if (bench.complaints().isEmpty()) {
-            Terms.Sign decimal = survey.settings().terms().decimal();
+        Terms.Sign decimal = survey.settings().terms().decimal();
+        UnaryOperator<String> terms = words -> Figures.signed(sight.units().measure().say(words), decimal);
+        for (Held one : held) {
+            Optional<Slip> said = one.slip();
+            if (said.isPresent()) {
+                slip.show(said.get().said(terms), ink(), one.nodes());
+                return;
+            }
+        }
+        if (bench.complaints().isEmpty()) {
             Slip said = StepSlips.of(sight.step(), shown, bench)
-                    .said(words -> Figures.signed(sight.units().measure().say(words), decimal));
+                    .said(terms);
             slip.show(said, ink(), tasks.actions(sight.step()));
         } else {
             slip.show(complaints(), ink());
@@ -277,7 +281,15 @@ final class MainView extends StackPane {
     }
 
     private void touch(double xMm, double yMm) {
-        if (photos != null && photos.touch(xMm, yMm)) {
+        boolean taken = false;
+        for (Held one : held) {
+            if (taken) {
+                one.letGo();
+            } else {
+                taken = one.touch(xMm, yMm);
+            }
+        }
+        if (taken) {
             return;
         }
         bench.found()
@@ -299,7 +311,8 @@ final class MainView extends StackPane {
         }
         Spot spot = line.spot();
         if (spot != null) {
-            bench.goTo(spot);
+            bench.goTo(spot, "");
+            found.accept(spot);
         }
     }
 
@@ -310,16 +323,6 @@ final class MainView extends StackPane {
                 .filter(Objects::nonNull)
                 .findFirst()
                 .ifPresent(bench::goTo);
-    }
-
-    private void findPlace() {
-        bench.survey().ifPresent(s -> PlaceNames.of(s.face(bench.face()))
-                .find(find.getText())
-                .ifPresentOrElse(
-                        bench::goTo,
-                        () -> bench.say("There is no place \"" + find.getText() + "\" on " + bench.face()
-                                + "; say a letter and a row, such as E, starboard 2.")));
-        plan.requestFocus();
     }
 
     void focusFind() {
@@ -350,9 +353,19 @@ final class MainView extends StackPane {
         slip.onMethod(wanted);
     }
 
-    /** Touching a photograph's mark shows it in the slip. */
-    void lookAt(PhotoDesk pinned) {
-        photos = pinned;
+    /** Told where a finding led to. */
+    void onFinding(Consumer<Spot> listener) {
+        found = listener;
+    }
+
+    /** What a touch may take up, asked in this order. */
+    void hold(List<Held> things) {
+        held = List.copyOf(things);
+    }
+
+    /** Nothing is held any more. */
+    void letGo() {
+        held.forEach(Held::letGo);
     }
 
     /** Device pixels to one of the window. */

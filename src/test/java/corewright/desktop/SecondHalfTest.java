@@ -9,6 +9,7 @@ import corewright.decision.DeckSteps;
 import corewright.decision.Method;
 import corewright.desktop.decide.DecideModel;
 import corewright.desktop.decide.DeckModel;
+import corewright.desktop.find.Finder;
 import corewright.desktop.holes.HolesModel;
 import corewright.desktop.state.AtOnce;
 import corewright.desktop.state.SurveyOpener;
@@ -20,6 +21,7 @@ import corewright.repair.plan.Hole;
 import corewright.sandwich.FootLoadMap;
 import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
+import corewright.survey.Spot;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -162,5 +164,27 @@ class SecondHalfTest {
         assertThat(new Clock("", -12, 1).minutes()).isEqualTo("−0:12");
         assertThat(model.sum().toLowerCase(Locale.ROOT)).startsWith("in: 0 g of ");
         assertThat(Objects.requireNonNull(model.says())).isEmpty();
+    }
+
+    private static List<Finder.Found> find(String called) {
+        return Finder.find(bench.found().orElseThrow(), "foredeck", called);
+    }
+
+    @Test
+    void thingsAreFoundByWhatAPersonCallsThem() {
+        String region = bench.region().orElseThrow().id();
+        Hole hole = HolesModel.filling(
+                        bench.found().orElseThrow().plans().injection(region).orElseThrow())
+                .get(0);
+
+        assertThat(find(region.toLowerCase(Locale.ROOT)).get(0).region()).isEqualTo(region);
+        assertThat(find(hole.id()).get(0).spot()).isEqualTo(hole.spot());
+        assertThat(find("hole 1")).extracting(Finder.Found::what).contains("hole 1 of " + region);
+        assertThat(find("clea").get(0).spot()).isEqualTo(new Spot("foredeck", 450, 300));
+        assertThat(find("foredeck-p1")).extracting(Finder.Found::what).contains("panel foredeck-P1");
+        assertThat(find("M8").get(0).what()).isEqualTo("reading M8");
+        assertThat(find("A s1").get(0).exact()).isTrue();
+        assertThat(find("the mast")).isEmpty();
+        assertThat(find(" ")).isEmpty();
     }
 }
