@@ -17,6 +17,7 @@ import corewright.desktop.state.Workbench;
 import corewright.desktop.stiffness.StiffnessModel;
 import corewright.desktop.work.Clock;
 import corewright.desktop.work.WorkModel;
+import corewright.repair.fill.DrawnCavities;
 import corewright.repair.plan.Hole;
 import corewright.sandwich.FootLoadMap;
 import corewright.stiffness.PanelStiffness;
@@ -186,5 +187,26 @@ class SecondHalfTest {
         assertThat(find("A s1").get(0).exact()).isTrue();
         assertThat(find("the mast")).isEmpty();
         assertThat(find(" ")).isEmpty();
+    }
+
+    /** What is played of the large cavity ends as the work card says of it, and it is larger than the small one. */
+    @Test
+    void theSmallAndTheLargeCavityArePlayed() {
+        HolesModel model = new HolesModel(bench, () -> {});
+        model.follow();
+        model.fill().play(DrawnCavities.Size.LARGE);
+        double large = model.fill().emptyShare();
+        int cells = reached(model);
+        model.fill().play(DrawnCavities.Size.SMALL);
+
+        assertThat(reached(model)).isPositive().isLessThan(cells);
+        // grams of the plan are rounded on the card, so the doses are not the planner's to the last digit
+        assertThat(large).isCloseTo(model.plan().orElseThrow().outlook().emptyLarge(), within(0.02));
+    }
+
+    private static int reached(HolesModel model) {
+        return (int) java.util.Arrays.stream(model.fill().arrivalS().orElseThrow().values())
+                .filter(s -> !Double.isNaN(s))
+                .count();
     }
 }

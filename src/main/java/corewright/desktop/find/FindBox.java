@@ -19,7 +19,7 @@ public final class FindBox extends TextField {
     public FindBox(Workbench bench, Runnable toPlan) {
         this.bench = bench;
         this.toPlan = toPlan;
-        setPromptText("Find: R1, hatch, E s2");
+        setPromptText("Find: R1, E s2");
         setId("find");
         setAccessibleText("Find a region, a feature, a hole, a panel, a reading, a finding or a place, for example E,"
                 + " starboard 2");

@@ -39,10 +39,17 @@ public final class HolesModel {
     private boolean again;
     private Jobs.Job making = () -> {};
     private double triedMs;
+    private final FillPlay fill;
 
     public HolesModel(Workbench bench, Runnable tell) {
         this.bench = bench;
         this.tell = tell;
+        this.fill = new FillPlay(bench, tell);
+    }
+
+    /** The fill as it is played. */
+    public FillPlay fill() {
+        return fill;
     }
 
     /** The plan of the region selected; empty where it has none, or advice is of before. */
@@ -68,6 +75,7 @@ public final class HolesModel {
         before = null;
         now = null;
         making.cancel();
+        fill.follow(found().orElse(null), plan);
         if (plan == null) {
             return;
         }

@@ -62,7 +62,6 @@ public final class HandReading implements Held, PlanPane.Hand {
             bench.say("");
         });
         place.setId("hand-place");
-        place.setPromptText("or type it: 1200, -655 or E s2");
         place.setAccessibleText("Its place, typed");
         place.setOnAction(e -> at(place.getText()));
         problem.setId("hand-problem");
@@ -140,6 +139,8 @@ public final class HandReading implements Held, PlanPane.Hand {
             return new Node[0];
         }
         view.show(fields(survey, kind()));
+        place.setPromptText("or type it, " + bench.sight().units().depthUnit() + ": "
+                + (bench.sight().units() == Units.METRIC ? "1200, -655" : "47.2, -25.8") + " or E s2");
         problem.setText(attempts.problem());
         problem.setVisible(!attempts.problem().isEmpty());
         problem.setManaged(problem.isVisible());

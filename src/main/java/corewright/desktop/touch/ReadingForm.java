@@ -84,7 +84,7 @@ record ReadingForm(Reading reading, Units units, List<Finding> findings) impleme
         return new Slip(
                 Character.toUpperCase(name.charAt(0)) + name.substring(1),
                 names.at(spot().xMm(), spot().yMm()),
-                says(survey) + " " + names.measured(spot().xMm(), spot().yMm(), units::place) + ".",
+                says(survey) + " At " + names.measured(spot().xMm(), spot().yMm(), units::place) + ".",
                 "When, and how much it counts",
                 null,
                 facts,

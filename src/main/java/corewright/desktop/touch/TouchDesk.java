@@ -39,6 +39,9 @@ public final class TouchDesk implements Held {
     private final Button trust = SlipView.key("judge-trust", "Trust it", () -> {});
     private final Button aside = SlipView.key("judge-aside", "Set it aside", () -> {});
     private final HBox judging = new HBox(8, trust, aside);
+    private final Button away = SlipView.key("take-away", "Take it away", () -> {});
+    private final Button done = SlipView.key("let-go", "Done with it", this::done);
+    private final HBox leaving = new HBox(8, done, away);
 
     /** One thing as it was, from edit to edit; the newest that the survey has is the one held. */
     private final List<Form> versions = new ArrayList<>();
@@ -51,8 +54,7 @@ public final class TouchDesk implements Held {
         this.plan = plan;
         attempts = new Attempts(() -> bench.survey().orElseThrow(), bench::edit);
         problem.setId("form-problem");
-        HBox.setHgrow(trust, Priority.ALWAYS);
-        HBox.setHgrow(aside, Priority.ALWAYS);
+        List.of(trust, aside, away, done).forEach(k -> HBox.setHgrow(k, Priority.ALWAYS));
         reason.setId("judge-why");
         reason.setPromptText("why, in your words");
         reason.setAccessibleText("Why this reading is trusted or set aside");
@@ -77,6 +79,11 @@ public final class TouchDesk implements Held {
         reason.clear();
         problem.setText("");
         bench.mark(form.spot(), "");
+    }
+
+    private void done() {
+        letGo();
+        bench.say("");
     }
 
     @Override
@@ -174,16 +181,13 @@ public final class TouchDesk implements Held {
         if (form instanceof ReadingForm r) {
             judging(survey, r.reading(), all);
         }
-        all.add(SlipView.text("What was noted", "head"));
+        all.add(SlipView.text(form instanceof ReadingForm ? "What was noted" : "What it is", "head"));
         all.add(view);
         all.add(problem);
-        all.add(SlipView.key("take-away", "Take it away", () -> bench.edit("taking away " + form.called(survey), s ->
-                form.in(s) ? form.removed(s) : null)));
+        away.setOnAction(e -> bench.edit(
+                "taking away " + form.called(survey), s -> form.in(s) ? form.removed(s) : null));
+        all.add(leaving);
         alsoHere(form, all);
-        all.add(SlipView.key("let-go", "Done with it", () -> {
-            letGo();
-            bench.say("");
-        }));
         return all.toArray(Node[]::new);
     }
 
