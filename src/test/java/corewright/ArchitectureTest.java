@@ -170,6 +170,7 @@ class ArchitectureTest {
                     "sketch",
                     "touch",
                     "insight",
+                    "resurvey",
                     "setup",
                     "imports",
                     "walk",

@@ -72,8 +72,8 @@ final class Desk implements Tasks {
         this.half = second;
         this.touch = new TouchDesk(bench, view.plan());
         this.noting = new HandReading(bench, view.plan());
-        view.hold(List.of(noting, photos, touch));
         view.onFinding(touch::openAt);
+        view.hold(List.of(noting, second.check(), photos, touch));
         view.onMethod(second::want);
         bench.listen(this::follow);
         bench.listenToUndo(said -> {
@@ -317,6 +317,12 @@ final class Desk implements Tasks {
         InsightTask.show(bench, view, this::backToPlan);
     }
 
+    /** The survey that is open beside another one of the same boat. */
+    void resurvey() {
+        chooser.file("Another survey of this boat", "Survey file or survey.yaml", "*.gpkg", "survey.yaml")
+                .ifPresent(other -> ResurveyTask.show(bench, view, other));
+    }
+
     private void backToPlan() {
         setup = null;
         walk = null;
@@ -371,7 +377,10 @@ final class Desk implements Tasks {
             case DAMAGE ->
                 bench.found().isEmpty() || bench.region().isPresent()
                         ? new Node[0]
-                        : new Node[] {SlipView.key("insight", "How good this map is", this::showInsight)};
+                        : new Node[] {
+                            SlipView.key("insight", "How good this map is", this::showInsight),
+                            SlipView.key("resurvey", "Beside another survey", this::resurvey)
+                        };
             default -> half == null ? new Node[0] : half.actions(step);
         };
     }

@@ -70,6 +70,7 @@ final class Keys {
         }
         boolean onPlan = view.plan().isFocused();
         switch (e.getCode()) {
+            case F1 -> view.task(new KeysView(() -> view.task(null)));
             case PAGE_DOWN -> bench.selectNext(1);
             case PAGE_UP -> bench.selectNext(-1);
             case ESCAPE -> {
