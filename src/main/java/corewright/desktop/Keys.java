@@ -74,7 +74,7 @@ final class Keys {
             case PAGE_DOWN -> bench.selectNext(1);
             case PAGE_UP -> bench.selectNext(-1);
             case ESCAPE -> {
-                view.letGo();
+                view.holding().letGo();
                 bench.select("");
             }
             case LEFT -> {

@@ -11,6 +11,8 @@ import corewright.desktop.plan.Readout;
 import corewright.desktop.slip.FindingLines;
 import corewright.desktop.slip.Held;
 import corewright.desktop.slip.Help;
+import corewright.desktop.slip.Holding;
+import corewright.desktop.slip.LongNames;
 import corewright.desktop.slip.Slip;
 import corewright.desktop.slip.SlipView;
 import corewright.desktop.slip.StepSlips;
@@ -52,6 +54,9 @@ final class MainView extends StackPane {
     private static final double SLIP = 396;
     private static final double SLIP_LEAST = 382;
 
+    /** "wheelhouse side" and some letters. */
+    private static final double FACE_KEY = 190;
+
     /** "Undo: " and some letters. */
     private static final double DEED_LEAST = 90;
 
@@ -75,7 +80,7 @@ final class MainView extends StackPane {
     private final BorderPane left = new BorderPane();
     private final ScrollPane slipScroll;
     private @Nullable Node task;
-    private List<Held> held = List.of();
+    private final Holding holding = new Holding();
     private Consumer<Spot> found = s -> {};
     private double pointedX = Double.NaN;
     private double pointedY = Double.NaN;
@@ -219,14 +224,10 @@ final class MainView extends StackPane {
         showFaces(survey);
         Terms.Sign decimal = survey.settings().terms().decimal();
         UnaryOperator<String> terms = words -> Figures.signed(sight.units().measure().say(words), decimal);
-        for (Held one : held) {
-            Optional<Slip> said = one.slip();
-            if (said.isPresent()) {
-                slip.show(said.get().said(terms), ink(), one.nodes());
-                return;
-            }
-        }
-        if (bench.complaints().isEmpty()) {
+        Held held = holding.held().orElse(null);
+        if (held != null) {
+            slip.show(held.slip().orElseThrow().said(terms), ink(), held.nodes());
+        } else if (bench.complaints().isEmpty()) {
             Slip said = StepSlips.of(sight.step(), shown, bench)
                     .said(terms);
             slip.show(said, ink(), tasks.actions(sight.step()));
@@ -257,8 +258,8 @@ final class MainView extends StackPane {
             return;
         }
         survey.faces().forEach(f -> {
-            Button key = new Button(f.name());
-            key.setMinWidth(USE_PREF_SIZE);
+            Button key = LongNames.shorten(new Button(f.name()));
+            key.setMaxWidth(FACE_KEY);
             key.getStyleClass().addAll("face-key", f.name().equals(bench.face()) ? "current" : "other");
             key.setOnAction(e -> bench.show(f.name()));
             faces.getChildren().add(key);
@@ -281,15 +282,7 @@ final class MainView extends StackPane {
     }
 
     private void touch(double xMm, double yMm) {
-        boolean taken = false;
-        for (Held one : held) {
-            if (taken) {
-                one.letGo();
-            } else {
-                taken = one.touch(xMm, yMm);
-            }
-        }
-        if (taken) {
+        if (holding.touch(xMm, yMm)) {
             return;
         }
         bench.found()
@@ -311,7 +304,8 @@ final class MainView extends StackPane {
         }
         Spot spot = line.spot();
         if (spot != null) {
-            bench.goTo(spot, "");
+            bench.goTo(spot);
+            bench.sight().mark(spot, "");
             found.accept(spot);
         }
     }
@@ -358,14 +352,9 @@ final class MainView extends StackPane {
         found = listener;
     }
 
-    /** What a touch may take up, asked in this order. */
-    void hold(List<Held> things) {
-        held = List.copyOf(things);
-    }
-
-    /** Nothing is held any more. */
-    void letGo() {
-        held.forEach(Held::letGo);
+    /** What a touch may take up. */
+    Holding holding() {
+        return holding;
     }
 
     /** Device pixels to one of the window. */

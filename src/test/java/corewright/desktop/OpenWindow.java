@@ -47,6 +47,10 @@ final class OpenWindow implements AutoCloseable {
             .node("corewright-test-" + ProcessHandle.current().pid());
 
     OpenWindow(Chain chain, Optional<Path> chosen) {
+        this(chain, new NoChooser(chosen));
+    }
+
+    OpenWindow(Chain chain, Chooser chooser) {
         try {
             stage = FxToolkit.registerPrimaryStage();
         } catch (TimeoutException e) {
@@ -54,7 +58,7 @@ final class OpenWindow implements AutoCloseable {
         }
         desk = onFx(() -> {
             Desk made = new Desk(
-                    new Workbench(jobs, chain), new NoChooser(chosen), new Recent(() -> preferences), opened::add);
+                    new Workbench(jobs, chain), chooser, new Recent(() -> preferences), opened::add);
             stage.setScene(made.scene());
             stage.setWidth(1440);
             stage.setHeight(900);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import corewright.SurveyFolders;
+import corewright.assessment.Assessment;
 import corewright.assessment.Assessor;
 import corewright.decision.DeckSteps;
 import corewright.decision.Method;
@@ -18,11 +19,17 @@ import corewright.desktop.stiffness.StiffnessModel;
 import corewright.desktop.work.Clock;
 import corewright.desktop.work.WorkModel;
 import corewright.repair.fill.DrawnCavities;
+import corewright.repair.RepairPlanner;
 import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
 import corewright.sandwich.FootLoadMap;
 import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
+import corewright.reuse.Memory;
+import corewright.survey.MovedHole;
+import corewright.survey.Part;
 import corewright.survey.Spot;
+import corewright.survey.Survey;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -208,5 +215,23 @@ class SecondHalfTest {
         return (int) java.util.Arrays.stream(model.fill().arrivalS().orElseThrow().values())
                 .filter(s -> !Double.isNaN(s))
                 .count();
+    }
+
+    /** One space planned at once after a hole is moved comes to what planning the whole deck comes to. */
+    @Test
+    void aHoleMovedIsPlannedAtOnceAsTheWholeChainPlansIt() {
+        Assessment found = bench.found().orElseThrow();
+        String region = bench.region().orElseThrow().id();
+        InjectionPlan before = found.options().injection(region).orElseThrow();
+        Spot from = HolesModel.filling(before).get(0).spot();
+        MovedHole moved = new MovedHole(from, new Spot(from.face(), from.xMm() - 5, from.yMm()));
+        Survey survey = Part.HOLES.with(found.survey(), List.of(moved));
+
+        InjectionPlan quick = RepairPlanner.again(survey, found.damage(), before, new Memory())
+                .orElseThrow();
+
+        assertThat(quick.holes()).isNotEqualTo(before.holes());
+        assertThat(RepairPlanner.plan(survey, found.damage(), new Memory()).injection(region))
+                .contains(quick);
     }
 }

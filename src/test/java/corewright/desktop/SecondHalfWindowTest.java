@@ -43,8 +43,7 @@ class SecondHalfWindowTest {
 
     @Test
     void fromTheMapToTheLogOfTheWork(@TempDir Path folder, @TempDir Path out) throws IOException {
-        Path papers = out.resolve("papers");
-        try (OpenWindow window = new OpenWindow(Assessor::assess, Optional.of(papers))) {
+        try (OpenWindow window = new OpenWindow(Assessor::assess, Optional.empty())) {
             OpenWindow.doFx(() -> window.desk.open(SurveyFolders.minimal(folder).path()));
             window.waitUntilCalculated();
             String loose = window.desk.bench().found().orElseThrow().plans().injections().stream()
@@ -59,7 +58,6 @@ class SecondHalfWindowTest {
             anotherMethodTakesAReason(window);
             aHoleOutOfReachIsPutBackAndOneIsKept(window, loose);
             aFootIsPressed(window);
-            everythingIsWritten(window, papers);
             threeLinesAreLogged(window, loose);
             theFillIsChecked(window, loose);
             Path file = OpenWindow.onFx(
@@ -134,17 +132,6 @@ class SecondHalfWindowTest {
         window.waitFor(
                 "the foot", () -> window.desk.half().stiffness().model().foot().isPresent());
         window.shown("#foot-lift", Button.class, b -> true);
-    }
-
-    private static void everythingIsWritten(OpenWindow window, Path papers) {
-        OpenWindow.doFx(() -> window.desk.bench().sight().go(Step.PAPERS));
-        window.waitFor(
-                "the page", () -> window.desk.half().papers().model().page().isPresent());
-        click(window, "#papers-all");
-        window.waitFor("the papers", () -> Files.exists(papers.resolve("summary.json")));
-        click(window, "#paper-open");
-        assertThat(window.opened).containsExactly(papers);
-        assertThat(papers.resolve("owner-report.pdf")).exists();
     }
 
     private static void threeLinesAreLogged(OpenWindow window, String region) {

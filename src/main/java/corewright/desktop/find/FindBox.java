@@ -57,7 +57,8 @@ public final class FindBox extends TextField {
             bench.sight().go(Step.DAMAGE); // there is no plan to point at
         }
         bench.select(found.region());
-        bench.goTo(found.spot(), found.name());
+        bench.goTo(found.spot());
+        bench.sight().mark(found.spot(), found.name());
         bench.say(found.what() + ".");
         toPlan.run();
     }

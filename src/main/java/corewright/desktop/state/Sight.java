@@ -83,7 +83,13 @@ public final class Sight {
         return Optional.ofNullable(mark);
     }
 
-    void mark(@Nullable Mark other) {
-        mark = other;
+    /** Marks a place until the next deed. */
+    public void mark(Spot spot, String label) {
+        mark = new Mark(spot, label);
+        tell.run();
+    }
+
+    void unmark() {
+        mark = null;
     }
 }

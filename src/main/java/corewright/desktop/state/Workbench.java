@@ -217,7 +217,7 @@ public final class Workbench {
     /** The survey is another one: the map follows, the rest when nobody has typed for a while. */
     private void changed(String words) {
         message = words;
-        sight.mark(null);
+        sight.unmark();
         Survey now = Objects.requireNonNull(log).survey();
         if (now.faces().stream().noneMatch(f -> f.name().equals(face))) {
             face = now.faces().get(0).name();
@@ -228,7 +228,7 @@ public final class Workbench {
 
     public void select(String id) {
         region = id;
-        sight.mark(null);
+        sight.unmark();
         region().ifPresent(r -> face = r.face());
         tell();
     }
@@ -262,18 +262,6 @@ public final class Workbench {
             tell();
         }
         goers.forEach(g -> g.accept(spot));
-    }
-
-    /** Moves the plan to a place, which stays marked until the next deed. */
-    public void goTo(Spot spot, String label) {
-        goTo(spot);
-        mark(spot, label);
-    }
-
-    /** Marks a place until the next deed. */
-    public void mark(Spot spot, String label) {
-        sight.mark(new Sight.Mark(spot, label));
-        tell();
     }
 
     /** One sentence at the foot of the window. */

@@ -69,10 +69,11 @@ final class FormView extends GridPane {
     }
 
     private void take(String id, TextField field) {
-        if (!field.getText().strip().equals(field.getUserData())) {
-            mark(field, set.test(id, field.getText()));
-        } else {
-            mark(field, true);
+        String typed = field.getText().strip();
+        boolean good = typed.equals(field.getUserData()) || set.test(id, typed);
+        mark(field, good);
+        if (good) {
+            field.setUserData(typed); // what the survey makes of it replaces it
         }
     }
 

@@ -189,7 +189,7 @@ public final class HandReading implements Held, PlanPane.Hand {
         Spot first = from;
         if (kind() == Reading.Kind.FEELER && first == null) {
             from = spot;
-            bench.mark(spot, "rod in");
+            bench.sight().mark(spot, "rod in");
             return;
         }
         Units units = bench.sight().units();

@@ -78,7 +78,7 @@ public final class TouchDesk implements Held {
         taken = bench.sight().step();
         reason.clear();
         problem.setText("");
-        bench.mark(form.spot(), "");
+        bench.sight().mark(form.spot(), "");
     }
 
     private void done() {
