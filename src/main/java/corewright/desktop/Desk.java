@@ -1,7 +1,5 @@
 package corewright.desktop;
 
-import corewright.desktop.imports.ImportModel;
-import corewright.desktop.imports.ImportView;
 import corewright.desktop.photos.PhotoDesk;
 import corewright.desktop.setup.SetupModel;
 import corewright.desktop.setup.SetupView;
@@ -12,21 +10,18 @@ import corewright.desktop.sketch.UnderlayView;
 import corewright.desktop.slip.SlipView;
 import corewright.desktop.state.Complaints;
 import corewright.desktop.state.EditLog;
-import corewright.desktop.state.Kept;
-import corewright.desktop.state.NewSurvey;
 import corewright.desktop.state.Recent;
 import corewright.desktop.state.Step;
 import corewright.desktop.state.SurveyOpener;
 import corewright.desktop.state.Workbench;
+import corewright.desktop.touch.HandReading;
+import corewright.desktop.touch.TouchDesk;
 import corewright.desktop.walk.GridWalk;
 import corewright.desktop.walk.WalkStart;
 import corewright.desktop.walk.WalkView;
-import corewright.intake.CsvImport;
 import corewright.survey.Survey;
-import java.io.IOException;
+import corewright.survey.Spot;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -37,18 +32,17 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyEvent;
 import org.jspecify.annotations.Nullable;
-import org.locationtech.jts.geom.Envelope;
 
 /** One window's parts put together, and the deeds it offers. */
 final class Desk implements Tasks {
-    /** Deck kept round readings that came without a plan. */
-    private static final double MARGIN_MM = 100;
-
     private final Workbench bench;
     private final Chooser chooser;
     private final Recent recent;
     private final MainView view;
+    private final Openings openings;
     private final PhotoDesk photos;
+    private final TouchDesk touch;
+    private final HandReading noting;
     private final @Nullable SecondHalf half; // null while the view is made
     private @Nullable SketchHand hand;
     private @Nullable SetupView setup;
@@ -63,10 +57,14 @@ final class Desk implements Tasks {
         this.chooser = chooser;
         this.recent = recent;
         this.view = new MainView(bench, this);
+        this.openings = new Openings(bench, chooser, recent, view, this::backToPlan, this::lately);
         this.photos = new PhotoDesk(bench, view.plan());
         SecondHalf second = new SecondHalf(bench, view, chooser, viewer);
         this.half = second;
-        view.lookAt(photos);
+        this.touch = new TouchDesk(bench, view.plan());
+        this.noting = new HandReading(bench, view.plan());
+        view.onFinding(touch::openAt);
+        view.holding().of(List.of(noting, second.check(), photos, touch));
         view.onMethod(second::want);
         bench.listen(this::follow);
         bench.listenToUndo(said -> {
@@ -127,101 +125,19 @@ final class Desk implements Tasks {
         open(path, () -> SurveyOpener.open(path));
     }
 
-    /**
-     * Opens a survey; where it is a folder that was edited before, asks first which of the two is meant.
-     *
-     * @param source what gives the survey at that path
-     */
+    /** Opens what a test gives as if it lay at that path. */
     void open(Path path, Callable<EditLog> source) {
-        bench.jobs()
-                .run(
-                        () -> Kept.beside(SurveyOpener.folder(path)),
-                        edited -> edited.ifPresentOrElse(file -> offer(path, source, file), () -> read(path, source)),
-                        e -> read(path, source));
-    }
-
-    private void offer(Path folder, Callable<EditLog> source, Path file) {
-        view.task(new EditedBefore(
-                file,
-                () -> {
-                    backToPlan();
-                    read(file, () -> SurveyOpener.open(file));
-                },
-                () -> {
-                    backToPlan();
-                    read(folder, source);
-                }));
-    }
-
-    private void read(Path path, Callable<EditLog> source) {
-        bench.open(String.valueOf(path.getFileName()), () -> {
-            EditLog log = source.call();
-            opened(path);
-            return log;
-        });
-    }
-
-    private void opened(Path path) {
-        recent.opened(path);
-        List<Path> now = recent.list();
-        bench.jobs().onWindow(() -> lately(now));
+        openings.open(path, source);
     }
 
     @Override
     public void startNew() {
-        view.task(new NewView(bench.sight().units(), this::startNew, this::backToPlan));
-    }
-
-    private void startNew(String name, String face, Envelope box) {
-        create(name, NewSurvey.of(name, face, today(), box));
-    }
-
-    /** Asks where to, writes the survey there and opens it. */
-    private void create(String name, Survey survey) {
-        String proposed = name.replaceAll("[^\\p{L}0-9]+", "-") + ".gpkg";
-        chooser.newFile("Where to keep the survey", proposed).ifPresent(file -> {
-            backToPlan();
-            bench.open(String.valueOf(file.getFileName()), () -> {
-                EditLog log = SurveyOpener.create(file, survey);
-                opened(file);
-                return log;
-            });
-        });
+        openings.startNew();
     }
 
     @Override
     public void importCsv() {
-        chooser.file("Bring in readings", "CSV", "*.csv", "*.txt", "*.tsv").ifPresent(this::importCsv);
-    }
-
-    private void importCsv(Path file) {
-        Survey into = bench.survey().orElseGet(() -> NewSurvey.of("", "deck", today(), new Envelope(0, 1, 0, 1)));
-        try {
-            ImportModel model = ImportModel.of(file, into, bench.sight().units());
-            bench.hold(true);
-            view.task(new ImportView(model, into, () -> take(model), this::backToPlan));
-        } catch (IOException e) {
-            bench.say(String.valueOf(e.getMessage()));
-        }
-    }
-
-    /** Into the survey that is open, or into a new one whose outline lies round the readings until it is drawn. */
-    private void take(ImportModel model) {
-        if (bench.survey().isPresent()) {
-            bench.edit(model.deed(), model::edit);
-            backToPlan();
-            return;
-        }
-        Envelope box = new Envelope();
-        CsvImport.all(model.readings())
-                .forEach(r -> box.expandToInclude(r.spot().coordinate()));
-        box.expandBy(MARGIN_MM);
-        Survey empty = NewSurvey.of(model.deed().replace("import of ", ""), "deck", today(), box);
-        create(empty.heading().name(), model.edit(empty).apply(empty));
-    }
-
-    private static LocalDate today() {
-        return LocalDate.now(ZoneId.systemDefault());
+        openings.importCsv();
     }
 
     /** Draws on the face shown. */
@@ -274,8 +190,20 @@ final class Desk implements Tasks {
     /** Pins a photograph to a place of the face shown. */
     void photograph() {
         if (bench.survey().isPresent()) {
+            view.holding().letGo();
             chooser.file("A photograph", "Picture", "*.jpg", "*.jpeg", "*.png").ifPresent(photos::begin);
         }
+    }
+
+    /** Takes up the reading at a place. */
+    void openReading(Spot spot) {
+        touch.openAt(spot);
+    }
+
+    /** Notes readings one by one. */
+    private void note() {
+        view.holding().letGo();
+        noting.open();
     }
 
     /** Walks the grid of the face shown. */
@@ -301,6 +229,12 @@ final class Desk implements Tasks {
     @Override
     public void showInsight() {
         InsightTask.show(bench, view, this::backToPlan);
+    }
+
+    /** The survey that is open beside another one of the same boat. */
+    void resurvey() {
+        chooser.file("Another survey of this boat", "Survey file or survey.yaml", "*.gpkg", "survey.yaml")
+                .ifPresent(other -> ResurveyTask.show(bench, view, other));
     }
 
     private void backToPlan() {
@@ -350,13 +284,17 @@ final class Desk implements Tasks {
                 new Node[] {
                     SlipView.key("walk", "Walk the grid", this::walk),
                     SlipView.key("import", "Bring in a CSV", this::importCsv),
+                    SlipView.key("note", "Note one by hand", this::note),
                     SlipView.key("photo", "Pin a photograph", this::photograph),
-                    SlipView.key("setup", "Meters and laminates", this::setUp)
+                    SlipView.key("setup", "Survey, meters, laminates", this::setUp)
                 };
             case DAMAGE ->
                 bench.found().isEmpty() || bench.region().isPresent()
                         ? new Node[0]
-                        : new Node[] {SlipView.key("insight", "How good this map is", this::showInsight)};
+                        : new Node[] {
+                            SlipView.key("insight", "How good this map is", this::showInsight),
+                            SlipView.key("resurvey", "Beside another survey", this::resurvey)
+                        };
             default -> half == null ? new Node[0] : half.actions(step);
         };
     }
@@ -377,10 +315,10 @@ final class Desk implements Tasks {
         }
         List<Node> keys = new ArrayList<>();
         keys.add(SlipView.key("draw", "Draw the plan", this::draw));
-        keys.add(SlipView.key("setup", "Meters and laminates", this::setUp));
+        keys.add(SlipView.key("setup", "Survey, meters, laminates", this::setUp));
         if (bench.log() != null && place == null) {
             keys.add(SlipView.key("keep-copy", "Keep a copy of this survey", () -> bench.survey()
-                    .ifPresent(s -> create(s.heading().name(), s))));
+                    .ifPresent(s -> openings.create(s.heading().name(), s))));
         }
         return keys.toArray(Node[]::new);
     }

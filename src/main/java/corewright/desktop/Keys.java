@@ -49,6 +49,10 @@ final class Keys {
             }
             return true;
         }
+        if (e.getCode() == KeyCode.F && !view.inTask()) {
+            view.focusFind();
+            return true;
+        }
         if (e.getCode() == KeyCode.O) {
             if (e.isShiftDown()) {
                 desk.openFolder();
@@ -66,9 +70,13 @@ final class Keys {
         }
         boolean onPlan = view.plan().isFocused();
         switch (e.getCode()) {
+            case F1 -> view.task(new KeysView(() -> view.task(null)));
             case PAGE_DOWN -> bench.selectNext(1);
             case PAGE_UP -> bench.selectNext(-1);
-            case ESCAPE -> bench.select("");
+            case ESCAPE -> {
+                view.holding().letGo();
+                bench.select("");
+            }
             case LEFT -> {
                 return pan(onPlan, STEP_PX, 0);
             }

@@ -2,13 +2,17 @@ package corewright.desktop;
 
 import corewright.assessment.Assessment;
 import corewright.decision.Method;
-import corewright.desktop.photos.PhotoDesk;
+import corewright.desktop.find.FindBox;
 import corewright.desktop.plan.LegendBar;
+import corewright.desktop.plan.PlaceMark;
 import corewright.desktop.plan.PlanPainter;
 import corewright.desktop.plan.PlanPane;
 import corewright.desktop.plan.Readout;
 import corewright.desktop.slip.FindingLines;
+import corewright.desktop.slip.Held;
 import corewright.desktop.slip.Help;
+import corewright.desktop.slip.Holding;
+import corewright.desktop.slip.LongNames;
 import corewright.desktop.slip.Slip;
 import corewright.desktop.slip.SlipView;
 import corewright.desktop.slip.StepSlips;
@@ -18,7 +22,6 @@ import corewright.desktop.state.Steps;
 import corewright.desktop.state.Units;
 import corewright.desktop.state.Workbench;
 import corewright.drawing.kit.Figures;
-import corewright.drawing.kit.PlaceNames;
 import corewright.drawing.placing.Lettering;
 import corewright.drawing.screen.ScreenLook;
 import corewright.survey.Heading;
@@ -30,11 +33,11 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.TextField;
 import javafx.scene.input.Dragboard;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
@@ -51,6 +54,9 @@ final class MainView extends StackPane {
     private static final double SLIP = 396;
     private static final double SLIP_LEAST = 382;
 
+    /** "wheelhouse side" and some letters. */
+    private static final double FACE_KEY = 190;
+
     /** "Undo: " and some letters. */
     private static final double DEED_LEAST = 90;
 
@@ -62,7 +68,7 @@ final class MainView extends StackPane {
     private final PlanPane plan;
     private final StartPane start;
     private final BorderPane work = new BorderPane();
-    private final TextField find = new TextField();
+    private final FindBox find;
     private final Button appearance = new Button();
     private final Button units = new Button();
     private final HBox faces = new HBox();
@@ -74,7 +80,8 @@ final class MainView extends StackPane {
     private final BorderPane left = new BorderPane();
     private final ScrollPane slipScroll;
     private @Nullable Node task;
-    private @Nullable PhotoDesk photos;
+    private final Holding holding = new Holding();
+    private Consumer<Spot> found = s -> {};
     private double pointedX = Double.NaN;
     private double pointedY = Double.NaN;
 
@@ -86,6 +93,7 @@ final class MainView extends StackPane {
         legend = new LegendBar(bench.sight(), bench.jobs());
         slip = new SlipView(this::go, new Help(() -> bench.sight().units()));
         plan = new PlanPane(e -> bench.say("The plan could not be painted: " + e.getMessage()));
+        find = new FindBox(bench, plan::requestFocus);
         start = new StartPane(tasks);
         notice = new NoticePane(bench);
         slipScroll = new ScrollPane(slip);
@@ -100,17 +108,14 @@ final class MainView extends StackPane {
         plan.onTouch(this::touch);
         plan.onPoint(this::point);
         bench.listen(this::show);
+        plan.over(new PlaceMark(() -> new PlaceMark.Seen(
+                bench.sight().mark(), bench.face(), bench.sight().appearance().look())));
         bench.listenToMoves(s -> plan.centre(s.xMm(), s.yMm()));
         acceptDrops();
         show();
     }
 
     private void compose() {
-        find.setPromptText("Find: E, stbd 2");
-        find.setId("find");
-        find.setAccessibleText("Find a place, for example E, starboard 2");
-        find.setPrefColumnCount(9);
-        find.setOnAction(e -> findPlace());
         appearance.setId("appearance");
         appearance.getStyleClass().add("key");
         appearance.setOnAction(
@@ -217,14 +222,14 @@ final class MainView extends StackPane {
                 sight.layers(), look, sight.units().measure(), !survey.photos().isEmpty());
         point(pointedX, pointedY);
         showFaces(survey);
-        PhotoDesk pinned = photos;
-        Optional<Slip> photo = pinned == null ? Optional.empty() : pinned.slip();
-        if (pinned != null && photo.isPresent()) {
-            slip.show(photo.get(), ink(), pinned.nodes());
+        Terms.Sign decimal = survey.settings().terms().decimal();
+        UnaryOperator<String> terms = words -> Figures.signed(sight.units().measure().say(words), decimal);
+        Held held = holding.held().orElse(null);
+        if (held != null) {
+            slip.show(held.slip().orElseThrow().said(terms), ink(), held.nodes());
         } else if (bench.complaints().isEmpty()) {
-            Terms.Sign decimal = survey.settings().terms().decimal();
             Slip said = StepSlips.of(sight.step(), shown, bench)
-                    .said(words -> Figures.signed(sight.units().measure().say(words), decimal));
+                    .said(terms);
             slip.show(said, ink(), tasks.actions(sight.step()));
         } else {
             slip.show(complaints(), ink());
@@ -253,8 +258,8 @@ final class MainView extends StackPane {
             return;
         }
         survey.faces().forEach(f -> {
-            Button key = new Button(f.name());
-            key.setMinWidth(USE_PREF_SIZE);
+            Button key = LongNames.shorten(new Button(f.name()));
+            key.setMaxWidth(FACE_KEY);
             key.getStyleClass().addAll("face-key", f.name().equals(bench.face()) ? "current" : "other");
             key.setOnAction(e -> bench.show(f.name()));
             faces.getChildren().add(key);
@@ -277,7 +282,7 @@ final class MainView extends StackPane {
     }
 
     private void touch(double xMm, double yMm) {
-        if (photos != null && photos.touch(xMm, yMm)) {
+        if (holding.touch(xMm, yMm)) {
             return;
         }
         bench.found()
@@ -300,6 +305,8 @@ final class MainView extends StackPane {
         Spot spot = line.spot();
         if (spot != null) {
             bench.goTo(spot);
+            bench.sight().mark(spot, "");
+            found.accept(spot);
         }
     }
 
@@ -310,16 +317,6 @@ final class MainView extends StackPane {
                 .filter(Objects::nonNull)
                 .findFirst()
                 .ifPresent(bench::goTo);
-    }
-
-    private void findPlace() {
-        bench.survey().ifPresent(s -> PlaceNames.of(s.face(bench.face()))
-                .find(find.getText())
-                .ifPresentOrElse(
-                        bench::goTo,
-                        () -> bench.say("There is no place \"" + find.getText() + "\" on " + bench.face()
-                                + "; say a letter and a row, such as E, starboard 2.")));
-        plan.requestFocus();
     }
 
     void focusFind() {
@@ -350,9 +347,14 @@ final class MainView extends StackPane {
         slip.onMethod(wanted);
     }
 
-    /** Touching a photograph's mark shows it in the slip. */
-    void lookAt(PhotoDesk pinned) {
-        photos = pinned;
+    /** Told where a finding led to. */
+    void onFinding(Consumer<Spot> listener) {
+        found = listener;
+    }
+
+    /** What a touch may take up. */
+    Holding holding() {
+        return holding;
     }
 
     /** Device pixels to one of the window. */

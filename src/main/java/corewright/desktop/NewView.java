@@ -41,16 +41,21 @@ final class NewView extends VBox {
         getChildren()
                 .addAll(
                         title,
-                        new Label("What is it called"),
+                        asked("What is it called", name),
                         name,
-                        new Label("Its first face"),
+                        asked("Its first face", face),
                         face,
-                        new Label("How long, fore and aft, " + units.depthUnit()),
+                        asked("How long, fore and aft, " + units.depthUnit(), length),
                         length,
-                        new Label("How wide, side to side, " + units.depthUnit()),
+                        asked("How wide, side to side, " + units.depthUnit(), width),
                         width,
                         new HBox(12, go, no),
                         problem);
+    }
+
+    private static Label asked(String question, TextField answer) {
+        answer.setAccessibleText(question);
+        return new Label(question);
     }
 
     private static TextField field(String id, String prompt, String text) {

@@ -7,11 +7,13 @@ import corewright.desktop.decide.DecideDesk;
 import corewright.desktop.holes.HolesDesk;
 import corewright.desktop.owner.OwnerPane;
 import corewright.desktop.papers.PapersDesk;
+import corewright.desktop.slip.Held;
 import corewright.desktop.slip.SlipView;
 import corewright.desktop.state.Complaints;
 import corewright.desktop.state.Step;
 import corewright.desktop.state.Workbench;
 import corewright.desktop.stiffness.StiffnessDesk;
+import corewright.desktop.work.FillCheckDesk;
 import corewright.desktop.work.WorkModel;
 import corewright.desktop.work.WorkView;
 import java.nio.file.Path;
@@ -30,6 +32,7 @@ final class SecondHalf {
     private final StiffnessDesk stiffness;
     private final HolesDesk holes;
     private final PapersDesk papers;
+    private final FillCheckDesk check;
     private final MainView view;
     private @Nullable WorkView working;
 
@@ -40,6 +43,7 @@ final class SecondHalf {
         decide = new DecideDesk(bench, view::refresh);
         stiffness = new StiffnessDesk(bench, view.plan(), view::refresh);
         holes = new HolesDesk(bench, view.plan(), view::refresh);
+        check = new FillCheckDesk(bench, view.plan());
         papers = new PapersDesk(bench, new Outside(chooser, viewer), view::refresh, this::showOwner);
     }
 
@@ -100,6 +104,7 @@ final class SecondHalf {
                     .orElse(false);
             if (decided) {
                 all.add(SlipView.key("work", "Work at the boat", this::work));
+                all.add(SlipView.key("fill-check", "Check the fill", check::open));
             }
         }
         return all.toArray(Node[]::new);
@@ -158,6 +163,11 @@ final class SecondHalf {
 
     boolean key(KeyEvent e) {
         return holes.key(e);
+    }
+
+    /** What the plan's touch may take up in these steps. */
+    Held check() {
+        return check;
     }
 
     HolesDesk holes() {

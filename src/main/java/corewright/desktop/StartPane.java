@@ -1,5 +1,6 @@
 package corewright.desktop;
 
+import corewright.desktop.slip.LongNames;
 import corewright.desktop.slip.SlipView;
 import java.nio.file.Path;
 import java.util.List;
@@ -71,7 +72,7 @@ final class StartPane extends VBox {
             lately.getChildren().add(SlipView.text("Open lately", "head"));
         }
         for (Path path : recent) {
-            Button key = new Button(path.getFileName() + "   " + path.getParent());
+            Button key = LongNames.shorten(new Button(path.getFileName() + "   " + path.getParent()));
             key.getStyleClass().add("finding");
             key.setOnAction(e -> tasks.open(path));
             lately.getChildren().add(key);

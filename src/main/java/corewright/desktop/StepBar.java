@@ -1,5 +1,6 @@
 package corewright.desktop;
 
+import corewright.desktop.slip.LongNames;
 import corewright.desktop.state.Sight;
 import corewright.desktop.state.Step;
 import java.util.EnumMap;
@@ -24,7 +25,7 @@ final class StepBar extends HBox {
         getStyleClass().add("step-bar");
         name.getStyleClass().add("survey-name");
         what.getStyleClass().add("quiet");
-        VBox head = new VBox(name, what);
+        VBox head = new VBox(LongNames.shorten(name), LongNames.shorten(what));
         head.setAlignment(Pos.CENTER_LEFT);
         head.getStyleClass().add("survey-head");
         head.setMinWidth(0);

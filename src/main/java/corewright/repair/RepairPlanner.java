@@ -93,6 +93,19 @@ public final class RepairPlanner {
         }
     }
 
+    /**
+     * The plan of one space again, for a survey in which its holes were touched and the map is as it was; empty where none can be
+     * made. It is what {@link #plan} and {@link #together} come to for that space.
+     *
+     * @param before the plan of the space
+     */
+    public static Optional<InjectionPlan> again(
+            Survey survey, DamageMap damage, InjectionPlan before, Memory memory) {
+        EmptySpace space = EmptySpace.of(damage, before);
+        return Optional.ofNullable(
+                injection(survey, damage.face(space.face()), space, memory).plan());
+    }
+
     private static InjectionPlanner.Outcome injection(Survey survey, FaceDamage face, EmptySpace space, Memory memory) {
         SpaceTask task = SpaceTask.of(survey, face, space);
         if (survey.repairPlan().isNone()) {

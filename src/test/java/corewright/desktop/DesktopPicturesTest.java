@@ -38,6 +38,7 @@ class DesktopPicturesTest {
             OpenWindow.doFx(() -> window.desk.bench().select("R1"));
             window.waitUntilCalculated();
             window.write(TO.resolve("desktop-damage.png"));
+            aReadingInHand(window);
             OpenWindow.doFx(window.desk::showInsight);
             window.waitFor(
                     "the pictures of the readings", () -> window.desk.view().inTask());
@@ -69,6 +70,26 @@ class DesktopPicturesTest {
             window.write(TO.resolve("desktop-walk.png"));
             assertThat(window.picture().getWidth()).isEqualTo(1440);
         }
+    }
+
+    /** One that is doubted, so that the slip says why. */
+    private static void aReadingInHand(OpenWindow window) {
+        OpenWindow.doFx(() -> {
+            window.desk.bench().sight().go(Step.READINGS);
+            window.desk.bench().findings().stream()
+                    .filter(f -> f.doubted().isPresent() && f.about().face().equals("boat deck"))
+                    .map(f -> f.about().spot())
+                    .findFirst()
+                    .ifPresent(window.desk::openReading);
+        });
+        window.waitUntilCalculated();
+        window.write(TO.resolve("desktop-reading.png"));
+        OpenWindow.doFx(() -> {
+            window.desk.view().holding().letGo();
+            window.desk.bench().sight().go(Step.DAMAGE);
+            window.desk.bench().select("R1");
+        });
+        window.waitUntilCalculated();
     }
 
     private static void secondHalf(OpenWindow window) {

@@ -22,6 +22,7 @@ import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
@@ -46,6 +47,10 @@ final class OpenWindow implements AutoCloseable {
             .node("corewright-test-" + ProcessHandle.current().pid());
 
     OpenWindow(Chain chain, Optional<Path> chosen) {
+        this(chain, new NoChooser(chosen));
+    }
+
+    OpenWindow(Chain chain, Chooser chooser) {
         try {
             stage = FxToolkit.registerPrimaryStage();
         } catch (TimeoutException e) {
@@ -53,7 +58,7 @@ final class OpenWindow implements AutoCloseable {
         }
         desk = onFx(() -> {
             Desk made = new Desk(
-                    new Workbench(jobs, chain), new NoChooser(chosen), new Recent(() -> preferences), opened::add);
+                    new Workbench(jobs, chain), chooser, new Recent(() -> preferences), opened::add);
             stage.setScene(made.scene());
             stage.setWidth(1440);
             stage.setHeight(900);
@@ -125,7 +130,23 @@ final class OpenWindow implements AutoCloseable {
 
     /** A click on the control of this name, once it is there to be seen. */
     FxRobotInterface click(String selector) {
-        return hand.clickOn(shown(selector, Node.class, n -> true));
+        Node node = shown(selector, Node.class, n -> true);
+        doFx(() -> scrollTo(node));
+        return hand.clickOn(node);
+    }
+
+    /** Into sight, as a hand would scroll the slip. */
+    private static void scrollTo(Node node) {
+        for (Node n = node.getParent(); n != null; n = n.getParent()) {
+            if (n instanceof ScrollPane pane && pane.getContent() != null) {
+                Bounds all = pane.getContent().getBoundsInLocal();
+                Bounds own = pane.getContent().sceneToLocal(node.localToScene(node.getBoundsInLocal()));
+                double more = all.getHeight() - pane.getViewportBounds().getHeight();
+                double middle = own.getCenterY() - pane.getViewportBounds().getHeight() / 2;
+                pane.setVvalue(more <= 0 ? 0 : Math.max(0, Math.min(1, middle / more)));
+                pane.layout();
+            }
+        }
     }
 
     /** Until everything is calculated and the plan is painted. */

@@ -42,6 +42,7 @@ class PicturesAreCurrentTest {
                     "insight",
                     "owner",
                     "papers",
+                    "reading",
                     "setup",
                     "stiffness",
                     "walk",

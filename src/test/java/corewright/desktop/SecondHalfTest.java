@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import corewright.SurveyFolders;
+import corewright.assessment.Assessment;
 import corewright.assessment.Assessor;
 import corewright.decision.DeckSteps;
 import corewright.decision.Method;
 import corewright.desktop.decide.DecideModel;
 import corewright.desktop.decide.DeckModel;
+import corewright.desktop.find.Finder;
 import corewright.desktop.holes.HolesModel;
 import corewright.desktop.state.AtOnce;
 import corewright.desktop.state.SurveyOpener;
@@ -16,10 +18,18 @@ import corewright.desktop.state.Workbench;
 import corewright.desktop.stiffness.StiffnessModel;
 import corewright.desktop.work.Clock;
 import corewright.desktop.work.WorkModel;
+import corewright.repair.fill.DrawnCavities;
+import corewright.repair.RepairPlanner;
 import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
 import corewright.sandwich.FootLoadMap;
 import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
+import corewright.reuse.Memory;
+import corewright.survey.MovedHole;
+import corewright.survey.Part;
+import corewright.survey.Spot;
+import corewright.survey.Survey;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -162,5 +172,66 @@ class SecondHalfTest {
         assertThat(new Clock("", -12, 1).minutes()).isEqualTo("−0:12");
         assertThat(model.sum().toLowerCase(Locale.ROOT)).startsWith("in: 0 g of ");
         assertThat(Objects.requireNonNull(model.says())).isEmpty();
+    }
+
+    private static List<Finder.Found> find(String called) {
+        return Finder.find(bench.found().orElseThrow(), "foredeck", called);
+    }
+
+    @Test
+    void thingsAreFoundByWhatAPersonCallsThem() {
+        String region = bench.region().orElseThrow().id();
+        Hole hole = HolesModel.filling(
+                        bench.found().orElseThrow().plans().injection(region).orElseThrow())
+                .get(0);
+
+        assertThat(find(region.toLowerCase(Locale.ROOT)).get(0).region()).isEqualTo(region);
+        assertThat(find(hole.id()).get(0).spot()).isEqualTo(hole.spot());
+        assertThat(find("hole 1")).extracting(Finder.Found::what).contains("hole 1 of " + region);
+        assertThat(find("clea").get(0).spot()).isEqualTo(new Spot("foredeck", 450, 300));
+        assertThat(find("foredeck-p1")).extracting(Finder.Found::what).contains("panel foredeck-P1");
+        assertThat(find("M8").get(0).what()).isEqualTo("reading M8");
+        assertThat(find("A s1").get(0).exact()).isTrue();
+        assertThat(find("the mast")).isEmpty();
+        assertThat(find(" ")).isEmpty();
+    }
+
+    /** What is played of the large cavity ends as the work card says of it, and it is larger than the small one. */
+    @Test
+    void theSmallAndTheLargeCavityArePlayed() {
+        HolesModel model = new HolesModel(bench, () -> {});
+        model.follow();
+        model.fill().play(DrawnCavities.Size.LARGE);
+        double large = model.fill().emptyShare();
+        int cells = reached(model);
+        model.fill().play(DrawnCavities.Size.SMALL);
+
+        assertThat(reached(model)).isPositive().isLessThan(cells);
+        // grams of the plan are rounded on the card, so the doses are not the planner's to the last digit
+        assertThat(large).isCloseTo(model.plan().orElseThrow().outlook().emptyLarge(), within(0.02));
+    }
+
+    private static int reached(HolesModel model) {
+        return (int) java.util.Arrays.stream(model.fill().arrivalS().orElseThrow().values())
+                .filter(s -> !Double.isNaN(s))
+                .count();
+    }
+
+    /** One space planned at once after a hole is moved comes to what planning the whole deck comes to. */
+    @Test
+    void aHoleMovedIsPlannedAtOnceAsTheWholeChainPlansIt() {
+        Assessment found = bench.found().orElseThrow();
+        String region = bench.region().orElseThrow().id();
+        InjectionPlan before = found.options().injection(region).orElseThrow();
+        Spot from = HolesModel.filling(before).get(0).spot();
+        MovedHole moved = new MovedHole(from, new Spot(from.face(), from.xMm() - 5, from.yMm()));
+        Survey survey = Part.HOLES.with(found.survey(), List.of(moved));
+
+        InjectionPlan quick = RepairPlanner.again(survey, found.damage(), before, new Memory())
+                .orElseThrow();
+
+        assertThat(quick.holes()).isNotEqualTo(before.holes());
+        assertThat(RepairPlanner.plan(survey, found.damage(), new Memory()).injection(region))
+                .contains(quick);
     }
 }

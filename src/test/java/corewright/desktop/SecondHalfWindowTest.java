@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.SurveyFolders;
 import corewright.assessment.Assessor;
+import corewright.damage.Region;
 import corewright.desktop.plan.PlanPane;
 import corewright.desktop.state.EditLog;
 import corewright.desktop.state.Step;
 import corewright.desktop.state.SurveyOpener;
 import corewright.desktop.work.WorkView;
 import corewright.repair.plan.Hole;
+import corewright.survey.Sound;
 import corewright.survey.Survey;
 import corewright.survey.WorkEntry;
 import java.io.IOException;
@@ -20,6 +22,7 @@ import java.util.Optional;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -40,8 +43,7 @@ class SecondHalfWindowTest {
 
     @Test
     void fromTheMapToTheLogOfTheWork(@TempDir Path folder, @TempDir Path out) throws IOException {
-        Path papers = out.resolve("papers");
-        try (OpenWindow window = new OpenWindow(Assessor::assess, Optional.of(papers))) {
+        try (OpenWindow window = new OpenWindow(Assessor::assess, Optional.empty())) {
             OpenWindow.doFx(() -> window.desk.open(SurveyFolders.minimal(folder).path()));
             window.waitUntilCalculated();
             String loose = window.desk.bench().found().orElseThrow().plans().injections().stream()
@@ -56,8 +58,8 @@ class SecondHalfWindowTest {
             anotherMethodTakesAReason(window);
             aHoleOutOfReachIsPutBackAndOneIsKept(window, loose);
             aFootIsPressed(window);
-            everythingIsWritten(window, papers);
             threeLinesAreLogged(window, loose);
+            theFillIsChecked(window, loose);
             Path file = OpenWindow.onFx(
                     () -> Objects.requireNonNull(window.desk.bench().log()).place());
             try (EditLog again = SurveyOpener.open(Files.copy(file, out.resolve("killed.gpkg")))) {
@@ -132,17 +134,6 @@ class SecondHalfWindowTest {
         window.shown("#foot-lift", Button.class, b -> true);
     }
 
-    private static void everythingIsWritten(OpenWindow window, Path papers) {
-        OpenWindow.doFx(() -> window.desk.bench().sight().go(Step.PAPERS));
-        window.waitFor(
-                "the page", () -> window.desk.half().papers().model().page().isPresent());
-        click(window, "#papers-all");
-        window.waitFor("the papers", () -> Files.exists(papers.resolve("summary.json")));
-        click(window, "#paper-open");
-        assertThat(window.opened).containsExactly(papers);
-        assertThat(papers.resolve("owner-report.pdf")).exists();
-    }
-
     private static void threeLinesAreLogged(OpenWindow window, String region) {
         OpenWindow.doFx(() -> {
             window.desk.bench().sight().go(Step.REPAIR);
@@ -167,5 +158,27 @@ class SecondHalfWindowTest {
         assertThat(survey(window).log().get(0).grams()).isEqualTo(31);
         click(window, "#work-leave");
         window.waitFor("the plan", () -> !window.desk.view().inTask());
+    }
+
+    private static void theFillIsChecked(OpenWindow window, String region) {
+        OpenWindow.doFx(() -> window.desk.bench().select(region));
+        click(window, "#fill-check");
+        Region of = window.desk.bench().region().orElseThrow();
+        PlanPane plan = window.desk.view().plan();
+        Point2D middle = OpenWindow.onFx(() -> plan.localToScreen(
+                plan.camera().px(of.label().getX()), plan.camera().py(of.label().getY())));
+        TextField minutes = window.shown("#fill-minutes", TextField.class, f -> true);
+        OpenWindow.doFx(() -> minutes.setText("20"));
+        window.hand.clickOn(middle);
+        window.waitFor("warmth", () -> survey(window).readings().temperatures().size() == 1);
+        ComboBox<?> what = window.shown("#fill-what", ComboBox.class, b -> true);
+        OpenWindow.doFx(() -> what.getSelectionModel().selectLast());
+        window.hand.clickOn(middle);
+        window.waitFor("a tap", () -> survey(window).readings().curedTaps().size() == 1);
+        assertThat(survey(window).readings().temperatures().get(0).afterS()).isEqualTo(1200);
+        assertThat(survey(window).readings().curedTaps().get(0).sound()).isEqualTo(Sound.HOLLOW);
+
+        window.waitUntilCalculated();
+        window.shown(".sentence", Label.class, l -> l.getText().startsWith("S1, "));
     }
 }

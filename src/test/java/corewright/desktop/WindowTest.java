@@ -10,6 +10,7 @@ import corewright.assessment.Partial;
 import corewright.desktop.plan.PlanPane;
 import corewright.desktop.sketch.Sketch;
 import corewright.desktop.state.Chain;
+import corewright.desktop.state.Step;
 import corewright.survey.Edit;
 import corewright.survey.Moisture;
 import corewright.survey.Origin;
@@ -26,10 +27,13 @@ import java.util.Objects;
 import java.util.Optional;
 import javafx.geometry.Point2D;
 import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
 import javafx.scene.control.TableCell;
 import javafx.scene.control.TextField;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -227,20 +231,43 @@ class WindowTest {
     }
 
     @Test
-    void everyControlHasAName(@TempDir Path folder) {
+    void everyControlHasANameInEveryStep(@TempDir Path folder) {
         try (OpenWindow window = bare(folder)) {
-            List<String> nameless = OpenWindow.onFx(() -> window.desk.view().lookupAll(".button")).stream()
-                    .filter(Button.class::isInstance)
-                    .map(Button.class::cast)
-                    .filter(b -> (b.getText() == null || b.getText().isEmpty())
-                            && (b.getAccessibleText() == null
-                                    || b.getAccessibleText().isEmpty()))
-                    .filter(b -> !b.getStyleClass().contains("increment-button")
-                            && !b.getStyleClass().contains("decrement-button"))
+            for (Step step : Step.values()) {
+                OpenWindow.doFx(() -> window.desk.bench().sight().go(step));
+                assertThat(nameless(window)).as(step.word()).isEmpty();
+            }
+            OpenWindow.doFx(window.desk::draw);
+            assertThat(nameless(window)).as("drawing").isEmpty();
+            OpenWindow.doFx(window.desk::setUp);
+            assertThat(nameless(window)).as("setting up").isEmpty();
+            OpenWindow.doFx(window.desk::startNew);
+            assertThat(nameless(window)).as("a new survey").isEmpty();
+            OpenWindow.doFx(window.desk::walk);
+            assertThat(nameless(window)).as("a walk").isEmpty();
+        }
+    }
+
+    /** What a screen reader could not name. */
+    private static List<String> nameless(OpenWindow window) {
+        return OpenWindow.onFx(() -> {
+            window.desk.view().applyCss();
+            window.desk.view().layout();
+            return window.desk.view().lookupAll("*").stream()
+                    .filter(n -> n instanceof ButtonBase
+                            || n instanceof TextInputControl
+                            || n instanceof ComboBox
+                            || n instanceof Slider)
+                    .filter(n -> !n.getStyleClass().contains("increment-button")
+                            && !n.getStyleClass().contains("decrement-button")
+                            && !(n.getParent() instanceof ComboBox))
+                    .filter(n -> n.getAccessibleText() == null || n.getAccessibleText().isEmpty())
+                    .filter(n -> !(n instanceof ButtonBase b)
+                            || b.getText() == null
+                            || b.getText().isEmpty())
                     .map(Object::toString)
                     .toList();
-            assertThat(nameless).isEmpty();
-        }
+        });
     }
 
     /** The slip is shown anew whenever a calculation tells how far it is. */

@@ -7,6 +7,7 @@ import corewright.desktop.state.Units;
 import corewright.desktop.state.Workbench;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.PlaceNames;
+import corewright.repair.fill.DrawnCavities;
 import corewright.repair.pattern.HoleTrial;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.Hole;
@@ -14,12 +15,17 @@ import corewright.repair.plan.InjectionPlan;
 import corewright.survey.Spot;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.text.TextAlignment;
 import org.locationtech.jts.geom.Coordinate;
 
 /** Holes over the plan: held by mouse, touch or keys; figures in the slip follow while one is held. */
@@ -34,6 +40,7 @@ public final class HolesDesk implements PlanPane.Hand {
     private final HolesOverlay overlay;
     private final Slider clock = new Slider(0, 1, 1);
     private final Label minute = SlipView.text("", "quiet");
+    private final HBox cavities = new HBox(8);
     private boolean open;
     private boolean addNext;
 
@@ -97,18 +104,47 @@ public final class HolesDesk implements PlanPane.Hand {
     }
 
     private double fillS() {
-        return model.plan()
-                .flatMap(p -> p.fill().arrivalS())
+        return model.fill().arrivalS()
                 .map(r -> clock.getValue() >= 0.999 ? Double.POSITIVE_INFINITY : clock.getValue() * overlay.endS(r))
                 .orElse(Double.POSITIVE_INFINITY);
     }
 
     private void time() {
         double s = fillS();
+        if (model.fill().arrivalS().isEmpty()) {
+            minute.setText("This fill is being worked out.");
+            return;
+        }
         minute.setText(
                 Double.isInfinite(s)
-                        ? "The fill as it ends. Draw the knob back to see how the mix comes."
+                        ? hundredths(model.fill().emptyShare()) + " of 100 parts stay empty at the end. Draw the knob back to see"
+                                + " how the mix comes."
                         : Figures.fixed(s / 60, 1) + " minutes after the first cup: what is tinted has mix.");
+    }
+
+    /** The small and the large cavity take the same cups; into the large one goes what is held back besides. */
+    private void sizes(InjectionPlan of) {
+        Units units = bench.sight().units();
+        cavities.getChildren().clear();
+        for (DrawnCavities.Size size : DrawnCavities.Size.values()) {
+            double mm3 =
+                    switch (size) {
+                        case SMALL -> of.cavityMm3().p10();
+                        case MIDDLE -> of.cavityMm3().p50();
+                        case LARGE -> of.cavityMm3().p90();
+                    };
+            String word = size.name().toLowerCase(Locale.ROOT);
+            Button key = SlipView.key("fill-" + word, Figures.fixed(units.volume(mm3), 2), () -> model.fill().play(size));
+            key.setAccessibleText("The fill of the " + word + " cavity, " + Figures.fixed(units.volume(mm3), 2) + " "
+                    + units.volumeUnit());
+            key.setText(word + "\n" + Figures.fixed(units.volume(mm3), 2) + " " + (units == Units.METRIC ? "l" : "qt"));
+            key.setTextAlignment(TextAlignment.CENTER);
+            HBox.setHgrow(key, Priority.ALWAYS);
+            if (size == model.fill().size()) {
+                key.getStyleClass().add("chosen");
+            }
+            cavities.getChildren().add(key);
+        }
     }
 
     // --- the slip ----------------------------------------------------------------------------------------------------
@@ -138,6 +174,8 @@ public final class HolesDesk implements PlanPane.Hand {
         }
         if (of.fill().simulated()) {
             all.add(SlipView.text("The fill", "head"));
+            sizes(of);
+            all.add(cavities);
             all.add(clock);
             time();
             all.add(minute);

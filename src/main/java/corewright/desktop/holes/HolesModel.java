@@ -39,15 +39,31 @@ public final class HolesModel {
     private boolean again;
     private Jobs.Job making = () -> {};
     private double triedMs;
+    private final FillPlay fill;
+    private final QuickPlan quick;
+    private @Nullable Assessment base; // of which the plan last shown came
+    private @Nullable InjectionPlan lastOf;
 
     public HolesModel(Workbench bench, Runnable tell) {
         this.bench = bench;
         this.tell = tell;
+        this.fill = new FillPlay(bench, tell);
+        this.quick = new QuickPlan(bench, tell);
+    }
+
+    /** The fill as it is played. */
+    public FillPlay fill() {
+        return fill;
     }
 
     /** The plan of the region selected; empty where it has none, or advice is of before. */
     public Optional<InjectionPlan> plan() {
-        return found().flatMap(a -> bench.region().flatMap(r -> a.plans().injection(r.id())));
+        return found().isPresent()
+                ? found().flatMap(a -> bench.region().flatMap(r -> a.plans().injection(r.id())))
+                : quick.plan()
+                        .filter(p -> bench.region()
+                                .filter(r -> p.part(r.id()).isPresent())
+                                .isPresent());
     }
 
     private Optional<Assessment> found() {
@@ -56,11 +72,24 @@ public final class HolesModel {
 
     /** Makes ready for the plan as it is; lets go of what was held of another. */
     public void follow() {
+        found().ifPresent(a -> base = a);
+        Assessment last = base;
+        InjectionPlan known = lastOf;
+        if (found().isEmpty() && last != null && known != null) {
+            quick.follow(last, known);
+        }
         InjectionPlan plan = plan().orElse(null);
-        if (plan == of) {
+        InjectionPlan shown = of;
+        if (plan == shown) {
             return;
         }
         of = plan;
+        if (plan != null) {
+            lastOf = plan;
+        }
+        if (plan != null && shown != null && plan.holes().equals(shown.holes())) {
+            return; // the chain came to what was shown at once
+        }
         held = -1;
         heldAt = null;
         adding = false;
@@ -68,16 +97,20 @@ public final class HolesModel {
         before = null;
         now = null;
         making.cancel();
-        if (plan == null) {
-            return;
+        fill.follow(last, plan);
+        if (plan != null && last != null) {
+            ready(last, plan);
         }
-        Assessment found = found().orElseThrow();
+    }
+
+    private void ready(Assessment found, InjectionPlan plan) {
+        Survey survey = bench.survey().orElseThrow();
         making = bench.jobs()
                 .run(
                         () -> {
                             EmptySpace space = EmptySpace.of(found.damage(), plan);
                             SpaceTask task =
-                                    SpaceTask.of(found.survey(), found.damage().face(space.face()), space);
+                                    SpaceTask.of(survey, found.damage().face(space.face()), space);
                             HoleTrial made = HoleTrial.of(task, plan);
                             return new Ready(plan, made, made.at(places(plan)));
                         },

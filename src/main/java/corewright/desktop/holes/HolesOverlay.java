@@ -53,7 +53,7 @@ final class HolesOverlay implements PlanPane.Overlay {
         Color crayon = PlanPane.fx(look.crayon());
         double s = fillS.getAsDouble();
         if (!Double.isInfinite(s)) {
-            plan.fill().arrivalS().ifPresent(r -> fill(g, camera, r, s, ink));
+            model.fill().arrivalS().ifPresent(r -> fill(g, camera, r, s, ink));
         }
         model.now()
                 .filter(now -> model.moved() || now.covered() < 0.99)

@@ -4,6 +4,7 @@ import corewright.desktop.plan.Pixels;
 import corewright.desktop.slip.SlipView;
 import corewright.desktop.state.Workbench;
 import corewright.report.Papers;
+import corewright.survey.settings.Settings.Terms;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +18,7 @@ import javafx.scene.control.Label;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import org.jspecify.annotations.Nullable;
 
@@ -30,6 +32,8 @@ public final class PapersDesk {
 
         void view(Path file);
     }
+
+    private static final int MOST_PRINTERS = 3;
 
     private final PapersModel model;
     private final Outside outside;
@@ -112,10 +116,36 @@ public final class PapersDesk {
             all.add(SlipView.key(
                     "papers-all", "Write everything to a folder", () -> outside.folder("A new or empty folder")
                             .ifPresent(model::writeAll)));
+            all.add(sheets());
+            printers(all);
             model.last().ifPresent(file -> all.add(opening(file, outside::view)));
         }
         all.add(SlipView.key("owner-view", "Show it to the owner", owner));
         return all.toArray(Node[]::new);
+    }
+
+    /** Reports are set anew for another sheet; full-size templates keep their scale on either. */
+    private HBox sheets() {
+        HBox row = new HBox(8);
+        for (Terms.Sheet sheet : List.of(Terms.Sheet.A4, Terms.Sheet.LETTER)) {
+            String name = sheet == Terms.Sheet.LETTER ? "Letter" : "A4";
+            Button key = SlipView.key("sheet-" + name.toLowerCase(Locale.ROOT), name, () -> model.sheet(sheet));
+            key.setAccessibleText("Reports on " + name);
+            key.getStyleClass().add(sheet == model.sheet() ? "chosen" : "open-choice");
+            HBox.setHgrow(key, Priority.ALWAYS);
+            row.getChildren().add(key);
+        }
+        return row;
+    }
+
+    private void printers(List<Node> all) {
+        List<String> names = model.printers();
+        if (names.isEmpty()) {
+            all.add(SlipView.text("No printer answers on this computer: save the paper and print it elsewhere.", "quiet"));
+        }
+        names.stream()
+                .limit(MOST_PRINTERS)
+                .forEach(n -> all.add(SlipView.key("print-" + n, "Print on " + n, () -> model.print(n))));
     }
 
     private static Button opening(Path file, Consumer<Path> view) {

@@ -9,6 +9,11 @@ import corewright.desktop.state.Workbench;
 import corewright.report.Outputs;
 import corewright.report.Papers;
 import corewright.report.page.PdfPage;
+import corewright.report.page.PdfPrint;
+import corewright.survey.Edit;
+import corewright.survey.Part;
+import corewright.survey.settings.Settings.Terms;
+import corewright.survey.settings.Settings.Terms.Sheet;
 import corewright.store.Pictures;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -16,6 +21,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -44,6 +50,7 @@ public final class PapersModel {
     private String wished = "";
     private String busy = "";
     private @Nullable Path last;
+    private @Nullable List<String> printers;
 
     /** @param tell when a page is there, or a file is written */
     public PapersModel(Workbench bench, Runnable tell) {
@@ -188,6 +195,61 @@ public final class PapersModel {
                         },
                         this::done,
                         this::notDone);
+    }
+
+    /** Printers of the system; empty where it has none, or has not answered yet. */
+    public List<String> printers() {
+        if (printers == null) {
+            printers = List.of();
+            bench.jobs()
+                    .run(
+                            PdfPrint::printers,
+                            names -> {
+                                printers = names;
+                                tell.run();
+                            },
+                            e -> bench.say("Printers cannot be asked for: " + Complaints.sentence(e)));
+        }
+        return printers;
+    }
+
+    /** Prints the paper that is looked at, at 100 %. */
+    public void print(String printer) {
+        Path draft = written.get(paper);
+        if (draft == null) {
+            return;
+        }
+        begin("Printing " + paper.title());
+        String title = paper.title();
+        bench.jobs()
+                .run(
+                        () -> {
+                            PdfPrint.print(draft, printer);
+                            return title;
+                        },
+                        done -> {
+                            busy = "";
+                            bench.say("Sent to " + printer + ": " + done
+                                    + ". Check the scale by the rule on the sheet before anything is drilled.");
+                        },
+                        this::notDone);
+    }
+
+    /** The sheet that reports are set for. */
+    public Sheet sheet() {
+        return bench.survey().map(s -> s.settings().terms().paper()).orElse(Sheet.A4);
+    }
+
+    /** Sets reports for another sheet. */
+    public void sheet(Sheet other) {
+        bench.edit("paper " + (other == Sheet.LETTER ? "Letter" : other.name()), s -> {
+            Terms t = s.settings().terms();
+            return t.paper() == other
+                    ? null
+                    : Edit.put(
+                            Part.SETTINGS,
+                            s.settings().with(new Terms(t.display(), t.decimal(), t.csv(), other)));
+        });
     }
 
     /** Writes everything that the command {@code run} writes, by the same door. */

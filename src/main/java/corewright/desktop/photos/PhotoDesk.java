@@ -3,6 +3,7 @@ package corewright.desktop.photos;
 import corewright.desktop.plan.Pixels;
 import corewright.desktop.plan.PlanCamera;
 import corewright.desktop.plan.PlanPane;
+import corewright.desktop.slip.Held;
 import corewright.desktop.slip.Slip;
 import corewright.desktop.slip.SlipView;
 import corewright.desktop.state.Complaints;
@@ -25,7 +26,7 @@ import javafx.scene.input.MouseEvent;
 import org.jspecify.annotations.Nullable;
 
 /** Photographs in the window: one is being pinned, or one is looked at in the slip. */
-public final class PhotoDesk implements PlanPane.Hand {
+public final class PhotoDesk implements Held, PlanPane.Hand {
     /** As wide as the slip, at twice its pixels for sharp screens. */
     private static final int WIDTH = 350;
 
@@ -100,13 +101,15 @@ public final class PhotoDesk implements PlanPane.Hand {
         bench.say("");
     }
 
-    void letGo() {
+    @Override
+    public void letGo() {
         selected = null;
         newCaption = null;
         image = null;
     }
 
     /** Takes up the photograph at a place, if there is one; says whether. */
+    @Override
     public boolean touch(double xMm, double yMm) {
         Survey survey = bench.survey().orElse(null);
         // the mark stands some 15 pixels above its place
@@ -154,6 +157,7 @@ public final class PhotoDesk implements PlanPane.Hand {
     }
 
     /** The slip while a photograph is pinned or looked at. */
+    @Override
     public Optional<Slip> slip() {
         Pinning now = pinning;
         if (now != null) {
@@ -177,6 +181,7 @@ public final class PhotoDesk implements PlanPane.Hand {
         return new Slip(title, aside, sentence, "", null, List.of(), new Slip.Work(List.of(), "", "", List.of()));
     }
 
+    @Override
     public Node[] nodes() {
         Pinning now = pinning;
         if (now != null) {

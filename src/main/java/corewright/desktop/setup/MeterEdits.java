@@ -1,5 +1,6 @@
 package corewright.desktop.setup;
 
+import corewright.desktop.state.Typed;
 import corewright.drawing.kit.Figures;
 import corewright.survey.Edit;
 import corewright.survey.Meter;

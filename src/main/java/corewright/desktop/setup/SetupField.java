@@ -1,6 +1,6 @@
 package corewright.desktop.setup;
 
-/** What can be changed of a meter or a laminate. */
+/** What can be changed of the survey's head, a face, a meter or a laminate. */
 public enum SetupField {
     NAME("name"),
     KIND("kind"),
@@ -12,7 +12,17 @@ public enum SetupField {
     INNER("inner skin"),
     SKIN("skin material"),
     CORE("core material"),
-    MEASURED("thicknesses");
+    MEASURED("thicknesses"),
+    SURVEYED("date"),
+    VESSEL("vessel"),
+    CLIENT("client"),
+    SURVEYOR("surveyor"),
+    WEATHER("weather"),
+    ASHORE("days ashore"),
+    TILT("tilt, degrees"),
+    UPHILL("uphill, degrees"),
+    EDGE("its edge is"),
+    LAMINATE("laminate");
 
     private final String word;
 

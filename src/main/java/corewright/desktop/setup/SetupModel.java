@@ -1,35 +1,30 @@
 package corewright.desktop.setup;
 
+import corewright.desktop.state.Attempts;
+import corewright.desktop.state.Typed;
 import corewright.desktop.state.Units;
 import corewright.survey.Edit;
+import corewright.survey.Face;
 import corewright.survey.Heading;
 import corewright.survey.Laminate;
 import corewright.survey.Meter;
 import corewright.survey.Part;
 import corewright.survey.Survey;
 import java.util.List;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
-/** Meters, laminates and notes of the survey that is open, as words; knows no window. */
+/** Head, faces, meters, laminates and notes of the survey that is open, as words; knows no window. */
 public final class SetupModel {
-    /** Where changes go. */
-    public interface Edits {
-        /** @param deed as undo will name it */
-        void edit(String deed, Function<Survey, @Nullable Edit> change);
-    }
-
     private final Supplier<Survey> survey;
     private final Units units;
-    private final Edits edits;
-    private String problem = "";
+    private final Attempts attempts;
 
     /** @param survey as it is at the time */
-    public SetupModel(Supplier<Survey> survey, Units units, Edits edits) {
+    public SetupModel(Supplier<Survey> survey, Units units, Attempts.Edits edits) {
         this.survey = survey;
         this.units = units;
-        this.edits = edits;
+        this.attempts = new Attempts(survey, edits);
     }
 
     public List<SetupRow> meters() {
@@ -43,6 +38,16 @@ public final class SetupModel {
                 .toList();
     }
 
+    /** What stands at the head of every page: one row. */
+    public List<SetupRow> heading() {
+        return List.of(HeadingEdits.row(survey.get().heading()));
+    }
+
+    public List<SetupRow> faces() {
+        Survey now = survey.get();
+        return now.faces().stream().map(f -> FaceEdits.row(now, f)).toList();
+    }
+
     /** Head of a column, with the unit of thicknesses. */
     public String head(SetupField field) {
         return field.word() + (field.thickness() ? ", " + units.depthUnit() : "");
@@ -50,18 +55,57 @@ public final class SetupModel {
 
     /** Why the last change was not made; empty where it was. */
     public String problem() {
-        return problem;
+        return attempts.problem();
     }
 
     /** Sets one value of the meter of that name; says whether it will do. */
     public boolean meter(String name, SetupField field, String text) {
-        return attempt(field.word() + " of meter " + name, s -> {
+        return attempts.make(field.word() + " of meter " + name, s -> {
             Meter before = meter(s, name);
             if (before == null) {
                 return null;
             }
             Meter now = MeterEdits.changed(s, before, field, text);
             return now.equals(before) ? null : MeterEdits.edit(s, before, now);
+        });
+    }
+
+    /** Sets one value of the head of every page; says whether it will do. */
+    public boolean heading(SetupField field, String text) {
+        return attempts.make(field.word() + " of the survey", s -> {
+            Heading now = HeadingEdits.changed(s.heading(), field, text);
+            return now.equals(s.heading()) ? null : Edit.put(Part.HEADING, now);
+        });
+    }
+
+    /** Sets one value of the face of that name; says whether it will do. */
+    public boolean face(String name, SetupField field, String text) {
+        return attempts.make(field.word() + " of face " + name, s -> {
+            Face before = face(s, name);
+            if (before == null) {
+                return null;
+            }
+            Face now = FaceEdits.changed(s, before, field, text);
+            return now.equals(before) ? null : Edit.replace(s, Part.FACES, before, now);
+        });
+    }
+
+    private static @Nullable Face face(Survey survey, String name) {
+        return survey.faces().stream()
+                .filter(f -> f.name().equals(name))
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** One more face, a plain sheet whose outline is then drawn. */
+    public boolean addFace() {
+        return attempts.make("another face", s -> Edit.add(s, Part.FACES, FaceEdits.fresh(s)));
+    }
+
+    public boolean removeFace(String name) {
+        return attempts.make("taking face " + name + " away", s -> {
+            Face face = face(s, name);
+            return face == null ? null : FaceEdits.remove(s, face);
         });
     }
 
@@ -82,7 +126,7 @@ public final class SetupModel {
 
     /** Sets one value of the laminate of that name; says whether it will do. */
     public boolean laminate(String name, SetupField field, String text) {
-        return attempt(field.word() + " of laminate " + name, s -> {
+        return attempts.make(field.word() + " of laminate " + name, s -> {
             Laminate before = laminate(s, name);
             if (before == null) {
                 return null;
@@ -95,22 +139,22 @@ public final class SetupModel {
     }
 
     public boolean addMeter() {
-        return attempt("another meter", s -> Edit.add(s, Part.METERS, MeterEdits.fresh(s)));
+        return attempts.make("another meter", s -> Edit.add(s, Part.METERS, MeterEdits.fresh(s)));
     }
 
     public boolean addLaminate() {
-        return attempt("another laminate", s -> Edit.add(s, Part.LAMINATES, LaminateEdits.fresh(s)));
+        return attempts.make("another laminate", s -> Edit.add(s, Part.LAMINATES, LaminateEdits.fresh(s)));
     }
 
     public boolean removeMeter(String name) {
-        return attempt("taking meter " + name + " away", s -> {
+        return attempts.make("taking meter " + name + " away", s -> {
             Meter meter = meter(s, name);
             return meter == null ? null : MeterEdits.remove(s, meter);
         });
     }
 
     public boolean removeLaminate(String name) {
-        return attempt("taking laminate " + name + " away", s -> {
+        return attempts.make("taking laminate " + name + " away", s -> {
             Laminate laminate = laminate(s, name);
             return laminate == null ? null : LaminateEdits.remove(s, laminate);
         });
@@ -122,36 +166,9 @@ public final class SetupModel {
     }
 
     public boolean notes(String text) {
-        return attempt("notes", s -> {
+        return attempts.make("notes", s -> {
             Heading h = s.heading();
             return h.notes().equals(text.strip()) ? null : Edit.put(Part.HEADING, h.withNotes(text.strip()));
         });
-    }
-
-    private interface Change {
-        @Nullable
-        Edit of(Survey survey) throws Typed;
-    }
-
-    /** Checked against the survey as it is, then made from the survey as it is when its turn comes. */
-    private boolean attempt(String deed, Change change) {
-        try {
-            if (change.of(survey.get()) != null) {
-                edits.edit(deed, s -> made(change, s));
-            }
-            problem = "";
-            return true;
-        } catch (Typed e) {
-            problem = String.valueOf(e.getMessage());
-            return false;
-        }
-    }
-
-    private static @Nullable Edit made(Change change, Survey survey) {
-        try {
-            return change.of(survey);
-        } catch (Typed e) {
-            throw new IllegalStateException(e.getMessage(), e);
-        }
     }
 }

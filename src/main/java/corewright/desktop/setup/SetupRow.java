@@ -2,7 +2,7 @@ package corewright.desktop.setup;
 
 import java.util.List;
 
-/** One meter or one laminate. */
+/** The head of a survey, one face, one meter or one laminate. */
 public record SetupRow(String name, List<SetupValue> values) {
     public SetupRow {
         values = List.copyOf(values);

@@ -3,6 +3,7 @@ package corewright.desktop.setup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -18,8 +19,9 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 
-/** Meters and laminates over the whole window: a row each, a field a value. */
+/** Head, faces, meters and laminates over the whole window: a row each, a field a value. */
 public final class SetupView extends VBox {
     private static final PseudoClass REFUSED = PseudoClass.getPseudoClass("refused");
     private static final String METERS = "What a meter reads over core known to be dry, and from which reading core"
@@ -27,28 +29,42 @@ public final class SetupView extends VBox {
     private static final String LAMINATES =
             "Skins and core as measured in a cut or a core-drilled hole; they decide stiffness, depth stops and mixes.";
 
-    /** What one kind of row can do. */
-    private interface Kind {
-        List<SetupRow> rows();
+    private static final String FACES = "Tilt is 0 flat, 90 a wall, 180 overhead; uphill is where the high side lies:"
+            + " 0 aft, 90 to starboard, 180 to the bow, 270 to port. A new face is a plain sheet until its outline is drawn.";
 
+    private interface Setter {
         boolean set(String name, SetupField field, String text);
+    }
 
-        boolean remove(String name);
+    /** What one kind of row can do; the head of the survey stays. */
+    private record Kind(List<SetupRow> rows, Setter setter, @Nullable Predicate<String> remover) {
+        boolean set(String name, SetupField field, String text) {
+            return setter.set(name, field, text);
+        }
     }
 
     private final SetupModel model;
     private final VBox body = new VBox(10);
     private final Label problem = new Label();
-    private List<SetupRow> shownMeters = List.of();
-    private List<SetupRow> shownLaminates = List.of();
-    private String shownNotes = "";
+    private Shown shown = new Shown(List.of(), List.of(), List.of(), List.of(), "");
     private boolean building;
+
+    private record Shown(
+            List<SetupRow> heading,
+            List<SetupRow> faces,
+            List<SetupRow> meters,
+            List<SetupRow> laminates,
+            String notes) {}
+
+    private Shown now() {
+        return new Shown(model.heading(), model.faces(), model.meters(), model.laminates(), model.notes());
+    }
 
     public SetupView(SetupModel model, Runnable leave) {
         this.model = model;
         getStyleClass().add("setup");
         setId("setup-view");
-        Label title = new Label("Meters and laminates");
+        Label title = new Label("Survey, faces, meters, laminates");
         title.getStyleClass().add("import-title");
         problem.setId("setup-problem");
         problem.setWrapText(true);
@@ -70,23 +86,19 @@ public final class SetupView extends VBox {
 
     /** The survey may have changed: rows are made anew where it did, and what is being typed stays where it did not. */
     public void show() {
-        if (!shownMeters.equals(model.meters())
-                || !shownLaminates.equals(model.laminates())
-                || !shownNotes.equals(model.notes())) {
+        if (!shown.equals(now())) {
             build();
         }
         problem.setText(model.problem());
     }
 
     private void build() {
-        shownMeters = model.meters();
-        shownLaminates = model.laminates();
-        shownNotes = model.notes();
+        shown = now();
         InHand before = inHand();
         building = true;
         FlowPane more = new FlowPane(12, 8, key("add-meter", "Another meter", model::addMeter));
         FlowPane moreLaminates = new FlowPane(12, 8, key("add-laminate", "Another laminate", model::addLaminate));
-        TextArea notes = new TextArea(shownNotes);
+        TextArea notes = new TextArea(shown.notes);
         notes.setId("setup-notes");
         notes.setPrefRowCount(3);
         notes.setWrapText(true);
@@ -99,13 +111,19 @@ public final class SetupView extends VBox {
         });
         body.getChildren()
                 .setAll(
+                        head("Survey"),
+                        table("survey", new Kind(shown.heading, (name, field, text) -> model.heading(field, text), null)),
+                        head("Faces"),
+                        words(FACES),
+                        table("face", new Kind(shown.faces, model::face, model::removeFace)),
+                        new FlowPane(12, 8, key("add-face", "Another face", model::addFace)),
                         head("Meters"),
                         words(METERS),
-                        table("meter", new Meters()),
+                        table("meter", new Kind(shown.meters, model::meter, model::removeMeter)),
                         more,
                         head("Laminates"),
                         words(LAMINATES),
-                        table("laminate", new Laminates()),
+                        table("laminate", new Kind(shown.laminates, model::laminate, model::removeLaminate)),
                         moreLaminates,
                         head("Notes"),
                         notes);
@@ -181,9 +199,12 @@ public final class SetupView extends VBox {
                 control.setAccessibleText(model.head(value.field()) + " of " + row.name());
                 grid.add(control, column++, r + 1);
             }
-            Button away = key(kind + "-" + r + "-remove", "Take it away", () -> of.remove(row.name()));
-            away.setAccessibleText("Take " + row.name() + " away");
-            grid.add(away, column, r + 1);
+            Predicate<String> remover = of.remover();
+            if (remover != null) {
+                Button away = key(kind + "-" + r + "-remove", "Take it away", () -> remover.test(row.name()));
+                away.setAccessibleText("Take " + row.name() + " away");
+                grid.add(away, column, r + 1);
+            }
         }
         return grid;
     }
@@ -202,7 +223,7 @@ public final class SetupView extends VBox {
         }
         TextField field = new TextField(value.text());
         field.setUserData(value.text());
-        field.setPrefColumnCount(value.field() == SetupField.NAME ? 11 : 6);
+        field.setPrefColumnCount(wide(value.field()) ? 11 : 6);
         field.setOnAction(e -> after(of.set(row.name(), value.field(), field.getText()), field));
         field.focusedProperty().addListener((o, was, is) -> {
             if (!is && !building && !field.getText().equals(value.text())) {
@@ -212,43 +233,16 @@ public final class SetupView extends VBox {
         return field;
     }
 
+    private static boolean wide(SetupField field) {
+        return switch (field) {
+            case NAME, VESSEL, CLIENT, SURVEYOR, WEATHER -> true;
+            default -> false;
+        };
+    }
+
     /** A value that will not do stays as typed, marked, beside the sentence that says why. */
     private void after(boolean good, Control control) {
         control.pseudoClassStateChanged(REFUSED, !good);
         show();
-    }
-
-    private final class Meters implements Kind {
-        @Override
-        public List<SetupRow> rows() {
-            return shownMeters;
-        }
-
-        @Override
-        public boolean set(String name, SetupField field, String text) {
-            return model.meter(name, field, text);
-        }
-
-        @Override
-        public boolean remove(String name) {
-            return model.removeMeter(name);
-        }
-    }
-
-    private final class Laminates implements Kind {
-        @Override
-        public List<SetupRow> rows() {
-            return shownLaminates;
-        }
-
-        @Override
-        public boolean set(String name, SetupField field, String text) {
-            return model.laminate(name, field, text);
-        }
-
-        @Override
-        public boolean remove(String name) {
-            return model.removeLaminate(name);
-        }
     }
 }

@@ -6,10 +6,10 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 
 /** A feature with another shape and everything else as it was. */
-final class FeatureShape {
+public final class FeatureShape {
     private FeatureShape() {}
 
-    static Feature with(Feature f, Geometry g) {
+    public static Feature with(Feature f, Geometry g) {
         if (f instanceof Feature.Opening o) {
             return new Feature.Opening(o.origin(), o.name(), (Polygon) g, o.edge(), o.coaming());
         }

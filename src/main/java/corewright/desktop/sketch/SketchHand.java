@@ -57,12 +57,14 @@ public final class SketchHand implements PlanPane.Hand, PlanPane.Overlay {
         });
         TextField name = new TextField();
         name.setPromptText("its name");
+        name.setAccessibleText("Name of what is drawn");
         name.setId("sketch-name");
         name.textProperty().addListener((o, before, now) -> sketch.name(now));
         TextField typed = new TextField();
         typed.setPromptText(
                 "a point: aft, starboard, in " + bench.sight().units().depthUnit());
         typed.setId("sketch-point");
+        typed.setAccessibleText(typed.getPromptText());
         typed.setOnAction(e -> {
             sketch.type(typed.getText(), bench.sight().units());
             typed.clear();

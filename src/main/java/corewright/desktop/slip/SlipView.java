@@ -24,6 +24,7 @@ import javafx.scene.text.FontWeight;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 import javafx.scene.text.TextFlow;
+import org.jspecify.annotations.Nullable;
 
 /** The slip at the right, from its words. */
 public final class SlipView extends VBox {
@@ -37,6 +38,11 @@ public final class SlipView extends VBox {
 
     private final Consumer<Slip.FindingLine> go;
     private final Help help;
+    private final List<Node> above = new ArrayList<>();
+    private final List<Node> below = new ArrayList<>();
+    private final Region rule = rule();
+    private @Nullable Slip shown;
+    private @Nullable Color shownInk;
     private Consumer<Method> wanted = m -> {};
 
     public SlipView(Consumer<Slip.FindingLine> go, Help help) {
@@ -50,10 +56,55 @@ public final class SlipView extends VBox {
         wanted = listener;
     }
 
-    /** @param actions buttons and fields of the step, between the facts and the findings */
+    /**
+     * Shows a slip. What is shown again stays the same nodes: a field keeps its focus, and a key that is pressed while a
+     * calculation tells how far it is does its deed all the same.
+     *
+     * @param actions buttons and fields of the step, between the facts and the findings
+     */
     public void show(Slip slip, Color ink, Node... actions) {
-        // all at once: a field that was shown and is shown again keeps the focus
-        List<Node> all = new ArrayList<>(List.of(head(slip)));
+        if (!slip.equals(shown) || !ink.equals(shownInk)) {
+            above.clear();
+            below.clear();
+            above(slip, ink);
+            below(slip);
+            shown = slip;
+            shownInk = ink;
+        }
+        List<Node> all = new ArrayList<>(above);
+        if (actions.length > 0) {
+            all.add(rule);
+            for (Node action : actions) {
+                all.add(action instanceof Button key ? known(key) : action);
+            }
+        }
+        all.addAll(below);
+        if (!all.equals(getChildren())) {
+            getChildren().setAll(all);
+        }
+    }
+
+    /** The key of that name that stands there already, with the words and the deed of the new one. */
+    private Node known(Button fresh) {
+        for (Node node : getChildren()) {
+            if (node instanceof Button old
+                    && old.getId() != null
+                    && old.getId().equals(fresh.getId())
+                    && old.getGraphic() == null
+                    && fresh.getGraphic() == null) {
+                old.setText(fresh.getText());
+                old.setOnAction(fresh.getOnAction());
+                old.setDisable(fresh.isDisable());
+                old.setAccessibleText(fresh.getAccessibleText());
+                return old;
+            }
+        }
+        return fresh;
+    }
+
+    private void above(Slip slip, Color ink) {
+        List<Node> all = above;
+        all.add(head(slip));
         if (!slip.sentence().isEmpty()) {
             all.add(text(slip.sentence(), "sentence"));
         }
@@ -76,10 +127,10 @@ public final class SlipView extends VBox {
         if (!slip.facts().isEmpty()) {
             all.add(facts(slip));
         }
-        if (actions.length > 0) {
-            all.add(rule());
-            all.addAll(List.of(actions));
-        }
+    }
+
+    private void below(Slip slip) {
+        List<Node> all = below;
         if (!slip.work().methods().isEmpty()) {
             all.add(rule());
             all.add(text("What to do with it", "head"));
@@ -93,7 +144,6 @@ public final class SlipView extends VBox {
             all.add(text(slip.work().findingsTitle(), "head"));
             slip.work().findings().forEach(f -> all.add(finding(f)));
         }
-        getChildren().setAll(all);
     }
 
     private static Node head(Slip slip) {

@@ -1,8 +1,11 @@
 package corewright.desktop.state;
 
 import corewright.drawing.screen.ScreenLayer;
+import corewright.survey.Spot;
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** How the survey is looked at: nothing here changes it or is stored with it. */
 public final class Sight {
@@ -13,6 +16,10 @@ public final class Sight {
     private boolean tinted = true;
     private Units units = Units.METRIC;
     private Step step = Step.DAMAGE;
+    private @Nullable Mark mark;
+
+    /** A place somebody is sent to. */
+    public record Mark(Spot spot, String label) {}
 
     public Sight(Runnable tell) {
         this.tell = tell;
@@ -69,5 +76,20 @@ public final class Sight {
 
     public Set<ScreenLayer> layers() {
         return Set.copyOf(layers);
+    }
+
+    /** What is marked on the plan until the next deed. */
+    public Optional<Mark> mark() {
+        return Optional.ofNullable(mark);
+    }
+
+    /** Marks a place until the next deed. */
+    public void mark(Spot spot, String label) {
+        mark = new Mark(spot, label);
+        tell.run();
+    }
+
+    void unmark() {
+        mark = null;
     }
 }

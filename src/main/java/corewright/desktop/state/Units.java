@@ -104,6 +104,16 @@ public enum Units {
     }
 
     public String temperature(double celsius) {
-        return this == METRIC ? Figures.fixed(celsius, 0) + " °C" : Figures.fixed(celsius * 9 / 5 + 32, 0) + " °F";
+        return Figures.fixed(degrees(celsius), 0) + (this == METRIC ? " °C" : " °F");
+    }
+
+    /** A temperature as a bare number. */
+    public double degrees(double celsius) {
+        return this == METRIC ? celsius : celsius * 9 / 5 + 32;
+    }
+
+    /** Degrees Celsius of what a person typed. */
+    public double celsius(double typed) {
+        return this == METRIC ? typed : (typed - 32) * 5 / 9;
     }
 }

@@ -217,6 +217,7 @@ public final class Workbench {
     /** The survey is another one: the map follows, the rest when nobody has typed for a while. */
     private void changed(String words) {
         message = words;
+        sight.unmark();
         Survey now = Objects.requireNonNull(log).survey();
         if (now.faces().stream().noneMatch(f -> f.name().equals(face))) {
             face = now.faces().get(0).name();
@@ -227,6 +228,7 @@ public final class Workbench {
 
     public void select(String id) {
         region = id;
+        sight.unmark();
         region().ifPresent(r -> face = r.face());
         tell();
     }

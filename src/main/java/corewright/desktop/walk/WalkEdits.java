@@ -1,5 +1,6 @@
 package corewright.desktop.walk;
 
+import corewright.desktop.state.FreeIds;
 import corewright.survey.Edit;
 import corewright.survey.Heading;
 import corewright.survey.Moisture;
@@ -86,7 +87,7 @@ final class WalkEdits {
         boolean off = now.offScale() || value > full;
         double kept = Math.min(value, full);
         if (before == null || more) {
-            String id = freeId(survey.readings().moisture(), "W");
+            String id = FreeIds.next(survey.readings().moisture(), "W");
             edits.add(Edit.add(
                     survey,
                     Part.MOISTURE,
@@ -115,24 +116,13 @@ final class WalkEdits {
                 edits.add(Edit.remove(survey, Part.TAPS, before));
             }
         } else if (before == null) {
-            String id = freeId(survey.readings().taps(), "WT");
+            String id = FreeIds.next(survey.readings().taps(), "WT");
             edits.add(Edit.add(survey, Part.TAPS, new Tap(WALK, id, spot, now.tap(), null, Side.OUTER)));
         } else if (before.sound() != now.tap()) {
             Tap exchanged =
                     new Tap(before.origin(), before.id(), before.spot(), now.tap(), before.contactUs(), before.side());
             edits.add(Edit.replace(survey, Part.TAPS, before, exchanged));
         }
-    }
-
-    /** The next number after the largest used with a prefix. */
-    private static String freeId(List<? extends Reading> readings, String prefix) {
-        long most = readings.stream()
-                .map(Reading::id)
-                .filter(id -> id.matches(prefix + "[0-9]{1,9}"))
-                .mapToLong(id -> Long.parseLong(id.substring(prefix.length())))
-                .max()
-                .orElse(0);
-        return prefix + (most + 1);
     }
 
     /** A point left out is written into the survey's notes, so that a reader knows it was no oversight. */

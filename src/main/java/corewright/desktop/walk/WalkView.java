@@ -1,5 +1,6 @@
 package corewright.desktop.walk;
 
+import corewright.desktop.slip.BigKeys;
 import corewright.drawing.kit.Orientation;
 import corewright.drawing.screen.ScreenLook;
 import corewright.survey.Sound;
@@ -14,12 +15,10 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
@@ -69,7 +68,7 @@ public final class WalkView extends HBox {
         hand.getChildren().addAll(head(), where(), taps, keys, again(), question());
         VBox.setVgrow(hand.getChildren().get(3), Priority.ALWAYS);
         fillTaps();
-        fillPad();
+        BigKeys.fourRows(pad);
         fillWhy();
         setFocusTraversable(true);
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
@@ -88,6 +87,7 @@ public final class WalkView extends HBox {
         title.getStyleClass().add("walk-title");
         title.setMinWidth(Region.USE_PREF_SIZE);
         progress.getStyleClass().add("walk-progress");
+        progress.setWrapText(true);
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         left.setMinWidth(Region.USE_PREF_SIZE);
@@ -165,22 +165,6 @@ public final class WalkView extends HBox {
         return lines;
     }
 
-    private void fillPad() {
-        pad.setHgap(8);
-        pad.setVgap(8);
-        for (int i = 0; i < 4; i++) {
-            RowConstraints row = new RowConstraints();
-            row.setPercentHeight(25);
-            pad.getRowConstraints().add(row);
-        }
-    }
-
-    private static ColumnConstraints share(double percent) {
-        ColumnConstraints column = new ColumnConstraints();
-        column.setPercentWidth(percent);
-        return column;
-    }
-
     /** Right hand as laid out; for the left hand everything is mirrored, so that Next lies under the other thumb. */
     private void arrange() {
         getChildren().setAll(leftHand ? List.of(hand, plan) : List.of(plan, hand));
@@ -194,10 +178,10 @@ public final class WalkView extends HBox {
         taps.getChildren().clear();
         taps.getColumnConstraints().clear();
         for (int c = 0; c < 4; c++) {
-            pad.getColumnConstraints().add(share(c == column(3) ? 32.5 : 22.5));
+            pad.getColumnConstraints().add(BigKeys.share(c == column(3) ? 32.5 : 22.5));
         }
         for (int i = 0; i < 3; i++) {
-            taps.getColumnConstraints().add(share(100.0 / 3));
+            taps.getColumnConstraints().add(BigKeys.share(100.0 / 3));
             taps.add(tapKeys.get(leftHand ? 2 - i : i), i, 0);
         }
         for (int n = 1; n <= 9; n++) {
@@ -229,13 +213,8 @@ public final class WalkView extends HBox {
     }
 
     private Button padKey(String id, String words, String style, Runnable deed) {
-        Button key = new Button(words);
-        key.setId(id);
+        Button key = BigKeys.key(id, words, () -> act(deed));
         key.getStyleClass().addAll("pad-key", style);
-        key.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
-        key.setWrapText(true);
-        key.setFocusTraversable(false);
-        key.setOnAction(e -> act(deed));
         return key;
     }
 
@@ -327,8 +306,9 @@ public final class WalkView extends HBox {
             return;
         }
         char c = Character.toLowerCase(e.getCharacter().charAt(0));
-        if (c >= '0' && c <= '9') {
-            act(() -> walk.digit(c - '0'));
+        int figure = BigKeys.figure(c);
+        if (figure >= 0) {
+            act(() -> walk.digit(figure));
         } else {
             switch (c) {
                 case 's' -> act(() -> walk.tap(Sound.SOUND));

@@ -1,5 +1,6 @@
 package corewright.desktop.work;
 
+import corewright.desktop.slip.BigKeys;
 import corewright.desktop.slip.SlipView;
 import corewright.desktop.work.WorkModel.Field;
 import corewright.drawing.kit.Figures;
@@ -15,12 +16,10 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 
@@ -139,25 +138,16 @@ public final class WorkView extends HBox {
     }
 
     private Button key(String id, String words, Runnable deed) {
-        Button key = SlipView.key(id, words, deed);
-        key.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
-        key.setWrapText(true);
-        key.setFocusTraversable(false);
-        key.setTextAlignment(javafx.scene.text.TextAlignment.CENTER);
+        Button key = BigKeys.key(id, words, deed);
+        key.getStyleClass().add("key");
         return key;
     }
 
     private GridPane pad() {
         GridPane pad = new GridPane();
-        pad.setHgap(8);
-        pad.setVgap(8);
+        BigKeys.fourRows(pad);
         for (int i = 0; i < 4; i++) {
-            RowConstraints row = new RowConstraints();
-            row.setPercentHeight(25);
-            pad.getRowConstraints().add(row);
-            ColumnConstraints column = new ColumnConstraints();
-            column.setPercentWidth(i == 3 ? 34 : 22);
-            pad.getColumnConstraints().add(column);
+            pad.getColumnConstraints().add(BigKeys.share(i == 3 ? 34 : 22));
         }
         for (int n = 1; n <= 9; n++) {
             int figure = n;
@@ -217,8 +207,9 @@ public final class WorkView extends HBox {
             return;
         }
         char c = Character.toLowerCase(e.getCharacter().charAt(0));
-        if (c >= '0' && c <= '9') {
-            act(() -> model.digit(c - '0'));
+        int figure = BigKeys.figure(c);
+        if (figure >= 0) {
+            act(() -> model.digit(figure));
         } else if (c == '.' || c == ',') {
             act(model::point);
         } else if (c == 'g') {

@@ -60,6 +60,12 @@ public record Settings(
                 others, drilling, resins, costs, crew, climate, numerics, terms, drying, goal, letterhead);
     }
 
+    /** The same in other terms. */
+    public Settings with(Terms others) {
+        return new Settings(
+                thresholds, drilling, resins, costs, crew, climate, numerics, others, drying, goal, letterhead);
+    }
+
     /** The resin of that name. */
     public Resin resin(String name) {
         return resins.stream().filter(r -> r.name().equals(name)).findFirst().orElseThrow();

@@ -181,4 +181,35 @@ class SetupModelTest {
         assertThat(survey().heading().notes()).isEqualTo("Meter A has a new battery.");
         assertThat(model.notes()).isEqualTo("Meter A has a new battery.");
     }
+
+    @Test
+    void theHeadOfEveryPageIsFilledIn() {
+        assertThat(model.heading(SetupField.VESSEL, "Sandpiper")).isTrue();
+        assertThat(model.heading(SetupField.SURVEYED, "2026-05-09")).isTrue();
+        assertThat(model.heading(SetupField.ASHORE, "21")).isTrue();
+        assertThat(survey().heading().vessel()).isEqualTo("Sandpiper");
+        assertThat(survey().heading().surveyed()).isEqualTo(java.time.LocalDate.of(2026, 5, 9));
+        assertThat(survey().heading().daysAshore()).isEqualTo(21);
+
+        assertThat(model.heading(SetupField.SURVEYED, "9 May")).isFalse();
+        assertThat(model.problem()).startsWith("The date reads \"9 May\"; expected is year-month-day");
+    }
+
+    @Test
+    void aFaceIsTiltedAndAnotherAddedNamedAndTakenAway() {
+        assertThat(model.face("foredeck", SetupField.TILT, "12,5")).isTrue();
+        assertThat(survey().face("foredeck").tiltDeg()).isEqualTo(12.5);
+        assertThat(model.face("foredeck", SetupField.NAME, "bow")).isFalse();
+        assertThat(model.problem()).isEqualTo("Face foredeck keeps its name: readings or decisions belong to it.");
+
+        model.addFace();
+        assertThat(model.face("face 2", SetupField.NAME, "cabin side")).isTrue();
+        assertThat(model.face("cabin side", SetupField.TILT, "90")).isTrue();
+        assertThat(survey().face("cabin side").wall()).isFalse(); // uphill is still along the deck
+        assertThat(model.face("cabin side", SetupField.UPHILL, "90")).isTrue();
+        assertThat(survey().face("cabin side").wall()).isTrue();
+        assertThat(model.removeFace("foredeck")).isFalse();
+        assertThat(model.removeFace("cabin side")).isTrue();
+        assertThat(survey().faces()).hasSize(1);
+    }
 }

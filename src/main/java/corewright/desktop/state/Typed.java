@@ -1,10 +1,10 @@
-package corewright.desktop.setup;
+package corewright.desktop.state;
 
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** What a person typed does not do; the message is the sentence to show. */
-final class Typed extends Exception {
+public final class Typed extends Exception {
     private static final long serialVersionUID = 1;
 
     private static final Pattern PLAIN = Pattern.compile("[0-9]{1,9}([.,][0-9]{0,9})?|[.,][0-9]{1,9}");
@@ -12,12 +12,12 @@ final class Typed extends Exception {
     /** As long as a face's name may be. */
     private static final int LONGEST = 60;
 
-    Typed(String sentence) {
+    public Typed(String sentence) {
         super(sentence);
     }
 
     /** The number typed, with point or comma, from {@code least} to {@code most}. */
-    static double number(String what, String text, double least, double most, String expected) throws Typed {
+    public static double number(String what, String text, double least, double most, String expected) throws Typed {
         if (PLAIN.matcher(text.strip()).matches()) {
             double number = Double.parseDouble(text.strip().replace(',', '.'));
             if (number >= least && number <= most) {
@@ -28,13 +28,13 @@ final class Typed extends Exception {
     }
 
     /** The same, or null for nothing. */
-    static @Nullable Double numberOrNothing(String what, String text, double least, double most, String expected)
+    public static @Nullable Double numberOrNothing(String what, String text, double least, double most, String expected)
             throws Typed {
         return text.isBlank() ? null : (Double) number(what, text, least, most, expected);
     }
 
     /** A name nothing else of its kind has. */
-    static String name(String kind, String text, Iterable<String> taken) throws Typed {
+    public static String name(String kind, String text, Iterable<String> taken) throws Typed {
         String name = text.strip();
         if (name.isEmpty() || name.length() > LONGEST) {
             throw new Typed("A " + kind + " needs a name of 1 to " + LONGEST + " letters.");
