@@ -18,6 +18,7 @@ import corewright.stiffness.StiffnessMap;
 import corewright.survey.Finding;
 import corewright.survey.Survey;
 import java.util.List;
+import java.util.Map;
 
 /** Assessments put together by hand, and the chain without panels. */
 public final class Assessments {
@@ -77,6 +78,7 @@ public final class Assessments {
                 methods,
                 plans,
                 Gains.NONE,
-                new PanelGains(survey, damage, StiffnessMap.NONE, new Memory()));
+                new PanelGains(survey, damage, StiffnessMap.NONE, new Memory()),
+                Map.of());
     }
 }

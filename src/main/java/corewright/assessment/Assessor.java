@@ -71,7 +71,13 @@ public final class Assessor {
 
         progress.begin("decision", 0.59);
         Decision decision = Decider.decide(
-                survey, damage, methods, plans, gains, new PanelGains(survey, damage, gains.map(), memory));
+                survey,
+                damage,
+                methods,
+                plans,
+                gains,
+                new PanelGains(survey, damage, gains.map(), memory),
+                work.cavities());
 
         Assessment whole = new Assessment(
                 survey,

@@ -2,6 +2,7 @@ package corewright.decision;
 
 import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
+import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import corewright.decision.drying.DryingTime;
 import corewright.repair.plan.InjectionPlan;
@@ -12,6 +13,7 @@ import corewright.stiffness.PanelGains;
 import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** Puts the methods and plans into a day's work, and says what the choices cost and give. */
 public final class Decider {
@@ -23,9 +25,16 @@ public final class Decider {
      * @param plans put together for the regions to be injected
      * @param gains what each choice gives back
      * @param panels what one region's treatment gives back
+     * @param cavities as for {@link Treated#advised}
      */
     public static Decision decide(
-            Survey survey, DamageMap damage, Methods methods, RepairOptions plans, Gains gains, PanelGains panels) {
+            Survey survey,
+            DamageMap damage,
+            Methods methods,
+            RepairOptions plans,
+            Gains gains,
+            PanelGains panels,
+            Map<String, Quantiles> cavities) {
         List<InjectionPlan> injections = injections(survey, damage, methods, plans);
         List<RecorePlan> recores = methods.of(Method.RECORE).stream()
                 .flatMap(id -> plans.recore(id).stream())
@@ -49,7 +58,8 @@ public final class Decider {
                         decisions,
                         new WholeDeck.Known(options, plans, drying, panels),
                         choices,
-                        Swings.of(survey, damage, plans, decisions, new Swings.Known(gains, panels, drying))));
+                        Swings.of(
+                                survey, damage, plans, decisions, new Swings.Known(gains, panels, drying, cavities))));
     }
 
     /** Plans of what is injected, one after another. */
@@ -82,7 +92,11 @@ public final class Decider {
                 new ArrayList<>(choices.stream().map(Choices.Row::option).toList());
         deck.addAll(WholeDeck.leastCost(survey, damage, all, known));
         all.addAll(deck);
-        return new Weighing(known.drying(), all, WhatWouldChange.of(survey, damage, known.plans(), known.drying(), decisions), sensitivity);
+        return new Weighing(
+                known.drying(),
+                all,
+                WhatWouldChange.of(survey, damage, known.plans(), known.drying(), decisions),
+                sensitivity);
     }
 
     private static RegionDecision filledWith(RegionDecision decision, List<InjectionPlan> chosen) {

@@ -31,18 +31,19 @@ final class Swings {
     private final RepairOptions plans;
     private final List<RegionDecision> decisions;
     private final PanelGains panels;
+    private final Map<String, Quantiles> cavities;
     private final Optional<String> panel;
     private final Map<Doubt, Ends> ends;
     private final double waitingDays;
     private final Outcome advised;
 
-    private Swings(
-            Survey survey, DamageMap damage, RepairOptions plans, List<RegionDecision> decisions, Known known) {
+    private Swings(Survey survey, DamageMap damage, RepairOptions plans, List<RegionDecision> decisions, Known known) {
         this.survey = survey;
         this.damage = damage;
         this.plans = plans;
         this.decisions = decisions;
         panels = known.panels;
+        cavities = known.cavities;
         panel = known.gains.map().worst().map(p -> p.panel().name());
         waitingDays = waiting(decisions, known.drying);
         advised = outcome(
@@ -56,7 +57,7 @@ final class Swings {
     }
 
     /** What was weighed before. */
-    record Known(Gains gains, PanelGains panels, List<DryingTime> drying) {}
+    record Known(Gains gains, PanelGains panels, List<DryingTime> drying, Map<String, Quantiles> cavities) {}
 
     /** What there is of a region at one end. */
     private interface Shares {
@@ -74,7 +75,8 @@ final class Swings {
         List<Swing> swings = new ArrayList<>();
         swings.add(hours());
         Quantiles m2 = damage.damagedMm2().times(1e-6);
-        swings.add(swing(Input.AREA, m2.p10(), m2.p90(), this::areaShare, Doubt.AREA)); // at one depth it takes as much more mix
+        swings.add(swing(
+                Input.AREA, m2.p10(), m2.p90(), this::areaShare, Doubt.AREA)); // at one depth it takes as much more mix
         Quantiles litres = damage.voidMm3().times(1e-6);
         if (litres.p90() > 0) {
             swings.add(swing(Input.DEPTH, litres.p10(), litres.p90(), this::depthShare, Doubt.DEPTH));
@@ -124,7 +126,7 @@ final class Swings {
     }
 
     private List<Treatment> treatments(List<RegionDecision> by) {
-        return Treated.advised(damage, new Methods(by, List.of()), plans, survey.settings());
+        return Treated.advised(damage, new Methods(by, List.of()), plans, survey.settings(), cavities);
     }
 
     /** From the water content that proves core dry to the one that proves it wet: methods and drying by the other end. */
@@ -143,10 +145,10 @@ final class Swings {
         Optional<Double> ofAsBuilt = changed.isEmpty()
                 ? advised.ofAsBuilt()
                 : panel.flatMap(p -> panels.after(p, treatments(then))).map(Quantiles::p50);
-        Outcome atHigh = outcome(
-                sum(then, (r, high) -> Share.WHOLE, false), waiting(then, methods.drying()), ofAsBuilt);
-        return Optional.of(new Swing(
-                Input.GATE, limits.dryPlugPercent(), limits.wetPlugPercent(), advised, atHigh, changed));
+        Outcome atHigh =
+                outcome(sum(then, (r, high) -> Share.WHOLE, false), waiting(then, methods.drying()), ofAsBuilt);
+        return Optional.of(
+                new Swing(Input.GATE, limits.dryPlugPercent(), limits.wetPlugPercent(), advised, atHigh, changed));
     }
 
     private Share areaShare(Region region, boolean high) {

@@ -74,7 +74,8 @@ final class PlanSequences {
                     methods,
                     plans,
                     Gains.NONE,
-                    new PanelGains(survey, damage, StiffnessMap.NONE, memory));
+                    new PanelGains(survey, damage, StiffnessMap.NONE, memory),
+                    Map.of());
             return new Run(
                     Issued.of(survey, damage, decision).plan(), WorkDone.of(survey, damage, decision.injections()));
         }

@@ -76,7 +76,13 @@ final class DemoEdit {
         Methods methods = Methods.of(survey, damage, options);
         RepairOptions plans = RepairPlanner.together(survey, damage, options, methods.of(Method.INJECT), memory);
         Decision decision = Decider.decide(
-                survey, damage, methods, plans, Gains.NONE, new PanelGains(survey, damage, StiffnessMap.NONE, memory));
+                survey,
+                damage,
+                methods,
+                plans,
+                Gains.NONE,
+                new PanelGains(survey, damage, StiffnessMap.NONE, memory),
+                Map.of());
         WorkDone.of(survey, damage, decision.injections());
     }
 

@@ -149,7 +149,13 @@ class OptionsTest {
                 Treated.advised(damage, methods, plans, survey.settings(), Map.of()),
                 memory);
         List<Option> rows = Decider.decide(
-                        survey, damage, methods, plans, gains, new PanelGains(survey, damage, gains.map(), memory))
+                        survey,
+                        damage,
+                        methods,
+                        plans,
+                        gains,
+                        new PanelGains(survey, damage, gains.map(), memory),
+                        Map.of())
                 .weighing()
                 .options();
         double found = share(find(rows, "R1", "monitor"));
@@ -170,7 +176,7 @@ class OptionsTest {
         for (double goal : new double[] {0.5, 0.8, 0.9, 0.95}) {
             var asked = deckOf().with(with(s, new Settings.Goal(goal, 0))).survey();
             Option row = find(
-                    Decider.decide(asked, damage, methods, plans, gains, panels)
+                    Decider.decide(asked, damage, methods, plans, gains, panels, Map.of())
                             .weighing()
                             .options(),
                     "deck",

@@ -22,6 +22,7 @@ import corewright.stiffness.Stiffness;
 import corewright.stiffness.StiffnessMap;
 import corewright.survey.CoreState;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** What each input alone does to the advised plan's cost and days, by hand from the rates of docs/settings.md. */
@@ -103,7 +104,9 @@ class SensitivityTest {
         assertThat(s.ofCost().get(0).input()).isEqualTo(Input.RATES);
         assertThat(s.ofCost()).extracting(Bar::input).doesNotContain(Input.GATE, Input.FOAM, Input.WATER);
         assertThat(s.ofStiffness()).isEmpty();
-        assertThat(decide(deck(rectangle(0, 0, 1600, 900)).survey(), deck(rectangle(0, 0, 1600, 900)).damage())
+        assertThat(decide(
+                                deck(rectangle(0, 0, 1600, 900)).survey(),
+                                deck(rectangle(0, 0, 1600, 900)).damage())
                         .weighing()
                         .sensitivity())
                 .isEqualTo(Sensitivity.NONE);
@@ -119,7 +122,7 @@ class SensitivityTest {
         RepairOptions options = RepairPlanner.plan(deck.survey(), deck.damage(), memory);
         Methods methods = Methods.of(deck.survey(), deck.damage(), options);
         var treated =
-                Treated.advised(deck.damage(), methods, options, deck.survey().settings());
+                Treated.advised(deck.damage(), methods, options, deck.survey().settings(), Map.of());
         Gains gains = Stiffness.gains(deck.survey(), deck.damage(), map, List.of(), treated, memory);
 
         PanelGains panels = new PanelGains(deck.survey(), deck.damage(), gains.map(), memory);

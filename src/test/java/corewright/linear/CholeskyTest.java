@@ -95,7 +95,8 @@ class CholeskyTest {
                 .filter(v -> v % every == 0)
                 .toArray();
         double[] b = new double[grid.matrix.size()];
-        BlockMatrix condensed = Condensation.of(grid.matrix, grid.x, grid.y, keep).matrix();
+        BlockMatrix condensed =
+                Condensation.of(grid.matrix, grid.x, grid.y, keep).matrix();
         double[] local = new double[condensed.size()];
         double[] wanted = grid.vector();
         for (int k = 0; k < keep.length; k++) {

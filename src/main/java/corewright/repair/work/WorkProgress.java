@@ -33,12 +33,7 @@ import org.locationtech.jts.geom.GeometryFactory;
  * @param warmth readings over the region, and those beside it where mix was found
  */
 public record WorkProgress(
-        String region,
-        WorkLog log,
-        Quantiles cavityMm3,
-        double startS,
-        double nextCupG,
-        List<FillCheck.Place> warmth) {
+        String region, WorkLog log, Quantiles cavityMm3, double startS, double nextCupG, List<FillCheck.Place> warmth) {
     /** Readings so near in time are compared. Practice. */
     private static final double SAME_TIME_S = 900;
 
