@@ -138,7 +138,8 @@ record Evidence(
     private Optional<String> wetFound(List<Probe> probes, List<Plug> plugs, Thresholds rules) {
         Stream<String> holes = probes.stream()
                 .filter(p -> p.water() == CoreMoisture.WET)
-                .map(p -> "A pilot hole at " + Words.place(face, p.spot()) + found(p, "wet") + elsewhere(p.spot()) + ".");
+                .map(p ->
+                        "A pilot hole at " + Words.place(face, p.spot()) + found(p, "wet") + elsewhere(p.spot()) + ".");
         Stream<String> samples = plugs.stream()
                 .filter(p -> p.moisturePercent() >= rules.wetPlugPercent())
                 .map(p ->
@@ -152,9 +153,7 @@ record Evidence(
         if (probe.coreState() == CoreState.ROTTED) {
             return " brought up rotted core" + (water.equals("wet") ? "" : ", " + water);
         }
-        return probe.coreState() == CoreState.NONE
-                ? " found no core, the place " + water
-                : " found " + water + " core";
+        return probe.coreState() == CoreState.NONE ? " found no core, the place " + water : " found " + water + " core";
     }
 
     /** The sentence that proves the cavity dry, if there is one. */
@@ -203,8 +202,8 @@ record Evidence(
         Stream<String> wet = wetFound(cavityProbes, cavityPlugs, rules).stream();
         Stream<String> holes = cavityProbes.stream()
                 .filter(p -> p.water() == CoreMoisture.DAMP)
-                .map(p -> "A pilot hole at " + Words.place(face, p.spot()) + found(p, "damp")
-                        + elsewhere(p.spot()) + ".");
+                .map(p -> "A pilot hole at " + Words.place(face, p.spot()) + found(p, "damp") + elsewhere(p.spot())
+                        + ".");
         Stream<String> samples = cavityPlugs.stream()
                 .filter(p ->
                         p.moisturePercent() > rules.dryPlugPercent() && p.moisturePercent() < rules.wetPlugPercent())

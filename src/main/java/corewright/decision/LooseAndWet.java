@@ -32,9 +32,7 @@ final class LooseAndWet {
             }
         }
         double share = allMm2 > 0 ? looseMm2 / allMm2 : 0;
-        ratio = share > 0
-                ? share(bothMm2, wetMm2, share) / share(looseMm2 - bothMm2, allMm2 - wetMm2, share)
-                : 1;
+        ratio = share > 0 ? share(bothMm2, wetMm2, share) / share(looseMm2 - bothMm2, allMm2 - wetMm2, share) : 1;
     }
 
     private static double share(double looseMm2, double ofMm2, double usual) {

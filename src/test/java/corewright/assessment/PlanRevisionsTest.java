@@ -95,7 +95,9 @@ class PlanRevisionsTest {
         // what went in tells of the cavity, and so of the stiffness when it is filled; not of the deck as it was found
         assertThat(worked.stiffness().worst().orElseThrow().in(State.AS_FOUND))
                 .isEqualTo(again.stiffness().worst().orElseThrow().in(State.AS_FOUND));
-        assertThat(worked.gains().advised()).isPresent().isNotEqualTo(again.gains().advised());
+        assertThat(worked.gains().advised())
+                .isPresent()
+                .isNotEqualTo(again.gains().advised());
     }
 
     private static Assessment assess(Survey survey) {

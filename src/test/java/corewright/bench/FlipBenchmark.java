@@ -118,9 +118,8 @@ public final class FlipBenchmark {
         Survey survey = again.survey();
         DamageMap map = Damage.fit(survey, new Memory()).map();
         Decision decision = decide(survey, map);
-        Point place = spot == null
-                ? region.label()
-                : region.likely().getFactory().createPoint(spot.coordinate());
+        Point place =
+                spot == null ? region.label() : region.likely().getFactory().createPoint(spot.coordinate());
         return map.regions().stream()
                 .filter(r -> r.likely().covers(place))
                 .findFirst()

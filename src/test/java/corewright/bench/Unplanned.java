@@ -21,8 +21,7 @@ final class Unplanned {
                         RepairOptions.INJECTION,
                         new About.OfRegion(
                                 r.id(),
-                                new Spot(
-                                        r.face(), r.label().getX(), r.label().getY())),
+                                new Spot(r.face(), r.label().getX(), r.label().getY())),
                         "left out"))
                 .toList();
         return new RepairOptions(List.of(), List.of(), Map.of(), missing);

@@ -197,9 +197,9 @@ class DeciderTest {
     @Test
     void aHoleIsToldInTheSameWordsBesideItsRegion() {
         Decision d = decide(deck(DECK)
-                        .region(Condition.VOID, PATCH, 4, 0.1)
-                        .region(Condition.DELAMINATED, BESIDE, 0, 0.1)
-                        .probe(1400, 300, 4, CoreState.ROTTED));
+                .region(Condition.VOID, PATCH, 4, 0.1)
+                .region(Condition.DELAMINATED, BESIDE, 0, 0.1)
+                .probe(1400, 300, 4, CoreState.ROTTED));
         String found = "A pilot hole at 1.40 m aft, 0.30 m to starboard brought up rotted core";
         assertThat(d.on("R1").reasons().get(0)).startsWith(found + ".");
         assertThat(d.on("R2").reasons().get(0)).contains(found + ", in R1 that opens into this one.");

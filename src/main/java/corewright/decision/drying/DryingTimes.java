@@ -95,9 +95,9 @@ public final class DryingTimes {
                     : "It is not known how this core takes water: no time is told. Prove it by a sample.";
             return new DryingTime(region.face(), region.id(), way, Double.NaN, gate, null, note);
         }
-        double halfMm = way == Way.CUT_EDGES ? Math.max(1, inscribedMm(region.likely())) : 0; // takes longer than a draw
-        List<Case> cases =
-                Draw.all().stream().map(d -> drawn(d, way, halfMm)).toList();
+        double halfMm =
+                way == Way.CUT_EDGES ? Math.max(1, inscribedMm(region.likely())) : 0; // takes longer than a draw
+        List<Case> cases = Draw.all().stream().map(d -> drawn(d, way, halfMm)).toList();
         Optional<Progress> progress = Progress.of(survey, region);
         double fromPercent =
                 samples.isEmpty() ? Math.sqrt(drying.startLowPercent() * drying.startHighPercent()) : mean(samples);

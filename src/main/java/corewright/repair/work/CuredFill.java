@@ -85,8 +85,8 @@ public record CuredFill(
             spaces.stream()
                     .filter(s -> Double.isFinite(s.distanceMm(tap)))
                     .min(Comparator.comparingDouble(s -> s.distanceMm(tap)))
-                    .ifPresent(s ->
-                            taps.computeIfAbsent(s, k -> new ArrayList<>()).add(tap));
+                    .ifPresent(
+                            s -> taps.computeIfAbsent(s, k -> new ArrayList<>()).add(tap));
         }
         TapScale scale = TapScale.afterCure(survey);
         List<CuredFill> fills = new ArrayList<>();

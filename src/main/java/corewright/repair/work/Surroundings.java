@@ -45,8 +45,7 @@ final class Surroundings {
     /** How far a tap is from the space; infinite where it tells nothing of it. */
     double distanceMm(Tap tap) {
         Point at = FACTORY.createPoint(tap.spot().coordinate());
-        boolean tells = tap.spot().face().equals(space.face())
-                && (space.area().covers(at) || around.covers(at));
+        boolean tells = tap.spot().face().equals(space.face()) && (space.area().covers(at) || around.covers(at));
         return tells ? space.area().distance(at) : Double.POSITIVE_INFINITY;
     }
 

@@ -27,8 +27,9 @@ import java.util.stream.Stream;
 /** What is next in a region whose filling has begun: holes done and open, the cups for the rest, and what the log means. */
 final class NextCard {
     /** What is left is less than with wider grids: docs/performance.md. */
-    private static final String AFTER_CURE = Prose.bold("Once it is hard, tap the whole fill every 40 mm, and two rows past its edge.")
-            + " Enter the taps as cured_taps and run again: hollow places get second shots.";
+    private static final String AFTER_CURE =
+            Prose.bold("Once it is hard, tap the whole fill every 40 mm, and two rows past its edge.")
+                    + " Enter the taps as cured_taps and run again: hollow places get second shots.";
 
     private static final double LEFT_WIDTH = 118;
     private static final double RIGHT_LEFT = 140;

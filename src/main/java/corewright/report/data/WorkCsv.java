@@ -34,7 +34,8 @@ public final class WorkCsv {
 
     /** What is left of every region that was begun, mixed grams, without waste but for the next cup; its cavity by readings and log. */
     public static CsvTable left(Assessment assessment) {
-        CsvTable table = new CsvTable("region,factor,factor_p10,factor_p90,left_g,left_p90_g,next_cup_g,cavity_p10_l,cavity_p50_l,cavity_p90_l");
+        CsvTable table = new CsvTable(
+                "region,factor,factor_p10,factor_p90,left_g,left_p90_g,next_cup_g,cavity_p10_l,cavity_p50_l,cavity_p90_l");
         for (WorkProgress work : assessment.work().progress()) {
             WorkLog log = work.log();
             Quantiles cavityL = Conversions.litres(work.cavityMm3());
@@ -65,7 +66,7 @@ public final class WorkCsv {
                         work.region(),
                         Numbers.rounded(r.spot().xMm(), 1),
                         Numbers.rounded(r.spot().yMm(), 1),
-                        Numbers.rounded((r.afterS() + work.startS()) / Conversions.SECONDS_PER_MINUTE, 2),
+                        Numbers.rounded(r.afterS() / Conversions.SECONDS_PER_MINUTE, 2),
                         reading(r),
                         word(place.verdict()),
                         place.expected() ? "yes" : "no",

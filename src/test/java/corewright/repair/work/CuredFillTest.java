@@ -196,7 +196,9 @@ class CuredFillTest {
         assertThat(findings(taps))
                 .extracting(Finding::message)
                 .contains("Tapped after cure over nothing that the plan fills: P5.");
-        assertThat(findings(List.of(past.get(1)))).extracting(Finding::message).anyMatch(m -> m.contains("beyond the mapped edge of R1"));
+        assertThat(findings(List.of(past.get(1))))
+                .extracting(Finding::message)
+                .anyMatch(m -> m.contains("beyond the mapped edge of R1"));
     }
 
     @Test
