@@ -41,6 +41,31 @@ public record Surfaces(
         return pWet.cellAt(xMm, yMm);
     }
 
+    /**
+     * How much more often the skin is loose over wet core than over dry: {@code P(loose | wet) / P(loose | dry)} by both maps, 1 where
+     * nothing is loose. Both shares are drawn to that of the whole face as by one patch, so that little of either says little.
+     */
+    public double looseIfWetOverDry(double patchMm2) {
+        double all = 0;
+        double wet = 0;
+        double loose = 0;
+        double both = 0;
+        for (int i = 0; i < pWet.size(); i++) {
+            if (!Double.isNaN(pWet.at(i)) && !Double.isNaN(pLoose.at(i))) {
+                all++;
+                wet += pWet.at(i);
+                loose += pLoose.at(i);
+                both += pWet.at(i) * pLoose.at(i);
+            }
+        }
+        if (loose == 0) {
+            return 1;
+        }
+        double patch = patchMm2 / (pWet.cell() * pWet.cell());
+        double drawn = patch * loose / all;
+        return (both + drawn) / (wet + patch) * (all - wet + patch) / (loose - both + drawn);
+    }
+
     private static double mean(Raster raster, Polygon area) {
         double sum = 0;
         int n = 0;

@@ -70,7 +70,7 @@ final class WhatWouldChange {
         Facts facts = Methods.facts(survey, face, region, options, drying);
         if (decision.firstStep() != null) {
             Spot spot = fired(decision, "proven dry in a part") ? facts.beyondSpot() : facts.pilotSpot();
-            double wet = facts.proven() ? at(face, spot) : new LooseAndWet(face.surfaces()).wet(at(face, spot));
+            double wet = facts.proven() ? at(face, spot) : underLoose(face, spot);
             hole(decision, Method.RECORE, "wet", spot, wet, facts);
             if (!fired(decision, "not dry") && facts.wouldBeProven(spot)) {
                 hole(decision, Method.INJECT, "dry", spot, 1 - wet, facts);
@@ -99,6 +99,16 @@ final class WhatWouldChange {
 
     private static double at(FaceDamage face, Spot spot) {
         return face.surfaces().pWetAt(spot.xMm(), spot.yMm());
+    }
+
+    /**
+     * Of wet core under a loose skin. The map of water does not ask whether the skin is loose; where the two go together it says
+     * too little, and Bayes' rule multiplies the odds.
+     */
+    private static double underLoose(FaceDamage face, Spot spot) {
+        double ratio = face.surfaces().looseIfWetOverDry(Math.PI * RANGE_MM * RANGE_MM);
+        double wet = at(face, spot);
+        return wet * ratio / (wet * ratio + 1 - wet);
     }
 
     private void hole(RegionDecision d, Method becomes, String found, Spot spot, double chance, Facts facts) {

@@ -44,7 +44,12 @@ public final class FillCheck {
      * @param expected the simulation says that the mix is there
      * @param surprise arrived where it was not expected, or not where it was
      */
-    public record Place(SurfaceTemperature reading, Verdict verdict, boolean expected, boolean surprise) {}
+    public record Place(SurfaceTemperature reading, Verdict verdict, boolean expected, boolean surprise) {
+        /** The same of the reading as it was written. */
+        Place of(SurfaceTemperature written) {
+            return new Place(written, verdict, expected, surprise);
+        }
+    }
 
     /**
      * Judges the readings of one region's face.

@@ -4,7 +4,6 @@ import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
 import corewright.damage.Region;
-import corewright.repair.plan.Batch;
 import corewright.repair.plan.InjectionPlan;
 import corewright.survey.About;
 import corewright.survey.Finding;
@@ -27,13 +26,12 @@ import org.locationtech.jts.geom.GeometryFactory;
 /**
  * How far the injection of one region has come, by the work log and the warmth of the skin.
  *
- * @param startS when its first cup was mixed, on the clock of the log; by the plan where nothing is logged
  * @param cavityMm3 the space by the readings and the log together
  * @param nextCupG mixed grams of the next cup, 0 where nothing is left to fill
  * @param warmth readings over the region, and those beside it where mix was found
  */
 public record WorkProgress(
-        String region, WorkLog log, Quantiles cavityMm3, double startS, double nextCupG, List<FillCheck.Place> warmth) {
+        String region, WorkLog log, Quantiles cavityMm3, double nextCupG, List<FillCheck.Place> warmth) {
     /** Readings so near in time are compared. Practice. */
     private static final double SAME_TIME_S = 900;
 
@@ -64,22 +62,18 @@ public record WorkProgress(
         Drilling drilling = survey.settings().drilling();
         Map<String, Double> planned = WorkLog.planned(plan, drilling.wasteFraction());
         WorkLog log = WorkLog.of(planned, plan.cavityMm3(), survey.log());
-        double startS = survey.log().stream()
-                .filter(e -> planned.containsKey(e.hole()))
-                .mapToDouble(e -> Math.max(0, e.afterS() - drilling.mixingS()))
-                .min()
-                .orElseGet(() ->
-                        plan.batches().stream().mapToDouble(Batch::mixAtS).min().orElse(0));
+        FillClock clock = new FillClock(survey, plan);
         List<FillCheck.Place> warmth = new ArrayList<>();
         for (SurfaceTemperature reading : readings) {
             FaceDamage face = damage.face(reading.spot().face());
-            warmth.addAll(FillCheck.of(
-                    List.of(since(reading, startS)),
-                    plan.fill(),
-                    face.surfaces().voidDepthMm(),
-                    soundC(reading, survey, damage),
-                    survey.settings().resin(plan.resin()),
-                    survey.settings().climate().temperatureC()));
+            FillCheck.of(
+                            List.of(since(reading, clock.startS(reading))),
+                            plan.fill(),
+                            face.surfaces().voidDepthMm(),
+                            soundC(reading, survey, damage),
+                            survey.settings().resin(plan.resin()),
+                            survey.settings().climate().temperatureC())
+                    .forEach(p -> warmth.add(p.of(reading)));
         }
         warmth.removeIf(
                 p -> distance(damage, plan, point(p.reading().spot())) > 0 && p.verdict() != FillCheck.Verdict.ARRIVED);
@@ -87,10 +81,10 @@ public record WorkProgress(
         Quantiles cavityMm3 = log.holes().isEmpty()
                 ? plan.cavityMm3()
                 : log.cavity().times(plan.cavityMm3().p50());
-        return new WorkProgress(plan.region(), log, cavityMm3, startS, cupG, warmth);
+        return new WorkProgress(plan.region(), log, cavityMm3, cupG, warmth);
     }
 
-    /** The fill's clock begins with the region's first cup. */
+    /** On the clock of the simulated fill. */
     private static SurfaceTemperature since(SurfaceTemperature r, double startS) {
         return new SurfaceTemperature(r.origin(), r.id(), r.spot(), r.afterS() - startS, r.valueC(), r.warm());
     }

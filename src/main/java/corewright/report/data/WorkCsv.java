@@ -66,7 +66,7 @@ public final class WorkCsv {
                         work.region(),
                         Numbers.rounded(r.spot().xMm(), 1),
                         Numbers.rounded(r.spot().yMm(), 1),
-                        Numbers.rounded((r.afterS() + work.startS()) / Conversions.SECONDS_PER_MINUTE, 2),
+                        Numbers.rounded(r.afterS() / Conversions.SECONDS_PER_MINUTE, 2),
                         reading(r),
                         word(place.verdict()),
                         place.expected() ? "yes" : "no",

@@ -61,8 +61,6 @@ class WorkProgressTest {
         assertThat(progress.log().leftG()).isBetween(left * 1.02, left * 1.1);
         assertThat(progress.nextCupG())
                 .isCloseTo(progress.log().leftG() / (1 - waste), Percentage.withPercentage(1e-9));
-        assertThat(progress.startS())
-                .isEqualTo(120 - deck.survey().settings().drilling().mixingS());
     }
 
     @Test
@@ -108,8 +106,25 @@ class WorkProgressTest {
                 .extracting(f -> f.about().id())
                 .contains("T2", "T3")
                 .doesNotContain("T1");
-        assertThat(place(warmth, "T1").reading().afterS())
-                .isCloseTo(atS - progress(survey).startS(), within(1e-9));
+    }
+
+    /** Filled again on the second day, read 20 minutes after that: cold is no mix. Two hours after the first day's mix it said nothing. */
+    @Test
+    void aPlaceIsAsOldAsTheLastMixOfItsHole() {
+        Hole hole = holes.get(0);
+        double dayS = 24 * 3600;
+        double coldC = deck.survey().settings().climate().temperatureC();
+        List<WorkEntry> log = List.of(
+                new WorkEntry(line(2), hole.id(), 120, 5, null), new WorkEntry(line(3), hole.id(), dayS, 20, null));
+        Survey worked = Part.LOG.with(deck.survey(), log);
+        List<SurfaceTemperature> felt = List.of(
+                temperature("T1", hole.spot().xMm(), hole.spot().yMm(), 120 + 7200, coldC),
+                temperature("T2", hole.spot().xMm(), hole.spot().yMm(), dayS + 1200, coldC));
+        List<FillCheck.Place> warmth =
+                progress(Part.TEMPERATURES.with(worked, felt)).warmth();
+        assertThat(place(warmth, "T1").verdict()).isEqualTo(FillCheck.Verdict.OUT_OF_TIME);
+        assertThat(place(warmth, "T2").verdict()).isEqualTo(FillCheck.Verdict.NOT_ARRIVED);
+        assertThat(place(warmth, "T2").reading()).isEqualTo(felt.get(1));
     }
 
     private WorkProgress progress(Survey survey) {
