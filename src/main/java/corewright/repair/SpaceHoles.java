@@ -47,8 +47,7 @@ final class SpaceHoles {
             int i = Arrays.binarySearch(pattern.cells, nozzle.getKey());
             double reachMm = pattern.holeReachMm[nozzle.getKey()];
             holes.add(hole(
-                    new Drilled(
-                            Hole.Kind.NOZZLE, "-N" + (holes.size() + 1), nozzle.getValue(), gapMm(nozzle.getKey())),
+                    new Drilled(Hole.Kind.NOZZLE, "-N" + (holes.size() + 1), nozzle.getValue(), gapMm(nozzle.getKey())),
                     holes.size() + 1,
                     centres.get(i),
                     reachMm,
@@ -84,7 +83,8 @@ final class SpaceHoles {
 
     private Hole hole(Drilled what, int order, Coordinate at, double reachMm, double servedMm3) {
         Drilling drilling = task.settings().drilling();
-        Spot spot = new Spot(task.space().face(), Math.rint(at.x), Math.rint(at.y)); // a person measures whole millimetres
+        Spot spot =
+                new Spot(task.space().face(), Math.rint(at.x), Math.rint(at.y)); // a person measures whole millimetres
         double depthMm = Cavity.depthAt(task.voidDepthMm(), spot.xMm(), spot.yMm());
         double stopMm =
                 what.nozzle != null ? 0 : DepthStop.mm(task.laminateAt(spot), depthMm, drilling.depthMarginMm());
@@ -112,10 +112,12 @@ final class SpaceHoles {
                 least.merge(task.laminateAt(hole.spot()), hole.depthStopMm(), Math::min);
             }
         }
-        Map<Laminate, Double> settings = DepthStop.collarsMm(
-                least, task.settings().drilling().depthMarginMm());
+        Map<Laminate, Double> settings =
+                DepthStop.collarsMm(least, task.settings().drilling().depthMarginMm());
         return holes.stream()
-                .map(h -> h.drilled() ? h.stoppedAt(settings.getOrDefault(task.laminateAt(h.spot()), h.depthStopMm())) : h)
+                .map(h -> h.drilled()
+                        ? h.stoppedAt(settings.getOrDefault(task.laminateAt(h.spot()), h.depthStopMm()))
+                        : h)
                 .toList();
     }
 }

@@ -38,8 +38,8 @@ final class DayFaults {
         SplittableRandom random = new SplittableRandom(7000 + seed);
         Settings d = Settings.defaults();
         double[] pressures = {10, 40, 100};
-        Drilling drilling = new Drilling(
-                6.4, 12.5, 1.5, pressures[random.nextInt(3)], 3, 0.5, 150, 0.15, 60, 200, 300, 6, 5);
+        Drilling drilling =
+                new Drilling(6.4, 12.5, 1.5, pressures[random.nextInt(3)], 3, 0.5, 150, 0.15, 60, 200, 300, 6, 5);
         double temperatureC = 10 + 20 * random.nextDouble();
         List<Resin> resins = new ArrayList<>();
         for (Resin r : d.resins()) { // work times from 3 minutes up
@@ -93,9 +93,7 @@ final class DayFaults {
     static List<String> of(Deck deck) {
         Survey survey = deck.survey();
         List<InjectionPlan> plans = Day.oneAfterAnother(
-                RepairPlanner.plan(survey, deck.damage(), new Memory()).injections(),
-                deck.damage(),
-                survey.settings());
+                RepairPlanner.plan(survey, deck.damage(), new Memory()).injections(), deck.damage(), survey.settings());
         List<String> faults = new ArrayList<>();
         List<Bar> bars = Schedule.of(survey, plans).bars();
         twoAtOnce(bars, faults);
@@ -127,8 +125,7 @@ final class DayFaults {
     }
 
     /** All within the work time, each hole as long as the gap needs. */
-    private static void pouring(
-            Survey survey, InjectionPlan plan, Batch batch, List<Bar> own, List<String> faults) {
+    private static void pouring(Survey survey, InjectionPlan plan, Batch batch, List<Bar> own, List<String> faults) {
         Drilling drilling = survey.settings().drilling();
         Resin resin = survey.settings().resin(plan.resin());
         Pour pour = new Pour(resin, drilling, survey.settings().climate().temperatureC());
@@ -137,11 +134,13 @@ final class DayFaults {
                 .toList();
         double served = holes.stream().mapToDouble(Hole::servedMm3).sum();
         for (Hole hole : holes) {
-            double netG = (batch.partAG() + batch.partBG()) * (1 - drilling.wasteFraction()) * hole.servedMm3() / served;
+            double netG =
+                    (batch.partAG() + batch.partBG()) * (1 - drilling.wasteFraction()) * hole.servedMm3() / served;
             List<Bar> into = own.stream()
                     .filter(b -> b.what() == What.INJECT && b.hole().equals(hole.id()))
                     .toList();
-            double lastsS = into.stream().mapToDouble(b -> b.endS() - b.startS()).sum();
+            double lastsS =
+                    into.stream().mapToDouble(b -> b.endS() - b.startS()).sum();
             double endS = into.stream().mapToDouble(Bar::endS).max().orElse(0);
             if (endS > batch.workUntilS() + 1e-6) {
                 faults.add(hole.id() + " is poured after the work time");

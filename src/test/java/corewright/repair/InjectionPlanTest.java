@@ -131,7 +131,8 @@ class InjectionPlanTest {
                 .isLessThan(Mix.of(plan.cavityMm3().p50(), resin, 0.15).netG() + 0.5);
         cupsAddUpToTheMostLikelySpace(plan, resin, deck.survey().settings());
         eachHoleTakesItsGrams(plan, resin, netG);
-        assertThat(plan.fill().emptyShare()).isLessThan(0.08); // 0.064 at most when written: small pockets of a small cavity
+        assertThat(plan.fill().emptyShare())
+                .isLessThan(0.08); // 0.064 at most when written: small pockets of a small cavity
     }
 
     /** Of foam and, the last, of thin epoxy; small, as the size of a cavity changes nothing about it. */
@@ -407,8 +408,8 @@ class InjectionPlanTest {
                         2,
                         0.9);
         Region region = deck.damage().regions().get(0);
-        RecorePlan plan = RecorePlanner.plan(RecorePlanner.Task.of(
-                deck.survey(), deck.damage().faces().get(0), region));
+        RecorePlan plan = RecorePlanner.plan(
+                RecorePlanner.Task.of(deck.survey(), deck.damage().faces().get(0), region));
         assertThat(plan.cut().isValid()).isTrue();
         assertThat(deck.face().outline().buffer(1e-3).covers(plan.cut())).isTrue();
         assertThat(plan.cut().intersection(region.likely()).getArea()

@@ -57,7 +57,10 @@ class NozzleTest {
     @Test
     void theDeepestPlaceIsFilledFirst() {
         Polygon longer = rectangle(1000, 0, 1900, 120);
-        Deck deck = access(1000, 60).with(nozzle(890, 7, 6)).feeler(1000, 60, 1890, 60).region(Condition.VOID, longer, 8, 0.1);
+        Deck deck = access(1000, 60)
+                .with(nozzle(890, 7, 6))
+                .feeler(1000, 60, 1890, 60)
+                .region(Condition.VOID, longer, 8, 0.1);
         assertThat(pushed(plan(deck)))
                 .hasSizeGreaterThanOrEqualTo(2)
                 .isSortedAccordingTo((a, b) -> Double.compare(b, a));
@@ -102,8 +105,7 @@ class NozzleTest {
     @Test
     void theNozzleDoesNotGoThroughADivider() {
         Deck deck = deck(DECK)
-                .with(new Feature.Access(
-                        new Origin("plan.csv", 9), "edge", wkt("LINESTRING(1000 40, 1000 80)")))
+                .with(new Feature.Access(new Origin("plan.csv", 9), "edge", wkt("LINESTRING(1000 40, 1000 80)")))
                 .with(new Feature.Divider(
                         new Origin("plan.csv", 2), "rib", (LineString) wkt("LINESTRING(1150 0, 1150 110)")))
                 .region(Condition.VOID, LONG, 8, 0.1);

@@ -100,9 +100,9 @@ public final class HolePlacing {
         for (int c : cavity.cells) {
             reachMm[c] = law.fromNozzle(gapNear(cavity, c)).mm();
         }
-        return new NozzleTips(cavity, law.drilling(), task.rods(), at -> task.laminateAt(
-                                new Spot(space.face(), at.x, at.y))
-                        .outerSkinMm())
+        return new NozzleTips(
+                        cavity, law.drilling(), task.rods(), at -> task.laminateAt(new Spot(space.face(), at.x, at.y))
+                                .outerSkinMm())
                 .chosen(task.face(), pattern.travel(), reachMm, filled).stream()
                         .filter(t -> !locked.spots().containsKey(t.cell()))
                         .toList();

@@ -151,7 +151,8 @@ public final class Cautions {
         if (sealed <= 0) {
             cautions.add(
                     switch (holding) {
-                        case DECK -> "The tool's pressure lifts a loose skin: watch the straightedge while you fill, and weigh it down when all holes"
+                        case DECK ->
+                            "The tool's pressure lifts a loose skin: watch the straightedge while you fill, and weigh it down when all holes"
                                     + " there are plugged.";
                         case WALL ->
                             "Screw or strut a plate over the skin before filling, the holes left free: the tool's pressure pushes"

@@ -46,7 +46,8 @@ public record Hole(
 
     /** The same with other grams in a small and in a large cavity. */
     public Hole with(Range other) {
-        return new Hole(id, region, kind, order, spot, diameterMm, depthStopMm, reachMm, servedMm3, nozzle, other, gapMm);
+        return new Hole(
+                id, region, kind, order, spot, diameterMm, depthStopMm, reachMm, servedMm3, nozzle, other, gapMm);
     }
 
     /** The same drilled to another depth. */

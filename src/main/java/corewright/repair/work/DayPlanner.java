@@ -129,9 +129,7 @@ final class DayPlanner {
     }
 
     private static List<Hole> holes(InjectionPlan plan, Batch batch) {
-        return plan.holes().stream()
-                .filter(h -> batch.holes().contains(h.id()))
-                .toList();
+        return plan.holes().stream().filter(h -> batch.holes().contains(h.id())).toList();
     }
 
     private void mix(InjectionPlan plan, Batch batch) {
@@ -233,8 +231,7 @@ final class DayPlanner {
             return;
         }
         String region = plan.region();
-        double hardS =
-                plan.batches().stream().mapToDouble(Batch::hardAtS).max().orElse(0);
+        double hardS = plan.batches().stream().mapToDouble(Batch::hardAtS).max().orElse(0);
         if (survey.face(plan.holes().get(0).spot().face()).posture() == Posture.DECK) {
             plan.batches()
                     .forEach(b -> bars.add(new Bar(

@@ -73,8 +73,7 @@ public record Schedule(List<Bar> bars) {
             bars.add(new Bar(region, cup.mixAtS(), pouredS, mixes, cup.number(), "", What.MIX));
             bars.add(new Bar(region, pouredS, cup.workUntilS(), 1, cup.number(), "", What.INJECT));
             if (resin.expansion() > 1) {
-                double factor =
-                        resin.timeFactor(survey.settings().climate().temperatureC());
+                double factor = resin.timeFactor(survey.settings().climate().temperatureC());
                 double endS = cup.mixAtS() + factor * resin.riseEndS();
                 bars.add(new Bar(region, cup.firstRiseS(), endS, 0, cup.number(), "", What.RISE));
             }

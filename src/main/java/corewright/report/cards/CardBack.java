@@ -60,8 +60,7 @@ final class CardBack {
         this.card = card;
         this.cups = cups;
         bars = Schedule.of(
-                        card.assessment().survey(),
-                        card.assessment().decision().injections())
+                        card.assessment().survey(), card.assessment().decision().injections())
                 .of(card.plan().region())
                 .bars();
         dayHeight = CardBars.height(cups, bars, MOST_DAY);

@@ -1,11 +1,11 @@
 package corewright.report.cards;
 
 import corewright.drawing.kit.Box;
+import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
-import corewright.drawing.kit.Figures;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.Closing;
 import corewright.repair.work.Schedule.Bar;
@@ -54,7 +54,8 @@ final class CardDay {
                 .orElse(0);
         lines.add(line(hardS, card.plan().batches().size() > 1 ? "the last cup is hard" : "hard"));
         for (Bar bar : bars) {
-            if (bar.what() == What.HOLD && (bar.batch() == 0 || cups.stream().anyMatch(c -> c.number() == bar.batch()))) {
+            if (bar.what() == What.HOLD
+                    && (bar.batch() == 0 || cups.stream().anyMatch(c -> c.number() == bar.batch()))) {
                 lines.add(line(bar.startS(), held(bar)));
             } else if (bar.what() == What.LOAD) {
                 lines.add(line(bar.startS(), card.holding().cured() + closing()));

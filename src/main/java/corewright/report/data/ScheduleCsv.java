@@ -32,12 +32,10 @@ public final class ScheduleCsv {
         Map<String, Holding> holding = new LinkedHashMap<>();
         for (InjectionPlan plan : plans) {
             String face = plan.holes().get(0).spot().face();
-            holding.putIfAbsent(
-                    plan.region(), Holding.of(survey.face(face).posture()));
+            holding.putIfAbsent(plan.region(), Holding.of(survey.face(face).posture()));
         }
-        holding.forEach((region, held) -> schedules.stream()
-                .flatMap(s -> s.of(region).bars().stream())
-                .forEach(bar -> add(table, bar, held)));
+        holding.forEach((region, held) ->
+                schedules.stream().flatMap(s -> s.of(region).bars().stream()).forEach(bar -> add(table, bar, held)));
         return table;
     }
 
