@@ -30,7 +30,6 @@ import corewright.repair.plan.Restraint;
 import corewright.repair.plan.SpaceTask;
 import corewright.survey.Laminate;
 import corewright.survey.Spot;
-import corewright.survey.settings.Drilling;
 import corewright.survey.settings.Resin;
 import corewright.survey.settings.Settings;
 import java.util.ArrayList;
@@ -125,7 +124,6 @@ final class InjectionPlanner {
                 Vents.cells(pattern.cavity, pattern.places, cells, pattern.field, Slope.of(task.face()), reach.mm());
         SpaceHoles made = new SpaceHoles(task, pattern);
         List<Hole> injections = made.injections(firstVents, reach, cavityMm3.p50());
-        Drilling drilling = settings.drilling();
         double waste = settings.drilling().wasteFraction();
         Pouring start =
                 Pouring.of(id, injections, Mix.of(cavityMm3.p50(), resin, waste).netG(), resin, settings);

@@ -324,15 +324,16 @@ public final class FillPlanning {
     private boolean vent(EnclosedAir.Pocket pocket, Cavity cavity, FillState state, FillState.Vents vents) {
         Coordinate at = cavity.centre(pocket.cell());
         double share = pocket.mm3() / cavity.mm3();
-        // as far off as the pocket is wide: its middle may lie under a fitting
-        double widthMm = Math.sqrt(pocket.mm3() / (Math.PI * cavity.gapMm[pocket.cell()]));
-        double withinMm = Math.max(2 * cavity.cell, widthMm);
-        int cell = place(at, withinMm, APART_MM, state, vents.cells());
+        int cell = place(at, 2 * cavity.cell, APART_MM, state, vents.cells());
         if (cell < 0 && share >= PAYS_SHARE) {
-            cell = place(at, withinMm, NEAR_MM, state, vents.cells());
+            cell = place(at, 2 * cavity.cell, NEAR_MM, state, vents.cells());
             if (cell >= 0) {
                 vents.near().put(cell, share);
             }
+        }
+        if (cell < 0) { // its middle may lie under a fitting
+            double widthMm = Math.sqrt(pocket.mm3() / (Math.PI * cavity.gapMm[pocket.cell()]));
+            cell = place(at, widthMm, APART_MM, state, vents.cells());
         }
         if (cell >= 0) {
             vents.cells().add(cell);

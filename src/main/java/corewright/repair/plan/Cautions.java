@@ -152,8 +152,8 @@ public final class Cautions {
             cautions.add(
                     switch (holding) {
                         case DECK ->
-                            "The tool's pressure lifts a loose skin: watch the straightedge while you fill, and weigh it down when all holes"
-                                    + " there are plugged.";
+                            "Weigh the skin down when all holes there are plugged; while you fill, watch the straightedge: the"
+                                    + " tool's pressure lifts a loose skin.";
                         case WALL ->
                             "Screw or strut a plate over the skin before filling, the holes left free: the tool's pressure pushes"
                                     + " a loose skin off.";

@@ -96,7 +96,7 @@ final class DayPlanner {
         return resin(plan).timeFactor(temperatureC);
     }
 
-    private static List<Vent> vents(InjectionPlan plan) {
+    private List<Vent> vents(InjectionPlan plan) {
         double zeroS = plan.batches().stream().mapToDouble(Batch::mixAtS).min().orElse(0);
         List<Vent> vents = new ArrayList<>();
         for (Hole hole : plan.holes()) {
@@ -112,14 +112,20 @@ final class DayPlanner {
         return vents;
     }
 
-    /** The cup whose hole is nearest to a vent, of those that are mixed before mix is due there. */
-    private static int cup(InjectionPlan plan, Hole vent, double dueS) {
+    /** The cup whose hole is nearest to a vent, of those that still flow or rise when mix is due there, else the last one before. */
+    private int cup(InjectionPlan plan, Hole vent, double dueS) {
         int best = plan.batches().get(0).number();
         double least = Double.POSITIVE_INFINITY;
+        Resin resin = resin(plan);
+        double movesS = factor(plan) * (resin.expansion() > 1 ? resin.riseEndS() : resin.workS());
         for (Batch batch : plan.batches()) {
+            boolean moves = batch.mixAtS() <= dueS && dueS <= batch.mixAtS() + movesS;
+            if (batch.mixAtS() <= dueS && Double.isInfinite(least)) {
+                best = batch.number();
+            }
             for (Hole hole : holes(plan, batch)) {
                 double mm = hole.spot().coordinate().distance(vent.spot().coordinate());
-                if (batch.mixAtS() <= dueS && mm < least) {
+                if (moves && mm < least) {
                     least = mm;
                     best = batch.number();
                 }

@@ -9,6 +9,7 @@ import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
 import corewright.repair.plan.Batch;
+import corewright.repair.plan.Closing;
 import corewright.repair.work.Schedule;
 import corewright.repair.work.Schedule.Bar;
 import corewright.report.data.CupFigures;
@@ -214,13 +215,26 @@ final class CardBack {
     private void holding(Paper paper, double top, String desk) {
         double y = CardSheet.heading(paper, card.holding().head(), RIGHT_LEFT, top, RIGHT_WIDTH) + 0.3;
         String words = card.measure()
-                .say(String.join(" ", CardCautions.of(card.plan().cautions()).holding()));
+                .say(String.join(" ", CardCautions.of(card.plan().cautions()).holding()) + closing());
         String sum = card.measure()
                 .say(Prose.bold("The grams.") + " "
                         + String.join(" ", card.plan().arithmetic()) + desk);
         double foot = CardSheet.BODY_END - CardSheet.BOX - SUM - SMALL.height(sum, RIGHT_WIDTH);
         fitting(words, RIGHT_WIDTH, foot - y - GAP).paint(paper, words, RIGHT_LEFT, y, RIGHT_WIDTH, Anchor.LEFT);
         SMALL.paint(paper, sum, RIGHT_LEFT, foot, RIGHT_WIDTH, Anchor.LEFT);
+    }
+
+    /** Filled and faired when all has cured. */
+    private String closing() {
+        Closing closing = Closing.of(card.plan().holes());
+        if (closing.holes() == 0) {
+            return "";
+        }
+        String all = closing.holes() == 1 ? "the hole" : "all " + closing.holes() + " holes";
+        return " " + Prose.bold("When cured") + " tap, then close " + all + ": dish, fill flush ("
+                + Figures.atMost(closing.fillerG(), 1) + " g of filler), sand, touch up; "
+                + Figures.atMost(60 * closing.hoursLow(), 0) + " to " + Figures.atMost(60 * closing.hoursHigh(), 0)
+                + " minutes.";
     }
 
     private void boxes(Paper paper) {
@@ -231,8 +245,8 @@ final class CardBack {
         double heldG = card.plan().outlook().heldLikelyG();
         double moreG = card.plan().outlook().heldBackG() - heldG;
         String sum = "All cups " + mixed + " g, of it " + card.grams().total() + " g for the holes."
-                + (heldG > 0 ? " Held back: " + Figures.atMost(heldG, 0) + " g." : "")
-                + (moreG > 0 ? " At hand for a large space: " + Figures.atMost(moreG, 0) + " g." : "");
+                + (heldG > 0 ? " Held back " + Figures.atMost(heldG, 0) + " g," : "")
+                + (moreG > 0 ? (heldG > 0 ? " if large " : " If large ") + Figures.atMost(moreG, 0) + " g more." : "");
         paper.text(sum, RIGHT_LEFT, top - 2.2, CardSheet.WORD, Anchor.LEFT);
         double x = RIGHT_LEFT;
         double base = CardSheet.level(CardSheet.WORD, top, CardSheet.BOX);

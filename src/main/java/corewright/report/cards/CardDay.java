@@ -7,7 +7,6 @@ import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
 import corewright.repair.plan.Batch;
-import corewright.repair.plan.Closing;
 import corewright.repair.work.Schedule.Bar;
 import corewright.repair.work.Schedule.What;
 import java.util.ArrayList;
@@ -58,7 +57,7 @@ final class CardDay {
                     && (bar.batch() == 0 || cups.stream().anyMatch(c -> c.number() == bar.batch()))) {
                 lines.add(line(bar.startS(), held(bar)));
             } else if (bar.what() == What.LOAD) {
-                lines.add(line(bar.startS(), card.holding().cured() + closing()));
+                lines.add(line(bar.startS(), card.holding().cured()));
             }
         }
         double heldS = bars.stream()
@@ -71,18 +70,6 @@ final class CardDay {
         return lines;
     }
 
-    /** Filled and faired when all has cured. */
-    private String closing() {
-        Closing closing = Closing.of(card.plan().holes());
-        if (closing.holes() == 0) {
-            return "";
-        }
-        String all = closing.holes() == 1 ? "the hole" : "all " + closing.holes() + " holes";
-        return "; tap, then close " + all + ": dish, fill flush (" + Figures.atMost(closing.fillerG(), 1)
-                + " g of filler), sand, touch up; " + CardClock.said(3600 * closing.hoursLow()) + " to "
-                + CardClock.said(3600 * closing.hoursHigh());
-    }
-
     /** Weights lie where all is plugged; a plate is there before. */
     private String held(Bar bar) {
         String thing = card.holding().thing();
@@ -90,7 +77,7 @@ final class CardDay {
             return thing + " on, holes left free";
         }
         boolean one = card.plan().batches().size() == 1;
-        return thing + " on" + (one ? "" : " round cup " + cup(bar.batch()) + "’s holes") + ": all plugged there";
+        return thing + " on" + (one ? "" : " round cup " + cup(bar.batch()) + "’s holes") + ", all plugged";
     }
 
     private String cup(int batch) {
