@@ -76,7 +76,11 @@ public final class Decider {
                 new ArrayList<>(choices.stream().map(Choices.Row::option).toList());
         deck.addAll(WholeDeck.leastCost(survey, damage, all, known));
         all.addAll(deck);
-        return new Weighing(known.drying(), all, WhatWouldChange.of(survey, damage, known.plans(), known.drying(), decisions), sensitivity);
+        return new Weighing(
+                known.drying(),
+                all,
+                WhatWouldChange.of(survey, damage, known.plans(), known.drying(), decisions),
+                sensitivity);
     }
 
     private static RegionDecision filledWith(RegionDecision decision, List<InjectionPlan> chosen) {

@@ -122,8 +122,9 @@ final class Doubts {
             }
         }
         Thresholds limits = survey.settings().thresholds();
-        List<String> changed = new ArrayList<>(
-                survey.judgements().rules().stream().map(r -> changed(r, limits)).toList());
+        List<String> changed = new ArrayList<>(survey.judgements().rules().stream()
+                .map(r -> changed(r, limits))
+                .toList());
         survey.unexplainedLimits()
                 .forEach(key -> changed.add(limit(key, limits) + "; the survey does not say who set it, nor why."));
         if (!changed.isEmpty()) {
@@ -139,15 +140,12 @@ final class Doubts {
     }
 
     private static String changed(RuleOverride rule, Thresholds limits) {
-        String what = rule.limit()
-                ? limit(rule.rule(), limits)
-                : "Rule \"" + rule.rule() + "\" is set aside";
+        String what = rule.limit() ? limit(rule.rule(), limits) : "Rule \"" + rule.rule() + "\" is set aside";
         return what + ", by " + Words.whoAndWhy(rule);
     }
 
     private static String limit(String key, Thresholds limits) {
-        return "Limit " + key + " is " + number(limits.of(key)) + ", by default "
-                + number(Thresholds.DEFAULT.of(key));
+        return "Limit " + key + " is " + number(limits.of(key)) + ", by default " + number(Thresholds.DEFAULT.of(key));
     }
 
     private static String number(double value) {

@@ -89,7 +89,9 @@ final class Effort {
 
     Estimate recore(Region region) {
         Costs costs = survey.settings().costs();
-        double m2 = m2(region, options.recore(region.id()).<Geometry>map(RecorePlan::cut).orElse(region.likely()));
+        double m2 = m2(
+                region,
+                options.recore(region.id()).<Geometry>map(RecorePlan::cut).orElse(region.likely()));
         return new Estimate(
                 SETUP_HOURS_LOW + costs.recoreHoursLow() * m2,
                 SETUP_HOURS_HIGH + costs.recoreHoursHigh() * m2,

@@ -49,8 +49,7 @@ public record Methods(List<RegionDecision> regions, List<DryingTime> drying) {
         return new Methods(regions, drying);
     }
 
-    static Facts facts(
-            Survey survey, FaceDamage face, Region region, RepairOptions options, List<DryingTime> drying) {
+    static Facts facts(Survey survey, FaceDamage face, Region region, RepairOptions options, List<DryingTime> drying) {
         return new Facts(
                 survey.settings().thresholds(),
                 options,

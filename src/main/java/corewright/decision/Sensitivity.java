@@ -99,7 +99,8 @@ public record Sensitivity(String panel, Outcome advised, List<Swing> swings) {
     private List<Bar> widestFirst(Function<Outcome, Optional<Double>> figure) {
         double least = NOTHING * figure.apply(advised).orElse(0.0);
         return swings.stream()
-                .flatMap(s -> figure.apply(s.atLow)
+                .flatMap(s -> figure
+                        .apply(s.atLow)
                         .flatMap(low -> figure.apply(s.atHigh).map(high -> new Bar(s.input, low, high)))
                         .stream())
                 .filter(b -> b.width() > least)

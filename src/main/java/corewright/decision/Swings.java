@@ -36,8 +36,7 @@ final class Swings {
     private final double waitingDays;
     private final Outcome advised;
 
-    private Swings(
-            Survey survey, DamageMap damage, RepairOptions plans, List<RegionDecision> decisions, Known known) {
+    private Swings(Survey survey, DamageMap damage, RepairOptions plans, List<RegionDecision> decisions, Known known) {
         this.survey = survey;
         this.damage = damage;
         this.plans = plans;
@@ -74,7 +73,8 @@ final class Swings {
         List<Swing> swings = new ArrayList<>();
         swings.add(hours());
         Quantiles m2 = damage.damagedMm2().times(1e-6);
-        swings.add(swing(Input.AREA, m2.p10(), m2.p90(), this::areaShare, Doubt.AREA)); // at one depth it takes as much more mix
+        swings.add(swing(
+                Input.AREA, m2.p10(), m2.p90(), this::areaShare, Doubt.AREA)); // at one depth it takes as much more mix
         Quantiles litres = damage.voidMm3().times(1e-6);
         if (litres.p90() > 0) {
             swings.add(swing(Input.DEPTH, litres.p10(), litres.p90(), this::depthShare, Doubt.DEPTH));
@@ -143,10 +143,10 @@ final class Swings {
         Optional<Double> ofAsBuilt = changed.isEmpty()
                 ? advised.ofAsBuilt()
                 : panel.flatMap(p -> panels.after(p, treatments(then))).map(Quantiles::p50);
-        Outcome atHigh = outcome(
-                sum(then, (r, high) -> Share.WHOLE, false), waiting(then, methods.drying()), ofAsBuilt);
-        return Optional.of(new Swing(
-                Input.GATE, limits.dryPlugPercent(), limits.wetPlugPercent(), advised, atHigh, changed));
+        Outcome atHigh =
+                outcome(sum(then, (r, high) -> Share.WHOLE, false), waiting(then, methods.drying()), ofAsBuilt);
+        return Optional.of(
+                new Swing(Input.GATE, limits.dryPlugPercent(), limits.wetPlugPercent(), advised, atHigh, changed));
     }
 
     private Share areaShare(Region region, boolean high) {

@@ -11,8 +11,7 @@ import java.util.List;
  * @param flips what would change a method
  * @param sensitivity what moves cost and stiffness most
  */
-public record Weighing(
-        List<DryingTime> drying, List<Option> options, List<Flip> flips, Sensitivity sensitivity) {
+public record Weighing(List<DryingTime> drying, List<Option> options, List<Flip> flips, Sensitivity sensitivity) {
     /** Nothing weighed. */
     public static final Weighing NONE = new Weighing(List.of(), List.of(), List.of(), Sensitivity.NONE);
 

@@ -43,8 +43,7 @@ record Outlook(double areaFactor, Kind depth, Kind water, double foamDerating, d
             case AREA -> new Outlook(end.areaFactor, Kind.MIDDLE, Kind.MIDDLE, MIDDLE.foamDerating, 1);
             case DEPTH -> new Outlook(1, end.depth, Kind.MIDDLE, MIDDLE.foamDerating, 1);
             case WATER -> new Outlook(1, Kind.MIDDLE, high ? Kind.BETTER : Kind.WORSE, MIDDLE.foamDerating, 1);
-            case FOAM ->
-                new Outlook(1, Kind.MIDDLE, Kind.MIDDLE, high ? Doubt.FOAM_HIGH : Doubt.FOAM_LOW, 1);
+            case FOAM -> new Outlook(1, Kind.MIDDLE, Kind.MIDDLE, high ? Doubt.FOAM_HIGH : Doubt.FOAM_LOW, 1);
             case EXPANSION ->
                 new Outlook(
                         1,

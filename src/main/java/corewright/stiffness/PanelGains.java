@@ -139,10 +139,8 @@ public final class PanelGains {
                     kept.known.softest().coordinate());
             double share = planned.ofAsBuilt().p50();
             Map<Doubt, Ends> ends = new ConcurrentHashMap<>();
-            Stream.of(Doubt.values())
-                    .parallel()
-                    .forEach(doubt -> sway.of(doubt)
-                            .ifPresent(r -> ends.put(doubt, new Ends(share * r.low(), share * r.high()))));
+            Stream.of(Doubt.values()).parallel().forEach(doubt -> sway.of(doubt)
+                    .ifPresent(r -> ends.put(doubt, new Ends(share * r.low(), share * r.high()))));
             return Map.copyOf(ends);
         } catch (RuntimeException e) {
             return Map.of(); // the panel's own defect is told where it is calculated as found

@@ -53,7 +53,18 @@ public record Survey(
     /** The same survey by other rules and assumptions. */
     public Survey with(Settings others) {
         return new Survey(
-                heading, faces, meters, laminates, materials, readings, others, log, photos, judgements, loads, repairPlan);
+                heading,
+                faces,
+                meters,
+                laminates,
+                materials,
+                readings,
+                others,
+                log,
+                photos,
+                judgements,
+                loads,
+                repairPlan);
     }
 
     /** The same survey with another repair plan. */
@@ -66,7 +77,8 @@ public record Survey(
     public List<String> unexplainedLimits() {
         return Thresholds.keys().stream()
                 .filter(key -> settings.thresholds().of(key) != Thresholds.DEFAULT.of(key))
-                .filter(key -> judgements.rules().stream().noneMatch(r -> r.rule().equals(key)))
+                .filter(key ->
+                        judgements.rules().stream().noneMatch(r -> r.rule().equals(key)))
                 .toList();
     }
 

@@ -12,8 +12,8 @@ import corewright.survey.Finding.Severity;
 import corewright.survey.Part;
 import corewright.survey.RuleOverride;
 import corewright.survey.Subject;
-import corewright.survey.settings.Settings;
 import corewright.survey.Survey;
+import corewright.survey.settings.Settings;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -78,9 +78,10 @@ class RulesByHandTest {
         assertThat(Assessments.decide(other, deck.damage()).findings())
                 .filteredOn(f -> f.subject() == Subject.RULE_BY_HAND)
                 .singleElement()
-                .satisfies(f -> assertThat(f.message())
-                        .isEqualTo(
-                                "Limit dry_plug_percent is 12, by default 15; the survey does not say who set it, nor why."));
+                .satisfies(
+                        f -> assertThat(f.message())
+                                .isEqualTo(
+                                        "Limit dry_plug_percent is 12, by default 15; the survey does not say who set it, nor why."));
     }
 
     /** Whatever rule is set aside of whatever case: a refusal that goes is told in four places. */

@@ -103,7 +103,9 @@ class SensitivityTest {
         assertThat(s.ofCost().get(0).input()).isEqualTo(Input.RATES);
         assertThat(s.ofCost()).extracting(Bar::input).doesNotContain(Input.GATE, Input.FOAM, Input.WATER);
         assertThat(s.ofStiffness()).isEmpty();
-        assertThat(decide(deck(rectangle(0, 0, 1600, 900)).survey(), deck(rectangle(0, 0, 1600, 900)).damage())
+        assertThat(decide(
+                                deck(rectangle(0, 0, 1600, 900)).survey(),
+                                deck(rectangle(0, 0, 1600, 900)).damage())
                         .weighing()
                         .sensitivity())
                 .isEqualTo(Sensitivity.NONE);

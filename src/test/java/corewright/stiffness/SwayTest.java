@@ -27,8 +27,7 @@ class SwayTest {
     private static final double NU = 0.3;
 
     private final Resin resin = Resin.builtIn().get(0);
-    private final FaceDamage face =
-            deck(rectangle(0, 0, A, B)).damage().faces().get(0);
+    private final FaceDamage face = deck(rectangle(0, 0, A, B)).damage().faces().get(0);
 
     /**
      * A panel whose whole core is cured foam, simply supported, a foot in the middle: Navier's double sine series of a sandwich plate, its
@@ -46,9 +45,11 @@ class SwayTest {
 
         double middle = navierMm(foam(Outlook.MIDDLE).gxzMPa());
         assertThat(ends.low())
-                .isCloseTo(middle / navierMm(foam(Outlook.only(doubt, false, face)).gxzMPa()), within(0.01));
+                .isCloseTo(
+                        middle / navierMm(foam(Outlook.only(doubt, false, face)).gxzMPa()), within(0.01));
         assertThat(ends.high())
-                .isCloseTo(middle / navierMm(foam(Outlook.only(doubt, true, face)).gxzMPa()), within(0.01));
+                .isCloseTo(
+                        middle / navierMm(foam(Outlook.only(doubt, true, face)).gxzMPa()), within(0.01));
         assertThat(Math.abs(ends.high() - ends.low())).isGreaterThan(0.05);
     }
 
@@ -83,7 +84,9 @@ class SwayTest {
         double sum = 0;
         for (int m = 1; m < 100; m += 2) {
             for (int n = 1; n < 100; n += 2) {
-                double load = 16 * 0.1 / (Math.PI * Math.PI * m * n)
+                double load = 16
+                        * 0.1
+                        / (Math.PI * Math.PI * m * n)
                         * Math.sin(m * Math.PI * 50 / A)
                         * Math.sin(n * Math.PI * 50 / B);
                 double k = Math.PI * Math.PI * (m * m / (A * A) + n * n / (B * B));

@@ -107,8 +107,7 @@ public final class DryingTimes {
                 samples.isEmpty() ? Math.sqrt(drying.startLowPercent() * drying.startHighPercent()) : mean(samples);
         List<String> notes = new ArrayList<>();
         notes.add(how(way));
-        Quantiles days = progress.map(p -> updated(cases, p, notes))
-                .orElseGet(() -> weighted(cases, even(cases), 0));
+        Quantiles days = progress.map(p -> updated(cases, p, notes)).orElseGet(() -> weighted(cases, even(cases), 0));
         if (Double.isInfinite(days.p50())) {
             notes.add(never());
         }
@@ -172,7 +171,12 @@ public final class DryingTimes {
     }
 
     private static Case drawn(
-            double time, DoubleUnaryOperator mean, DoubleUnaryOperator last, double unitDays, double start, double air) {
+            double time,
+            DoubleUnaryOperator mean,
+            DoubleUnaryOperator last,
+            double unitDays,
+            double start,
+            double air) {
         return new Case(
                 unitDays * time,
                 day -> mean.applyAsDouble(day / unitDays),
@@ -275,7 +279,8 @@ public final class DryingTimes {
             Quantiles percent = weighted(cases.stream().map(c -> c.percent(day)).toList(), weights);
             days.add(new DryingCurve.Day(day, percent.p10(), percent.p50(), percent.p90()));
         }
-        double start = weighted(cases.stream().map(Case::start).toList(), weights).p50();
+        double start =
+                weighted(cases.stream().map(Case::start).toList(), weights).p50();
         double air = weighted(cases.stream().map(Case::air).toList(), weights).p50();
         List<DryingCurve.Read> readings = progress.stream()
                 .flatMap(p -> p.visits().stream())

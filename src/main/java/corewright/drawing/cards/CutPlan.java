@@ -211,7 +211,8 @@ public final class CutPlan {
         Coordinate at = view.onPaper(cut.region().label()).getCoordinate();
         name(paper, cut.region().id(), at, BIG);
         for (Feature f : damage.face().features()) {
-            boolean told = f instanceof Feature.Fitting fitting && box.holds(mark(fitting).box())
+            boolean told = f instanceof Feature.Fitting fitting
+                            && box.holds(mark(fitting).box())
                     || f instanceof Feature.Opening
                     || f instanceof Feature.Support
                     || f instanceof Feature.Divider;

@@ -100,7 +100,8 @@ public final class ProofPlan {
         }
         name(paper, region.id(), view.onPaper(region.label()).getCoordinate(), BIG);
         for (Feature f : damage.face().features()) {
-            boolean told = f instanceof Feature.Fitting fitting && box.holds(mark(fitting).box())
+            boolean told = f instanceof Feature.Fitting fitting
+                            && box.holds(mark(fitting).box())
                     || f instanceof Feature.Opening
                     || f instanceof Feature.Support;
             Geometry shown = Overlay.intersection(view.onPaper(f.geometry()), window);

@@ -97,9 +97,7 @@ public record Marks(
                 ways.add(new ProbeMark(at.getX(), at.getY(), depth, false, drop));
             }
             marks.add(clearest(
-                    ways,
-                    m -> List.of(m.box()),
-                    marks.stream().map(Mark::box).toList()));
+                    ways, m -> List.of(m.box()), marks.stream().map(Mark::box).toList()));
         }
         return marks;
     }

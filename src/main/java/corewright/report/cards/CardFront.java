@@ -160,8 +160,9 @@ final class CardFront {
         RampMark.of(face, CardSheet.LEFT, y).paint(paper);
         Type bold = new Type(Typeface.TEXT_SEMIBOLD, 10.5);
         double right = CardSheet.LEFT + PLAN_WIDTH;
-        String scale = "1 : " + Figures.atMost(plan.scale(), 0) + " on " + card.sheet().word() + ", "
-                + (card.measure() == Measure.METRIC ? "millimetres" : "inches") + " from the datum";
+        String scale =
+                "1 : " + Figures.atMost(plan.scale(), 0) + " on " + card.sheet().word() + ", "
+                        + (card.measure() == Measure.METRIC ? "millimetres" : "inches") + " from the datum";
         paper.text(scale, right, y - 4.4, bold, Anchor.RIGHT);
         paper.text(Orientation.of(face), right, y + 0.4, new Type(Typeface.TEXT, 9), Anchor.RIGHT);
     }

@@ -21,6 +21,7 @@ final class CardSheet {
 
     /** Leaves 7.2 mm at either side of Letter, the narrower sheet. */
     static final double RIGHT = 277;
+
     static final double FULL_WIDTH = RIGHT - LEFT;
 
     /** First place below the head. */

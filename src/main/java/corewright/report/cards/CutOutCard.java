@@ -184,7 +184,8 @@ final class CutOutCard {
 
     private void underPlan(Paper paper, CutPlan plan) {
         Type bold = new Type(Typeface.TEXT_SEMIBOLD, 9);
-        String scale = "1 : " + Figures.atMost(plan.scale(), 0) + " on " + LyingSheet.of(assessment.survey()).word() + ", "
+        String scale = "1 : " + Figures.atMost(plan.scale(), 0) + " on "
+                + LyingSheet.of(assessment.survey()).word() + ", "
                 + (measure == Measure.METRIC ? "millimetres" : "inches") + " from the datum";
         double y = PLAN_FOOT + 4;
         paper.text(scale, CardSheet.LEFT + PLAN_WIDTH, y, bold, Anchor.RIGHT);

@@ -107,7 +107,8 @@ final class ProofCard {
         Face face = damage.face();
         Type bold = new Type(Typeface.TEXT_SEMIBOLD, 9);
         double y = PLAN_FOOT + 4;
-        String scale = "1 : " + Figures.atMost(plan.scale(), 0) + " on " + LyingSheet.of(assessment.survey()).word() + ", "
+        String scale = "1 : " + Figures.atMost(plan.scale(), 0) + " on "
+                + LyingSheet.of(assessment.survey()).word() + ", "
                 + (measure == Measure.METRIC ? "millimetres" : "inches") + " from the datum";
         paper.text(scale, CardSheet.LEFT + PLAN_WIDTH, y, bold, Anchor.RIGHT);
         paper.text(

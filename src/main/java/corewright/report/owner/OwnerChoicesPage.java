@@ -46,9 +46,7 @@ final class OwnerChoicesPage {
         flow.answer("If it is left", measure.say(OwnerWords.left(assessment)));
         RuledTable table = ChoiceTable.of(assessment);
         flow.table("What can be done", table);
-        flow.words(
-                Prose.NOTE,
-                OwnerWords.costs(assessment) + " " + new SensitivityWords(assessment).inShort());
+        flow.words(Prose.NOTE, OwnerWords.costs(assessment) + " " + new SensitivityWords(assessment).inShort());
         flow.gap(Flow.GAP);
         ChoiceChart.of(flow, assessment);
         flow.answer("What we recommend", measure.say(OwnerWords.recommended(assessment)));

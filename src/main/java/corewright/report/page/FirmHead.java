@@ -51,8 +51,7 @@ public final class FirmHead {
         BufferedImage shown = logo;
         if (shown != null) {
             paper.figure(
-                    "Logo of " + firm,
-                    p -> p.picture(shown, new Box(PageFrame.LEFT, top, LOGO_WIDTH, LOGO_HEIGHT)));
+                    "Logo of " + firm, p -> p.picture(shown, new Box(PageFrame.LEFT, top, LOGO_WIDTH, LOGO_HEIGHT)));
         }
         if (!words.isEmpty()) {
             Flow.SMALL.paint(paper, words, left, top, PageFrame.RIGHT - left, Anchor.LEFT);

@@ -129,7 +129,8 @@ public record Prose(double points, double leadMm) {
         List<Word> words = new ArrayList<>();
         boolean bold = false;
         for (String part : paragraph.split(Pattern.quote(BOLD), -1)) {
-            for (String word : UNIT.matcher(part).replaceAll("$1" + Wording.TIED + "$2").split(" ", -1)) {
+            for (String word :
+                    UNIT.matcher(part).replaceAll("$1" + Wording.TIED + "$2").split(" ", -1)) {
                 String rest = word;
                 while (width(rest) > widthMm && rest.length() > 1) {
                     int fits = fitting(rest, widthMm);

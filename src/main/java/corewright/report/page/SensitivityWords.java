@@ -71,7 +71,9 @@ public final class SensitivityWords {
             return "";
         }
         String first = "Of all that is not sure, " + name(cost.get(0).input()) + " moves the cost most";
-        return (stiffness.isEmpty() ? first : first + ", " + name(stiffness.get(0).input()) + " the stiffness")
+        return (stiffness.isEmpty()
+                                ? first
+                                : first + ", " + name(stiffness.get(0).input()) + " the stiffness")
                         .replace("hours of work moves", "hours of work move")
                 + ".";
     }
@@ -90,7 +92,10 @@ public final class SensitivityWords {
                     .append('.');
         }
         return words + " In the middle of all it is "
-                + Wording.money(currency, sensitivity.advised().cost(), sensitivity.advised().cost()) + "."
+                + Wording.money(
+                        currency,
+                        sensitivity.advised().cost(),
+                        sensitivity.advised().cost()) + "."
                 + gate();
     }
 
@@ -125,8 +130,8 @@ public final class SensitivityWords {
             return after + " None of these moves that by half a hundredth.";
         }
         Bar first = bars.get(0);
-        return Wording.sentence(name(first.input())) + ", " + range(first.input()) + ": "
-                + hundredths(first.atLow()) + " to " + hundredths(first.atHigh()) + " of 100. " + after;
+        return Wording.sentence(name(first.input())) + ", " + range(first.input()) + ": " + hundredths(first.atLow())
+                + " to " + hundredths(first.atHigh()) + " of 100. " + after;
     }
 
     private static String hundredths(double share) {

@@ -88,8 +88,9 @@ final class RecordDrying {
     }
 
     private static String words(DryingTime time, DryingCurve curve) {
-        String lines = "Heavy line: the middle case. Thin lines: one case of ten dries faster, one slower. Broken: the gate, "
-                + Figures.atMost(curve.gatePercent(), 1) + " %.";
+        String lines =
+                "Heavy line: the middle case. Thin lines: one case of ten dries faster, one slower. Broken: the gate, "
+                        + Figures.atMost(curve.gatePercent(), 1) + " %.";
         String readings = curve.readings().isEmpty()
                 ? ""
                 : " Rings: what the readings leave of what stood above dry, mean of the places read; it runs ahead of where the core "
@@ -103,10 +104,12 @@ final class RecordDrying {
         if (days == null || Double.isInfinite(days.p50())) {
             return "It may never be dry so.";
         }
-        String most = Double.isInfinite(days.p90()) ? "or more" : String.format(Locale.ROOT, "to %s", whole(days.p90()));
+        String most =
+                Double.isInfinite(days.p90()) ? "or more" : String.format(Locale.ROOT, "to %s", whole(days.p90()));
         return (curve.readings().isEmpty() ? "Dry in " + whole(days.p50()) : "Dry " + whole(days.p50()) + " more")
                 + " days"
-                + (curve.readings().isEmpty() ? "" : " after the last reading") + ", in 8 cases of 10 " + whole(days.p10()) + " " + most + ".";
+                + (curve.readings().isEmpty() ? "" : " after the last reading") + ", in 8 cases of 10 "
+                + whole(days.p10()) + " " + most + ".";
     }
 
     private static String whole(double days) {

@@ -262,8 +262,7 @@ final class RecordFound {
             return first.origin()
                     + (first.about().id().isEmpty() ? "" : " " + first.about().id());
         }
-        String named =
-                like.stream().limit(MOST_NAMED).map(f -> f.about().id()).collect(Collectors.joining(", "));
+        String named = like.stream().limit(MOST_NAMED).map(f -> f.about().id()).collect(Collectors.joining(", "));
         int rest = like.size() - MOST_NAMED;
         return first.origin().file() + ": " + named
                 + (rest > 0 ? " and " + Figures.fixed(rest, 0) + " more in findings.csv" : "");

@@ -30,7 +30,8 @@ final class RecordSensitivity {
         }
         SensitivityWords words = new SensitivityWords(assessment);
         String currency = Prose.plain(assessment.survey().settings().costs().currency());
-        SwingChart cost = chart("Cost of what is advised, " + currency, all.advised().cost(), all.ofCost(), 1, words);
+        SwingChart cost =
+                chart("Cost of what is advised, " + currency, all.advised().cost(), all.ofCost(), 1, words);
         SwingChart stiffness = chart(
                 "Stiffness after it, as built = 100",
                 100 * all.advised().ofAsBuilt().orElse(1.0),
@@ -52,8 +53,7 @@ final class RecordSensitivity {
         });
     }
 
-    private static SwingChart chart(
-            String title, double middle, List<Bar> bars, double per, SensitivityWords words) {
+    private static SwingChart chart(String title, double middle, List<Bar> bars, double per, SensitivityWords words) {
         return new SwingChart(
                 title,
                 middle,

@@ -56,8 +56,7 @@ public record Settings(
 
     /** The same by other thresholds. */
     public Settings with(Thresholds others) {
-        return new Settings(
-                others, drilling, resins, costs, crew, climate, numerics, terms, drying, goal, letterhead);
+        return new Settings(others, drilling, resins, costs, crew, climate, numerics, terms, drying, goal, letterhead);
     }
 
     /** The resin of that name. */

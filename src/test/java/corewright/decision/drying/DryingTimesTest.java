@@ -189,8 +189,7 @@ class DryingTimesTest {
                 .isEmpty();
     }
 
-    private static double crossing(
-            List<DryingCurve.Day> days, ToDoubleFunction<DryingCurve.Day> percent, double gate) {
+    private static double crossing(List<DryingCurve.Day> days, ToDoubleFunction<DryingCurve.Day> percent, double gate) {
         return days.stream()
                 .filter(d -> percent.applyAsDouble(d) <= gate)
                 .findFirst()
