@@ -33,8 +33,7 @@ public record ProbeMark(double x, double y, String depth, boolean right, double 
     @Override
     public Box box() {
         double top = y - SIDE / 2 + Math.min(0, drop);
-        return new Box(
-                x - SIDE / 2 - (right ? 0 : wordsMm()), top, SIDE + wordsMm(), SIDE + Math.abs(drop));
+        return new Box(x - SIDE / 2 - (right ? 0 : wordsMm()), top, SIDE + wordsMm(), SIDE + Math.abs(drop));
     }
 
     /** The triangle, and the depth beside it. */

@@ -115,10 +115,9 @@ public record Marks(
         if (!spec.shows(Layer.NEXT)) {
             return tags;
         }
-        List<Box> taken = new ArrayList<>(
-                Stream.concat(fittings.stream(), probes.stream())
-                        .flatMap(m -> m.parts().stream())
-                        .toList());
+        List<Box> taken = new ArrayList<>(Stream.concat(fittings.stream(), probes.stream())
+                .flatMap(m -> m.parts().stream())
+                .toList());
         for (NextReading next : spec.assessment().next()) {
             if (!next.spot().face().equals(spec.face()) || tags.size() == MOST_TAGS) {
                 continue;
