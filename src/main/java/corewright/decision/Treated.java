@@ -40,6 +40,11 @@ public final class Treated {
      * @param plans put together
      */
     public static List<Treatment> advised(DamageMap damage, Methods methods, RepairOptions plans, Settings settings) {
+        return done(damage, methods, plans, settings);
+    }
+
+    /** What some methods do, asked within the decision. */
+    static List<Treatment> done(DamageMap damage, Methods methods, RepairOptions plans, Settings settings) {
         Treated treated = new Treated(plans, settings);
         List<Treatment> treatments = new ArrayList<>();
         for (Region region : damage.regions()) {
