@@ -35,6 +35,11 @@ public record Methods(List<RegionDecision> regions, List<DryingTime> drying) {
      * @param options of each region alone
      */
     public static Methods of(Survey survey, DamageMap damage, RepairOptions options) {
+        return under(survey, damage, options);
+    }
+
+    /** The same of a survey as it might be, asked within the decision. */
+    static Methods under(Survey survey, DamageMap damage, RepairOptions options) {
         List<DryingTime> drying = DryingTimes.of(survey, damage);
         List<RegionDecision> regions = new ArrayList<>();
         Overriding people = new Overriding(survey, options);

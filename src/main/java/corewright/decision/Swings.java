@@ -12,9 +12,9 @@ import corewright.decision.drying.DryingTime;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RepairOptions;
 import corewright.stiffness.Doubt;
+import corewright.stiffness.Ends;
 import corewright.stiffness.Gains;
 import corewright.stiffness.PanelGains;
-import corewright.stiffness.PanelGains.Ends;
 import corewright.stiffness.Treatment;
 import corewright.survey.Survey;
 import corewright.survey.settings.Resin;
@@ -126,7 +126,7 @@ final class Swings {
     }
 
     private List<Treatment> treatments(List<RegionDecision> by) {
-        return Treated.advised(damage, new Methods(by, List.of()), plans, survey.settings(), cavities);
+        return Treated.done(damage, new Methods(by, List.of()), plans, survey.settings(), cavities);
     }
 
     /** From the water content that proves core dry to the one that proves it wet: methods and drying by the other end. */
@@ -136,7 +136,7 @@ final class Swings {
             return Optional.empty();
         }
         Survey laxer = survey.with(survey.settings().with(limits.withDryPlug(limits.wetPlugPercent())));
-        Methods methods = Methods.of(laxer, damage, plans);
+        Methods methods = Methods.under(laxer, damage, plans);
         List<RegionDecision> then = methods.regions();
         List<String> changed = decisions.stream()
                 .filter(d -> then.stream().noneMatch(t -> t.region().equals(d.region()) && t.method() == d.method()))

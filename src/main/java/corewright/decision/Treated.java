@@ -51,6 +51,16 @@ public final class Treated {
             RepairOptions plans,
             Settings settings,
             Map<String, Quantiles> cavities) {
+        return done(damage, methods, plans, settings, cavities);
+    }
+
+    /** What some methods do, asked within the decision. */
+    static List<Treatment> done(
+            DamageMap damage,
+            Methods methods,
+            RepairOptions plans,
+            Settings settings,
+            Map<String, Quantiles> cavities) {
         Treated treated = new Treated(plans, settings, cavities);
         List<Treatment> treatments = new ArrayList<>();
         for (Region region : damage.regions()) {

@@ -115,9 +115,6 @@ public final class PanelGains {
                 ratio * between(from.p90() / from.p50(), to.p90() / to.p50(), come));
     }
 
-    /** A share of the stiffness as built where a thing is at the low, and at the high end of its range. */
-    public record Ends(double low, double high) {}
-
     /**
      * What a panel has of its stiffness as built after treatments where one thing is at the ends of its range, all else as estimated:
      * its own figure after the advised plan times a ratio of linear deflections on one coarse mesh, which serves for a ratio. Where all

@@ -37,7 +37,7 @@ final class Sway {
     }
 
     /** Stiffness over the middle one at both ends of a range; empty where nothing of the panel hangs on it. */
-    Optional<PanelGains.Ends> of(Doubt doubt) {
+    Optional<Ends> of(Doubt doubt) {
         PanelSpec low = panel.apply(Outlook.only(doubt, false, face));
         PanelSpec high = panel.apply(Outlook.only(doubt, true, face));
         if (low.equals(middle) && high.equals(middle)) {
@@ -45,7 +45,7 @@ final class Sway {
         }
         List<Patch> rims = rims(List.of(low, middle, high));
         double mm = rims.equals(rims(List.of(middle))) ? middleMm : mm(middle, rims);
-        return Optional.of(new PanelGains.Ends(mm / mm(low, rims), mm / mm(high, rims)));
+        return Optional.of(new Ends(mm / mm(low, rims), mm / mm(high, rims)));
     }
 
     /** All outlines of all three, so that all have one mesh. */

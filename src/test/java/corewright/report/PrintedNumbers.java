@@ -51,6 +51,7 @@ public final class PrintedNumbers {
             Pattern.compile("\\(1 kN, about 100 kg, on 100 × 100 mm\\)"),
             Pattern.compile("in 8 cases of 10"),
             Pattern.compile("as built = 100"),
+            Pattern.compile("this rule is 100 mm long"),
             Pattern.compile("motor boat, 12\\.8 m"),
             Pattern.compile("0 [\\d .]+ (mm|m|litres|m²)"), // the figures of an axis or a comb, from nought
             Pattern.compile("(?m)^[\\d .]+mm$"),

@@ -41,7 +41,7 @@ class SwayTest {
     void aPanelOfFoamFollowsNavier(Doubt doubt) {
         Sway sway = new Sway(o -> of(foam(o)), face, new Coordinate(A / 2, B / 2));
 
-        PanelGains.Ends ends = sway.of(doubt).orElseThrow();
+        Ends ends = sway.of(doubt).orElseThrow();
 
         double middle = navierMm(foam(Outlook.MIDDLE).gxzMPa());
         assertThat(ends.low())

@@ -17,6 +17,8 @@ public enum LyingSheet {
     /** Left free at either side at least: what common printers cannot reach is a quarter of an inch. */
     private static final double LEAST_MARGIN = 8;
 
+    private static final double A4_FOOT = 206;
+
     private final double widthMm;
     private final double heightMm;
     private final String word;
@@ -48,6 +50,11 @@ public enum LyingSheet {
     /** Where everything ends. */
     public double rightMm() {
         return this == A4 ? widthMm - LEFT : widthMm - 2 * LEAST_MARGIN + LEFT;
+    }
+
+    /** Where a line at the foot stands: as far below what is laid out as above the edge. */
+    public double footMm() {
+        return A4_FOOT + (heightMm - A4.heightMm) / 2;
     }
 
     /** How far to the right what is laid out so is painted. */

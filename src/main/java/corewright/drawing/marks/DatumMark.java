@@ -28,6 +28,7 @@ public record DatumMark(double x, double y, boolean down) implements Mark {
     }
 
     /** Ring with its name, and each arm: between the arms there is room. */
+    @Override
     public List<Box> parts() {
         Box all = box();
         return List.of(

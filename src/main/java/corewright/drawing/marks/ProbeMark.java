@@ -4,6 +4,7 @@ import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Type;
 import java.awt.geom.Path2D;
+import java.util.List;
 
 /**
  * A pilot hole: a solid triangle 2.4 pointing down, on a 0.65 casing, the void depth in millimetres beside it.
@@ -25,11 +26,23 @@ public record ProbeMark(double x, double y, String depth, boolean right, double 
         return Paper.closed(x - SIDE / 2, y - SIDE / 2, x + SIDE / 2, y - SIDE / 2, x, y + SIDE / 2);
     }
 
+    private double wordsMm() {
+        return depth.isEmpty() ? 0 : GAP + Type.READING.width(depth);
+    }
+
     @Override
     public Box box() {
-        double words = depth.isEmpty() ? 0 : GAP + Type.READING.width(depth);
         double top = y - SIDE / 2 + Math.min(0, drop);
-        return new Box(x - SIDE / 2 - (right ? 0 : words), top, SIDE + words, SIDE + Math.abs(drop));
+        return new Box(x - SIDE / 2 - (right ? 0 : wordsMm()), top, SIDE + wordsMm(), SIDE + Math.abs(drop));
+    }
+
+    /** The triangle, and the depth beside it. */
+    @Override
+    public List<Box> parts() {
+        double words = right ? x + SIDE / 2 : x - SIDE / 2 - wordsMm();
+        double tall = Type.READING.capMm();
+        return List.of(
+                new Box(x - SIDE / 2, y - SIDE / 2, SIDE, SIDE), new Box(words, y + drop - tall / 2, wordsMm(), tall));
     }
 
     @Override

@@ -39,6 +39,7 @@ public record TagMark(double x, double y, String text, boolean right, double dro
     }
 
     /** Its body, and what leads from there to its point. */
+    @Override
     public List<Box> parts() {
         double s = right ? 1 : -1;
         double neck = x + s * POINT;

@@ -22,7 +22,6 @@ import corewright.survey.Readings;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 
@@ -92,12 +91,12 @@ public record Marks(
             Point2D at = view.at(p.spot());
             String depth = spec.measure().depthFigure(p.voidDepthMm());
             List<ProbeMark> ways = new ArrayList<>();
-            for (double drop : new double[] {0, -SHIFT, SHIFT}) {
+            for (double drop : new double[] {0, -SHIFT, SHIFT, -2 * SHIFT, 2 * SHIFT}) {
                 ways.add(new ProbeMark(at.getX(), at.getY(), depth, true, drop));
                 ways.add(new ProbeMark(at.getX(), at.getY(), depth, false, drop));
             }
             marks.add(clearest(
-                    ways, m -> List.of(m.box()), marks.stream().map(Mark::box).toList()));
+                    ways, marks.stream().flatMap(m -> m.parts().stream()).toList()));
         }
         return marks;
     }
@@ -116,8 +115,9 @@ public record Marks(
         if (!spec.shows(Layer.NEXT)) {
             return tags;
         }
-        List<Box> taken = new ArrayList<>(
-                Stream.concat(fittings.stream(), probes.stream()).map(Mark::box).toList());
+        List<Box> taken = new ArrayList<>(Stream.concat(fittings.stream(), probes.stream())
+                .flatMap(m -> m.parts().stream())
+                .toList());
         for (NextReading next : spec.assessment().next()) {
             if (!next.spot().face().equals(spec.face()) || tags.size() == MOST_TAGS) {
                 continue;
@@ -130,30 +130,26 @@ public record Marks(
                 ways.add(new TagMark(at.getX(), at.getY(), text, true, drop));
                 ways.add(new TagMark(at.getX(), at.getY(), text, false, drop));
             }
-            TagMark tag = clearest(ways, TagMark::parts, taken);
+            TagMark tag = clearest(ways, taken);
             tags.add(tag);
             taken.addAll(tag.parts());
         }
         return tags;
     }
 
-    /**
-     * The first of those that cover least.
-     *
-     * @param parts what of a mark may cover something
-     */
-    private static <M extends Mark> M clearest(List<M> ways, Function<M, List<Box>> parts, List<Box> taken) {
+    /** The first of those that cover least. */
+    private static <M extends Mark> M clearest(List<M> ways, List<Box> taken) {
         M best = ways.get(0);
         for (M way : ways) {
-            if (crowding(parts.apply(way), taken) < crowding(parts.apply(best), taken) - 1e-9) {
+            if (crowding(way, taken) < crowding(best, taken) - 1e-9) {
                 best = way;
             }
         }
         return best;
     }
 
-    private static double crowding(List<Box> parts, List<Box> taken) {
-        return parts.stream()
+    private static double crowding(Mark mark, List<Box> taken) {
+        return mark.parts().stream()
                 .map(p -> p.grown(0.3))
                 .mapToDouble(p -> taken.stream().mapToDouble(p::overlap).sum())
                 .sum();

@@ -29,7 +29,7 @@ import java.util.Optional;
 
 /** The side for drilling: protective gear, plan of the holes, a section at full size, and the holes as a table. */
 final class CardFront {
-    private static final double TABLE_LEFT = 164;
+    private static final double TABLE_LEFT = CardSheet.RIGHT - HoleTable.WIDTH;
     private static final double PLAN_WIDTH = 143;
     private static final double PLAN_TOP = 43.5;
     private static final double LEAST_UNDER_PLAN = 10.5;

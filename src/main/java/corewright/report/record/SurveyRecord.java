@@ -208,7 +208,7 @@ public final class SurveyRecord {
             PageFrame.foot(paper, size, words, number, pages);
         } else {
             String all = words + " · page " + number + " of " + pages;
-            paper.part(Part.ASIDE, p -> p.text(all, lying.rightMm(), lying.heightMm() - 4, FOOT, Anchor.RIGHT));
+            paper.part(Part.ASIDE, p -> p.text(all, lying.rightMm(), lying.footMm(), FOOT, Anchor.RIGHT));
         }
     }
 }

@@ -94,7 +94,7 @@ class WorkPapersTest {
                 .sum();
         assertThat(planned).isCloseTo(cups * (1 - waste), within(TENTH * 4));
         assertThat(page(assessment, dir.resolve("again.pdf"), "Record of the work"))
-                .contains("3 lines, 54.9 g counted");
+                .contains("3 lines, 54.9 g"); // the head may break here
         String left = page(assessment, dir.resolve("left.pdf"), "Left to do");
         leftToDo(assessment, plan, left, number(mix, 1));
     }
