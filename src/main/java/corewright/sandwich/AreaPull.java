@@ -190,8 +190,8 @@ final class AreaPull {
         double[] push = loads.pushes[k];
         double[] elsewhere = push == null ? new double[0] : elsewhere(push);
         boolean apart = Arrays.stream(elsewhere).allMatch(p -> p == 0);
-        List<SparseVector> forces = new ArrayList<>(List.of(
-                apart ? foot.force() : model.withPushes(foot.force(), elsewhere), foot.ask()));
+        List<SparseVector> forces =
+                new ArrayList<>(List.of(apart ? foot.force() : model.withPushes(foot.force(), elsewhere), foot.ask()));
         if (push != null) {
             forces.add(model.withPushes(foot.force(), push));
         }
@@ -226,8 +226,8 @@ final class AreaPull {
                     OptionalDouble here = large.on.at(shape, foot.ask());
                     double[] more = here.isPresent() ? new double[0] : large.forces(settled);
                     Arrays.setAll(more, i -> more[i] + others[i]);
-                    double mm = here.orElseGet(() -> places[k].linearMm()
-                            + SparseVector.of(more).dot(model.solveLoose(foot.ask())));
+                    double mm = here.orElseGet(
+                            () -> places[k].linearMm() + SparseVector.of(more).dot(model.solveLoose(foot.ask())));
                     return new Reckoned(mm, shape, Optional.empty());
                 })
                 .orElse(null);

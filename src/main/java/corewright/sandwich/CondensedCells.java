@@ -61,8 +61,7 @@ final class CondensedCells {
         if (all.length == nodes.length) {
             return List.of(around);
         }
-        int[] keep =
-                Arrays.stream(nodes).map(v -> Arrays.binarySearch(all, v)).toArray();
+        int[] keep = Arrays.stream(nodes).map(v -> Arrays.binarySearch(all, v)).toArray();
         Condensation alone =
                 Condensation.of(around.matrix(), at(all, model.mesh.gridX), at(all, model.mesh.gridY), keep);
         return List.of(around, alone);

@@ -95,14 +95,14 @@ final class FootLoads {
 
     /** Step 2 of one foot, by solving for it. */
     private void rest(Place[] places, int k) {
-        double[] approach =
-                model.approaches(model.solveLoose(feet.get(k).force()));
+        double[] approach = model.approaches(model.solveLoose(feet.get(k).force()));
         BitSet touching = new BitSet();
         double[] push = model.contact().settle(approach, touching);
         if (!touching.isEmpty()) {
             pushes[k] = push;
             Place p = places[k];
-            double less = dot(push, model.approaches(model.solveLoose(feet.get(k).ask())));
+            double less =
+                    dot(push, model.approaches(model.solveLoose(feet.get(k).ask())));
             places[k] = new Place(p.x(), p.y(), p.linearMm() - less, p.linearMm(), Theory.CONTACT);
         }
     }

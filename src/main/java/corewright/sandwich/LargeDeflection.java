@@ -3,7 +3,6 @@ package corewright.sandwich;
 import corewright.linear.BlockMatrix;
 import corewright.linear.Cholesky;
 import corewright.linear.NotPositiveDefiniteException;
-import corewright.linear.SparseVector;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;

@@ -129,9 +129,7 @@ final class ReducedArea {
                 }
             }
         }
-        return of.stream()
-                .map(all -> all.stream().mapToInt(i -> i).toArray())
-                .toArray(int[][]::new);
+        return of.stream().map(all -> all.stream().mapToInt(i -> i).toArray()).toArray(int[][]::new);
     }
 
     /** Membrane forces of each cell's skins, times its area, by displacements. */

@@ -95,7 +95,8 @@ class CholeskyTest {
                 .filter(v -> v % every == 0)
                 .toArray();
         double[] b = new double[grid.matrix.size()];
-        BlockMatrix condensed = Condensation.of(grid.matrix, grid.x, grid.y, keep).matrix();
+        BlockMatrix condensed =
+                Condensation.of(grid.matrix, grid.x, grid.y, keep).matrix();
         double[] local = new double[condensed.size()];
         double[] wanted = grid.vector();
         for (int k = 0; k < keep.length; k++) {
@@ -133,8 +134,7 @@ class CholeskyTest {
         double[] whole = Cholesky.factor(grid.matrix, grid.x, grid.y).solve(b);
         assertThat(around.factor().solve(b)).usingComparatorWithPrecision(1e-9).containsExactly(whole);
         double[] part = around.solve(SparseVector.of(b));
-        BlockMatrix alone =
-                Condensation.of(grid.matrix, grid.x, grid.y, keep).matrix();
+        BlockMatrix alone = Condensation.of(grid.matrix, grid.x, grid.y, keep).matrix();
         double[] ones = new double[alone.size()];
         Arrays.fill(ones, 1);
         assertThat(around.kept().matrix().times(ones))

@@ -34,8 +34,9 @@ class ReducedAreaTest {
             LargeDeflection.Settled whole =
                     large.settle(local, List.of(), BALANCE).orElseThrow();
             double[][] carried = area.carried(List.of(foot.force(), foot.ask()));
-            ReducedFoot.Settled reduced =
-                    new ReducedFoot(area, carried[0]).settle(List.of(), Optional.empty(), BALANCE).orElseThrow();
+            ReducedFoot.Settled reduced = new ReducedFoot(area, carried[0])
+                    .settle(List.of(), Optional.empty(), BALANCE)
+                    .orElseThrow();
 
             double more = foot.ask().dot(model.factor.solve(large.forces(whole)));
             assertThat(reduced.at(carried[1])).isCloseTo(more, within(ROUNDING_MM));

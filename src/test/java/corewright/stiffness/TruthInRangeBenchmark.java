@@ -163,11 +163,16 @@ public final class TruthInRangeBenchmark {
     private record Rot(Truth truth, Survey survey, CoreMaterial built) {
         CoreMaterial of(Polygon area, IntPredicate kind) {
             return Softening.found(survey.readings().probes().stream()
-                            .filter(p -> area.covers(GEOMETRY.createPoint(p.spot().coordinate())))
+                            .filter(p ->
+                                    area.covers(GEOMETRY.createPoint(p.spot().coordinate())))
                             .filter(p -> IntStream.range(0, truth.wet().size())
                                     .anyMatch(i -> kind.test(i)
-                                            && Math.abs(centre(truth, i).x - p.spot().xMm()) <= truth.wet().cell / 2
-                                            && Math.abs(centre(truth, i).y - p.spot().yMm()) <= truth.wet().cell / 2))
+                                            && Math.abs(centre(truth, i).x
+                                                            - p.spot().xMm())
+                                                    <= truth.wet().cell / 2
+                                            && Math.abs(centre(truth, i).y
+                                                            - p.spot().yMm())
+                                                    <= truth.wet().cell / 2))
                             .toList())
                     .of(built);
         }
