@@ -68,16 +68,6 @@ public final class Cholesky {
         }
     }
 
-    /** A factorisation, and what it left of the matrix on some nodes on its way. */
-    public record Around(Cholesky factor, Condensation kept) {
-        /** The solution at the nodes kept, by forces anywhere; zeros at the others, which are not solved for. */
-        public double[] solve(SparseVector forces) {
-            double[] x = kept.onWhole(kept.carried(List.of(forces))[0]);
-            factor.solveAfter(kept.eliminated(), x);
-            return x;
-        }
-    }
-
     /**
      * Factors a symmetric positive definite matrix so that all but some nodes are eliminated first, and hands on what is left on these
      * then: one elimination for both.
@@ -245,7 +235,7 @@ public final class Cholesky {
     }
 
     /** Solves for what fronts after a given one eliminate. */
-    private void solveAfter(int last, double[] x) {
+    void solveAfter(int last, double[] x) {
         for (int f = last + 1; f < own.length; f++) {
             forward(f, x);
         }

@@ -219,11 +219,11 @@ final class AreaPull {
         }
         double[] load = others.clone();
         foot.force().addTo(load);
-        double[] local = large.local(model.solveLoose(SparseVector.of(load)));
+        double[] local = large.on.local(model.solveLoose(SparseVector.of(load)));
         return large.settle(local, guesses(large, k, local), BALANCE)
                 .map(settled -> {
                     double[] shape = LargeDeflection.sum(local, settled.added(), 1);
-                    OptionalDouble here = large.at(shape, foot.ask());
+                    OptionalDouble here = large.on.at(shape, foot.ask());
                     double[] more = here.isPresent() ? new double[0] : large.forces(settled);
                     Arrays.setAll(more, i -> more[i] + others[i]);
                     double mm = here.orElseGet(
@@ -239,7 +239,7 @@ final class AreaPull {
         alike.mostAlike(k, known, ALIKE).forEach(foot -> totals.add(shapes[foot]));
         if (loads.pushes[k] != null) {
             SparseVector load = loads.model.withPushes(loads.feet.get(k).force(), loads.pushes[k]);
-            totals.add(large.local(loads.model.solveLoose(load)));
+            totals.add(large.on.local(loads.model.solveLoose(load)));
         }
         return totals.stream()
                 .map(total -> LargeDeflection.sum(total, local, -1))

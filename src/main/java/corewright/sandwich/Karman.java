@@ -91,20 +91,26 @@ final class Karman {
     /**
      * The tangent beyond the linear one, row-major.
      *
+     * @param step by which the displacements were reached: its slopes' own strain is left out of the membrane forces, as in {@link
+     *     ReducedFoot}
      * @param stiffeningOnly whether to leave out what compression in a skin takes from it
      */
-    double[] tangent(double[] q, boolean stiffeningOnly) {
+    double[] tangent(double[] q, double[] step, boolean stiffeningOnly) {
         int size = q.length;
         double[] k = new double[size * size];
         for (int s = 0; s < 2; s++) {
-            addTangent(k, size, s, new Skins(s, q), stiffeningOnly);
+            Skins skin = new Skins(s, q);
+            Skins last = new Skins(s, step);
+            double[] own = stretch[s].stress(strain(last.wx, last.wy));
+            double[] n = skin.n();
+            Arrays.setAll(n, i -> n[i] - own[i]);
+            addTangent(k, size, s, skin, stiffeningOnly ? pullOnly(n) : n);
         }
         return k;
     }
 
     /** With h the growth of q by w, {@code h'Dt e + e'Dt h + h'Dt h + g'N g}. */
-    private void addTangent(double[] k, int size, int s, Skins skin, boolean stiffeningOnly) {
-        double[] n = stiffeningOnly ? pullOnly(skin.n()) : skin.n();
+    private void addTangent(double[] k, int size, int s, Skins skin, double[] n) {
         for (int a = 0; a < corners; a++) {
             int i = at(a, s);
             double[] turn = {nx[a] * skin.wx, ny[a] * skin.wy, ny[a] * skin.wx + nx[a] * skin.wy};

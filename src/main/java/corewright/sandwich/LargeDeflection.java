@@ -2,13 +2,10 @@ package corewright.sandwich;
 
 import corewright.linear.BlockMatrix;
 import corewright.linear.Cholesky;
-import corewright.linear.Condensation;
 import corewright.linear.NotPositiveDefiniteException;
-import corewright.linear.SparseVector;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /**
@@ -47,6 +44,7 @@ final class LargeDeflection {
     private static final int MOST_LESS = 7;
 
     final PanelModel model;
+    final CondensedCells on;
     final int[] cells;
     final int[] nodes;
     final Karman[] karman;
@@ -60,98 +58,28 @@ final class LargeDeflection {
     final double[] gap;
     final double[] spring;
 
-    private final List<Condensation> steps;
-
     final BlockMatrix stiffness;
     final Cholesky.Order order;
-
-    /** First unknown of each node in the whole panel. */
-    private final int[] firsts;
-
-    final double[] x;
-    final double[] y;
-
-    /** Nodes that other cells share, by their number: all coupled by what is eliminated. */
-    final int[] rim;
 
     /** @param cells those with von Karman's strain, ascending */
     LargeDeflection(PanelModel model, int[] cells) {
         this.model = model;
         this.cells = cells;
-        nodes = Arrays.stream(cells)
-                .flatMap(c -> Arrays.stream(model.mesh.cells[c]))
-                .sorted()
-                .distinct()
-                .toArray();
+        on = new CondensedCells(model, cells);
+        nodes = on.nodes;
         karman = Arrays.stream(cells)
                 .mapToObj(c -> new Karman(model.panel, model.mesh.shape(c), model.surfaces(c)))
                 .toArray(Karman[]::new);
-        corners = Arrays.stream(cells)
-                .mapToObj(c ->
-                        Arrays.stream(model.mesh.cells[c]).map(this::number).toArray())
-                .toArray(int[][]::new);
+        corners = on.corners;
         LooseAreas loose = model.loose;
         int[] inside = IntStream.range(0, loose.nodes.length)
-                .filter(k -> number(loose.nodes[k]) >= 0)
+                .filter(k -> on.number(loose.nodes[k]) >= 0)
                 .toArray();
-        meeting = Arrays.stream(inside).map(k -> number(loose.nodes[k])).toArray();
+        meeting = Arrays.stream(inside).map(k -> on.number(loose.nodes[k])).toArray();
         gap = Arrays.stream(inside).mapToDouble(k -> loose.gap[k]).toArray();
         spring = Arrays.stream(inside).mapToDouble(k -> loose.spring[k]).toArray();
-        steps = steps();
-        stiffness = steps.get(steps.size() - 1).matrix();
-        rim = rim();
-        firsts = Arrays.stream(nodes).map(model.matrix::first).toArray();
-        x = at(nodes, model.mesh.gridX);
-        y = at(nodes, model.mesh.gridY);
-        order = new Cholesky.Order(stiffness, x, y, rim);
-    }
-
-    /** The panel condensed on the cells' nodes, by way of all loose areas where they are of these. */
-    private List<Condensation> steps() {
-        Condensation around = model.around == null ? null : model.around.kept();
-        int[] all = model.loose.corners;
-        boolean within = Arrays.stream(nodes).allMatch(v -> Arrays.binarySearch(all, v) >= 0);
-        if (around == null || !within) {
-            return List.of(Condensation.of(model.matrix, model.mesh.gridX, model.mesh.gridY, nodes));
-        }
-        if (all.length == nodes.length) {
-            return List.of(around);
-        }
-        int[] keep = Arrays.stream(nodes).map(v -> Arrays.binarySearch(all, v)).toArray();
-        Condensation alone =
-                Condensation.of(around.matrix(), at(all, model.mesh.gridX), at(all, model.mesh.gridY), keep);
-        return List.of(around, alone);
-    }
-
-    private static double[] at(int[] nodes, double[] place) {
-        return Arrays.stream(nodes).mapToDouble(v -> place[v]).toArray();
-    }
-
-    /** What forces anywhere on the panel leave on the cells' nodes, by rows. */
-    double[][] carried(List<SparseVector> forces) {
-        double[][] carried = steps.get(0).carried(forces);
-        for (Condensation step : steps.subList(1, steps.size())) {
-            carried = step.carried(Arrays.stream(carried).map(SparseVector::of).toList());
-        }
-        return carried;
-    }
-
-    private int[] rim() {
-        boolean[] shared = new boolean[nodes.length];
-        for (int c = 0; c < model.mesh.cells.length; c++) {
-            if (Arrays.binarySearch(cells, c) < 0) {
-                for (int v : model.mesh.cells[c]) {
-                    if (number(v) >= 0) {
-                        shared[number(v)] = true;
-                    }
-                }
-            }
-        }
-        return IntStream.range(0, nodes.length).filter(k -> shared[k]).toArray();
-    }
-
-    private int number(int node) {
-        return Arrays.binarySearch(nodes, node);
+        stiffness = on.stiffness;
+        order = new Cholesky.Order(stiffness, on.x, on.y, on.rim);
     }
 
     /**
@@ -163,22 +91,24 @@ final class LargeDeflection {
     @SuppressWarnings("ArrayRecordComponent") // handed on, never compared
     record Settled(double[] added, int iterations) {}
 
-    /** What is added to the linear solution, with the forces S d that it takes. */
-    @SuppressWarnings("ArrayRecordComponent") // two handles passed together, never compared
-    private record Point(double[] d, double[] pull) {
+    /** What is added to the linear solution, with the forces S d that it takes, and the step by which it was reached. */
+    @SuppressWarnings("ArrayRecordComponent") // handles passed together, never compared
+    private record Point(double[] d, double[] pull, double[] last) {
         Point moved(Point change, double step) {
-            return new Point(sum(d, change.d, step), sum(pull, change.pull, step));
+            double[] last = new double[d.length];
+            Arrays.setAll(last, i -> step * change.d[i]);
+            return new Point(sum(d, last, 1), sum(pull, change.pull, step), last);
         }
     }
 
     private Point point(double[] d) {
-        return new Point(d, stiffness.times(d));
+        return new Point(d, stiffness.times(d), new double[d.length]);
     }
 
     /**
      * Settles a load; nothing if no equilibrium is found.
      *
-     * @param x0 the linear solution at the nodes of the cells ({@link #local})
+     * @param x0 the linear solution at the nodes of the cells ({@link CondensedCells#local})
      */
     Optional<Settled> settle(double[] x0, List<double[]> guesses) {
         return settle(x0, guesses, BALANCE);
@@ -195,7 +125,7 @@ final class LargeDeflection {
         double least = energy(x0, at);
         int free = 0;
         Cholesky tangent = null;
-        double before = Double.POSITIVE_INFINITY;
+        double best = Double.POSITIVE_INFINITY;
         for (int pass = 0; pass < ITERATIONS; pass++) {
             double[] rest = outOfBalance(x0, at);
             double left = norm(rest);
@@ -205,16 +135,16 @@ final class LargeDeflection {
             if (free > FREE) {
                 at = lowest;
                 rest = outOfBalance(x0, at);
-                at = stepped(x0, at, rest, tangent(x0, at.d));
+                at = stepped(x0, at, rest, tangent(x0, at));
                 free = 0;
                 tangent = null;
             } else {
-                if (tangent == null || left > FAST * before) {
-                    tangent = tangent(x0, at.d);
+                if (tangent == null || left > FAST * best) {
+                    tangent = tangent(x0, at);
                 }
                 at = at.moved(point(tangent.solve(rest)), 1);
             }
-            before = left;
+            best = Math.min(best, left);
             double energy = energy(x0, at);
             free = energy < least ? 0 : free + 1;
             if (energy < least) {
@@ -250,36 +180,6 @@ final class LargeDeflection {
             least = energy;
         }
         return best;
-    }
-
-    /** Of a solution of the whole panel, what belongs to the nodes of the cells. */
-    double[] local(double[] whole) {
-        double[] local = new double[stiffness.size()];
-        for (int k = 0; k < nodes.length; k++) {
-            System.arraycopy(whole, model.matrix.first(nodes[k]), local, stiffness.first(k), stiffness.size(k));
-        }
-        return local;
-    }
-
-    /** What is asked of displacements, if all of it is at the nodes of the cells. */
-    OptionalDouble at(double[] local, SparseVector ask) {
-        double sum = 0;
-        for (int e = 0; e < ask.length(); e++) {
-            int own = own(ask.index(e));
-            if (own < 0) {
-                return OptionalDouble.empty();
-            }
-            sum += ask.value(e) * local[own];
-        }
-        return OptionalDouble.of(sum);
-    }
-
-    /** Of an unknown of the panel, its number among those of the cells' nodes; negative if it is not among them. */
-    int own(int unknown) {
-        int k = Arrays.binarySearch(firsts, unknown);
-        k = k < 0 ? -k - 2 : k;
-        int within = k < 0 ? 0 : unknown - firsts[k];
-        return k < 0 || within >= stiffness.size(k) ? -1 : stiffness.first(k) + within;
     }
 
     /** The forces that make the panel's linear calculation give the settled solution, to be added to the load. */
@@ -340,19 +240,19 @@ final class LargeDeflection {
         return forces;
     }
 
-    private Cholesky tangent(double[] x0, double[] d) {
-        double[] all = sum(x0, d, 1);
+    private Cholesky tangent(double[] x0, Point at) {
+        double[] all = sum(x0, at.d, 1);
         try {
-            return order.factor(tangentMatrix(all, false));
+            return order.factor(tangentMatrix(all, at.last, false));
         } catch (NotPositiveDefiniteException compressed) {
-            return order.factor(tangentMatrix(all, true));
+            return order.factor(tangentMatrix(all, at.last, true));
         }
     }
 
-    BlockMatrix tangentMatrix(double[] all, boolean stiffeningOnly) {
+    private BlockMatrix tangentMatrix(double[] all, double[] last, boolean stiffeningOnly) {
         BlockMatrix k = stiffness.copy();
         for (int c = 0; c < cells.length; c++) {
-            addCell(k, c, karman[c].tangent(displacements(c, all), stiffeningOnly));
+            addCell(k, c, karman[c].tangent(displacements(c, all), displacements(c, last), stiffeningOnly));
         }
         for (int m = 0; m < meeting.length; m++) {
             if (approach(m, all) > gap[m]) {

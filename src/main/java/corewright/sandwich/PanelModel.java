@@ -1,5 +1,6 @@
 package corewright.sandwich;
 
+import corewright.linear.Around;
 import corewright.linear.BlockMatrix;
 import corewright.linear.Cholesky;
 import corewright.linear.NotPositiveDefiniteException;
@@ -36,7 +37,7 @@ public final class PanelModel {
     final Cholesky factor;
 
     /** The same factor with the panel on the nodes of all loose cells; null where nothing is loose. */
-    final Cholesky.@Nullable Around around;
+    final @Nullable Around around;
 
     private final Map<Upright, double[]> uprights = new ConcurrentHashMap<>();
     private @Nullable Contact contact;

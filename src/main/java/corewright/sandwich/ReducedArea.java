@@ -71,7 +71,7 @@ final class ReducedArea {
         cornersOf = cornersOf();
         meetingOuter = Arrays.stream(large.meeting).map(node -> place(node, 0)).toArray();
         meetingInner = Arrays.stream(large.meeting).map(node -> place(node, 1)).toArray();
-        schur = new Schur(s, large.x, large.y, w, membrane());
+        schur = new Schur(s, large.on.x, large.on.y, w, membrane());
         double[][] left = schur.left();
         int n = w.length;
         bend = part(left, 0, n, 0, n);
@@ -188,7 +188,7 @@ final class ReducedArea {
 
     /** What forces anywhere on the panel leave on the deflections, then on the membrane strains; by rows. */
     double[][] carried(List<SparseVector> forces) {
-        return schur.carried(large.carried(forces));
+        return schur.carried(large.on.carried(forces));
     }
 
     /** The linear deflections by what forces leave here. */

@@ -21,6 +21,9 @@ final class ReducedFoot {
     /** A step that leaves less than this part of the least forces out of balance before goes on with the tangent it had. */
     private static final double FAST = 0.05;
 
+    /** Numbers in a line of the processor's cache: so many rows are turned into columns together. */
+    private static final int LINE = 8;
+
     private static final double LESS = 0.125;
     private static final int MOST_LESS = 7;
 
@@ -284,11 +287,16 @@ final class ReducedFoot {
         int n = w0.length;
         double[][] growth = growth(at);
         double[][] half = new double[3 * growth.length][n]; // L' + MJ/2
-        for (int i = 0; i < n; i++) {
-            double[] row = area.couple[i].clone();
-            addGrown(row, i, growth, area.stretch, 0.5);
-            for (int r = 0; r < row.length; r++) {
-                half[r][i] = row[r];
+        for (int from = 0; from < n; from += LINE) {
+            double[][] rows = new double[Math.min(LINE, n - from)][];
+            for (int i = 0; i < rows.length; i++) {
+                rows[i] = area.couple[from + i].clone();
+                addGrown(rows[i], from + i, growth, area.stretch, 0.5);
+            }
+            for (int r = 0; r < half.length; r++) {
+                for (int i = 0; i < rows.length; i++) {
+                    half[r][from + i] = rows[i][r];
+                }
             }
         }
         double[][] part = new double[n][n]; // J' (L' + MJ/2)

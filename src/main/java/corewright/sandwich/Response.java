@@ -77,8 +77,8 @@ public final class Response {
         }
         double[] load = model.rightHandSide(loads);
         LargeDeflection large = model.large(model.loose.cells);
-        double[] local = large.local(model.solveLoose(SparseVector.of(load)));
-        double[] resting = large.local(model.solveLoose(SparseVector.of(model.withContact(loads))));
+        double[] local = large.on.local(model.solveLoose(SparseVector.of(load)));
+        double[] resting = large.on.local(model.solveLoose(SparseVector.of(model.withContact(loads))));
         return large.settle(local, List.of(LargeDeflection.sum(resting, local, -1)))
                 .map(settled -> {
                     double[] more = large.forces(settled);

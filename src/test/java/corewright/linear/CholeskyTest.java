@@ -118,6 +118,35 @@ class CholeskyTest {
         }
     }
 
+    /** One elimination for the whole and for what is kept: a clump, with forces on it and elsewhere; all nodes; one. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 60, 400})
+    void factorsAroundNodesThatAreKept(int clump) {
+        RandomGrid grid = RandomGrid.withUnequalNodes(9);
+        int n = grid.matrix.nodes();
+        int[] keep = java.util.stream.IntStream.range(0, n)
+                .filter(v -> v < clump || v > n - clump / 8)
+                .toArray();
+        double[] b = grid.vector();
+
+        Around around = Cholesky.around(grid.matrix, grid.x, grid.y, keep);
+
+        double[] whole = Cholesky.factor(grid.matrix, grid.x, grid.y).solve(b);
+        assertThat(around.factor().solve(b)).usingComparatorWithPrecision(1e-9).containsExactly(whole);
+        double[] part = around.solve(SparseVector.of(b));
+        BlockMatrix alone = Condensation.of(grid.matrix, grid.x, grid.y, keep).matrix();
+        double[] ones = new double[alone.size()];
+        Arrays.fill(ones, 1);
+        assertThat(around.kept().matrix().times(ones))
+                .usingComparatorWithPrecision(1e-9)
+                .containsExactly(alone.times(ones));
+        for (int v : keep) {
+            for (int i = grid.matrix.first(v); i < grid.matrix.first(v) + grid.matrix.size(v); i++) {
+                assertThat(part[i]).isCloseTo(whole[i], within(1e-9));
+            }
+        }
+    }
+
     /** Many pairs take another way than few: through parts of the inverse. Neighbours, far ends, pairs with nothing. */
     @Test
     void manyProductsAgreeWithFullSolutions() {

@@ -69,7 +69,7 @@ class FootLoadsTest {
         LargeDeflection everywhere = new LargeDeflection(model, all);
         double[] load = model.rightHandSide(List.of(Load.foot(centre, 100, 1000)));
         double[] more = everywhere.forces(everywhere
-                .settle(everywhere.local(model.factor.solve(load)), List.of())
+                .settle(everywhere.on.local(model.factor.solve(load)), List.of())
                 .orElseThrow());
         Arrays.setAll(more, i -> more[i] + load[i]);
         return Response.linear(model, List.of(), model.factor.solve(more))

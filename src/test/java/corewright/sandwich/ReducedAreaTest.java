@@ -30,7 +30,7 @@ class ReducedAreaTest {
         for (Coordinate centre : random.feet(4)) {
             Foot foot = Foot.at(model, centre).orElseThrow();
             double[] linear = model.factor.solve(model.full(foot.force()));
-            double[] local = large.local(linear);
+            double[] local = large.on.local(linear);
             LargeDeflection.Settled whole =
                     large.settle(local, List.of(), BALANCE).orElseThrow();
             double[][] carried = area.carried(List.of(foot.force(), foot.ask()));
@@ -57,7 +57,7 @@ class ReducedAreaTest {
 
         for (Coordinate centre : List.of(new Coordinate(450, 300), new Coordinate(100, 100))) {
             Foot foot = Foot.at(model, centre).orElseThrow();
-            double[] wanted = area.large.local(model.factor.solve(model.full(foot.force())));
+            double[] wanted = area.large.on.local(model.factor.solve(model.full(foot.force())));
 
             double[] found = area.deflections(area.carried(List.of(foot.force()))[0]);
 

@@ -28,6 +28,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -86,7 +87,7 @@ public final class TruthInRangeBenchmark {
         for (PanelStiffness panel : map.panels()) {
             FaceDamage face = damage.face(panel.panel().face());
             PanelSpec built = new Patches(survey, face, panel.panel()).asBuilt();
-            PanelSpec real = real(built, truth);
+            PanelSpec real = real(built, truth, survey);
             if (!panel.damaged() && real.patches().isEmpty()) {
                 continue;
             }
@@ -123,14 +124,21 @@ public final class TruthInRangeBenchmark {
                 softer);
     }
 
-    /** Patches as a survey makes them, from what is truly there: wet, then loose, then each void with its mean depth. */
-    private static PanelSpec real(PanelSpec built, Truth truth) {
-        CoreMaterial core = built.core().material();
-        CoreMaterial wet = Softening.WET.of(core);
+    /**
+     * Patches as a survey makes them, from what is truly there: wet, then loose, then each void with its mean depth. Rot is none of
+     * the truth's: core is as rotten as the pilot holes in it say, on both sides.
+     */
+    private static PanelSpec real(PanelSpec built, Truth truth, Survey survey) {
         List<Patch> patches = new ArrayList<>();
-        area(truth, truth::wetAt, built.outline()).forEach(a -> patches.add(new Patch.Core(a, wet)));
-        area(truth, i -> truth.looseAt(i) && truth.wetAt(i), built.outline())
-                .forEach(a -> patches.add(new Patch.Loose(a, 0, Optional.of(wet))));
+        Rot rot = new Rot(truth, survey, built.core().material());
+        for (Polygon wet : area(truth, truth::wetAt, built.outline())) {
+            patches.add(new Patch.Core(wet, rot.of(wet, i -> truth.wetAt(i) && !truth.looseAt(i))));
+        }
+        IntPredicate soft = i -> truth.looseAt(i) && truth.wetAt(i);
+        for (Polygon loose : area(truth, soft, built.outline())) {
+            CoreMaterial below = rot.of(loose, i -> soft.test(i) && !truth.emptyAt(i));
+            patches.add(new Patch.Loose(loose, 0, Optional.of(below)));
+        }
         area(truth, i -> truth.looseAt(i) && !truth.wetAt(i), built.outline())
                 .forEach(a -> patches.add(new Patch.Loose(a, 0)));
         for (Polygon empty : area(truth, truth::emptyAt, built.outline())) {
@@ -145,9 +153,29 @@ public final class TruthInRangeBenchmark {
                 }
             }
             double mean = Math.min(built.core().thicknessMm(), depth / Math.max(1, cells));
-            patches.add(new Patch.Loose(empty, mean, soaked ? Optional.of(wet) : Optional.empty()));
+            Optional<CoreMaterial> below = soaked ? Optional.of(rot.of(empty, truth::emptyAt)) : Optional.empty();
+            patches.add(new Patch.Loose(empty, mean, below));
         }
         return built.with(patches);
+    }
+
+    /** What is left of wet core, by the pilot holes in it. */
+    private record Rot(Truth truth, Survey survey, CoreMaterial built) {
+        CoreMaterial of(Polygon area, IntPredicate kind) {
+            return Softening.found(survey.readings().probes().stream()
+                            .filter(p ->
+                                    area.covers(GEOMETRY.createPoint(p.spot().coordinate())))
+                            .filter(p -> IntStream.range(0, truth.wet().size())
+                                    .anyMatch(i -> kind.test(i)
+                                            && Math.abs(centre(truth, i).x
+                                                            - p.spot().xMm())
+                                                    <= truth.wet().cell / 2
+                                            && Math.abs(centre(truth, i).y
+                                                            - p.spot().yMm())
+                                                    <= truth.wet().cell / 2))
+                            .toList())
+                    .of(built);
+        }
     }
 
     private static Coordinate centre(Truth truth, int i) {
