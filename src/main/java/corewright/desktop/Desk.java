@@ -19,7 +19,6 @@ import corewright.desktop.touch.TouchDesk;
 import corewright.desktop.walk.GridWalk;
 import corewright.desktop.walk.WalkStart;
 import corewright.desktop.walk.WalkView;
-import corewright.survey.Survey;
 import corewright.survey.Spot;
 import java.nio.file.Path;
 import java.util.ArrayList;

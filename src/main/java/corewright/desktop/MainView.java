@@ -223,13 +223,13 @@ final class MainView extends StackPane {
         point(pointedX, pointedY);
         showFaces(survey);
         Terms.Sign decimal = survey.settings().terms().decimal();
-        UnaryOperator<String> terms = words -> Figures.signed(sight.units().measure().say(words), decimal);
+        UnaryOperator<String> terms =
+                words -> Figures.signed(sight.units().measure().say(words), decimal);
         Held held = holding.held().orElse(null);
         if (held != null) {
             slip.show(held.slip().orElseThrow().said(terms), ink(), held.nodes());
         } else if (bench.complaints().isEmpty()) {
-            Slip said = StepSlips.of(sight.step(), shown, bench)
-                    .said(terms);
+            Slip said = StepSlips.of(sight.step(), shown, bench).said(terms);
             slip.show(said, ink(), tasks.actions(sight.step()));
         } else {
             slip.show(complaints(), ink());

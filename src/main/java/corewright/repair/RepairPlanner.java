@@ -99,8 +99,7 @@ public final class RepairPlanner {
      *
      * @param before the plan of the space
      */
-    public static Optional<InjectionPlan> again(
-            Survey survey, DamageMap damage, InjectionPlan before, Memory memory) {
+    public static Optional<InjectionPlan> again(Survey survey, DamageMap damage, InjectionPlan before, Memory memory) {
         EmptySpace space = EmptySpace.of(damage, before);
         return Optional.ofNullable(
                 injection(survey, damage.face(space.face()), space, memory).plan());

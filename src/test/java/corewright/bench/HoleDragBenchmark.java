@@ -47,8 +47,7 @@ final class HoleDragBenchmark {
 
     private static void drag(Assessment found, InjectionPlan plan) {
         EmptySpace space = EmptySpace.of(found.damage(), plan);
-        SpaceTask task =
-                SpaceTask.of(found.survey(), found.damage().face(space.face()), space);
+        SpaceTask task = SpaceTask.of(found.survey(), found.damage().face(space.face()), space);
         HoleTrial trial = HoleTrial.of(task, plan);
         List<Hole> holes = plan.holes().stream().filter(Hole::fills).toList();
         Spot first = holes.get(0).spot();
@@ -57,8 +56,8 @@ final class HoleDragBenchmark {
         Memory memory = new Memory();
         for (int i = -2; i < PLACES; i++) {
             Spot to = new Spot(first.face(), first.xMm() - STEP_MM * (i + 3), first.yMm());
-            List<HoleTrial.Place> places = new ArrayList<>(
-                    holes.stream().map(HoleTrial.Place::of).toList());
+            List<HoleTrial.Place> places =
+                    new ArrayList<>(holes.stream().map(HoleTrial.Place::of).toList());
             places.set(0, new HoleTrial.Place(to, 0));
             double[] one = timed(() -> trial.at(places));
             Survey moved = Part.HOLES.with(found.survey(), List.of(new MovedHole(first, to)));

@@ -72,7 +72,7 @@ class FirstHalfHourTest {
         }
         try (EditLog kept = SurveyOpener.open(file)) {
             Readings read = kept.survey().readings();
-            assertThat(read.moisture()).hasSizeGreaterThan(15);
+            assertThat(read.moisture()).hasSize(15);
             assertThat(read.taps()).hasSameSizeAs(read.moisture());
             assertThat(read.probes()).hasSize(1);
             assertThat(kept.survey().heading().vessel()).isEqualTo("Sandpiper");
@@ -93,7 +93,8 @@ class FirstHalfHourTest {
         window.click("#draw");
         draw(window, Sketch.Tool.OUTLINE, "", "0, -250", "900, -300", "900, 300", "0, 250");
         draw(window, Sketch.Tool.METAL_FITTING, "cleat", "100, 0");
-        window.waitFor("a cleat", () -> !survey(window).faces().get(0).features().isEmpty());
+        window.waitFor(
+                "a cleat", () -> !survey(window).faces().get(0).features().isEmpty());
         picture(window, "plan");
         window.click("#sketch-done");
     }
@@ -118,9 +119,8 @@ class FirstHalfHourTest {
         overwrite(window, "#survey-0-surveyor", "M. Aaltonen");
         overwrite(window, "#meter-0-dry", "10");
         overwrite(window, "#meter-0-wet", "25");
-        window.waitFor(
-                "the meter",
-                () -> Double.valueOf(25).equals(survey(window).meters().get(0).wet()));
+        window.waitFor("the meter", () -> Double.valueOf(25)
+                .equals(survey(window).meters().get(0).wet()));
         picture(window, "setup");
         window.click("#setup-leave");
     }
@@ -141,7 +141,9 @@ class FirstHalfHourTest {
             }
             window.hand.type(KeyCode.ENTER);
             int read = i + 1;
-            window.waitFor("reading " + read, () -> survey(window).readings().moisture().size() == read);
+            window.waitFor(
+                    "reading " + read,
+                    () -> survey(window).readings().moisture().size() == read);
         }
         OpenWindow.doFx(() -> window.desk.bench().undo()); // one typed too many is taken back, and typed again
         window.waitFor("undo", () -> survey(window).readings().moisture().size() == points - 1);
@@ -191,7 +193,8 @@ class FirstHalfHourTest {
                 "the page", () -> window.desk.half().papers().model().page().isPresent());
         picture(window, "papers");
         window.click("#papers-all");
-        window.waitFor("the papers", () -> window.desk.half().papers().model().last().isPresent());
+        window.waitFor(
+                "the papers", () -> window.desk.half().papers().model().last().isPresent());
         assertThat(papers.resolve("owner-report.pdf")).isNotEmptyFile();
         assertThat(papers.resolve("work-cards.pdf")).isNotEmptyFile();
         assertThat(papers.resolve("summary.json")).isNotEmptyFile();
@@ -215,9 +218,11 @@ class FirstHalfHourTest {
     private static void picture(OpenWindow window, String name) {
         String file = "half-hour-" + name + ".png";
         if (Boolean.getBoolean("pictures.update")) {
-            window.waitFor("the plan", () -> window.desk.bench().survey().isEmpty()
-                    || window.desk.view().inTask()
-                    || window.desk.view().plan().settled());
+            window.waitFor(
+                    "the plan",
+                    () -> window.desk.bench().survey().isEmpty()
+                            || window.desk.view().inTask()
+                            || window.desk.view().plan().settled());
             window.write(Path.of("docs/pictures").resolve(file));
         }
     }

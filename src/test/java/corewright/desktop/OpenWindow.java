@@ -57,8 +57,7 @@ final class OpenWindow implements AutoCloseable {
             throw new IllegalStateException(e);
         }
         desk = onFx(() -> {
-            Desk made = new Desk(
-                    new Workbench(jobs, chain), chooser, new Recent(() -> preferences), opened::add);
+            Desk made = new Desk(new Workbench(jobs, chain), chooser, new Recent(() -> preferences), opened::add);
             stage.setScene(made.scene());
             stage.setWidth(1440);
             stage.setHeight(900);

@@ -18,14 +18,14 @@ import corewright.desktop.state.Workbench;
 import corewright.desktop.stiffness.StiffnessModel;
 import corewright.desktop.work.Clock;
 import corewright.desktop.work.WorkModel;
-import corewright.repair.fill.DrawnCavities;
 import corewright.repair.RepairPlanner;
+import corewright.repair.fill.DrawnCavities;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
+import corewright.reuse.Memory;
 import corewright.sandwich.FootLoadMap;
 import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
-import corewright.reuse.Memory;
 import corewright.survey.MovedHole;
 import corewright.survey.Part;
 import corewright.survey.Spot;
@@ -212,9 +212,10 @@ class SecondHalfTest {
     }
 
     private static int reached(HolesModel model) {
-        return (int) java.util.Arrays.stream(model.fill().arrivalS().orElseThrow().values())
-                .filter(s -> !Double.isNaN(s))
-                .count();
+        return (int)
+                java.util.Arrays.stream(model.fill().arrivalS().orElseThrow().values())
+                        .filter(s -> !Double.isNaN(s))
+                        .count();
     }
 
     /** One space planned at once after a hole is moved comes to what planning the whole deck comes to. */

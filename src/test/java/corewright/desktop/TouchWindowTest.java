@@ -47,8 +47,8 @@ class TouchWindowTest {
     private static void touch(OpenWindow window, double xMm, double yMm) {
         window.waitFor("the plan", () -> window.desk.view().plan().settled());
         PlanPane plan = window.desk.view().plan();
-        Point2D at = OpenWindow.onFx(() ->
-                plan.localToScreen(plan.camera().px(xMm), plan.camera().py(yMm)));
+        Point2D at = OpenWindow.onFx(
+                () -> plan.localToScreen(plan.camera().px(xMm), plan.camera().py(yMm)));
         window.hand.clickOn(at);
     }
 
@@ -67,7 +67,8 @@ class TouchWindowTest {
 
     private static void choose(OpenWindow window, String box, String option) {
         ComboBox<?> there = window.shown(box, ComboBox.class, c -> true);
-        OpenWindow.doFx(() -> there.getSelectionModel().select(List.copyOf(there.getItems()).indexOf(option)));
+        OpenWindow.doFx(() ->
+                there.getSelectionModel().select(List.copyOf(there.getItems()).indexOf(option)));
     }
 
     private static Moisture reading(OpenWindow window, String id) {
@@ -99,16 +100,21 @@ class TouchWindowTest {
             window.waitFor("redo", () -> reading(window, id).value() == 41.5);
 
             window.click("#judge-aside");
-            assertThat(survey(window).judgements().readings()).as("without a reason nothing is set aside").isEmpty();
+            assertThat(survey(window).judgements().readings())
+                    .as("without a reason nothing is set aside")
+                    .isEmpty();
             window.click("#judge-why").write("the foot slipped");
             window.click("#judge-aside");
-            window.waitFor("a judgement", () -> !survey(window).judgements().readings().isEmpty());
+            window.waitFor(
+                    "a judgement", () -> !survey(window).judgements().readings().isEmpty());
             window.shown("#judge-none", javafx.scene.control.Button.class, b -> true);
-            file = OpenWindow.onFx(() -> Objects.requireNonNull(Objects.requireNonNull(window.desk.bench().log()).place()));
+            file = OpenWindow.onFx(() -> Objects.requireNonNull(
+                    Objects.requireNonNull(window.desk.bench().log()).place()));
             window.waitUntilCalculated();
         }
         try (var log = SurveyOpener.open(file)) {
-            assertThat(log.survey().readings().moisture()).anyMatch(m -> m.id().equals(before.id()) && m.value() == 41.5);
+            assertThat(log.survey().readings().moisture())
+                    .anyMatch(m -> m.id().equals(before.id()) && m.value() == 41.5);
             assertThat(log.survey().judgements().readings())
                     .singleElement()
                     .isEqualTo(new ReadingOverride(
@@ -128,7 +134,8 @@ class TouchWindowTest {
             overwrite(window, "#form-depth", "4.5");
             choose(window, "#form-core", "rotted");
             touch(window, 620, 310);
-            window.waitFor("a pilot hole", () -> survey(window).readings().probes().size() == 4);
+            window.waitFor(
+                    "a pilot hole", () -> survey(window).readings().probes().size() == 4);
             Probe noted = survey(window).readings().probes().get(3);
             assertThat(noted.id()).isEqualTo("HP1");
             assertThat(noted.voidDepthMm()).isEqualTo(4.5);
@@ -146,7 +153,8 @@ class TouchWindowTest {
             choose(window, "#form-load", "no");
             window.waitFor("no load", () -> !cleat(window).loadBearing());
             window.click("#take-away");
-            window.waitFor("no cleat", () -> survey(window).faces().get(0).features().isEmpty());
+            window.waitFor(
+                    "no cleat", () -> survey(window).faces().get(0).features().isEmpty());
             undo(window);
             window.waitFor("undo", () -> cleat(window).keepoutMm() == 85);
             window.waitUntilCalculated();
@@ -163,7 +171,8 @@ class TouchWindowTest {
             window.hand.press(KeyCode.CONTROL).type(KeyCode.F).release(KeyCode.CONTROL);
             window.hand.write("cleat").type(KeyCode.ENTER);
             window.waitFor("a mark", () -> window.desk.bench().sight().mark().isPresent());
-            assertThat(window.desk.bench().sight().mark().orElseThrow().spot().xMm()).isEqualTo(450);
+            assertThat(window.desk.bench().sight().mark().orElseThrow().spot().xMm())
+                    .isEqualTo(450);
             OpenWindow.doFx(() -> window.desk.bench().sight().go(Step.READINGS));
             assertThat(window.desk.bench().sight().mark()).isPresent();
             touch(window, 30, 30);

@@ -261,7 +261,8 @@ class WindowTest {
                     .filter(n -> !n.getStyleClass().contains("increment-button")
                             && !n.getStyleClass().contains("decrement-button")
                             && !(n.getParent() instanceof ComboBox))
-                    .filter(n -> n.getAccessibleText() == null || n.getAccessibleText().isEmpty())
+                    .filter(n -> n.getAccessibleText() == null
+                            || n.getAccessibleText().isEmpty())
                     .filter(n -> !(n instanceof ButtonBase b)
                             || b.getText() == null
                             || b.getText().isEmpty())

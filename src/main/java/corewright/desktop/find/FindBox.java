@@ -29,9 +29,8 @@ public final class FindBox extends TextField {
     }
 
     private void find() {
-        List<Found> found = bench.shown()
-                .map(a -> Finder.find(a, bench.face(), getText()))
-                .orElse(List.of());
+        List<Found> found =
+                bench.shown().map(a -> Finder.find(a, bench.face(), getText())).orElse(List.of());
         choices.hide();
         if (found.isEmpty()) {
             bench.say("Nothing is called \"" + getText().strip() + "\"; say a region, a hole, a name on the plan, a"

@@ -150,8 +150,7 @@ public final class Finder {
     }
 
     private static Spot spot(String face, Geometry g) {
-        Coordinate at =
-                (g.getDimension() == 2 ? g.getInteriorPoint() : g.getCentroid()).getCoordinate();
+        Coordinate at = (g.getDimension() == 2 ? g.getInteriorPoint() : g.getCentroid()).getCoordinate();
         return new Spot(face, at.x, at.y);
     }
 }

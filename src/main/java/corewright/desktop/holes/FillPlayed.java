@@ -30,17 +30,22 @@ record FillPlayed(Raster arrivalS, double emptyShare) {
     /** Takes a second or so: not for the window's thread. */
     static FillPlayed of(Assessment found, InjectionPlan plan, DrawnCavities.Size size) {
         EmptySpace space = EmptySpace.of(found.damage(), plan);
-        SpaceTask task =
-                SpaceTask.of(found.survey(), found.damage().face(space.face()), space);
+        SpaceTask task = SpaceTask.of(found.survey(), found.damage().face(space.face()), space);
         Resin resin = found.survey().settings().resin(plan.resin());
         double waste = found.survey().settings().drilling().wasteFraction();
         FillTrial.Work work = work(plan, resin, waste);
-        FillTrial.Run run = new DrawnCavities(task, plan.cavityMm3())
-                .trial(size, resin)
-                .run(work, held(plan, resin, waste, work));
+        FillTrial.Run run =
+                new DrawnCavities(task, plan.cavityMm3()).trial(size, resin).run(work, held(plan, resin, waste, work));
         Cavity c = run.setting().cavity();
         return new FillPlayed(
-                new Raster(c.x0, c.y0, c.cell, c.rows, c.columns, run.result().arrivalS().clone()), run.emptyShare());
+                new Raster(
+                        c.x0,
+                        c.y0,
+                        c.cell,
+                        c.rows,
+                        c.columns,
+                        run.result().arrivalS().clone()),
+                run.emptyShare());
     }
 
     private static FillTrial.Work work(InjectionPlan plan, Resin resin, double waste) {

@@ -104,7 +104,8 @@ public final class HolesDesk implements PlanPane.Hand {
     }
 
     private double fillS() {
-        return model.fill().arrivalS()
+        return model.fill()
+                .arrivalS()
                 .map(r -> clock.getValue() >= 0.999 ? Double.POSITIVE_INFINITY : clock.getValue() * overlay.endS(r))
                 .orElse(Double.POSITIVE_INFINITY);
     }
@@ -117,7 +118,8 @@ public final class HolesDesk implements PlanPane.Hand {
         }
         minute.setText(
                 Double.isInfinite(s)
-                        ? hundredths(model.fill().emptyShare()) + " of 100 parts stay empty at the end. Draw the knob back to see"
+                        ? hundredths(model.fill().emptyShare())
+                                + " of 100 parts stay empty at the end. Draw the knob back to see"
                                 + " how the mix comes."
                         : Figures.fixed(s / 60, 1) + " minutes after the first cup: what is tinted has mix.");
     }
@@ -134,7 +136,8 @@ public final class HolesDesk implements PlanPane.Hand {
                         case LARGE -> of.cavityMm3().p90();
                     };
             String word = size.name().toLowerCase(Locale.ROOT);
-            Button key = SlipView.key("fill-" + word, Figures.fixed(units.volume(mm3), 2), () -> model.fill().play(size));
+            Button key = SlipView.key("fill-" + word, Figures.fixed(units.volume(mm3), 2), () -> model.fill()
+                    .play(size));
             key.setAccessibleText("The fill of the " + word + " cavity, " + Figures.fixed(units.volume(mm3), 2) + " "
                     + units.volumeUnit());
             key.setText(word + "\n" + Figures.fixed(units.volume(mm3), 2) + " " + (units == Units.METRIC ? "l" : "qt"));

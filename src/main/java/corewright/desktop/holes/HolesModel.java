@@ -60,10 +60,9 @@ public final class HolesModel {
     public Optional<InjectionPlan> plan() {
         return found().isPresent()
                 ? found().flatMap(a -> bench.region().flatMap(r -> a.plans().injection(r.id())))
-                : quick.plan()
-                        .filter(p -> bench.region()
-                                .filter(r -> p.part(r.id()).isPresent())
-                                .isPresent());
+                : quick.plan().filter(p -> bench.region()
+                        .filter(r -> p.part(r.id()).isPresent())
+                        .isPresent());
     }
 
     private Optional<Assessment> found() {
@@ -109,8 +108,7 @@ public final class HolesModel {
                 .run(
                         () -> {
                             EmptySpace space = EmptySpace.of(found.damage(), plan);
-                            SpaceTask task =
-                                    SpaceTask.of(survey, found.damage().face(space.face()), space);
+                            SpaceTask task = SpaceTask.of(survey, found.damage().face(space.face()), space);
                             HoleTrial made = HoleTrial.of(task, plan);
                             return new Ready(plan, made, made.at(places(plan)));
                         },

@@ -141,7 +141,8 @@ public final class PapersDesk {
     private void printers(List<Node> all) {
         List<String> names = model.printers();
         if (names.isEmpty()) {
-            all.add(SlipView.text("No printer answers on this computer: save the paper and print it elsewhere.", "quiet"));
+            all.add(SlipView.text(
+                    "No printer answers on this computer: save the paper and print it elsewhere.", "quiet"));
         }
         names.stream()
                 .limit(MOST_PRINTERS)

@@ -10,11 +10,11 @@ import corewright.report.Outputs;
 import corewright.report.Papers;
 import corewright.report.page.PdfPage;
 import corewright.report.page.PdfPrint;
+import corewright.store.Pictures;
 import corewright.survey.Edit;
 import corewright.survey.Part;
 import corewright.survey.settings.Settings.Terms;
 import corewright.survey.settings.Settings.Terms.Sheet;
-import corewright.store.Pictures;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -246,9 +246,7 @@ public final class PapersModel {
             Terms t = s.settings().terms();
             return t.paper() == other
                     ? null
-                    : Edit.put(
-                            Part.SETTINGS,
-                            s.settings().with(new Terms(t.display(), t.decimal(), t.csv(), other)));
+                    : Edit.put(Part.SETTINGS, s.settings().with(new Terms(t.display(), t.decimal(), t.csv(), other)));
         });
     }
 

@@ -50,7 +50,8 @@ public record Resurvey(String title, List<FacePictures> faces, List<String> word
         try (EditLog log = SurveyOpener.open(other)) {
             another = log.survey();
         }
-        boolean openIsLater = !open.heading().surveyed().isBefore(another.heading().surveyed());
+        boolean openIsLater =
+                !open.heading().surveyed().isBefore(another.heading().surveyed());
         Comparison comparison =
                 Comparer.compare(mapped(openIsLater ? another : open), mapped(openIsLater ? open : another));
         String title = Figures.date(comparison.before().survey().heading().surveyed()) + " beside "

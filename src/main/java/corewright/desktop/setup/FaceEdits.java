@@ -74,8 +74,7 @@ final class FaceEdits {
                         EdgeSupport.valueOf(text.toUpperCase(Locale.ROOT).replace('-', '_')),
                         f.laminate(),
                         f.features());
-            case LAMINATE ->
-                new Face(f.name(), f.tiltDeg(), f.uphillDeg(), f.outline(), f.edge(), text, f.features());
+            case LAMINATE -> new Face(f.name(), f.tiltDeg(), f.uphillDeg(), f.outline(), f.edge(), text, f.features());
             default -> throw new IllegalArgumentException("a face has no " + field);
         };
     }
@@ -125,7 +124,8 @@ final class FaceEdits {
         List<String> taken = survey.faces().stream().map(Face::name).toList();
         Face last = survey.faces().get(survey.faces().size() - 1);
         Polygon sheet = (Polygon) PLAN.toGeometry(SHEET);
-        return new Face(SetupText.freeName("face", taken), 0, 180, sheet, EdgeSupport.SIMPLE, last.laminate(), List.of());
+        return new Face(
+                SetupText.freeName("face", taken), 0, 180, sheet, EdgeSupport.SIMPLE, last.laminate(), List.of());
     }
 
     /** Takes a face away on which nothing was read or decided; what is drawn on it goes with it. */

@@ -1,7 +1,6 @@
 package corewright.desktop.setup;
 
 import corewright.desktop.state.Attempts;
-import corewright.desktop.state.Typed;
 import corewright.desktop.state.Units;
 import corewright.survey.Edit;
 import corewright.survey.Face;

@@ -37,7 +37,8 @@ public final class SetupView extends VBox {
     }
 
     /** What one kind of row can do; the head of the survey stays. */
-    private record Kind(List<SetupRow> rows, Setter setter, @Nullable Predicate<String> remover) {
+    private record Kind(
+            List<SetupRow> rows, Setter setter, @Nullable Predicate<String> remover) {
         boolean set(String name, SetupField field, String text) {
             return setter.set(name, field, text);
         }
@@ -112,7 +113,9 @@ public final class SetupView extends VBox {
         body.getChildren()
                 .setAll(
                         head("Survey"),
-                        table("survey", new Kind(shown.heading, (name, field, text) -> model.heading(field, text), null)),
+                        table(
+                                "survey",
+                                new Kind(shown.heading, (name, field, text) -> model.heading(field, text), null)),
                         head("Faces"),
                         words(FACES),
                         table("face", new Kind(shown.faces, model::face, model::removeFace)),

@@ -20,9 +20,7 @@ public final class TypedPlace {
         Matcher m = FIGURES.matcher(text);
         if (m.matches()) {
             return new Spot(
-                    face.name(),
-                    units.mm(Double.parseDouble(m.group(1))),
-                    units.mm(Double.parseDouble(m.group(2))));
+                    face.name(), units.mm(Double.parseDouble(m.group(1))), units.mm(Double.parseDouble(m.group(2))));
         }
         Optional<Spot> called = PlaceNames.of(face).find(text);
         if (called.isEmpty()) {

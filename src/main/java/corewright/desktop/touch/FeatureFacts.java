@@ -110,8 +110,8 @@ final class FeatureFacts {
         double most = units.typed(FARTHEST_MM);
         return text.equals(plain(units.typed(f.keepoutMm())))
                 ? f.keepoutMm()
-                : units.mm(Typed.number("The keep-out", text, 0, most, "0 to " + Math.round(most) + " "
-                        + units.depthUnit()));
+                : units.mm(Typed.number(
+                        "The keep-out", text, 0, most, "0 to " + Math.round(most) + " " + units.depthUnit()));
     }
 
     /** A coaming needs an edge that is free but for it. */
@@ -133,8 +133,9 @@ final class FeatureFacts {
         double high = m.matches() ? units.mm(number(m.group(1))) : 0;
         double thick = m.matches() ? units.mm(number(m.group(2))) : 0;
         if (!(high > 0 && thick > 0 && high <= HIGHEST_MM && thick <= HIGHEST_MM)) {
-            throw new Typed("The coaming reads \"" + text + "\"; expected are its height above the skin and its thickness,"
-                    + " such as " + (units == Units.METRIC ? "40 x 12" : "1.6 x 0.5") + ", or nothing.");
+            throw new Typed(
+                    "The coaming reads \"" + text + "\"; expected are its height above the skin and its thickness,"
+                            + " such as " + (units == Units.METRIC ? "40 x 12" : "1.6 x 0.5") + ", or nothing.");
         }
         return new Feature.Opening(
                 o.origin(),

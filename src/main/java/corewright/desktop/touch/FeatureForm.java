@@ -49,8 +49,7 @@ record FeatureForm(String face, Feature feature, Units units) implements Form {
         Face on = survey.face(face);
         Geometry g = feature.geometry();
         List<Slip.Fact> facts = new ArrayList<>();
-        facts.add(new Slip.Fact(
-                "middle", PlaceNames.of(on).measured(spot().xMm(), spot().yMm(), units::place)));
+        facts.add(new Slip.Fact("middle", PlaceNames.of(on).measured(spot().xMm(), spot().yMm(), units::place)));
         if (g.getDimension() == 2) {
             facts.add(new Slip.Fact("area", units.area(g.getArea())));
         } else if (g.getDimension() == 1) {
@@ -106,8 +105,7 @@ record FeatureForm(String face, Feature feature, Units units) implements Form {
         all.addAll(FeatureFacts.fields(
                 feature, units, survey.laminates().stream().map(Laminate::name).toList()));
         if (feature.geometry() instanceof Point) {
-            all.add(new FormField(
-                    PLACE, "place, " + units.depthUnit(), TypedPlace.text(spot(), units), List.of()));
+            all.add(new FormField(PLACE, "place, " + units.depthUnit(), TypedPlace.text(spot(), units), List.of()));
         }
         return all;
     }

@@ -28,7 +28,8 @@ final class FormView extends GridPane {
 
     /** Shows these values; what is being typed stays. */
     void show(List<FormField> fields) {
-        if (!List.copyOf(controls.keySet()).equals(fields.stream().map(FormField::id).toList())) {
+        if (!List.copyOf(controls.keySet())
+                .equals(fields.stream().map(FormField::id).toList())) {
             build(fields);
         }
         filling = true;

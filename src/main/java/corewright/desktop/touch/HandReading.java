@@ -200,10 +200,12 @@ public final class HandReading implements Held, PlanPane.Hand {
         LocalDateTime now = LocalDateTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.SECONDS);
         String face = bench.face();
         String word = ReadingForm.word(kind);
-        boolean good = attempts.make("noting a " + word, s -> ReadingParts.add(
-                s,
-                new ReadingMaker(s, units, face, all, null)
-                        .make(kind, BY_HAND, FreeIds.next(ReadingParts.of(s, kind), prefix(kind)), now)));
+        boolean good = attempts.make(
+                "noting a " + word,
+                s -> ReadingParts.add(
+                        s,
+                        new ReadingMaker(s, units, face, all, null)
+                                .make(kind, BY_HAND, FreeIds.next(ReadingParts.of(s, kind), prefix(kind)), now)));
         if (good) {
             from = null;
             last = "Noted: a " + word + ".";

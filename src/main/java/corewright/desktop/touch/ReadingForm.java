@@ -79,7 +79,11 @@ record ReadingForm(Reading reading, Units units, List<Finding> findings) impleme
         facts.add(new Slip.Fact("counts", counts(survey)));
         List<Slip.FindingLine> lines = findings.stream()
                 .map(f -> new Slip.FindingLine(
-                        f.severity(), sentence(f.message()), sentence(f.effect()), f.about().spot(), ""))
+                        f.severity(),
+                        sentence(f.message()),
+                        sentence(f.effect()),
+                        f.about().spot(),
+                        ""))
                 .toList();
         return new Slip(
                 Character.toUpperCase(name.charAt(0)) + name.substring(1),
@@ -172,8 +176,7 @@ record ReadingForm(Reading reading, Units units, List<Finding> findings) impleme
                 .make(reading.key().kind(), reading.origin(), reading.id(), null);
         return now.equals(reading)
                 ? null
-                : new Changed(
-                        new ReadingForm(now, units, findings), ReadingParts.replace(survey, reading, now));
+                : new Changed(new ReadingForm(now, units, findings), ReadingParts.replace(survey, reading, now));
     }
 
     @Override

@@ -41,8 +41,7 @@ final class ReadingMaker {
     private final Map<ReadingValue, String> old;
 
     /** @param before what it was, null for a new one */
-    ReadingMaker(
-            Survey survey, Units units, String face, Map<ReadingValue, String> texts, @Nullable Reading before) {
+    ReadingMaker(Survey survey, Units units, String face, Map<ReadingValue, String> texts, @Nullable Reading before) {
         this.survey = survey;
         this.units = units;
         this.face = face;
@@ -95,10 +94,9 @@ final class ReadingMaker {
                                 above ? typed.substring(1) : typed,
                                 0,
                                 1e6,
-                                "a number on the meter's scale, 0 to " + Math.round(full) + ", or >" + Math.round(full));
-        Double temperature = was != null && same(ReadingValue.TEMPERATURE)
-                ? was.temperatureC()
-                : warmth();
+                                "a number on the meter's scale, 0 to " + Math.round(full) + ", or >"
+                                        + Math.round(full));
+        Double temperature = was != null && same(ReadingValue.TEMPERATURE) ? was.temperatureC() : warmth();
         return new Moisture(
                 origin,
                 id,

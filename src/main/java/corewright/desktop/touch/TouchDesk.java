@@ -62,7 +62,9 @@ public final class TouchDesk implements Held {
 
     /** Takes up a reading. */
     public void open(Reading reading) {
-        here = bench.survey().map(s -> Nearby.readings(s, reading.spot(), bench.sight().layers())).orElse(List.of());
+        here = bench.survey()
+                .map(s -> Nearby.readings(s, reading.spot(), bench.sight().layers()))
+                .orElse(List.of());
         open(new ReadingForm(reading, bench.sight().units(), bench.findings()));
     }
 
@@ -104,8 +106,8 @@ public final class TouchDesk implements Held {
         double reachMm = Nearby.REACH_PX * plan.camera().mmPerPx();
         switch (bench.sight().step()) {
             case PLAN -> Nearby.feature(survey, at, reachMm).ifPresent(this::open);
-            case READINGS -> Nearby.reading(survey, at, reachMm, bench.sight().layers())
-                    .ifPresent(this::open);
+            case READINGS ->
+                Nearby.reading(survey, at, reachMm, bench.sight().layers()).ifPresent(this::open);
             case DAMAGE -> {
                 if (regionIsHeld(at)) {
                     Nearby.reading(survey, at, reachMm / 2, bench.sight().layers())
@@ -163,7 +165,9 @@ public final class TouchDesk implements Held {
     private Form fresh(Form form) {
         return form instanceof ReadingForm r
                 ? new ReadingForm(r.reading(), bench.sight().units(), bench.findings())
-                : form instanceof FeatureForm f ? new FeatureForm(f.face(), f.feature(), bench.sight().units()) : form;
+                : form instanceof FeatureForm f
+                        ? new FeatureForm(f.face(), f.feature(), bench.sight().units())
+                        : form;
     }
 
     @Override
@@ -184,8 +188,8 @@ public final class TouchDesk implements Held {
         all.add(SlipView.text(form instanceof ReadingForm ? "What was noted" : "What it is", "head"));
         all.add(view);
         all.add(problem);
-        away.setOnAction(e -> bench.edit(
-                "taking away " + form.called(survey), s -> form.in(s) ? form.removed(s) : null));
+        away.setOnAction(
+                e -> bench.edit("taking away " + form.called(survey), s -> form.in(s) ? form.removed(s) : null));
         all.add(leaving);
         alsoHere(form, all);
         return all.toArray(Node[]::new);
@@ -194,8 +198,11 @@ public final class TouchDesk implements Held {
     private void judging(Survey survey, Reading reading, List<Node> all) {
         Optional<ReadingOverride> judged = ReadingParts.judgement(survey, reading);
         if (judged.isPresent()) {
-            all.add(SlipView.key("judge-none", "As the program has it", () -> bench.edit(
-                    "leaving " + reading.id() + " to the program", s -> ReadingParts.unjudged(s, reading))));
+            all.add(SlipView.key(
+                    "judge-none",
+                    "As the program has it",
+                    () -> bench.edit(
+                            "leaving " + reading.id() + " to the program", s -> ReadingParts.unjudged(s, reading))));
             return;
         }
         trust.setOnAction(e -> judge(reading, Trust.TRUSTED));
@@ -224,11 +231,13 @@ public final class TouchDesk implements Held {
                     && !other.key().equals(r.reading().key())
                     && bench.survey().filter(s -> ReadingParts.holds(s, other)).isPresent()) {
                 String name = ReadingForm.word(other.key().kind()) + " " + other.id();
-                all.add(SlipView.key("also-" + other.key().kind().name().toLowerCase(java.util.Locale.ROOT),
-                        "Also here: " + name, () -> {
-                    open(new ReadingForm(other, bench.sight().units(), bench.findings()));
-                    bench.say("");
-                }));
+                all.add(SlipView.key(
+                        "also-" + other.key().kind().name().toLowerCase(java.util.Locale.ROOT),
+                        "Also here: " + name,
+                        () -> {
+                            open(new ReadingForm(other, bench.sight().units(), bench.findings()));
+                            bench.say("");
+                        }));
             }
         }
     }

@@ -7,8 +7,8 @@ import corewright.desktop.slip.Slip;
 import corewright.desktop.slip.SlipView;
 import corewright.desktop.state.Attempts;
 import corewright.desktop.state.Step;
-import corewright.desktop.state.TypedPlace;
 import corewright.desktop.state.Typed;
+import corewright.desktop.state.TypedPlace;
 import corewright.desktop.state.Units;
 import corewright.desktop.state.Workbench;
 import corewright.survey.Sound;
@@ -131,9 +131,8 @@ public final class FillCheckDesk implements Held, PlanPane.Hand {
         problem.setManaged(problem.isVisible());
         all.add(problem);
         all.add(SlipView.text("What it comes to", "head"));
-        bench.region()
-                .ifPresent(r -> FillCheckWords.of(bench.found().orElseThrow(), r.id(), bench.fresh(), units)
-                        .forEach(line -> all.add(SlipView.text(line, "sentence"))));
+        bench.region().ifPresent(r -> FillCheckWords.of(bench.found().orElseThrow(), r.id(), bench.fresh(), units)
+                .forEach(line -> all.add(SlipView.text(line, "sentence"))));
         all.add(SlipView.key("fill-done", "Done checking", () -> {
             letGo();
             bench.say("");

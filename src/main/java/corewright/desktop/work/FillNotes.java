@@ -35,8 +35,8 @@ final class FillNotes {
         double after =
                 Typed.number("Minutes", minutes, 0, LONGEST_MIN, "minutes since the first cup was mixed, such as 20");
         double most = units.degrees(HOTTEST_C);
-        Double measured =
-                Typed.numberOrNothing("The warmth", degrees, 0, most, "degrees up to " + Math.round(most) + ", or nothing");
+        Double measured = Typed.numberOrNothing(
+                "The warmth", degrees, 0, most, "degrees up to " + Math.round(most) + ", or nothing");
         @Nullable Double celsius = measured == null ? null : (Double) units.celsius(measured);
         return Edit.add(
                 survey,

@@ -29,7 +29,8 @@ class ResurveyTest {
         assertThat(shown.words()).anyMatch(w -> w.contains("A difference is not proven"));
         assertThat(shown.words()).noneMatch(w -> w.contains("The difference is proven"));
         try (var left = Files.list(Path.of(System.getProperty("java.io.tmpdir")))) {
-            assertThat(left.map(p -> String.valueOf(p.getFileName()))).noneMatch(n -> n.startsWith("corewright-compare"));
+            assertThat(left.map(p -> String.valueOf(p.getFileName())))
+                    .noneMatch(n -> n.startsWith("corewright-compare"));
         }
     }
 }
