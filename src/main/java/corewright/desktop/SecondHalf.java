@@ -97,17 +97,26 @@ final class SecondHalf {
         }
         List<Node> all = new ArrayList<>(List.of(decide.actions()));
         if (holes.model().plan().isPresent()) {
-            all.add(SlipView.key("plan-holes", "Plan the holes", holes::open));
             boolean decided = bench.region()
                     .flatMap(r -> bench.found().map(a -> a.decision().injections().stream()
                             .anyMatch(p -> p.part(r.id()).isPresent())))
                     .orElse(false);
+            if (decided || injectionOffered()) { // nobody is to plan holes into what mix will not bond to
+                all.add(SlipView.key("plan-holes", "Plan the holes", holes::open));
+            }
             if (decided) {
                 all.add(SlipView.key("work", "Work at the boat", this::work));
                 all.add(SlipView.key("fill-check", "Check the fill", check::open));
             }
         }
         return all.toArray(Node[]::new);
+    }
+
+    private boolean injectionOffered() {
+        return decide.model()
+                .region()
+                .map(r -> decide.model().rows(r).stream().anyMatch(w -> w.method() == Method.INJECT && w.offered()))
+                .orElse(false);
     }
 
     /** A method was touched beside the map: it is decided in the step Repair. */

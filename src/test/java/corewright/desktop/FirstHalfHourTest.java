@@ -72,7 +72,7 @@ class FirstHalfHourTest {
         }
         try (EditLog kept = SurveyOpener.open(file)) {
             Readings read = kept.survey().readings();
-            assertThat(read.moisture()).hasSizeGreaterThan(15);
+            assertThat(read.moisture()).hasSize(15);
             assertThat(read.taps()).hasSameSizeAs(read.moisture());
             assertThat(read.probes()).hasSize(1);
             assertThat(kept.survey().heading().vessel()).isEqualTo("Sandpiper");

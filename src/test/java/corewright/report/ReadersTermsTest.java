@@ -121,7 +121,8 @@ class ReadersTermsTest {
                 assertThat(Math.max(width, height)).as(name).isCloseTo(279.4, within(0.01));
                 assertThat(Overlaps.beyond(page, 3.9)).as(name + ", its words").isEmpty();
                 Drawn.of(page).rectangles.stream()
-                        .filter(b -> Math.abs(b.getHeight() - PENCIL_MM) < 0.01) // others may be cut off at a plan's edge
+                        .filter(b ->
+                                Math.abs(b.getHeight() - PENCIL_MM) < 0.01) // others may be cut off at a plan's edge
                         .forEach(b -> {
                             assertThat(b.getMinX()).as(name + ", a box").isGreaterThan(3.9);
                             assertThat(b.getMaxX()).as(name + ", a box").isLessThan(width - 3.9);

@@ -3,6 +3,7 @@ package corewright.desktop.holes;
 import corewright.desktop.plan.PlanCamera;
 import corewright.desktop.plan.PlanPane;
 import corewright.desktop.slip.SlipView;
+import corewright.desktop.state.Steps;
 import corewright.desktop.state.Units;
 import corewright.desktop.state.Workbench;
 import corewright.drawing.kit.Figures;
@@ -205,9 +206,15 @@ public final class HolesDesk implements PlanPane.Hand {
         all.add(reached);
         long injections = of.count(Hole.Kind.INJECTION);
         all.add(SlipView.text(
-                injections + " holes and " + of.count(Hole.Kind.VENT) + " vents; "
+                Steps.counted(injections, "hole") + " and " + Steps.counted(of.count(Hole.Kind.VENT), "vent") + "; "
                         + Figures.fixed(of.resinG() + of.hardenerG(), 0) + " g mix in "
-                        + of.batches().stream().map(Batch::number).distinct().count() + " cups, buy for "
+                        + Steps.counted(
+                                of.batches().stream()
+                                        .map(Batch::number)
+                                        .distinct()
+                                        .count(),
+                                "cup")
+                        + ", buy for "
                         + Figures.fixed(of.buyG(), 0) + " g" + (model.moved() ? "; counted anew when kept." : "."),
                 "sentence"));
     }

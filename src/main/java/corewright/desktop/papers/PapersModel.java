@@ -199,18 +199,20 @@ public final class PapersModel {
 
     /** Printers of the system; empty where it has none, or has not answered yet. */
     public List<String> printers() {
-        if (printers == null) {
-            printers = List.of();
-            bench.jobs()
-                    .run(
-                            PdfPrint::printers,
-                            names -> {
-                                printers = names;
-                                tell.run();
-                            },
-                            e -> bench.say("Printers cannot be asked for: " + Complaints.sentence(e)));
+        List<String> known = printers;
+        if (known != null) {
+            return known;
         }
-        return printers;
+        printers = List.of();
+        bench.jobs()
+                .run(
+                        PdfPrint::printers,
+                        names -> {
+                            printers = names;
+                            tell.run();
+                        },
+                        e -> bench.say("Printers cannot be asked for: " + Complaints.sentence(e)));
+        return List.of();
     }
 
     /** Prints the paper that is looked at, at 100 %. */

@@ -4,6 +4,7 @@ import corewright.desktop.plan.Pixels;
 import corewright.desktop.resurvey.Resurvey.FacePictures;
 import corewright.desktop.slip.SlipView;
 import java.util.function.UnaryOperator;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -27,6 +28,8 @@ public final class ResurveyView extends VBox {
         this.shown = shown;
         getStyleClass().add("insight");
         setId("resurvey");
+        setMinSize(0, 0); // pictures follow the window, never the other way round
+        pictures.setMinSize(0, 0);
         Label title = new Label(shown.title());
         title.getStyleClass().add("slip-title");
         Region gap = new Region();
@@ -70,16 +73,18 @@ public final class ResurveyView extends VBox {
         pictures.add(picture(face.after(), "After: " + face.face()), 1, 0);
         pictures.add(picture(face.change(), "What changed: " + face.face()), 0, 1);
         pictures.add(said, 1, 1);
-        said.prefWidthProperty().bind(pictures.widthProperty().divide(2).subtract(12));
-        said.prefHeightProperty().bind(pictures.heightProperty().divide(2).subtract(8));
+        said.prefWidthProperty().bind(Bindings.max(1, widthProperty().divide(2).subtract(60)));
+        said.prefHeightProperty()
+                .bind(Bindings.max(1, heightProperty().subtract(130).divide(2)));
     }
 
     private ImageView picture(Pixels pixels, String name) {
         ImageView view = new ImageView(pixels.image());
         view.setPreserveRatio(true);
         view.setSmooth(true);
-        view.fitWidthProperty().bind(widthProperty().divide(2).subtract(40));
-        view.fitHeightProperty().bind(heightProperty().subtract(110).divide(2));
+        view.fitWidthProperty().bind(Bindings.max(1, widthProperty().divide(2).subtract(40)));
+        view.fitHeightProperty()
+                .bind(Bindings.max(1, heightProperty().subtract(130).divide(2)));
         view.setAccessibleText(name);
         return view;
     }

@@ -3,7 +3,7 @@ package corewright.desktop.setup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Predicate;
+import java.util.function.Consumer;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -38,7 +38,7 @@ public final class SetupView extends VBox {
 
     /** What one kind of row can do; the head of the survey stays. */
     private record Kind(
-            List<SetupRow> rows, Setter setter, @Nullable Predicate<String> remover) {
+            List<SetupRow> rows, Setter setter, @Nullable Consumer<String> remover) {
         boolean set(String name, SetupField field, String text) {
             return setter.set(name, field, text);
         }
@@ -202,9 +202,9 @@ public final class SetupView extends VBox {
                 control.setAccessibleText(model.head(value.field()) + " of " + row.name());
                 grid.add(control, column++, r + 1);
             }
-            Predicate<String> remover = of.remover();
+            Consumer<String> remover = of.remover();
             if (remover != null) {
-                Button away = key(kind + "-" + r + "-remove", "Take it away", () -> remover.test(row.name()));
+                Button away = key(kind + "-" + r + "-remove", "Take it away", () -> remover.accept(row.name()));
                 away.setAccessibleText("Take " + row.name() + " away");
                 grid.add(away, column, r + 1);
             }

@@ -3,6 +3,7 @@ package corewright.desktop.touch;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.BiPredicate;
 import javafx.css.PseudoClass;
 import javafx.scene.control.ComboBox;
@@ -33,7 +34,7 @@ final class FormView extends GridPane {
             build(fields);
         }
         filling = true;
-        fields.forEach(f -> fill(controls.get(f.id()), f));
+        fields.forEach(f -> fill(Objects.requireNonNull(controls.get(f.id())), f));
         filling = false;
     }
 

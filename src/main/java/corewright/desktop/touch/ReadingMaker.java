@@ -64,7 +64,7 @@ final class ReadingMaker {
     }
 
     private boolean same(ReadingValue value) {
-        return old.containsKey(value) && old.get(value).equals(text(value));
+        return text(value).equals(old.get(value));
     }
 
     private String text(ReadingValue value) {

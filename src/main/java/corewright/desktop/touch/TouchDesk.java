@@ -6,6 +6,7 @@ import corewright.desktop.slip.Slip;
 import corewright.desktop.slip.SlipView;
 import corewright.desktop.state.Attempts;
 import corewright.desktop.state.Step;
+import corewright.desktop.state.Typed;
 import corewright.desktop.state.Workbench;
 import corewright.survey.Feature;
 import corewright.survey.Reading;
@@ -15,7 +16,6 @@ import corewright.survey.Spot;
 import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -247,16 +247,23 @@ public final class TouchDesk implements Held {
         if (form == null) {
             return true;
         }
-        Form.Changed[] made = new Form.Changed[1];
-        boolean good = attempts.make(field + " of " + form.called(bench.survey().orElseThrow()), s -> {
+        Survey survey = bench.survey().orElseThrow();
+        Optional<Form> next = next(form, survey, field, text);
+        boolean good = attempts.make(field + " of " + form.called(survey), s -> {
             Form.Changed changed = form.in(s) ? form.changed(s, field, text) : null;
-            made[0] = changed;
             return changed == null ? null : changed.edit();
         });
-        if (good && made[0] != null) {
-            versions.add(Objects.requireNonNull(made[0]).now());
-        }
+        next.ifPresent(versions::add);
         bench.say(bench.message());
         return good;
+    }
+
+    /** The thing as it will be known after a change; empty where there is none, or where the text will not do. */
+    private static Optional<Form> next(Form form, Survey survey, String field, String text) {
+        try {
+            return Optional.ofNullable(form.changed(survey, field, text)).map(Form.Changed::now);
+        } catch (Typed e) {
+            return Optional.empty();
+        }
     }
 }

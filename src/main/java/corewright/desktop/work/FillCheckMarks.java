@@ -10,6 +10,7 @@ import corewright.repair.work.FillCheck;
 import corewright.survey.Sound;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
+import corewright.survey.Tap;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
@@ -38,9 +39,12 @@ final class FillCheckMarks implements PlanPane.Overlay {
         Color ground = PlanPane.fx(look.tone().ground());
         Color crayon = PlanPane.fx(look.crayon());
         bench.region().ifPresent(r -> bench.found().ifPresent(a -> judged(g, camera, a, r.id(), ink, ground, crayon)));
-        survey.readings().curedTaps().stream()
-                .filter(t -> t.spot().face().equals(bench.face()) && t.sound() != null)
-                .forEach(t -> tap(g, camera, t.spot(), t.sound(), ink, ground));
+        for (Tap tap : survey.readings().curedTaps()) {
+            Sound sound = tap.sound();
+            if (sound != null && tap.spot().face().equals(bench.face())) {
+                tap(g, camera, tap.spot(), sound, ink, ground);
+            }
+        }
         survey.readings().temperatures().stream()
                 .filter(t -> t.spot().face().equals(bench.face()))
                 .forEach(t -> ring(g, camera, t.spot(), ink, ground));

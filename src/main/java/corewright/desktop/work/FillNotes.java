@@ -12,7 +12,6 @@ import corewright.survey.Spot;
 import corewright.survey.SurfaceTemperature;
 import corewright.survey.Survey;
 import corewright.survey.Tap;
-import org.jspecify.annotations.Nullable;
 
 /** What is noted while a fill cures, and after it, as edits. */
 final class FillNotes {
@@ -37,7 +36,7 @@ final class FillNotes {
         double most = units.degrees(HOTTEST_C);
         Double measured = Typed.numberOrNothing(
                 "The warmth", degrees, 0, most, "degrees up to " + Math.round(most) + ", or nothing");
-        @Nullable Double celsius = measured == null ? null : (Double) units.celsius(measured);
+        Double celsius = measured == null ? null : (Double) units.celsius(measured);
         return Edit.add(
                 survey,
                 Part.TEMPERATURES,

@@ -1,7 +1,6 @@
 package corewright.report.cards;
 
 import corewright.drawing.kit.Box;
-import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Type;
