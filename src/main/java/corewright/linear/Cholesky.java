@@ -80,9 +80,8 @@ public final class Cholesky {
         int[] rim = Arrays.stream(keep)
                 .filter(v -> Arrays.stream(a.neighbours(v)).anyMatch(b -> Arrays.binarySearch(keep, b) < 0))
                 .toArray();
-        int[] inside = Arrays.stream(keep)
-                .filter(v -> Arrays.binarySearch(rim, v) < 0)
-                .toArray();
+        int[] inside =
+                Arrays.stream(keep).filter(v -> Arrays.binarySearch(rim, v) < 0).toArray();
         Cholesky factor = new Cholesky(new Fronts(a, new Dissection(a, x, y, List.of(others, inside), rim)));
         int root = factor.fronts.root;
         if (others.length == 0) {
