@@ -209,7 +209,11 @@ public final class HolesDesk implements PlanPane.Hand {
                 Steps.counted(injections, "hole") + " and " + Steps.counted(of.count(Hole.Kind.VENT), "vent") + "; "
                         + Figures.fixed(of.resinG() + of.hardenerG(), 0) + " g mix in "
                         + Steps.counted(
-                                of.batches().stream().map(Batch::number).distinct().count(), "cup")
+                                of.batches().stream()
+                                        .map(Batch::number)
+                                        .distinct()
+                                        .count(),
+                                "cup")
                         + ", buy for "
                         + Figures.fixed(of.buyG(), 0) + " g" + (model.moved() ? "; counted anew when kept." : "."),
                 "sentence"));

@@ -74,7 +74,8 @@ public final class ResurveyView extends VBox {
         pictures.add(picture(face.change(), "What changed: " + face.face()), 0, 1);
         pictures.add(said, 1, 1);
         said.prefWidthProperty().bind(Bindings.max(1, widthProperty().divide(2).subtract(60)));
-        said.prefHeightProperty().bind(Bindings.max(1, heightProperty().subtract(130).divide(2)));
+        said.prefHeightProperty()
+                .bind(Bindings.max(1, heightProperty().subtract(130).divide(2)));
     }
 
     private ImageView picture(Pixels pixels, String name) {
@@ -82,7 +83,8 @@ public final class ResurveyView extends VBox {
         view.setPreserveRatio(true);
         view.setSmooth(true);
         view.fitWidthProperty().bind(Bindings.max(1, widthProperty().divide(2).subtract(40)));
-        view.fitHeightProperty().bind(Bindings.max(1, heightProperty().subtract(130).divide(2)));
+        view.fitHeightProperty()
+                .bind(Bindings.max(1, heightProperty().subtract(130).divide(2)));
         view.setAccessibleText(name);
         return view;
     }
