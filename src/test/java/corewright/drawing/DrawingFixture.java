@@ -403,7 +403,8 @@ public final class DrawingFixture {
                 vent ? 0 : 80,
                 vent ? 0 : 90_000,
                 null,
-                Hole.Range.NONE);
+                Hole.Range.NONE,
+                0);
     }
 
     private static List<Polygon> sound(Face face, List<Region> regions) {

@@ -128,7 +128,7 @@ class NozzleTest {
         assertThat(ReachLaw.nozzleResistance(d)).isCloseTo(19.56, within(0.005));
         Resin thin = new Resin("t", 0.4, 1000, 1, 1, 1, 3600, 3600, 3600, 1e6, 1e6, 25, true, 0, 0, 0, 0, "test");
         Pour pour = new Pour(thin, d, 25);
-        Hole drilled = new Hole("R1-1", "R1", Hole.Kind.INJECTION, 1, SPOT, 6.4, 5, 100, 1e5, null, Hole.Range.NONE);
+        Hole drilled = new Hole("R1-1", "R1", Hole.Kind.INJECTION, 1, SPOT, 6.4, 5, 100, 1e5, null, Hole.Range.NONE, 0);
         Hole pushed = new Hole(
                 "R1-N1",
                 "R1",
@@ -140,7 +140,8 @@ class NozzleTest {
                 100,
                 1e5,
                 new Hole.Nozzle("old hole", SPOT, 200),
-                Hole.Range.NONE);
+                Hole.Range.NONE,
+                0);
         assertThat(pour.seconds(drilled, 100)).isCloseTo(100 / 3.0, within(1e-6));
         assertThat(pour.seconds(pushed, 100)).isCloseTo(100 / 2.045, within(0.02)); // hardly thickened in a minute
         ReachLaw foam = new ReachLaw(Resin.builtIn().get(0), nozzle(300, 4, 2.5).drilling(), 25);

@@ -283,7 +283,8 @@ class WorkTest {
                 150,
                 1e6 / 3,
                 null,
-                Hole.Range.NONE);
+                Hole.Range.NONE,
+                0);
     }
 
     /** 195.0 g at 2.5 : 1: resin to 139.3, hardener to 195.0 (139.2 from the rounded sum 557.0 / 4). */

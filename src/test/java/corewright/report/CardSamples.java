@@ -97,7 +97,8 @@ public final class CardSamples {
                 kind == Hole.Kind.VENT ? 0 : 120,
                 kind == Hole.Kind.VENT ? 0 : 1000 + random.nextInt(90_000),
                 nozzle ? new Hole.Nozzle("old hole", SampleAssessment.spot(2475, 460), 1 + random.nextInt(299)) : null,
-                Hole.Range.NONE);
+                Hole.Range.NONE,
+                0);
     }
 
     /** Nobody drills two holes nearer than 30 mm. */

@@ -292,7 +292,8 @@ public final class SampleAssessment {
                 fills ? 120 : 0,
                 fills ? region.voidMm3().p50() / 2 : 0,
                 null,
-                Hole.Range.NONE);
+                Hole.Range.NONE,
+                0);
     }
 
     private static Decision decision(List<Region> regions, List<InjectionPlan> injections) {

@@ -153,7 +153,8 @@ public record FilledSpaces(List<Space> spaces, List<Hole> holes) {
                         0,
                         0,
                         null,
-                        Hole.Range.NONE));
+                        Hole.Range.NONE,
+                        0));
             }
         }
         return holes;

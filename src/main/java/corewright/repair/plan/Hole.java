@@ -28,21 +28,6 @@ public record Hole(
         @Nullable Nozzle nozzle,
         Range range,
         double gapMm) {
-    /** With a gap that is not known. */
-    public Hole(
-            String id,
-            String region,
-            Kind kind,
-            int order,
-            Spot spot,
-            double diameterMm,
-            double depthStopMm,
-            double reachMm,
-            double servedMm3,
-            @Nullable Nozzle nozzle,
-            Range range) {
-        this(id, region, kind, order, spot, diameterMm, depthStopMm, reachMm, servedMm3, nozzle, range, 0);
-    }
 
     /** The same with other grams in a small and in a large cavity. */
     public Hole with(Range other) {

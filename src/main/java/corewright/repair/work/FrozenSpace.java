@@ -171,7 +171,8 @@ public final class FrozenSpace {
                 0,
                 0,
                 nozzle,
-                Hole.Range.NONE);
+                Hole.Range.NONE,
+                0);
     }
 
     private static boolean at(Hole hole, PlannedHole old) {

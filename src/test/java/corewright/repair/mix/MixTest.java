@@ -153,6 +153,7 @@ class MixTest {
                 150,
                 servedMm3,
                 null,
-                Hole.Range.NONE);
+                Hole.Range.NONE,
+                0);
     }
 }

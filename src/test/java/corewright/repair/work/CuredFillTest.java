@@ -137,7 +137,7 @@ class CuredFillTest {
     }
 
     private static Hole hole(String id, Hole.Kind kind, double x, double y) {
-        return new Hole(id, "R1", kind, 1, new Spot(Deck.FACE, x, y), 6.4, 7.5, 0, 0, null, Hole.Range.NONE);
+        return new Hole(id, "R1", kind, 1, new Spot(Deck.FACE, x, y), 6.4, 7.5, 0, 0, null, Hole.Range.NONE, 0);
     }
 
     /** The second shot of a hollow middle by a plan with these holes. */
