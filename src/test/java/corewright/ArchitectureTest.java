@@ -315,11 +315,11 @@ class ArchitectureTest {
                             "SheetsCommand"),
                     "the tree of commands, whose leaves reach its options"),
             entry(
-                    Set.of("Cholesky", "SelectedInverse", "Compliance"),
-                    "entries of the inverse are read from the factor's own fronts"),
+                    Set.of("Around", "Cholesky", "Compliance", "Condensation", "Eliminated", "SelectedInverse"),
+                    "what is eliminated, and entries of the inverse, are read from the factor's own fronts"),
             entry(Set.of("CellStiffness", "CoreLayer"), "a cell's layers are told by the places of its nodes"),
             entry(
-                    Set.of("Contact", "LargeDeflection", "PanelModel", "ReducedArea", "Response", "Stresses"),
+                    Set.of("CondensedCells", "Contact", "LargeDeflection", "PanelModel", "ReducedArea", "Response", "Stresses"),
                     "a model and what is solved with it"),
             entry(
                     Set.of("Assessor", "Assessed", "Assessment", "Partial", "Progress"),
@@ -330,6 +330,7 @@ class ArchitectureTest {
             entry(Set.of("ImportNote", "Table"), "a note on a row and the table it is kept in"),
             entry(Set.of("Schema", "Strangers"), "a file's tables are compared with those that would be made"),
             entry(Set.of("FolderWriter", "SurveyYamlText"), "a folder and its one page of settings"),
+            entry(Set.of("DayPlanner", "Schedule"), "a day and how it is laid out"),
             entry(Set.of("Outlook", "Patches", "Softening"), "what a panel is made of, by outlook"),
             entry(Set.of("CsvGuess", "CsvImport"), "an import and the choice it guesses"));
 

@@ -39,11 +39,9 @@ public final class Assessor {
         Memory memory = earlier.memory().next();
 
         progress.begin("damage", 0.02);
-        Fitted fitted = Damage.fit(survey, memory);
-        DamageMap damage =
-                KeptRegions.on(survey, Verdict.of(survey, intakeFindings).on(fitted.map()));
-        progress.mapped(
-                new Assessed(Partial.mapped(survey, intakeFindings, damage), earlier.with(fitted.parameters())));
+        Assessed early = mapped(survey, intakeFindings, earlier, memory);
+        DamageMap damage = early.assessment().damage();
+        progress.mapped(early);
 
         progress.begin("stiffness", 0.30);
         StiffnessMap stiffness = Stiffness.of(survey, damage, memory);
@@ -92,7 +90,19 @@ public final class Assessor {
                 NextOverall.of(damage, decision.weighing().flips()),
                 Ages.FRESH);
         return new Assessed(
-                whole.withFindings(findings(intakeFindings, whole)), new Earlier(fitted.parameters(), memory));
+                whole.withFindings(findings(intakeFindings, whole)), new Earlier(early.earlier().parameters(), memory));
+    }
+
+    /** The map alone, of a survey not seen before: nothing is concluded from it. */
+    public static Assessed mapped(Survey survey, List<Finding> intakeFindings) {
+        return mapped(survey, intakeFindings, Earlier.NONE, new Memory());
+    }
+
+    private static Assessed mapped(Survey survey, List<Finding> intakeFindings, Earlier earlier, Memory memory) {
+        Fitted fitted = Damage.fit(survey, memory);
+        DamageMap damage =
+                KeptRegions.on(survey, Verdict.of(survey, intakeFindings).on(fitted.map()));
+        return new Assessed(Partial.mapped(survey, intakeFindings, damage), earlier.with(fitted.parameters()));
     }
 
     /**

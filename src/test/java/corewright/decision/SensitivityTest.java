@@ -12,6 +12,7 @@ import corewright.decision.Sensitivity.Bar;
 import corewright.decision.Sensitivity.Input;
 import corewright.decision.Sensitivity.Swing;
 import corewright.repair.RepairPlanner;
+import corewright.repair.plan.Closing;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RepairOptions;
 import corewright.reuse.Memory;
@@ -45,8 +46,9 @@ class SensitivityTest {
         Sensitivity s = decision.weighing().sensitivity();
         InjectionPlan plan = decision.injections().get(0);
         double material = RESIN_PER_KG * (plan.resinG() + plan.hardenerG() + plan.buyG()) / 1000 / 2;
-        double quick = 4 + (0.5 + 2 * 0.12) + (0.5 + 1 * 0.04); // a visit, filling, drying
-        double slow = 8 + (2 + 4 * 0.12) + (2 + 3 * 0.04);
+        Closing closing = Closing.of(plan.holes());
+        double quick = 4 + (0.5 + 2 * 0.12) + closing.hoursLow() + (0.5 + 1 * 0.04); // a visit, filling, closing, drying
+        double slow = 8 + (2 + 4 * 0.12) + closing.hoursHigh() + (2 + 3 * 0.04);
         Choice row =
                 decision.choices().stream().filter(Choice::advised).findFirst().orElseThrow();
 

@@ -132,7 +132,7 @@ class SecondHalfTest {
     void aHoleDraggedAwayLeavesSomethingOutOfReachAndPutBackNothingMore() {
         HolesModel model = new HolesModel(bench, () -> {});
         model.follow();
-        Hole hole = HolesModel.filling(model.plan().orElseThrow()).stream()
+        Hole hole = model.plan().orElseThrow().filling().stream()
                 .filter(Hole::drilled)
                 .findFirst()
                 .orElseThrow();
@@ -181,8 +181,7 @@ class SecondHalfTest {
     @Test
     void thingsAreFoundByWhatAPersonCallsThem() {
         String region = bench.region().orElseThrow().id();
-        Hole hole = HolesModel.filling(
-                        bench.found().orElseThrow().plans().injection(region).orElseThrow())
+        Hole hole = bench.found().orElseThrow().plans().injection(region).orElseThrow().filling()
                 .get(0);
 
         assertThat(find(region.toLowerCase(Locale.ROOT)).get(0).region()).isEqualTo(region);
@@ -224,7 +223,7 @@ class SecondHalfTest {
         Assessment found = bench.found().orElseThrow();
         String region = bench.region().orElseThrow().id();
         InjectionPlan before = found.options().injection(region).orElseThrow();
-        Spot from = HolesModel.filling(before).get(0).spot();
+        Spot from = before.filling().get(0).spot();
         MovedHole moved = new MovedHole(from, new Spot(from.face(), from.xMm() - 5, from.yMm()));
         Survey survey = Part.HOLES.with(found.survey(), List.of(moved));
 

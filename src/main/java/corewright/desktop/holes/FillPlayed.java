@@ -56,7 +56,7 @@ record FillPlayed(Raster arrivalS, double emptyShare) {
                 .filter(h -> !h.fills())
                 .map(h -> h.spot().coordinate())
                 .toList();
-        return new FillTrial.Work(HolesModel.filling(plan), plan.batches(), liquid, vents);
+        return new FillTrial.Work(plan.filling(), plan.batches(), liquid, vents);
     }
 
     /** As the card has it: high grams less planned. */

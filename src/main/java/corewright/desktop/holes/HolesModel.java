@@ -128,12 +128,7 @@ public final class HolesModel {
     }
 
     private static List<HoleTrial.Place> places(InjectionPlan plan) {
-        return filling(plan).stream().map(HoleTrial.Place::of).toList();
-    }
-
-    /** Holes into which mix goes, in the plan's order. */
-    public static List<Hole> filling(InjectionPlan plan) {
-        return plan.holes().stream().filter(Hole::fills).toList();
+        return plan.filling().stream().map(HoleTrial.Place::of).toList();
     }
 
     // --- the hand ----------------------------------------------------------------------------------------------------
@@ -144,7 +139,7 @@ public final class HolesModel {
         if (plan == null || trial == null || adding) {
             return false;
         }
-        List<Hole> holes = filling(plan);
+        List<Hole> holes = plan.filling();
         int best = -1;
         double least = reachMm;
         for (int i = 0; i < holes.size(); i++) {
@@ -167,7 +162,7 @@ public final class HolesModel {
     public void move(double xMm, double yMm) {
         InjectionPlan plan = of;
         if (plan != null && (held >= 0 || adding)) {
-            heldAt = new Spot(filling(plan).get(0).spot().face(), Math.rint(xMm), Math.rint(yMm));
+            heldAt = new Spot(plan.filling().get(0).spot().face(), Math.rint(xMm), Math.rint(yMm));
             tryIt();
         }
     }
@@ -251,8 +246,8 @@ public final class HolesModel {
         if (to == null || plan == null) {
             return;
         }
-        Spot from = held >= 0 ? filling(plan).get(held).spot() : to;
-        String name = held >= 0 ? filling(plan).get(held).id() : "a hole added";
+        Spot from = held >= 0 ? plan.filling().get(held).spot() : to;
+        String name = held >= 0 ? plan.filling().get(held).id() : "a hole added";
         putBack();
         bench.edit(name.equals("a hole added") ? "adding a hole" : "moving hole " + name, s -> placed(s, from, to));
     }
@@ -327,7 +322,7 @@ public final class HolesModel {
         InjectionPlan plan = of;
         return plan == null || held < 0
                 ? Optional.empty()
-                : Optional.of(filling(plan).get(held));
+                : Optional.of(plan.filling().get(held));
     }
 
     public boolean adding() {
@@ -374,7 +369,7 @@ public final class HolesModel {
         if (result == null || plan == null || heldAt == null) {
             return 0;
         }
-        int at = adding ? filling(plan).size() : held;
+        int at = adding ? plan.filling().size() : held;
         return at >= 0 && at < result.servedMm3().size() ? result.servedMm3().get(at) : 0;
     }
 
@@ -385,7 +380,7 @@ public final class HolesModel {
         if (result == null || plan == null || heldAt == null) {
             return true;
         }
-        int at = adding ? filling(plan).size() : held;
+        int at = adding ? plan.filling().size() : held;
         return at < 0 || at >= result.allowed().size() || result.allowed().get(at);
     }
 

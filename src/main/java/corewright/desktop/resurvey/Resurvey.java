@@ -1,10 +1,11 @@
 package corewright.desktop.resurvey;
 
+import corewright.assessment.Assessed;
+import corewright.assessment.Assessor;
 import corewright.comparison.Comparer;
 import corewright.comparison.Comparison;
 import corewright.comparison.FaceComparison;
 import corewright.comparison.Side;
-import corewright.damage.Damage;
 import corewright.desktop.plan.Pixels;
 import corewright.desktop.state.EditLog;
 import corewright.desktop.state.SurveyOpener;
@@ -12,7 +13,6 @@ import corewright.drawing.kit.Figures;
 import corewright.report.compare.ComparisonMaps;
 import corewright.report.compare.ComparisonWords;
 import corewright.report.page.FileNames;
-import corewright.reuse.Memory;
 import corewright.survey.Survey;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -60,7 +60,8 @@ public record Resurvey(String title, List<FacePictures> faces, List<String> word
     }
 
     private static Side mapped(Survey survey) {
-        return Side.mapped(survey, Damage.fit(survey, new Memory()));
+        Assessed mapped = Assessor.mapped(survey, List.of());
+        return new Side(mapped.assessment(), mapped.earlier().parameters());
     }
 
     private static List<FacePictures> pictures(Comparison comparison) throws IOException {

@@ -82,6 +82,11 @@ public record InjectionPlan(
         return resinG + hardenerG + outlook.heldLikelyG();
     }
 
+    /** Holes into which mix goes, in the plan's order. */
+    public List<Hole> filling() {
+        return holes.stream().filter(Hole::fills).toList();
+    }
+
     /** How many holes of one kind. */
     public int count(Hole.Kind kind) {
         return (int) holes.stream().filter(h -> h.kind() == kind).count();

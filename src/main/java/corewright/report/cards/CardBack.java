@@ -219,9 +219,12 @@ final class CardBack {
         String sum = card.measure()
                 .say(Prose.bold("The grams.") + " "
                         + String.join(" ", card.plan().arithmetic()) + desk);
-        double foot = CardSheet.BODY_END - CardSheet.BOX - SUM - SMALL.height(sum, RIGHT_WIDTH);
+        double end = CardSheet.BODY_END - CardSheet.BOX - SUM;
+        boolean full = SMALLEST.height(words, RIGHT_WIDTH) > end - SMALL.height(sum, RIGHT_WIDTH) - GAP - y;
+        Prose type = full ? SMALLEST : SMALL;
+        double foot = end - type.height(sum, RIGHT_WIDTH);
         fitting(words, RIGHT_WIDTH, foot - y - GAP).paint(paper, words, RIGHT_LEFT, y, RIGHT_WIDTH, Anchor.LEFT);
-        SMALL.paint(paper, sum, RIGHT_LEFT, foot, RIGHT_WIDTH, Anchor.LEFT);
+        type.paint(paper, sum, RIGHT_LEFT, foot, RIGHT_WIDTH, Anchor.LEFT);
     }
 
     /** Filled and faired when all has cured. */
@@ -231,10 +234,10 @@ final class CardBack {
             return "";
         }
         String all = closing.holes() == 1 ? "the hole" : "all " + closing.holes() + " holes";
-        return " " + Prose.bold("When cured") + " tap, then close " + all + ": dish, fill flush ("
-                + Figures.atMost(closing.fillerG(), 1) + " g of filler), sand, touch up; "
+        return " " + Prose.bold("When cured") + " tap; dish " + all + ", fill flush ("
+                + Figures.atMost(closing.fillerG(), 1) + " g), sand, touch up: "
                 + Figures.atMost(60 * closing.hoursLow(), 0) + " to " + Figures.atMost(60 * closing.hoursHigh(), 0)
-                + " minutes.";
+                + " min.";
     }
 
     private void boxes(Paper paper) {
@@ -244,9 +247,9 @@ final class CardBack {
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
         double heldG = card.plan().outlook().heldLikelyG();
         double moreG = card.plan().outlook().heldBackG() - heldG;
-        String sum = "All cups " + mixed + " g, of it " + card.grams().total() + " g for the holes."
-                + (heldG > 0 ? " Held back " + Figures.atMost(heldG, 0) + " g," : "")
-                + (moreG > 0 ? (heldG > 0 ? " if large " : " If large ") + Figures.atMost(moreG, 0) + " g more." : "");
+        String sum = "All cups " + mixed + " g: " + card.grams().total() + " g into holes"
+                + (heldG > 0 ? ", " + Figures.atMost(heldG, 0) + " g held back" : "")
+                + (moreG > 0 ? ", " + Figures.atMost(moreG, 0) + " g more if large" : "") + ".";
         paper.text(sum, RIGHT_LEFT, top - 2.2, CardSheet.WORD, Anchor.LEFT);
         double x = RIGHT_LEFT;
         double base = CardSheet.level(CardSheet.WORD, top, CardSheet.BOX);

@@ -10,6 +10,7 @@ import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Pen;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
+import corewright.repair.mix.HeldCups;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.InjectionPlan;
 import corewright.report.data.CupFigures;
@@ -18,6 +19,8 @@ import corewright.report.page.Prose;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Everything that is left once the work has begun: the cups of all regions on one clock, second shots, and what to buy. */
 final class LeftCard {
@@ -59,8 +62,12 @@ final class LeftCard {
         return pages;
     }
 
+    /** Those for holes in the order of the day, then what is held back. */
     private List<Batch> cups() {
-        return left.plans().stream().flatMap(p -> p.batches().stream()).toList();
+        List<Batch> cups = new ArrayList<>(
+                left.plans().stream().flatMap(p -> p.batches().stream()).toList());
+        cups.addAll(HeldCups.of(left.plans(), assessment.survey().settings()));
+        return cups;
     }
 
     private void paint(Paper paper, int page, int cupPages, List<String> side) {
@@ -85,7 +92,7 @@ final class LeftCard {
                     figures.firstG().toPlainString(),
                     figures.secondG().toPlainString(),
                     Figures.fixed(cup.mixAtS() / SECONDS_PER_MINUTE, 0));
-            fitted(paper, cup.region() + ": " + which(cup.holes()), CardSheet.LEFT + CUPS[1], y, 58);
+            fitted(paper, cup.region() + which(cup), CardSheet.LEFT + CUPS[1], y, 58);
             y += ROW;
             paper.line(Pen.FAINT, CardSheet.LEFT, y, CardSheet.LEFT + LEFT_WIDTH, y);
         }
@@ -137,8 +144,12 @@ final class LeftCard {
                 left.plans().stream().map(InjectionPlan::resin).distinct().toList()) {
             BigDecimal partA = BigDecimal.ZERO;
             BigDecimal both = BigDecimal.ZERO;
-            for (InjectionPlan plan : left.plans()) {
-                for (Batch cup : plan.resin().equals(resin) ? plan.batches() : List.<Batch>of()) {
+            Set<String> regions = left.plans().stream()
+                    .filter(p -> p.resin().equals(resin))
+                    .map(InjectionPlan::region)
+                    .collect(Collectors.toSet());
+            for (Batch cup : cups()) {
+                if (regions.contains(cup.region())) {
                     partA = partA.add(CupFigures.of(cup).firstG());
                     both = both.add(CupFigures.of(cup).secondG());
                 }
@@ -153,11 +164,15 @@ final class LeftCard {
         return all.subList(Math.min(all.size(), page * ROWS), Math.min(all.size(), (page + 1) * ROWS));
     }
 
-    private static String which(List<String> holes) {
-        List<String> numbers = holes.stream().map(Figures::holeNumber).toList();
-        return numbers.size() > 7
-                ? String.join(", ", numbers.subList(0, 6)) + " to " + numbers.get(numbers.size() - 1)
-                : String.join(", ", numbers);
+    private static String which(Batch cup) {
+        if (HeldCups.heldBack(cup)) {
+            return ", held back: where no mix shows";
+        }
+        List<String> numbers = cup.holes().stream().map(Figures::holeNumber).toList();
+        return ": "
+                + (numbers.size() > 7
+                        ? String.join(", ", numbers.subList(0, 6)) + " to " + numbers.get(numbers.size() - 1)
+                        : String.join(", ", numbers));
     }
 
     private static void fitted(Paper paper, String words, double left, double top, double width) {

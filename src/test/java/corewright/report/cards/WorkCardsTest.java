@@ -69,7 +69,7 @@ class WorkCardsTest {
 
         // 100.1 + 35.0 and 92.4 + 32.3, as batches.csv has them
         assertThat(back).contains("135.1 g", "100.1 g", "35.0 g hardener", "124.7 g", "92.4 g", "32.3 g hardener");
-        assertThat(back).contains("All cups 259.8 g, of it 220 g for the holes.");
+        assertThat(back).contains("All cups 259.8 g: 220 g into holes");
         assertThat(back).contains("resin 100 to hardener 35");
     }
 
