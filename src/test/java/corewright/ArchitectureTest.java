@@ -319,7 +319,14 @@ class ArchitectureTest {
                     "what is eliminated, and entries of the inverse, are read from the factor's own fronts"),
             entry(Set.of("CellStiffness", "CoreLayer"), "a cell's layers are told by the places of its nodes"),
             entry(
-                    Set.of("CondensedCells", "Contact", "LargeDeflection", "PanelModel", "ReducedArea", "Response", "Stresses"),
+                    Set.of(
+                            "CondensedCells",
+                            "Contact",
+                            "LargeDeflection",
+                            "PanelModel",
+                            "ReducedArea",
+                            "Response",
+                            "Stresses"),
                     "a model and what is solved with it"),
             entry(
                     Set.of("Assessor", "Assessed", "Assessment", "Partial", "Progress"),

@@ -90,7 +90,8 @@ public final class Assessor {
                 NextOverall.of(damage, decision.weighing().flips()),
                 Ages.FRESH);
         return new Assessed(
-                whole.withFindings(findings(intakeFindings, whole)), new Earlier(early.earlier().parameters(), memory));
+                whole.withFindings(findings(intakeFindings, whole)),
+                new Earlier(early.earlier().parameters(), memory));
     }
 
     /** The map alone, of a survey not seen before: nothing is concluded from it. */

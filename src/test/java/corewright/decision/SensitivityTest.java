@@ -47,7 +47,8 @@ class SensitivityTest {
         InjectionPlan plan = decision.injections().get(0);
         double material = RESIN_PER_KG * (plan.resinG() + plan.hardenerG() + plan.buyG()) / 1000 / 2;
         Closing closing = Closing.of(plan.holes());
-        double quick = 4 + (0.5 + 2 * 0.12) + closing.hoursLow() + (0.5 + 1 * 0.04); // a visit, filling, closing, drying
+        double quick =
+                4 + (0.5 + 2 * 0.12) + closing.hoursLow() + (0.5 + 1 * 0.04); // a visit, filling, closing, drying
         double slow = 8 + (2 + 4 * 0.12) + closing.hoursHigh() + (2 + 3 * 0.04);
         Choice row =
                 decision.choices().stream().filter(Choice::advised).findFirst().orElseThrow();

@@ -181,7 +181,12 @@ class SecondHalfTest {
     @Test
     void thingsAreFoundByWhatAPersonCallsThem() {
         String region = bench.region().orElseThrow().id();
-        Hole hole = bench.found().orElseThrow().plans().injection(region).orElseThrow().filling()
+        Hole hole = bench.found()
+                .orElseThrow()
+                .plans()
+                .injection(region)
+                .orElseThrow()
+                .filling()
                 .get(0);
 
         assertThat(find(region.toLowerCase(Locale.ROOT)).get(0).region()).isEqualTo(region);
