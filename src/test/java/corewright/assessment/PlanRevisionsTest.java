@@ -22,11 +22,11 @@ import org.junit.jupiter.api.io.TempDir;
 @NullUnmarked // JUnit fills the folders
 class PlanRevisionsTest {
     /**
-     * In the first a number that the log has without its region is that of one hole only, until another would get it; in the
-     * second two regions that were filled apart would be joined by a run in which nothing changed; in the third one space that the
-     * plan fills as one would come apart.
+     * One space that the plan fills as one would come apart here. Of the long run, 1031 (a number without its region is that of one
+     * hole only, until another would get it) and 1087 (two regions that were filled apart would be joined by a run in which nothing
+     * changed) once failed too.
      */
-    private static final int[] SEEDS = {1031, 1087, 1091};
+    private static final int[] SEEDS = {1091};
 
     @TempDir
     private Path place;

@@ -68,14 +68,11 @@ class PostureWordsTest {
     @ParameterizedTest
     @CsvSource({
         "0, true",
-        "3, true",
         "3, false",
         "45, true",
         "60, true",
-        "90, true",
         "90, false",
         "115, true",
-        "115, false",
         "130, true",
         "150, false",
         "180, true",
