@@ -33,11 +33,14 @@ public final class PlanPane extends Region {
 
     /** What a press on the plan does; answering true keeps the plan from moving with it. */
     public interface Hand {
-        boolean pressed(PlanCamera camera, MouseEvent event);
+        default boolean pressed(PlanCamera camera, MouseEvent event) {
+            return false;
+        }
 
-        void dragged(PlanCamera camera, MouseEvent event);
+        /** Only after a press that it kept, as {@link #released}. */
+        default void dragged(PlanCamera camera, MouseEvent event) {}
 
-        void released(PlanCamera camera, MouseEvent event);
+        default void released(PlanCamera camera, MouseEvent event) {}
 
         /** A press that it did not keep and that moved nothing; answering true is enough done with it. */
         default boolean touched(PlanCamera camera, MouseEvent event) {

@@ -349,11 +349,6 @@ public final class StiffnessDesk {
         }
 
         @Override
-        public boolean pressed(PlanCamera camera, MouseEvent e) {
-            return false;
-        }
-
-        @Override
         public void dragged(PlanCamera camera, MouseEvent e) {
             // the plan moves
         }

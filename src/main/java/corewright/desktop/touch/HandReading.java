@@ -226,17 +226,6 @@ public final class HandReading implements Held, PlanPane.Hand {
     }
 
     @Override
-    public boolean pressed(PlanCamera camera, MouseEvent event) {
-        return false;
-    }
-
-    @Override
-    public void dragged(PlanCamera camera, MouseEvent event) {}
-
-    @Override
-    public void released(PlanCamera camera, MouseEvent event) {}
-
-    @Override
     public boolean touched(PlanCamera camera, MouseEvent e) {
         at(new Spot(bench.face(), Math.rint(camera.xMm(e.getX())), Math.rint(camera.yMm(e.getY()))));
         return true;
