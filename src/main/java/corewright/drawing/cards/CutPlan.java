@@ -18,7 +18,6 @@ import corewright.overlay.Overlay;
 import corewright.repair.CutOut;
 import corewright.survey.Feature;
 import java.awt.Color;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -43,8 +42,6 @@ public final class CutPlan {
     private static final Type BIG = new Type(Typeface.TEXT_BOLD, 14);
     private static final Type SIZE = new Type(Typeface.TEXT_BOLD, 11);
     private static final Type EDGE = new Type(Typeface.CONDENSED, 9);
-    private static final Type LETTER = new Type(Typeface.TEXT_BOLD, 10);
-    private static final double LETTER_BOX = 5.2;
 
     private final FaceDamage damage;
     private final CutOut cut;
@@ -149,25 +146,17 @@ public final class CutPlan {
             right = c.x > right.x ? c : right;
         }
         Coordinate low = low(along, List.of(left, right));
-        letter(paper, "a", left.x, left.y);
-        letter(paper, "b", right.x, right.y);
-        letter(paper, "c", low.x, low.y);
+        taken.add(PlaceLetter.paint(paper, 'a', left.x, left.y));
+        taken.add(PlaceLetter.paint(paper, 'b', right.x, right.y));
+        taken.add(PlaceLetter.paint(paper, 'c', low.x, low.y));
     }
 
     /** The lowest that is clear of the other letters, if any is. */
     private static Coordinate low(Coordinate[] along, List<Coordinate> others) {
         return Arrays.stream(along)
-                .filter(c -> others.stream().allMatch(o -> o.distance(c) > 2 * LETTER_BOX))
+                .filter(c -> others.stream().allMatch(o -> o.distance(c) > 2 * PlaceLetter.SIDE))
                 .max(Comparator.comparingDouble(c -> c.y))
                 .orElse(along[0]);
-    }
-
-    private void letter(Paper paper, String letter, double x, double y) {
-        Rectangle2D ground = Paper.square(x, y, LETTER_BOX);
-        paper.fill(ground, Color.WHITE);
-        paper.draw(ground, Pen.MARK);
-        paper.text(letter, x, y + LETTER.capMm() / 2, LETTER, Paper.Anchor.CENTRE);
-        taken.add(Box.of(ground));
     }
 
     /** Length and width inside the line; the edges from the datum at the sides of the plan. */

@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 
@@ -47,6 +48,12 @@ public final class DrillPlaces {
             places.keepClear(cavity, feature.geometry(), keepOffMm(feature, clearanceMm));
         }
         return places;
+    }
+
+    /** Whether a hole there keeps off everything on the face and known to lie below; no region's edge counts. */
+    public static boolean clear(Face face, Coordinate at, double clearanceMm) {
+        Point place = FACTORY.createPoint(at);
+        return face.features().stream().allMatch(f -> f.geometry().distance(place) >= keepOffMm(f, clearanceMm));
     }
 
     private static double keepOffMm(Feature feature, double clearanceMm) {

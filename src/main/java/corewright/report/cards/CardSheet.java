@@ -96,6 +96,20 @@ final class CardSheet {
         }
     }
 
+    /** What is to be ticked before the first tool goes in, from margin to margin below the head. */
+    static void ticks(Paper paper, List<String> all) {
+        double words = all.stream().mapToDouble(WORD::width).sum();
+        double gap = (FULL_WIDTH - words - all.size() * (BOX + 2)) / (all.size() - 1);
+        double x = LEFT;
+        for (String gear : all) {
+            box(paper, x, BODY, BOX);
+            x += BOX + 2;
+            double y = level(WORD, BODY, BOX);
+            paper.text(gear, x, y, WORD, Anchor.LEFT);
+            x += WORD.width(gear) + gap;
+        }
+    }
+
     /** An empty box. */
     static void box(Paper paper, double left, double top, double width) {
         box(paper, left, top, width, BOX);

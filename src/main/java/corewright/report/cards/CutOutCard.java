@@ -31,7 +31,7 @@ import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 
 /** The card of a cut: opening at the front, closing at the back. */
-final class CutOutCard {
+final class CutOutCard implements TwoSided {
     private static final double PLAN_WIDTH = 142;
     private static final double PLAN_TOP = 37;
     private static final double PLAN_FOOT = 171;
@@ -69,7 +69,8 @@ final class CutOutCard {
     }
 
     /** Opening: plan, section, steps, cautions. */
-    void front(Paper paper, List<String> side) {
+    @Override
+    public void front(Paper paper, List<String> side) {
         CardSheet.head(paper, region.id() + " cut out", measure.say(facts()), side);
         gear(paper);
         CutPlan plan = new CutPlan(
@@ -100,7 +101,8 @@ final class CutOutCard {
     }
 
     /** Closing: steps, plies, cups, readings before it is closed. */
-    void back(Paper paper, List<String> side) {
+    @Override
+    public void back(Paper paper, List<String> side) {
         CardSheet.head(paper, region.id() + " close", measure.say(CutOutBack.facts(assessment)), side);
         new CutOutBack(assessment, region, cut).paint(paper, opening().size() + 1);
     }

@@ -4,7 +4,7 @@ import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.decision.RegionDecision;
-import corewright.drawing.cards.ProofPlan;
+import corewright.drawing.cards.RegionPlan;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.LyingSheet;
@@ -36,7 +36,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** The card of a region of which the core must be proven first: where to drill, what to look for, what follows. */
-final class ProofCard {
+final class ProofCard implements TwoSided {
     private static final double PLAN_WIDTH = 142;
     private static final double PLAN_TOP = 37;
     private static final double PLAN_FOOT = 171;
@@ -98,11 +98,18 @@ final class ProofCard {
         return Optional.of(said.coordinate().distance(planned.coordinate()) < METRE / 100 ? planned : said);
     }
 
-    void front(Paper paper, List<String> side) {
+    @Override
+    public void front(Paper paper, List<String> side) {
         CardSheet.head(paper, region.id() + " prove first", measure.say(facts()), side);
-        gear(paper);
-        ProofPlan plan = new ProofPlan(
-                damage, region, drill, measure, new Box(CardSheet.LEFT, PLAN_TOP, PLAN_WIDTH, PLAN_FOOT - PLAN_TOP));
+        CardSheet.ticks(paper, new CardWords(damage.face().posture(), false).gear());
+        RegionPlan plan = new RegionPlan(
+                damage,
+                region,
+                drill,
+                List.of(),
+                List.of(),
+                measure,
+                new Box(CardSheet.LEFT, PLAN_TOP, PLAN_WIDTH, PLAN_FOOT - PLAN_TOP));
         plan.paint(paper);
         Face face = damage.face();
         Type bold = new Type(Typeface.TEXT_SEMIBOLD, 9);
@@ -126,6 +133,11 @@ final class ProofCard {
         PrintRule.paint(paper, CardSheet.LEFT, RULE, measure);
     }
 
+    @Override
+    public void back(Paper paper, List<String> side) {
+        CardNotes.paint(paper, region.id(), side);
+    }
+
     private String facts() {
         String boat = Titles.boat(assessment.survey().heading()).split(",", 2)[0];
         return Prose.bold(Prose.plain(boat) + ", " + Prose.plain(region.face()) + ".") + " "
@@ -133,20 +145,6 @@ final class ProofCard {
                 + Figures.area(region.likely().getArea())
                 + ", " + region.condition().word().replace('-', ' ') + ".\n"
                 + Prose.bold("Nothing is filled and nothing is cut before this is settled.");
-    }
-
-    private void gear(Paper paper) {
-        List<String> all = new CardWords(damage.face().posture(), false).gear();
-        double words = all.stream().mapToDouble(CardSheet.WORD::width).sum();
-        double gap = (CardSheet.FULL_WIDTH - words - all.size() * (CardSheet.BOX + 2)) / (all.size() - 1);
-        double x = CardSheet.LEFT;
-        for (String gear : all) {
-            CardSheet.box(paper, x, CardSheet.BODY, CardSheet.BOX);
-            x += CardSheet.BOX + 2;
-            double y = CardSheet.level(CardSheet.WORD, CardSheet.BODY, CardSheet.BOX);
-            paper.text(gear, x, y, CardSheet.WORD, Anchor.LEFT);
-            x += CardSheet.WORD.width(gear) + gap;
-        }
     }
 
     private List<CardSteps.Step> steps() {

@@ -2,14 +2,12 @@ package corewright.report.cards;
 
 import corewright.assessment.Assessment;
 import corewright.assessment.Issued;
-import corewright.damage.Region;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.LyingSheet;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.InjectionPlan;
-import corewright.repair.plan.RecorePlan;
 import corewright.repair.work.WorkProgress;
 import corewright.report.page.PdfFile;
 import corewright.report.page.Prose;
@@ -22,7 +20,7 @@ import java.util.List;
 
 /**
  * work-cards.pdf, cards of two sides: for each region to be injected drilling at the front and mixing at the back, for each to
- * be cut out opening and closing, for what must be proven first a card of its own.
+ * be cut out opening and closing, for each to be dried the holes and a log, for what must be proven first a card of its own.
  */
 public final class WorkCards {
     private WorkCards() {}
@@ -44,11 +42,9 @@ public final class WorkCards {
     /** Front and back in turn; a single page where no work is planned. */
     static List<PdfFile.Painting> pages(Assessment assessment) {
         List<InjectionPlan> plans = assessment.decision().injections();
-        List<RecorePlan> cuts = assessment.decision().recores();
         List<PdfFile.Painting> pages = new ArrayList<>();
-        List<Region> proofs = ProofCard.wanted(assessment);
-        int all = cuts.size()
-                + proofs.size()
+        List<TwoSided> single = single(assessment);
+        int all = single.size()
                 + plans.stream()
                         .mapToInt(p -> cards(new InjectionCard(assessment, p)))
                         .sum();
@@ -63,20 +59,11 @@ public final class WorkCards {
                 number++;
             }
         }
-        for (RecorePlan plan : cuts) {
-            CutOutCard card = new CutOutCard(assessment, plan);
+        for (TwoSided card : single) {
             List<String> front = side(assessment, number, all, "front");
             List<String> back = side(assessment, number, all, "back");
             pages.add(paper -> card.front(paper, front));
             pages.add(paper -> card.back(paper, back));
-            number++;
-        }
-        for (Region region : proofs) {
-            ProofCard card = new ProofCard(assessment, region);
-            List<String> front = side(assessment, number, all, "front");
-            List<String> back = side(assessment, number, all, "back");
-            pages.add(paper -> card.front(paper, front));
-            pages.add(paper -> CardNotes.paint(paper, region.id(), back));
             number++;
         }
         for (WorkProgress begun : NextCard.wanted(assessment)) {
@@ -90,6 +77,15 @@ public final class WorkCards {
             pages.add(paper -> nothing(paper, assessment));
         }
         return pages;
+    }
+
+    /** Cards of one sheet each: what is cut out, what is dried, what is proven first. */
+    private static List<TwoSided> single(Assessment assessment) {
+        List<TwoSided> cards = new ArrayList<>();
+        assessment.decision().recores().forEach(p -> cards.add(new CutOutCard(assessment, p)));
+        DryCard.wanted(assessment).forEach(r -> cards.add(new DryCard(assessment, r)));
+        ProofCard.wanted(assessment).forEach(r -> cards.add(new ProofCard(assessment, r)));
+        return cards;
     }
 
     private static int cards(InjectionCard card) {
@@ -130,7 +126,7 @@ public final class WorkCards {
                 Prose.plain(
                         assessment.verdict().withheld()
                                 ? assessment.verdict().sentence() + " Drill nothing before that is settled."
-                                : "No region of this survey is to be injected or cut out."),
+                                : "No region of this survey is to be injected, cut out or dried."),
                 CardSheet.LEFT,
                 CardSheet.BODY,
                 CardSheet.FULL_WIDTH,

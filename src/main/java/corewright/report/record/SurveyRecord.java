@@ -112,7 +112,7 @@ public final class SurveyRecord {
                 }
             }
         }
-        portrait(pages, appendix(), " · survey record, readings and findings");
+        portrait(pages, appendix(), " · survey record, checks, readings and findings");
         return pages;
     }
 
@@ -145,15 +145,6 @@ public final class SurveyRecord {
         found.unread(flow);
         found.doubts(flow);
         found.limits(flow);
-        RecordChecks checks = new RecordChecks(Measure.of(assessment.survey()));
-        for (FaceDamage face : assessment.damage().faces()) {
-            Insight insight = insights.get(face.face().name());
-            if (insight != null) {
-                checks.of(flow, face.face().name(), insight);
-            }
-        }
-        RecordDrying.of(flow, assessment);
-        RecordSensitivity.of(flow, assessment);
         rests(flow);
         flow.block(SIGNED, this::signed);
         return flow;
@@ -191,6 +182,7 @@ public final class SurveyRecord {
 
     private Flow appendix() throws IOException {
         Flow flow = new Flow(size);
+        checks(flow);
         pictures.photographs(flow);
         new RecordFound(assessment).findings(flow);
         ReadingList list = new ReadingList(Measure.of(assessment.survey()));
@@ -199,6 +191,18 @@ public final class SurveyRecord {
             flow.answer("Readings", "None was taken.");
         }
         return flow;
+    }
+
+    private void checks(Flow flow) {
+        RecordChecks checks = new RecordChecks(Measure.of(assessment.survey()));
+        for (FaceDamage face : assessment.damage().faces()) {
+            Insight insight = insights.get(face.face().name());
+            if (insight != null) {
+                checks.of(flow, face.face().name(), insight);
+            }
+        }
+        RecordDrying.of(flow, assessment);
+        RecordSensitivity.of(flow, assessment);
     }
 
     private void foot(Paper paper, Page page, int number, int pages) {

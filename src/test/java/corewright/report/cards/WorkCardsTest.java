@@ -3,12 +3,19 @@ package corewright.report.cards;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.assessment.Assessment;
+import corewright.damage.Quantiles;
+import corewright.damage.Region;
+import corewright.decision.Method;
+import corewright.decision.drying.DryingPattern;
+import corewright.decision.drying.DryingTimes;
 import corewright.drawing.Recorder;
 import corewright.drawing.kit.Paper;
+import corewright.intake.SurveyFolder;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.work.Schedule;
 import corewright.report.CardSamples;
+import corewright.report.Printed;
 import corewright.report.SampleAssessment;
 import corewright.report.data.BatchesCsv;
 import corewright.report.data.CsvTable;
@@ -45,10 +52,12 @@ class WorkCardsTest {
     void everyCardHasAFrontAndABack() throws IOException {
         List<String> pages = text(SampleAssessment.damaged());
 
-        assertThat(pages).hasSize(4);
-        assertThat(pages.get(0)).contains("R1 inject", "card 1 of 2, front", "revision 1");
-        assertThat(pages.get(1)).contains("R1 mix", "card 1 of 2, back");
-        assertThat(pages.get(2)).contains("prove first", "card 2 of 2, front", "Nothing is filled and nothing is cut");
+        assertThat(pages).hasSize(6);
+        assertThat(pages.get(0)).contains("R1 inject", "card 1 of 3, front", "revision 1");
+        assertThat(pages.get(1)).contains("R1 mix", "card 1 of 3, back");
+        assertThat(pages.get(2)).contains(" dry", "card 2 of 3, front", "Nothing is filled or closed");
+        assertThat(pages.get(3)).contains(" readings", "card 2 of 3, back");
+        assertThat(pages.get(4)).contains("prove first", "card 3 of 3, front", "Nothing is filled and nothing is cut");
     }
 
     @Test
@@ -170,7 +179,7 @@ class WorkCardsTest {
 
         List<String> pages = text(assessment);
 
-        assertThat(pages).hasSize(12); // five cards and that of a proof
+        assertThat(pages).hasSize(14); // five cards, that of a drying and that of a proof
         String fronts = String.join("\n", everySecond(tables(assessment), 0));
         String backs = String.join("\n", everySecond(pages, 1));
         for (Hole hole : plan.holes()) {
@@ -198,7 +207,7 @@ class WorkCardsTest {
     @Test
     void whereNothingIsInjectedThePaperSaysSo() throws IOException {
         assertThat(text(SampleAssessment.sound())).singleElement().satisfies(p -> assertThat(p)
-                .contains("No region of this survey is to be injected or cut out."));
+                .contains("No region of this survey is to be injected, cut out or dried."));
     }
 
     @Test
@@ -238,6 +247,34 @@ class WorkCardsTest {
         return WorkCards.pages(assessment).stream()
                 .map(p -> Recorder.of(g -> p.on(new Paper(g))))
                 .toList();
+    }
+
+    /** Its holes are counted as they are drawn, its days are those of drying.csv rounded up. */
+    @Test
+    void whatIsDriedHasACardWithItsHolesAndALog() throws IOException {
+        Assessment assessment =
+                Printed.withoutPanels(SurveyFolder.read(Path.of("src/test/resources/corewright/cli/small-deck")));
+        Region region = assessment.damage().regions().stream()
+                .filter(r -> assessment.decision().on(r.id()).method() == Method.DRY_OUT)
+                .findFirst()
+                .orElseThrow();
+        List<String> pages = text(assessment);
+        String front = pages.get(pages.size() - 2).replaceAll("\\s+", " ");
+        String back = pages.get(pages.size() - 1).replaceAll("\\s+", " ");
+
+        int holes =
+                DryingPattern.of(assessment.survey(), region).holes().size();
+        // outer skin 3, core 12.5, less the margin of 1.5
+        assertThat(front).contains(region.id() + " dry", holes + " holes of 6.4 mm through skin and core", "14.0");
+        Quantiles days = DryingTimes.of(assessment.survey(), region).get(0).days();
+        assertThat(back)
+                .contains(region.id() + " readings", "plug, %")
+                .contains(String.format(
+                        Locale.ROOT,
+                        "Dry in %.0f days, in 8 cases of 10 %.0f to %.0f.",
+                        Math.ceil(days.p50()),
+                        Math.ceil(days.p10()),
+                        Math.ceil(days.p90())));
     }
 
     private static List<String> everySecond(List<String> pages, int from) {

@@ -24,8 +24,8 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 
-/** A region of which something is to be proven: its extent, what stands near, and where to drill, measured from the datum. */
-public final class ProofPlan {
+/** One region: its extent, what stands near, where to drill, measured from the datum, and where to read. */
+public final class RegionPlan {
     private static final int[] SCALES = {1, 2, 5, 10, 20, 25, 50, 100};
     private static final double LEFT_ROOM = 12;
     private static final double FOOT_ROOM = 6;
@@ -33,6 +33,7 @@ public final class ProofPlan {
     private static final double BAND = 5;
     private static final double RING = 7;
     private static final double CROSS = 6;
+    private static final double HOLE = 1.3;
     private static final Type NAME = new Type(Typeface.TEXT_SEMIBOLD, 8.5);
     private static final Type BIG = new Type(Typeface.TEXT_BOLD, 14);
     private static final Type FIGURE = new Type(Typeface.TEXT_BOLD, 11);
@@ -40,17 +41,33 @@ public final class ProofPlan {
     private final FaceDamage damage;
     private final Region region;
     private final @Nullable Spot drill;
+    private final List<Spot> more;
+    private final List<Spot> reads;
     private final Measure measure;
     private final Box box;
     private final Polygon window;
     private final PlanView view;
     private final List<Box> taken = new ArrayList<>();
 
-    /** @param paper the plan may use, with its measures */
-    public ProofPlan(FaceDamage damage, Region region, @Nullable Spot drill, Measure measure, Box paper) {
+    /**
+     * @param drill where to drill, or to begin
+     * @param more holes that follow from it
+     * @param reads lettered a, b, c
+     * @param paper the plan may use, with its measures
+     */
+    public RegionPlan(
+            FaceDamage damage,
+            Region region,
+            @Nullable Spot drill,
+            List<Spot> more,
+            List<Spot> reads,
+            Measure measure,
+            Box paper) {
         this.damage = damage;
         this.region = region;
         this.drill = drill;
+        this.more = more;
+        this.reads = reads;
         this.measure = measure;
         box = new Box(paper.x() + LEFT_ROOM, paper.y(), paper.width() - LEFT_ROOM, paper.height() - FOOT_ROOM);
         window = Shapes.rectangle(box);
@@ -95,8 +112,15 @@ public final class ProofPlan {
                 taken.add(mark.box());
             }
         }
+        for (Spot hole : more) {
+            paper.disc(view.x(hole.xMm()), view.y(hole.yMm()), HOLE);
+        }
         if (drill != null) {
             drill(paper, drill);
+        }
+        for (int i = 0; i < reads.size(); i++) {
+            Spot at = reads.get(i);
+            taken.add(PlaceLetter.paint(paper, (char) ('a' + i), view.x(at.xMm()), view.y(at.yMm())));
         }
         name(paper, region.id(), view.onPaper(region.label()).getCoordinate(), BIG);
         for (Feature f : damage.face().features()) {
