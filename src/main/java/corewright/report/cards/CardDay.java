@@ -23,6 +23,11 @@ final class CardDay {
     private static final double LEAD = 4.4;
     private static final double TIMES = 17;
 
+    /** From the top of the list to its first line, and left free under its last; more lines stand closer. */
+    private static final double FIRST = 10;
+
+    private static final double FOOT = 2;
+
     private final InjectionCard card;
     private final List<Batch> cups;
     private final List<Bar> bars;
@@ -133,14 +138,20 @@ final class CardDay {
                 ? "The day, from the first cup: minute " + CardClock.minutes(card.zeroS()) + " of the whole day"
                 : "The day, from the first cup";
         paper.text(head, box.x(), box.y() + 4, HEAD, Anchor.LEFT);
-        double y = box.y() + 10;
-        for (Line line : lines()) {
+        List<Line> lines = lines();
+        int parts = lines.stream().mapToInt(l -> wrapped(l, box).size()).sum();
+        double lead = Math.min(LEAD, (box.height() - FIRST - FOOT) / Math.max(1, parts - 1));
+        double y = box.y() + FIRST;
+        for (Line line : lines) {
             paper.text(CardClock.said(line.atS), box.x() + TIMES - 2, y, TIME, Anchor.RIGHT);
-            List<String> words = WORDS.wrap(line.words, box.width() - TIMES);
-            for (String part : words) {
+            for (String part : wrapped(line, box)) {
                 paper.text(part, box.x() + TIMES, y, WORDS, Anchor.LEFT);
-                y += LEAD;
+                y += lead;
             }
         }
+    }
+
+    private static List<String> wrapped(Line line, Box box) {
+        return WORDS.wrap(line.words, box.width() - TIMES);
     }
 }
