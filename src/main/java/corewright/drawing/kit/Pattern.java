@@ -101,6 +101,9 @@ public enum Pattern {
 
     /** The area as drawn: itself, or grown to 1.2 mm where it would be lost. */
     public static Geometry drawn(Polygon onPaper) {
+        if (plainlyWider(onPaper, LEAST)) {
+            return onPaper;
+        }
         double wide = 2 * inscribed(onPaper).getRadiusLine().getLength();
         return wide < LEAST ? onPaper.buffer((LEAST - wide) / 2) : onPaper;
     }
@@ -139,6 +142,9 @@ public enum Pattern {
 
     /** Where the rows are counted from: the datum, or the middle of a small area. */
     public Coordinate anchor(Polygon onPaper, Point2D datum) {
+        if (plainlyWider(onPaper, SMALL)) {
+            return new Coordinate(datum.getX(), datum.getY());
+        }
         MaximumInscribedCircle circle = inscribed(onPaper);
         if (2 * circle.getRadiusLine().getLength() >= SMALL) {
             return new Coordinate(datum.getX(), datum.getY());
@@ -146,6 +152,11 @@ public enum Pattern {
         Coordinate centre = circle.getCenter().getCoordinate();
         // between a pair and a row of dots, so that both fall inside
         return this == WET_DELAMINATED ? Rows.rising(centre).at(0, -PAIR / 4) : centre;
+    }
+
+    /** Some circle of this diameter fits in, which saves looking for the largest. */
+    private static boolean plainlyWider(Polygon onPaper, double diameter) {
+        return !onPaper.isEmpty() && 2 * onPaper.getInteriorPoint().distance(onPaper.getBoundary()) >= diameter;
     }
 
     private static MaximumInscribedCircle inscribed(Polygon onPaper) {
