@@ -16,7 +16,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Every document can be kept as evidence: an independent validator finds it to be PDF/A-2b (ISO 19005-2), it is told part by part, and no
- * words lie on others. The comparison and the field sheets are judged where their commands are.
+ * words lie on others. The demo is judged where its words are, the comparison and the field sheets where their
+ * commands are.
  */
 @NullUnmarked // JUnit fills the folder
 class ArchivalTest {
@@ -32,8 +33,7 @@ class ArchivalTest {
                         Printed.DECK,
                         folder.resolve("deck"),
                         yaml -> yaml.replace("vessel: \"Alma\"", "vessel: \"Alma & <Søn>\""))),
-                Printed.withoutPanels(Printed.intake(Printed.TRIAL, folder.resolve("trial"), yaml -> yaml)),
-                Printed.withoutPanels(Printed.intake(Printed.DEMO, folder.resolve("demo"), yaml -> yaml)));
+                Printed.withoutPanels(Printed.intake(Printed.TRIAL, folder.resolve("trial"), yaml -> yaml)));
         for (Assessment a : all) {
             Path out = Files.createDirectories(folder.resolve("out"));
             OwnerReport.write(a, out.resolve("owner-report.pdf"));
