@@ -40,7 +40,7 @@ class NothingShortenedTest {
     Path folder;
 
     @Test
-    void theDemo() throws Exception {
+    void theDemo() throws IOException {
         Map<String, String> pages = Printed.pages(
                 Printed.withoutPanels(Printed.intake(Printed.DEMO, folder.resolve("in"), t -> t)),
                 folder.resolve("out"));
@@ -48,7 +48,7 @@ class NothingShortenedTest {
         nothingBelowTheBody(folder.resolve("out/owner-report.pdf"));
         try (var files = Files.list(folder.resolve("out"))) {
             for (Path file : files.filter(f -> f.toString().endsWith(".pdf")).toList()) {
-                Kept.check(file);
+                Kept.legible(file);
             }
         }
         assertThat(PrintedNumbers.unknown(folder.resolve("out")))
