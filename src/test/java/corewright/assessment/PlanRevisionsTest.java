@@ -31,6 +31,9 @@ class PlanRevisionsTest {
     @TempDir
     private Path place;
 
+    /** What the assessment before left, which changes nothing (ReuseTest). */
+    private Earlier earlier = Earlier.NONE;
+
     /** Loose over dry core along the starboard side, few draws. */
     static Survey survey(Path place) throws IOException {
         SurveyFolders folder = SurveyFolders.minimal(place)
@@ -69,7 +72,7 @@ class PlanRevisionsTest {
         assertThat(said(planned, vent, 12)).contains(vent + " took 12 g, and is a vent.");
     }
 
-    private static List<String> said(Survey planned, String hole, double grams) {
+    private List<String> said(Survey planned, String hole, double grams) {
         WorkEntry entry = new WorkEntry(new Origin("log.csv", 2), hole, 120, grams, null);
         return assess(Part.LOG.with(planned, List.of(entry))).findings().stream()
                 .map(f -> f.message())
@@ -100,8 +103,10 @@ class PlanRevisionsTest {
                 .isNotEqualTo(again.gains().advised());
     }
 
-    private static Assessment assess(Survey survey) {
-        return Assessor.assess(survey, List.of(), Earlier.NONE, Progress.NONE).assessment();
+    private Assessment assess(Survey survey) {
+        Assessed assessed = Assessor.assess(survey, List.of(), earlier, Progress.NONE);
+        earlier = assessed.earlier();
+        return assessed.assessment();
     }
 
     private static Issued issued(Assessment assessment) {

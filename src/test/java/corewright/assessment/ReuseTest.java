@@ -41,7 +41,7 @@ class ReuseTest {
     private static final Origin HERE = new Origin("test", 1);
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
-    /** Edits, one of each kind and two at a time, in an order drawn from the seed. */
+    /** Edits, one of each kind and three at a time, in an order drawn from the seed. */
     private static final int KINDS = 13;
 
     private static final long SEED = 5;
@@ -73,8 +73,8 @@ class ReuseTest {
         Earlier earlier = assess(survey, Earlier.NONE).earlier();
         states.add(survey);
         int taken = 0;
-        for (int i = 0; i < KINDS; i += 2) {
-            for (int kind : kinds.subList(i, Math.min(KINDS, i + 2))) {
+        for (int i = 0; i < KINDS; i += 3) {
+            for (int kind : kinds.subList(i, Math.min(KINDS, i + 3))) {
                 survey = edited(survey, kind);
                 states.add(survey);
             }
@@ -83,7 +83,7 @@ class ReuseTest {
             Assessed fresh = assess(survey, Earlier.NONE);
 
             assertThat(remembered.assessment())
-                    .as("after edits of kinds " + kinds.subList(0, Math.min(KINDS, i + 2)))
+                    .as("after edits of kinds " + kinds.subList(0, Math.min(KINDS, i + 3)))
                     .isEqualTo(fresh.assessment());
             earlier = remembered.earlier();
             taken += count(earlier.memory());

@@ -14,7 +14,9 @@ import corewright.survey.Part;
 import corewright.survey.Spot;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 
+@TestInstance(TestInstance.Lifecycle.PER_CLASS) // one plan to compare with
 class LockedHolesTest {
     private final Deck deck = deck(rectangle(0, -500, 2500, 900))
             .with(InjectionPlanTest.capped(100))

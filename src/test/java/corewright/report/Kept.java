@@ -31,6 +31,11 @@ public final class Kept {
     /** PDF/A-2b, structured, its words 7 : 1 against their ground and not on others. */
     public static void check(Path file) throws Exception {
         archival(file);
+        legible(file);
+    }
+
+    /** Structured, its words 7 : 1 against their ground and not on others. */
+    static void legible(Path file) throws IOException {
         structured(file);
         assertThat(Overlaps.of(file)).as("words on words or marks").isEmpty();
     }

@@ -3,6 +3,7 @@ package corewright.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -45,6 +46,11 @@ class NothingShortenedTest {
                 folder.resolve("out"));
         whole(pages);
         nothingBelowTheBody(folder.resolve("out/owner-report.pdf"));
+        try (var files = Files.list(folder.resolve("out"))) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".pdf")).toList()) {
+                Kept.legible(file);
+            }
+        }
         assertThat(PrintedNumbers.unknown(folder.resolve("out")))
                 .as("numbers that are in no table of the run")
                 .isEmpty();

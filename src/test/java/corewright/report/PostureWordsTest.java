@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.assessment.Assessment;
 import corewright.repair.plan.RecorePlan;
+import corewright.report.cards.WorkCards;
+import corewright.report.data.ScheduleCsv;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -88,14 +91,14 @@ class PostureWordsTest {
                                 .expansion()
                         > 1)
                 .isEqualTo(rising);
-        Map<String, String> pages = Printed.pages(assessment, folder.resolve("out"));
-        String cards = pages.entrySet().stream()
-                .filter(e -> e.getKey().startsWith("work-cards"))
-                .map(Map.Entry::getValue)
-                .collect(Collectors.joining(" "))
+        Path file = folder.resolve("work-cards.pdf");
+        WorkCards.write(assessment, file);
+        String cards = String.join(" ", Printed.pages(file).values())
                 .replaceAll("\\s+", " ")
-                .toLowerCase(java.util.Locale.ROOT);
-        String schedule = Files.readString(folder.resolve("out/schedule.csv"));
+                .toLowerCase(Locale.ROOT);
+        Path table = folder.resolve("schedule.csv");
+        ScheduleCsv.of(assessment).write(table);
+        String schedule = Files.readString(table);
         String all = tilt <= 45 ? "deck" : tilt <= 120 ? "wall" : "overhead";
         none(cards, all.equals("deck") ? WALL_ONLY : DECK_ONLY);
         none(cards, all.equals("overhead") ? WALL_ONLY : OVERHEAD_ONLY);

@@ -1,6 +1,7 @@
 package corewright.report;
 
 import corewright.Assessments;
+import corewright.assessment.Assessed;
 import corewright.assessment.Assessment;
 import corewright.assessment.Assessor;
 import corewright.assessment.Earlier;
@@ -36,6 +37,11 @@ public final class Printed {
     static final Path TRIAL = Path.of("src/test/resources/trial-decks/deck12");
     static final Path DEMO = Path.of("demo-data/quillwort");
 
+    /** What the assessment before this one worked out, which saves time and changes nothing (ReuseTest). */
+    private static Earlier earlier = Earlier.NONE;
+
+    private static Memory memory = new Memory();
+
     private Printed() {}
 
     /** A copy of a folder, each file's text changed by its name. */
@@ -57,15 +63,17 @@ public final class Printed {
 
     /** The whole chain. */
     static Assessment assessed(Intake in) {
-        return Assessor.assess(in.survey(), in.findings(), Earlier.NONE, Progress.NONE)
-                .assessment();
+        Assessed assessed = Assessor.assess(in.survey(), in.findings(), earlier, Progress.NONE);
+        earlier = assessed.earlier();
+        return assessed.assessment();
     }
 
     /** The chain without panels, whose stiffness takes most of its time. */
     public static Assessment withoutPanels(Intake in) {
+        memory = memory.next();
         Survey survey = in.survey();
-        DamageMap damage = Damage.fit(survey, new Memory()).map();
-        RepairOptions options = RepairPlanner.plan(survey, damage, new Memory());
+        DamageMap damage = Damage.fit(survey, memory).map();
+        RepairOptions options = RepairPlanner.plan(survey, damage, memory);
         Decision decision = Assessments.decide(survey, damage, options);
         List<Finding> found = damage.faces().stream()
                 .map(FaceDamage::findings)
@@ -95,6 +103,13 @@ public final class Printed {
                 }
             }
         }
+        return pages;
+    }
+
+    /** The words of a document, by page. */
+    static Map<String, String> pages(Path pdf) throws IOException {
+        Map<String, String> pages = new TreeMap<>();
+        pdf(pdf, String.valueOf(pdf.getFileName()), pages);
         return pages;
     }
 
