@@ -33,8 +33,7 @@ class ArchivalTest {
                         Printed.DECK,
                         folder.resolve("deck"),
                         yaml -> yaml.replace("vessel: \"Alma\"", "vessel: \"Alma & <Søn>\""))));
-        Assessment trial =
-                Printed.withoutPanels(Printed.intake(Printed.TRIAL, folder.resolve("trial"), yaml -> yaml));
+        Assessment trial = Printed.withoutPanels(Printed.intake(Printed.TRIAL, folder.resolve("trial"), yaml -> yaml));
         for (Assessment a : all) {
             for (Path file : documents(a)) {
                 Kept.check(file);

@@ -74,10 +74,7 @@ public record DryingPattern(List<Spot> holes, List<Spot> reads) {
                                 .createPoint(m.spot().coordinate())))
                 .collect(Collectors.groupingBy(
                         m -> List.of(m.meter(), m.side()), LinkedHashMap::new, Collectors.toList()));
-        return alike.values().stream()
-                .max(Comparator.comparingInt(List::size))
-                .orElse(List.of())
-                .stream()
+        return alike.values().stream().max(Comparator.comparingInt(List::size)).orElse(List.of()).stream()
                 .sorted(Comparator.comparingDouble(Moisture::value).reversed())
                 .map(Moisture::spot)
                 .distinct()

@@ -153,10 +153,10 @@ final class DryCard implements TwoSided {
                                         laminate, DepthStop.mm(laminate, laminate.coreMm(), margin), margin)),
                                 1)
                         : new CardSteps.Step(holes + " through the outer skin only", "", 1));
-        steps.add(new CardSteps.Step("Look at the chips: brown, soft, smells is rot. Stop: that core is cut out", "", 1));
+        steps.add(
+                new CardSteps.Step("Look at the chips: brown, soft, smells is rot. Stop: that core is cut out", "", 1));
         steps.add(new CardSteps.Step("Suck the holes clean. Rain and spray off, air under the cover", "", 1));
-        steps.add(new CardSteps.Step(
-                "Read a, b, c each week, same meter, same side; write it on the back", "", 1));
+        steps.add(new CardSteps.Step("Read a, b, c each week, same meter, same side; write it on the back", "", 1));
         steps.add(new CardSteps.Step(
                 "Low for two weeks: a core plug midway between holes, dried in the oven, %; dry at " + gate
                         + " or less",

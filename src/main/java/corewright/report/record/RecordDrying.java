@@ -7,7 +7,6 @@ import corewright.decision.drying.DryingTime;
 import corewright.decision.drying.DryingTimes;
 import corewright.decision.drying.Way;
 import corewright.drawing.kit.Box;
-import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.screen.ChartPainter;
 import corewright.report.page.DryingChart;
@@ -47,13 +46,14 @@ final class RecordDrying {
             PageFrame.question(paper, "How " + curve.region() + " dries through holes", top + Flow.GAP);
             paper.figure(
                     words,
-                    p -> ChartPainter.onPaper(p, DryingChart.of(curve), new Box(PageFrame.LEFT, top + 7.5, WIDTH, CHART)));
+                    p -> ChartPainter.onPaper(
+                            p, DryingChart.of(curve), new Box(PageFrame.LEFT, top + 7.5, WIDTH, CHART)));
             Flow.SMALL.paint(paper, words, left, top + 11, beside, Anchor.LEFT);
         });
     }
 
     private static String words(DryingTime time, DryingCurve curve) {
-        return DryingChart.lines(curve) + " " + Prose.bold(DryingChart.dry(time, curve)) + " " + Prose.plain(time.note())
-                + " A meter proves nothing: a plug does.";
+        return DryingChart.lines(curve) + " " + Prose.bold(DryingChart.dry(time, curve)) + " "
+                + Prose.plain(time.note()) + " A meter proves nothing: a plug does.";
     }
 }

@@ -22,12 +22,12 @@ class DryingPatternTest {
 
     private final Deck deck = deck(rectangle(0, -500, 2500, 900))
             .with(new Feature.Fitting(
-                            new Origin("test", 1),
-                            "ring",
-                            new GeometryFactory().createPoint(FITTING),
-                            true,
-                            false,
-                            KEEP_OUT_MM))
+                    new Origin("test", 1),
+                    "ring",
+                    new GeometryFactory().createPoint(FITTING),
+                    true,
+                    false,
+                    KEEP_OUT_MM))
             .region(Condition.WET, rectangle(1000, 0, 1800, 600), 0, 0);
 
     private final List<Spot> holes =

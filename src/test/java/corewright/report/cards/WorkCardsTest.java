@@ -262,11 +262,11 @@ class WorkCardsTest {
         String front = pages.get(pages.size() - 2).replaceAll("\\s+", " ");
         String back = pages.get(pages.size() - 1).replaceAll("\\s+", " ");
 
-        int holes =
-                DryingPattern.of(assessment.survey(), region).holes().size();
+        int holes = DryingPattern.of(assessment.survey(), region).holes().size();
         // outer skin 3, core 12.5, less the margin of 1.5
         assertThat(front).contains(region.id() + " dry", holes + " holes of 6.4 mm through skin and core", "14.0");
-        Quantiles days = DryingTimes.of(assessment.survey(), region).get(0).days();
+        Quantiles days = Objects.requireNonNull(
+                DryingTimes.of(assessment.survey(), region).get(0).days());
         assertThat(back)
                 .contains(region.id() + " readings", "plug, %")
                 .contains(String.format(
