@@ -42,6 +42,7 @@ public final class WorkCards {
     /** Front and back in turn; a single page where no work is planned. */
     static List<PdfFile.Painting> pages(Assessment assessment) {
         List<InjectionPlan> plans = assessment.decision().injections();
+        String revision = revision(assessment);
         List<PdfFile.Painting> pages = new ArrayList<>();
         List<TwoSided> single = single(assessment);
         int all = single.size()
@@ -54,24 +55,24 @@ public final class WorkCards {
             List<List<Batch>> cups = CardBack.cups(card);
             List<HoleTable> tables = HoleTable.of(card, cups.size());
             for (int i = 0; i < cards(card); i++) {
-                pages.add(front(card, tables, i, side(assessment, number, all, "front")));
-                pages.add(back(card, cups, i, side(assessment, number, all, "back")));
+                pages.add(front(card, tables, i, side(revision, number, all, "front")));
+                pages.add(back(card, cups, i, side(revision, number, all, "back")));
                 number++;
             }
         }
         for (TwoSided card : single) {
-            List<String> front = side(assessment, number, all, "front");
-            List<String> back = side(assessment, number, all, "back");
+            List<String> front = side(revision, number, all, "front");
+            List<String> back = side(revision, number, all, "back");
             pages.add(paper -> card.front(paper, front));
             pages.add(paper -> card.back(paper, back));
             number++;
         }
         for (WorkProgress begun : NextCard.wanted(assessment)) {
             NextCard card = new NextCard(assessment, begun);
-            List<String> next = List.of("after the log", revision(assessment));
+            List<String> next = List.of("after the log", revision);
             pages.add(paper -> card.paint(paper, next));
         }
-        pages.addAll(LeftCard.pages(assessment, revision(assessment)));
+        pages.addAll(LeftCard.pages(assessment, revision));
         pages.addAll(WorkRecord.pages(assessment));
         if (pages.isEmpty()) {
             pages.add(paper -> nothing(paper, assessment));
@@ -93,8 +94,8 @@ public final class WorkCards {
         return Math.max(HoleTable.of(card, backs).size(), backs);
     }
 
-    private static List<String> side(Assessment assessment, int number, int of, String side) {
-        return List.of("card " + number + " of " + of + ", " + side, revision(assessment));
+    private static List<String> side(String revision, int number, int of, String side) {
+        return List.of("card " + number + " of " + of + ", " + side, revision);
     }
 
     /** By which a card is known to be of date. */
