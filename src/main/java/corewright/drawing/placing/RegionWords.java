@@ -127,10 +127,13 @@ public final class RegionWords {
                 .filter(r -> r.kind() == Reading.Kind.MOISTURE
                         && inside(near, r.spot().xMm(), r.spot().yMm()))
                 .count();
+        if (doubts == 0) {
+            return false;
+        }
         long all = spec.assessment().survey().readings().on(spec.face()).moisture().stream()
                 .filter(m -> inside(near, m.spot().xMm(), m.spot().yMm()))
                 .count();
-        return doubts > 0 && 2 * doubts >= all;
+        return 2 * doubts >= all;
     }
 
     private static boolean inside(Geometry area, double x, double y) {
