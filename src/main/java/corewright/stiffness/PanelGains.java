@@ -159,7 +159,7 @@ public final class PanelGains {
                     known,
                     face,
                     new Patches(survey, face, known.panel()),
-                    PanelInput.of(survey, face, known.panel(), new CaseLoads(List.of(), List.of())));
+                    PanelInput.of(survey, face, known.panel(), new CaseLoads(List.of(), List.of()), memory));
         });
     }
 }
