@@ -82,6 +82,12 @@ public final class Decider {
         if (damage.faces().stream().noneMatch(FaceDamage::told)) {
             return Weighing.NONE;
         }
+        known.panels()
+                .ahead(damage.regions().stream()
+                        .flatMap(region -> decisions.stream()
+                                .filter(d -> d.region().equals(region.id()))
+                                .flatMap(d -> known.options().asked(region, d)))
+                        .toList());
         List<Option> all = new ArrayList<>();
         for (Region region : damage.regions()) {
             decisions.stream()

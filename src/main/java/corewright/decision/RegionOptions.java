@@ -50,15 +50,12 @@ final class RegionOptions {
     }
 
     private Option option(Region region, RegionDecision decision, Method method) {
-        String refused = decision.notOffered().get(method);
-        if (refused == null
-                && method == Method.INJECT
-                && plans.injection(region.id()).isEmpty()) {
-            refused = plans.refused().getOrDefault(region.id(), "No injection could be planned here.");
-        }
-        if (refused != null) {
+        Optional<String> refused = refused(region, decision, method);
+        if (refused.isPresent()) {
             String why =
-                    method == Method.MONITOR ? refused + " Until it is done, " + meanwhile(region, decision) : refused;
+                    method == Method.MONITOR
+                            ? refused.get() + " Until it is done, " + meanwhile(region, decision)
+                            : refused.get();
             return new Option(
                     region.id(),
                     method.word(),
@@ -80,11 +77,29 @@ final class RegionOptions {
                         work(effort.of(region, method), Waiting.of(region.id(), method, drying, survey.settings()))),
                 weight(region, method),
                 panel.orElse(""),
-                panel.flatMap(p -> stiffness(p, region, method)));
+                panel.flatMap(p -> gains.after(asked(p, region, method))));
     }
 
-    private Optional<Quantiles> stiffness(String panel, Region region, Method method) {
-        return gains.after(panel, treatment(region, method).map(List::of).orElse(List.of()));
+    /** What the options of a region will ask of the panels. */
+    Stream<PanelGains.Asked> asked(Region region, RegionDecision decision) {
+        Optional<String> panel = gains.panelOf(region);
+        return Stream.of(Method.values())
+                .filter(method -> refused(region, decision, method).isEmpty())
+                .flatMap(method -> panel.map(p -> asked(p, region, method)).stream());
+    }
+
+    private PanelGains.Asked asked(String panel, Region region, Method method) {
+        return new PanelGains.Asked(
+                panel, treatment(region, method).map(List::of).orElse(List.of()));
+    }
+
+    private Optional<String> refused(Region region, RegionDecision decision, Method method) {
+        String refused = decision.notOffered().get(method);
+        boolean unplanned =
+                method == Method.INJECT && plans.injection(region.id()).isEmpty();
+        return refused != null || !unplanned
+                ? Optional.ofNullable(refused)
+                : Optional.of(plans.refused().getOrDefault(region.id(), "No injection could be planned here."));
     }
 
     /** What a method does to the core; empty where it leaves it. */

@@ -16,9 +16,6 @@ public final class Cholesky {
     /** Subtrees with fewer unknowns than this are not worth a task of their own: about 2 ms of work. */
     private static final int TASK_UNKNOWNS = 2000;
 
-    /** More products than this pay for the parts of the inverse they need. */
-    private static final int FEW = 64;
-
     private final Fronts fronts;
 
     /** Rows of U of each front, at its pivots and at its boundary. */
@@ -284,21 +281,17 @@ public final class Cholesky {
     }
 
     /**
-     * The products {@code g_k' K⁻¹ f_k} for sparse vectors that touch unknowns close together. A few go up to the root by
-     * forward substitution alone, as {@code (U⁻ᵀ g)·(U⁻ᵀ f)}; many share a {@link SelectedInverse}.
+     * The products {@code g_k' K⁻¹ f_k} for sparse vectors that touch unknowns close together. They go up to the root by forward
+     * substitution alone, as {@code (U⁻ᵀ g)·(U⁻ᵀ f)}; so many that it would be more work share a {@link SelectedInverse}.
      *
      * @param f right-hand sides
      * @param g as many vectors, what is asked of each solution
      */
     public double[] products(List<SparseVector> f, List<SparseVector> g) {
-        if (f.size() > FEW) {
-            return SelectedInverse.products(this, fronts, f, g);
-        }
-        List<SparseVector> both = new ArrayList<>(f);
-        both.addAll(g);
-        double[] result = new double[f.size()];
-        eliminate(both, fronts.root, result);
-        return result;
+        PairProducts climb = new PairProducts(this, fronts, f, g);
+        return climb.work() < SelectedInverse.work(fronts)
+                ? climb.products()
+                : SelectedInverse.products(this, fronts, f, g);
     }
 
     /**

@@ -56,6 +56,17 @@ final class SelectedInverse {
         }
     }
 
+    /** Multiplications that the inverse at the boundaries of all fronts takes, about: what is left out of the pairs' own. */
+    static double work(Fronts fronts) {
+        double sum = 0;
+        for (int f = 0; f <= fronts.root; f++) {
+            double p = fronts.pivots[f];
+            double r = fronts.rows[f].length - p;
+            sum += fronts.children[f].length == 0 ? 0 : p * (r * r + p * r + p * p / 3);
+        }
+        return sum;
+    }
+
     static double[] products(Cholesky factor, Fronts fronts, List<SparseVector> f, List<SparseVector> g) {
         SelectedInverse inverse = new SelectedInverse(factor, fronts, f, g);
         inverse.new Descent(fronts.root, new double[0][]).invoke();

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -60,6 +61,10 @@ final class AreaPull {
     private final int[] area;
     private final Place[] places;
     private final FootLikeness alike;
+
+    /** Distance of each foot from the area, as the rings count it. */
+    private final double[] apart;
+
     private final double[] ratio;
     private final List<Integer> known = new ArrayList<>();
 
@@ -76,6 +81,7 @@ final class AreaPull {
         this.area = area;
         this.places = places;
         alike = new FootLikeness(loads.model, area, places);
+        apart = loads.apart(area);
         ratio = new double[places.length];
         shapes = new double[places.length][];
         settled = new ReducedFoot.Settled[places.length];
@@ -117,12 +123,10 @@ final class AreaPull {
         double thin = Math.min(
                 loads.model.panel.outer().thicknessMm(),
                 loads.model.panel.inner().thicknessMm());
-        BitSet nearer = new BitSet();
-        if (ring > 0) {
-            Arrays.stream(loads.beside(area, RINGS_MM[ring - 1])).forEach(nearer::set);
-        }
-        return Arrays.stream(loads.beside(area, RINGS_MM[ring]))
-                .filter(k -> !nearer.get(k) && places[k].deflectionMm() > SLIGHT * thin)
+        double from = ring == 0 ? Double.NEGATIVE_INFINITY : RINGS_MM[ring - 1];
+        return IntStream.range(0, apart.length)
+                .filter(k -> apart[k] >= from && apart[k] < RINGS_MM[ring])
+                .filter(k -> places[k].deflectionMm() > SLIGHT * thin)
                 .toArray();
     }
 

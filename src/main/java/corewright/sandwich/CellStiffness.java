@@ -5,6 +5,7 @@ import corewright.sandwich.spec.Elastic;
 import corewright.sandwich.spec.PanelSpec;
 import corewright.sandwich.spec.Skin;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * The stiffness of one cell. Its displacements are ordered by corner, then by surface (outer skin, inner skin, and where
@@ -22,6 +23,9 @@ final class CellStiffness {
     private final int size;
     private final double[] k;
 
+    /** Where stretching and bending are integrated, with the strains of a surface there. */
+    private final List<Point> few;
+
     private CellStiffness(PanelSpec panel, CellShape cell, int surfaces) {
         this.panel = panel;
         this.cell = cell;
@@ -29,7 +33,13 @@ final class CellStiffness {
         this.surfaces = surfaces;
         this.size = cell.n * surfaces * CellRows.PER_SURFACE;
         this.k = new double[size * size];
+        this.few = Arrays.stream(cell.fewPoints())
+                .map(p -> new Point(dA(p), rows.membrane(p[0], p[1]), rows.curvature(p[0], p[1])))
+                .toList();
     }
+
+    @SuppressWarnings("ArrayRecordComponent") // three handles kept together, never compared
+    private record Point(double areaMm2, double[][] membrane, double[][] curvature) {}
 
     /**
      * Row-major square matrix.
@@ -58,10 +68,9 @@ final class CellStiffness {
         double t = skin.thicknessMm();
         Elastic stretch = skin.elastic().times(t);
         Elastic bend = skin.elastic().times(t * t * t / 12);
-        for (double[] p : cell.fewPoints()) {
-            double dA = dA(p);
-            addForm(spread(rows.membrane(p[0], p[1]), surface), stretch.times(dA));
-            addForm(spread(rows.curvature(p[0], p[1]), surface), bend.times(dA));
+        for (Point p : few) {
+            addForm(spread(p.membrane, surface), stretch.times(p.areaMm2));
+            addForm(spread(p.curvature, surface), bend.times(p.areaMm2));
         }
     }
 
@@ -98,14 +107,14 @@ final class CellStiffness {
         }
         double to = panel.outer().thicknessMm();
         double ti = panel.inner().thicknessMm();
-        for (double[] p : cell.fewPoints()) {
+        for (Point p : few) {
             double[][] top = level(p, OUTER, to / 2);
             double[][] bottom = level(p, INNER, -ti / 2);
             for (double[] depth : Gauss.line(2)) {
                 double f = (1 + depth[0]) / 2;
                 double[][] strain = new double[3][];
                 Arrays.setAll(strain, q -> sum(top[q], 1 - f, bottom[q], f));
-                addForm(strain, core.times(depth[1] / 2 * panel.core().thicknessMm() * dA(p)));
+                addForm(strain, core.times(depth[1] / 2 * panel.core().thicknessMm() * p.areaMm2));
             }
         }
     }
@@ -117,20 +126,18 @@ final class CellStiffness {
         if (core.equals(Elastic.NONE) || remaining <= 0) {
             return;
         }
-        for (double[] p : cell.fewPoints()) {
+        for (Point p : few) {
             for (double[] depth : Gauss.line(2)) {
                 double z = -panel.inner().thicknessMm() / 2 - remaining * (1 + depth[0]) / 2;
-                addForm(level(p, INNER, z), core.times(depth[1] / 2 * remaining * dA(p)));
+                addForm(level(p, INNER, z), core.times(depth[1] / 2 * remaining * p.areaMm2));
             }
         }
     }
 
     /** Strains at a height z' above or below a surface's middle. */
-    private double[][] level(double[] p, int surface, double z) {
-        double[][] e = rows.membrane(p[0], p[1]);
-        double[][] b = rows.curvature(p[0], p[1]);
+    private double[][] level(Point p, int surface, double z) {
         double[][] strain = new double[3][];
-        Arrays.setAll(strain, q -> spread(sum(e[q], 1, b[q], z), surface));
+        Arrays.setAll(strain, q -> spread(sum(p.membrane[q], 1, p.curvature[q], z), surface));
         return strain;
     }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 
 /**
  * Feet on a panel, one at a time.
@@ -146,20 +147,27 @@ final class FootLoads {
     }
 
     /** Feet whose square is within a distance of any of the cells' boxes. */
-    int[] beside(int[] cells, double distance) {
-        double reach = FootLoadMap.SIDE_MM / 2 + distance;
-        return IntStream.range(0, feet.size())
-                .filter(k ->
-                        Arrays.stream(cells).anyMatch(c -> within(c, feet.get(k).centre(), reach)))
+    private int[] beside(int[] cells, double distance) {
+        double[] apart = apart(cells);
+        return IntStream.range(0, apart.length)
+                .filter(k -> apart[k] < distance)
                 .toArray();
     }
 
-    private boolean within(int cell, Coordinate p, double reach) {
-        CellShape shape = model.mesh.shape(cell);
-        return p.x > Arrays.stream(shape.x).min().orElseThrow() - reach
-                && p.x < Arrays.stream(shape.x).max().orElseThrow() + reach
-                && p.y > Arrays.stream(shape.y).min().orElseThrow() - reach
-                && p.y < Arrays.stream(shape.y).max().orElseThrow() + reach;
+    /** How far each foot's square is from the nearest of the cells' boxes, along x or y, whichever is more; negative where they overlap. */
+    double[] apart(int[] cells) {
+        double[] apart = new double[feet.size()];
+        Arrays.fill(apart, Double.POSITIVE_INFINITY);
+        for (int c : cells) {
+            Envelope box = model.mesh.box(c);
+            for (int k = 0; k < apart.length; k++) {
+                Coordinate p = feet.get(k).centre();
+                double x = Math.max(box.getMinX() - p.x, p.x - box.getMaxX());
+                double y = Math.max(box.getMinY() - p.y, p.y - box.getMaxY());
+                apart[k] = Math.min(apart[k], Math.max(x, y) - FootLoadMap.SIDE_MM / 2);
+            }
+        }
+        return apart;
     }
 
     private static double[] column(double[][] rows, int k) {

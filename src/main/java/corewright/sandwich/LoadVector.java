@@ -30,11 +30,7 @@ final class LoadVector {
         this.mesh = mesh;
         double sum = 0;
         for (int c = 0; c < mesh.cells.length; c++) {
-            Envelope box = new Envelope();
-            for (int v : mesh.cells[c]) {
-                box.expandToInclude(mesh.x[v], mesh.y[v]);
-            }
-            index.insert(box, c);
+            index.insert(mesh.box(c), c);
             sum += mesh.shape(c).area();
         }
         index.build();

@@ -1,9 +1,12 @@
 package corewright.sandwich;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.locationtech.jts.geom.Envelope;
 
 /** Nodes and the triangles and quadrilaterals between them; each cell lies in one zone. */
 final class Mesh {
@@ -44,6 +47,37 @@ final class Mesh {
 
     double distance(int a, int b) {
         return Math.hypot(x[a] - x[b], y[a] - y[b]);
+    }
+
+    Envelope box(int cell) {
+        Envelope box = new Envelope();
+        for (int v : cells[cell]) {
+            box.expandToInclude(x[v], y[v]);
+        }
+        return box;
+    }
+
+    /** Cells of which no corner is within a distance of an end of an outer edge or a rim. */
+    boolean[] clear(double reach) {
+        BitSet ends = new BitSet();
+        boundary.forEach(edge -> ends.set(edge[0]));
+        boundary.forEach(edge -> ends.set(edge[1]));
+        rims.forEach(rim -> ends.set(rim[0]));
+        rims.forEach(rim -> ends.set(rim[1]));
+        int[] lines = ends.stream().toArray();
+        boolean[] near = new boolean[nodes()];
+        for (int v = 0; v < near.length; v++) {
+            for (int end : lines) {
+                double dx = x[v] - x[end];
+                double dy = y[v] - y[end];
+                near[v] |= dx * dx + dy * dy <= reach * reach;
+            }
+        }
+        boolean[] clear = new boolean[cells.length];
+        for (int c = 0; c < clear.length; c++) {
+            clear[c] = Arrays.stream(cells[c]).noneMatch(v -> near[v]);
+        }
+        return clear;
     }
 
     CellShape shape(int cell) {

@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.IntPredicate;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
@@ -18,7 +20,8 @@ import org.locationtech.jts.geom.util.LinearComponentExtracter;
  *
  * <p><b>Steps.</b> (1) a grid over the outline, each node labelled with its zone; (2) the node nearest to each corner is
  * moved onto it; (3) where a grid line runs from one zone into another, the nearer end is moved onto the boundary, closest
- * first, unless an end has been moved; (4) cells whose corners lie in two zones are split along their moved corners; (5)
+ * first, unless an end has been moved; both for the outline first, then for patches, so that a patch's rim beside the outline takes no node
+ * from it: the panel would be held where that node is; (4) cells whose corners lie in two zones are split along their moved corners; (5)
  * cells outside are dropped.
  */
 final class Mesher {
@@ -28,7 +31,11 @@ final class Mesher {
     /** Quadrilaterals with an angle whose sine is below this are split: 10 and 170 degrees. */
     private static final double FLAT = Math.sin(Math.toRadians(10));
 
+    /** A patch cut along the outline has its corners on it but for rounding. */
+    private static final double ON_OUTLINE_MM = 1e-6;
+
     private final PanelSpec panel;
+    private final Geometry outline;
     private final Partition partition;
     private final double[] gridX;
     private final double[] gridY;
@@ -41,6 +48,7 @@ final class Mesher {
 
     private Mesher(PanelSpec panel, MeshSize size) {
         this.panel = panel;
+        outline = panel.outline().getBoundary();
         partition = new Partition(panel);
         gridX = GridLines.of(panel, size, true);
         gridY = GridLines.of(panel, size, false);
@@ -57,8 +65,11 @@ final class Mesher {
 
     static Mesh mesh(PanelSpec panel, MeshSize size) {
         Mesher mesher = new Mesher(panel, size);
-        mesher.moveToCorners();
-        mesher.moveToBoundaries();
+        mesher.moveToCorners(panel.outline(), false);
+        mesher.moveToPatchCorners(true);
+        mesher.moveToBoundaries(mesher::outlineCrossing);
+        mesher.moveToPatchCorners(false);
+        mesher.moveToBoundaries(mesher::crossing);
         for (int j = 0; j + 1 < mesher.gridY.length; j++) {
             for (int i = 0; i + 1 < mesher.nx; i++) {
                 int v = j * mesher.nx + i;
@@ -68,23 +79,29 @@ final class Mesher {
         return mesher.collect();
     }
 
-    private void moveToCorners() {
-        moveToCorners(panel.outline());
+    /** @param onOutline only those on the outline */
+    private void moveToPatchCorners(boolean onOutline) {
         for (int k = panel.patches().size() - 1; k >= 0; k--) {
-            moveToCorners(panel.patches().get(k).area());
+            moveToCorners(panel.patches().get(k).area(), onOutline);
         }
     }
 
-    private void moveToCorners(Geometry area) {
+    private void moveToCorners(Geometry area, boolean onOutline) {
         for (Object ring : LinearComponentExtracter.getLines(area)) {
             Coordinate[] p = ((LineString) ring).getCoordinates();
             for (int k = 0; k + 1 < p.length; k++) {
                 Coordinate before = p[k == 0 ? p.length - 2 : k - 1];
-                if (turn(before, p[k], p[k + 1]) > CORNER_RADIANS && partition.at(p[k].x, p[k].y) == ON_BOUNDARY) {
+                if (turn(before, p[k], p[k + 1]) > CORNER_RADIANS
+                        && partition.at(p[k].x, p[k].y) == ON_BOUNDARY
+                        && (!onOutline || onOutline(p[k]))) {
                     moveNearest(p[k]);
                 }
             }
         }
+    }
+
+    private boolean onOutline(Coordinate p) {
+        return outline.distance(panel.outline().getFactory().createPoint(p)) < ON_OUTLINE_MM;
     }
 
     private static double turn(Coordinate a, Coordinate b, Coordinate c) {
@@ -117,14 +134,20 @@ final class Mesher {
     /** A grid line that crosses a boundary: the end to move, where to, and how far. */
     private record Crossing(int move, int other, double x, double y, double distance) {}
 
-    private void moveToBoundaries() {
+    /** Of two neighbours, where the grid line between them crosses a boundary of some kind. */
+    @FunctionalInterface
+    private interface Crossings {
+        Optional<Crossing> between(int a, int b);
+    }
+
+    private void moveToBoundaries(Crossings kind) {
         List<Crossing> crossings = new ArrayList<>();
         for (int v = 0; v < x.length; v++) {
             if (v % nx + 1 < nx) {
-                addCrossing(crossings, v, v + 1);
+                kind.between(v, v + 1).ifPresent(crossings::add);
             }
             if (v + nx < x.length) {
-                addCrossing(crossings, v, v + nx);
+                kind.between(v, v + nx).ifPresent(crossings::add);
             }
         }
         crossings.sort(Comparator.comparingDouble(Crossing::distance)
@@ -139,15 +162,27 @@ final class Mesher {
         }
     }
 
-    private void addCrossing(List<Crossing> crossings, int a, int b) {
-        if (label[a] == label[b] || label[a] == ON_BOUNDARY || label[b] == ON_BOUNDARY) {
-            return;
+    private Optional<Crossing> outlineCrossing(int a, int b) {
+        boolean outside = label[a] == OUTSIDE;
+        return outside == (label[b] == OUTSIDE)
+                ? Optional.empty()
+                : crossing(a, b, zone -> (zone == OUTSIDE) == outside);
+    }
+
+    private Optional<Crossing> crossing(int a, int b) {
+        return label[a] == label[b] ? Optional.empty() : crossing(a, b, zone -> zone == label[a]);
+    }
+
+    /** @param same whether a zone is still on the side of a */
+    private Optional<Crossing> crossing(int a, int b, IntPredicate same) {
+        if (label[a] == ON_BOUNDARY || label[b] == ON_BOUNDARY) {
+            return Optional.empty();
         }
         double low = 0;
         double high = 1;
         for (int pass = 0; pass < 50; pass++) { // to the last bit
             double t = (low + high) / 2;
-            if (partition.at(x[a] + t * (x[b] - x[a]), y[a] + t * (y[b] - y[a])) == label[a]) {
+            if (same.test(partition.at(x[a] + t * (x[b] - x[a]), y[a] + t * (y[b] - y[a])))) {
                 low = t;
             } else {
                 high = t;
@@ -156,7 +191,7 @@ final class Mesher {
         double px = x[a] + high * (x[b] - x[a]);
         double py = y[a] + high * (y[b] - y[a]);
         double length = Math.hypot(x[b] - x[a], y[b] - y[a]);
-        crossings.add(
+        return Optional.of(
                 high <= 0.5
                         ? new Crossing(a, b, px, py, high * length)
                         : new Crossing(b, a, px, py, (1 - high) * length));

@@ -40,6 +40,7 @@ public final class PanelModel {
     final @Nullable Around around;
 
     private final Map<Upright, double[]> uprights = new ConcurrentHashMap<>();
+    private boolean @Nullable [] clear;
     private @Nullable Contact contact;
     private final Map<Long, LargeDeflection> large = new HashMap<>();
     private final Map<LargeDeflection, ReducedArea> reduced = new HashMap<>();
@@ -111,7 +112,7 @@ public final class PanelModel {
 
     /** Linear answer to loads that act together. */
     public Response solve(List<Load> together) {
-        return Response.linear(this, together, factor.solveRefined(matrix, rightHandSide(together)));
+        return Response.linear(this, together, rightHandSide(together));
     }
 
     public PanelSpec panel() {
@@ -189,12 +190,12 @@ public final class PanelModel {
         return Arrays.stream(loose.nodes).mapToDouble(v -> approach(v, x)).toArray();
     }
 
-    /** Loads with the pushes of loose skins that come to rest on what is below, the rest linear. */
-    double[] withContact(List<Load> together) {
-        double[] load = rightHandSide(together);
+    /** A right-hand side with the pushes of loose skins that come to rest on what is below, the rest linear. */
+    double[] withContact(double[] load) {
         double[] x = solveLoose(SparseVector.of(load));
-        addPushes(contact().settle(approaches(x), new BitSet()), load);
-        return load;
+        double[] pushed = load.clone();
+        addPushes(contact().settle(approaches(x), new BitSet()), pushed);
+        return pushed;
     }
 
     /** Contact of the loose skins; the compliance it needs is found once. */
@@ -204,6 +205,14 @@ public final class PanelModel {
             contact = new Contact(loose, factor.compliance(pushes, pushes.size()));
         }
         return contact;
+    }
+
+    /** Cells of which no corner is within a core thickness of an edge or a rim. */
+    synchronized boolean[] clear() {
+        if (clear == null) {
+            clear = mesh.clear(panel.core().thicknessMm() * (1 + 1e-6));
+        }
+        return clear;
     }
 
     synchronized void keep(Contact found) {

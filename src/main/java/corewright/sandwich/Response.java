@@ -5,25 +5,34 @@ import corewright.sandwich.spec.Load;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** What a panel does under its loads. */
 public final class Response {
     private final PanelModel model;
     private final List<Load> loads;
+
+    /** The loads as a right-hand side. */
+    private final double[] load;
+
     private final double[] x;
 
     /** Whether the skins' strains hold von Karman's terms. */
     private final boolean large;
 
-    private Response(PanelModel model, List<Load> loads, double[] x, boolean large) {
+    private @Nullable List<CellStress> stresses;
+
+    private Response(PanelModel model, List<Load> loads, double[] load, double[] x, boolean large) {
         this.model = model;
         this.loads = List.copyOf(loads);
+        this.load = load;
         this.x = x;
         this.large = large;
     }
 
-    static Response linear(PanelModel model, List<Load> loads, double[] x) {
-        return new Response(model, loads, x, false);
+    /** @param load the loads as a right-hand side */
+    static Response linear(PanelModel model, List<Load> loads, double[] load) {
+        return new Response(model, loads, load, model.factor.solveRefined(model.matrix, load), false);
     }
 
     /**
@@ -63,8 +72,8 @@ public final class Response {
 
     /** The same loads with loose skins resting on what is below them instead of passing through it. */
     public Response withContact() {
-        double[] resting = model.factor.solveRefined(model.matrix, model.withContact(loads));
-        return new Response(model, loads, resting, false);
+        double[] resting = model.factor.solveRefined(model.matrix, model.withContact(load));
+        return new Response(model, loads, load, resting, false);
     }
 
     /**
@@ -75,16 +84,15 @@ public final class Response {
         if (model.loose.none()) {
             return Optional.of(this);
         }
-        double[] load = model.rightHandSide(loads);
         LargeDeflection large = model.large(model.loose.cells);
         double[] local = large.on.local(model.solveLoose(SparseVector.of(load)));
-        double[] resting = large.on.local(model.solveLoose(SparseVector.of(model.withContact(loads))));
+        double[] resting = large.on.local(model.solveLoose(SparseVector.of(model.withContact(load))));
         return large.settle(local, List.of(LargeDeflection.sum(resting, local, -1)))
                 .map(settled -> {
                     double[] more = large.forces(settled);
                     double[] all = new double[load.length];
                     Arrays.setAll(all, i -> load[i] + more[i]);
-                    return new Response(model, loads, model.factor.solveRefined(model.matrix, all), true);
+                    return new Response(model, loads, load, model.factor.solveRefined(model.matrix, all), true);
                 });
     }
 
@@ -107,9 +115,12 @@ public final class Response {
                         model.panel.outer().thicknessMm()));
     }
 
-    /** Stresses at the centres of all elements. */
-    public List<CellStress> stresses() {
-        return new Stresses(model, x, large).all();
+    /** Stresses at the centres of all elements; found once. */
+    public synchronized List<CellStress> stresses() {
+        if (stresses == null) {
+            stresses = new Stresses(model, x, large).all();
+        }
+        return stresses;
     }
 
     /**

@@ -19,7 +19,7 @@ final class Stresses {
     }
 
     List<CellStress> all() {
-        boolean[] clear = clear();
+        boolean[] clear = model.clear();
         List<CellStress> stresses = new ArrayList<>();
         for (int c = 0; c < model.mesh.cells.length; c++) {
             stresses.add(at(c, clear[c]));
@@ -108,27 +108,5 @@ final class Stresses {
             sum += row[k] * q[(k / per * surfaces + surface) * per + k % per];
         }
         return sum;
-    }
-
-    /** Cells of which no corner is within a core thickness of an edge or a rim. */
-    private boolean[] clear() {
-        Mesh mesh = model.mesh;
-        double reach = model.panel.core().thicknessMm() * (1 + 1e-6);
-        List<int[]> lines = new ArrayList<>(mesh.boundary);
-        lines.addAll(mesh.rims);
-        boolean[] near = new boolean[mesh.nodes()];
-        for (int v = 0; v < mesh.nodes(); v++) {
-            for (int[] line : lines) {
-                near[v] |= Math.min(mesh.distance(v, line[0]), mesh.distance(v, line[1])) <= reach;
-            }
-        }
-        boolean[] clear = new boolean[mesh.cells.length];
-        for (int c = 0; c < clear.length; c++) {
-            clear[c] = true;
-            for (int v : mesh.cells[c]) {
-                clear[c] &= !near[v];
-            }
-        }
-        return clear;
     }
 }

@@ -27,6 +27,7 @@ public final class PanelGains {
     private final StiffnessMap stiffness;
     private final Memory memory;
     private final Map<String, Kept> kept = new ConcurrentHashMap<>();
+    private final Map<Asked, Optional<Quantiles>> told = new ConcurrentHashMap<>();
 
     /** @param stiffness panels that were calculated; others have no gain */
     public PanelGains(Survey survey, DamageMap damage, StiffnessMap stiffness, Memory memory) {
@@ -66,12 +67,36 @@ public final class PanelGains {
     }
 
     /**
-     * Stiffness over the one as built, at the place that is softest as found.
+     * A panel after treatments.
      *
      * @param treatments of the whole face; empty is as found
+     */
+    public record Asked(String panel, List<Treatment> treatments) {
+        public Asked {
+            treatments = List.copyOf(treatments);
+        }
+    }
+
+    /** Works out side by side what {@link #after} will be asked. */
+    public void ahead(List<Asked> asked) {
+        Abreast.on(asked.stream().distinct().toList(), a -> known(a.panel).panel(), this::after);
+    }
+
+    /**
+     * Stiffness over the one as built, at the place that is softest as found.
+     *
      * @return empty where it cannot be calculated
      */
-    public Optional<Quantiles> after(String panel, List<Treatment> treatments) {
+    public Optional<Quantiles> after(Asked asked) {
+        Optional<Quantiles> known = told.get(asked);
+        if (known == null) {
+            known = after(asked.panel, asked.treatments);
+            told.put(asked, known);
+        }
+        return known;
+    }
+
+    private Optional<Quantiles> after(String panel, List<Treatment> treatments) {
         Kept kept = kept(panel);
         PanelStiffness known = kept.known;
         PanelInput input = kept.input;
@@ -159,7 +184,7 @@ public final class PanelGains {
                     known,
                     face,
                     new Patches(survey, face, known.panel()),
-                    PanelInput.of(survey, face, known.panel(), new CaseLoads(List.of(), List.of())));
+                    PanelInput.of(survey, face, known.panel(), new CaseLoads(List.of(), List.of()), memory));
         });
     }
 }

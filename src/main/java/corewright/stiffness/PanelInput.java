@@ -1,12 +1,17 @@
 package corewright.stiffness;
 
 import corewright.damage.FaceDamage;
+import corewright.damage.Quantiles;
+import corewright.damage.Region;
+import corewright.reuse.Memory;
 import corewright.sandwich.spec.Load;
 import corewright.sandwich.spec.PanelSpec;
 import corewright.sandwich.spec.Strengths;
 import corewright.survey.Laminate;
 import corewright.survey.Materials;
+import corewright.survey.Probe;
 import corewright.survey.Survey;
+import corewright.survey.settings.Resin;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -38,22 +43,47 @@ record PanelInput(
         cases = List.copyOf(cases);
     }
 
-    static PanelInput of(Survey survey, FaceDamage face, DeckPanel panel, CaseLoads loads) {
+    /** @param memory gives the states of a panel of which nothing else is known now */
+    static PanelInput of(Survey survey, FaceDamage face, DeckPanel panel, CaseLoads loads, Memory memory) {
+        Grounds grounds = new Grounds(
+                panel,
+                face.regions(),
+                face.damagedMm2(),
+                survey.readings().probes(),
+                survey.materials(),
+                survey.settings().resins());
+        Cores cores = memory.of(grounds, g -> cores(survey, face, panel));
+        return new PanelInput(
+                panel,
+                cores.built,
+                cores.damaged,
+                cores.states,
+                strengths(survey.materials(), panel.laminate()),
+                loads.on(panel).entrySet().stream()
+                        .map(c -> new Case(c.getKey(), c.getValue()))
+                        .toList());
+    }
+
+    /** What the states of a panel hang on. */
+    private record Grounds(
+            DeckPanel panel,
+            List<Region> regions,
+            Quantiles damagedMm2,
+            List<Probe> probes,
+            Materials materials,
+            List<Resin> resins) {}
+
+    /** A panel in its states. */
+    private record Cores(PanelSpec built, boolean damaged, Map<State, Prospects> states) {}
+
+    private static Cores cores(Survey survey, FaceDamage face, DeckPanel panel) {
         Patches patches = new Patches(survey, face, panel);
         Treatments standard = new Treatments(survey, face, panel);
         Map<State, Prospects> states = new EnumMap<>(State.class);
         states.put(State.AS_FOUND, patches.with(List.of()));
         states.put(State.AFTER_INJECTION, patches.with(standard.injection()));
         states.put(State.AFTER_RECORE, patches.with(standard.recore()));
-        return new PanelInput(
-                panel,
-                patches.asBuilt(),
-                patches.damaged(),
-                states,
-                strengths(survey.materials(), panel.laminate()),
-                loads.on(panel).entrySet().stream()
-                        .map(c -> new Case(c.getKey(), c.getValue()))
-                        .toList());
+        return new Cores(patches.asBuilt(), patches.damaged(), states);
     }
 
     private static Strengths strengths(Materials materials, Laminate laminate) {

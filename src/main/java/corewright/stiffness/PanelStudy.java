@@ -33,6 +33,9 @@ final class PanelStudy {
 
     private static final double STEP_MM = 50;
 
+    private static final List<State> WITHOUT_PLAN =
+            List.of(State.AS_FOUND, State.AFTER_INJECTION, State.AFTER_RECORE);
+
     private static final Quantiles WHOLE = new Quantiles(1, 1, 1);
 
     private final PanelInput input;
@@ -48,10 +51,15 @@ final class PanelStudy {
 
     /** The states that need no plan. */
     static PanelStiffness of(PanelInput input) {
-        return new PanelStudy(input).study();
+        return new PanelStudy(input).study(WITHOUT_PLAN);
     }
 
-    private PanelStiffness study() {
+    /** As found alone, with the place where it gives most; for judging the ranges. */
+    static PanelStiffness found(PanelInput input) {
+        return new PanelStudy(input).study(List.of(State.AS_FOUND));
+    }
+
+    private PanelStiffness study(List<State> asked) {
         PanelSpec found = input.found();
         PanelModel model = forDeflections(onOneMesh(found));
         FootLoadMap feet = map(model);
@@ -71,7 +79,7 @@ final class PanelStudy {
         Figures built = figures(input.built(), softest);
         states.put(State.AS_BUILT, state(built, WHOLE));
         answers.put(State.AS_BUILT, built.answers);
-        for (State state : List.of(State.AS_FOUND, State.AFTER_INJECTION, State.AFTER_RECORE)) {
+        for (State state : asked) {
             Prospects prospects = input.in(state);
             Figures middle = figures(prospects.middle(), softest);
             states.put(state, state(middle, ratios(prospects, softest, built, middle)));
@@ -91,7 +99,7 @@ final class PanelStudy {
     /** The panel with the state after the advised plan; a state that is the same as it is not reckoned again. */
     static PanelStiffness planned(Planned asked) {
         PanelStiffness known = asked.known;
-        for (State state : List.of(State.AS_FOUND, State.AFTER_INJECTION, State.AFTER_RECORE)) {
+        for (State state : WITHOUT_PLAN) {
             if (asked.input.in(state).equals(asked.plan)) {
                 return known.planned(known.in(state), c -> c.in(state));
             }
@@ -169,18 +177,21 @@ final class PanelStudy {
     }
 
     /**
+     * The middle is the ratio of the two deflections; where the place lies at a rim, more damage elsewhere can make it stiffer, so
+     * either outlook may be either end.
+     *
      * @param builtMm deflection as built
      * @param middleMm deflection as estimated
      */
     private Quantiles ratios(Prospects state, Coordinate place, double builtMm, double middleMm) {
-        double[] ratio = Stream.of(state.worse(), state.middle(), state.better())
-                .mapToDouble(spec -> builtMm
-                        / (spec.equals(state.middle())
-                                ? middleMm
-                                : sinks.computeIfAbsent(new Sink(spec, place), Sink::mm)))
-                .sorted() // where the place lies at a rim, more damage elsewhere can make it stiffer
+        double middle = builtMm / middleMm;
+        double[] ends = Stream.of(state.worse(), state.better())
+                .mapToDouble(spec -> spec.equals(state.middle())
+                        ? middle
+                        : builtMm / sinks.computeIfAbsent(new Sink(spec, place), Sink::mm))
                 .toArray();
-        return new Quantiles(ratio[0], ratio[1], ratio[2]);
+        return new Quantiles(
+                Math.min(middle, Math.min(ends[0], ends[1])), middle, Math.max(middle, Math.max(ends[0], ends[1])));
     }
 
     private static StateStiffness state(Figures figures, Quantiles ratio) {

@@ -19,7 +19,9 @@ import corewright.survey.Probe;
 import corewright.survey.Survey;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
@@ -39,6 +41,8 @@ final class Patches {
     private final CoreMaterial built;
     private final CoreStrengths strengths;
     private final double coreMm;
+    private final Map<Extent, Geometry> extents = new ConcurrentHashMap<>();
+    private final Map<String, Softening> softenings = new ConcurrentHashMap<>();
 
     Patches(Survey survey, FaceDamage face, DeckPanel panel) {
         this.survey = survey;
@@ -52,6 +56,9 @@ final class Patches {
         strengths = new CoreStrengths(core);
         coreMm = panel.laminate().coreMm();
     }
+
+    /** A region as far as it reaches by an outlook's {@link Outlook#areaFactor}. */
+    private record Extent(String region, double areaFactor) {}
 
     /** Whether any part of the panel is damaged. */
     boolean damaged() {
@@ -102,7 +109,7 @@ final class Patches {
     private List<Patch> patches(Outlook outlook, List<Treatment> treatments) {
         List<Patch> patches = new ArrayList<>();
         for (Region region : regions) {
-            add(patches, outlook.extent(region), area -> found(region, area, outlook));
+            add(patches, extent(region, outlook), area -> found(region, area, outlook));
         }
         for (Treatment treatment : treatments) {
             if (!treatment.face().equals(panel.face())) {
@@ -114,7 +121,7 @@ final class Patches {
                                 add(patches, treated(treatment, region, outlook), area -> new Patch.Core(area, core)));
             }
             if (treatment instanceof Treatment.Renew renew) { // sound core around the damage is cut away too
-                add(patches, renew.area(), area -> new Patch.Core(area, renewed(renew)));
+                add(patches, cut(renew.area()), area -> new Patch.Core(area, renewed(renew)));
             }
         }
         return patches.stream().allMatch(this::asBuilt) ? List.of() : patches;
@@ -150,16 +157,30 @@ final class Patches {
     }
 
     /** What is treated of a region. Who treats nearly all of it follows the damage as far as it truly goes. */
-    private static Geometry treated(Treatment treatment, Region region, Outlook outlook) {
+    private Geometry treated(Treatment treatment, Region region, Outlook outlook) {
         Geometry likely = Overlay.intersection(region.likely(), treatment.area());
         return likely.getArea() > NEARLY_ALL * region.likely().getArea()
-                ? outlook.extent(region)
-                : Overlay.intersection(outlook.extent(region), treatment.area());
+                ? extent(region, outlook)
+                : cut(Overlay.intersection(outlook.extent(region), treatment.area()));
     }
 
-    /** Adds a patch; one as stiff as built takes its area from those before it, and stays only for a strength of its own. */
-    private void add(List<Patch> patches, Geometry area, Function<Geometry, Patch> patch) {
-        Geometry on = large(Overlay.intersection(Pieces.areal(area), panel.area()));
+    /** What of a region is on the panel. */
+    private Geometry extent(Region region, Outlook outlook) {
+        return extents.computeIfAbsent(
+                new Extent(region.id(), outlook.areaFactor()), key -> cut(outlook.extent(region)));
+    }
+
+    /** What of an area is on the panel. */
+    private Geometry cut(Geometry area) {
+        return large(Overlay.intersection(Pieces.areal(area), panel.area()));
+    }
+
+    /**
+     * Adds a patch; one as stiff as built takes its area from those before it, and stays only for a strength of its own.
+     *
+     * @param on cut to the panel
+     */
+    private void add(List<Patch> patches, Geometry on, Function<Geometry, Patch> patch) {
         if (on.isEmpty()) {
             return;
         }
@@ -229,6 +250,10 @@ final class Patches {
     }
 
     private Softening softening(Region region) {
+        return softenings.computeIfAbsent(region.id(), id -> probed(region));
+    }
+
+    private Softening probed(Region region) {
         List<Probe> inside = survey.readings().probes().stream()
                 .filter(p -> p.spot().face().equals(region.face()))
                 .filter(p -> region.likely().covers(point(p)))

@@ -57,7 +57,7 @@ final class PlannedGains {
         PanelStiffness known = asked.known;
         try {
             Prospects plan = new Patches(survey, asked.face, known.panel()).with(advised);
-            PanelInput input = PanelInput.of(survey, asked.face, known.panel(), asked.loads);
+            PanelInput input = PanelInput.of(survey, asked.face, known.panel(), asked.loads, memory);
             return new Answer(
                     memory.of(new PanelStudy.Planned(input, known, plan), PanelStudy::planned), Optional.empty());
         } catch (RuntimeException e) {

@@ -53,7 +53,7 @@ public final class Stiffness {
     private static Answer answer(Survey survey, Asked asked, Memory memory) {
         DeckPanel panel = asked.panel;
         try {
-            PanelInput input = PanelInput.of(survey, asked.face, panel, asked.loads);
+            PanelInput input = PanelInput.of(survey, asked.face, panel, asked.loads, memory);
             PanelStiffness found = memory.of(input, PanelStudy::of);
             return new Answer(Optional.of(found), BareOpening.softest(asked.face.face(), found), Optional.empty());
         } catch (UnsupportedPanelException e) {

@@ -16,6 +16,7 @@ import java.lang.management.ManagementFactory;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -24,8 +25,8 @@ import org.locationtech.jts.util.GeometricShapeFactory;
 
 /**
  * Times feet: maps of a panel of 0.9 x 0.6 m at 25 mm and of a deck of 10 x 3.5 m at 50 mm, linear and with contact, and one
- * foot on a loose skin by the whole theory. Run: {@code mvn -o -q
- * test-compile exec:java -Dexec.classpathScope=test -Dexec.mainClass=corewright.bench.FootLoadBenchmark}.
+ * foot on a loose skin by the whole theory. Run all or one of {@code panel foot deck}: {@code mvn -o -q
+ * test-compile exec:java -Dexec.classpathScope=test -Dexec.mainClass=corewright.bench.FootLoadBenchmark -Dexec.args=deck}.
  */
 public final class FootLoadBenchmark {
     private static final CoreMaterial BALSA =
@@ -39,51 +40,63 @@ public final class FootLoadBenchmark {
     private FootLoadBenchmark() {}
 
     public static void main(String[] args) {
+        Set<String> parts = args.length > 0 ? Set.of(args) : Set.of("panel", "foot", "deck");
         PanelSpec panel = panel(900, 600);
-        for (int run = 0; run < 12; run++) {
+        for (int run = 0; parts.contains("panel") && run < 12; run++) {
+            panel(panel);
+        }
+        for (int run = 0; parts.contains("foot") && run < 6; run++) {
+            foot(panel);
+        }
+        for (int run = 0; parts.contains("deck") && run < 2; run++) {
+            deck(panel(10_000, 3_500));
+        }
+    }
+
+    private static void panel(PanelSpec panel) {
+        long start = start();
+        for (PanelSpec state : states(panel, circle(450, 300, 150))) {
+            map(state, 25, 25);
+        }
+        report("panel 0.9 x 0.6 m, 25 mm, four states, a foot every 25 mm", start);
+    }
+
+    private static void foot(PanelSpec panel) {
+        for (double depth : new double[] {0, 6.25, 12.5}) {
+            PanelSpec loose = panel.with(List.of(new Patch.Loose(rectangle(250, 175, 650, 425), depth)));
             long start = start();
-            for (PanelSpec state : states(panel, circle(450, 300, 150))) {
-                map(state, 25, 25);
-            }
-            report("panel 0.9 x 0.6 m, 25 mm, four states, a foot every 25 mm", start);
-        }
-        for (int run = 0; run < 6; run++) {
-            for (double depth : new double[] {0, 6.25, 12.5}) {
-                PanelSpec loose = panel.with(List.of(new Patch.Loose(rectangle(250, 175, 650, 425), depth)));
-                long start = start();
-                PanelModel model = PanelModel.of(loose, MeshSize.uniform(25));
-                Response.Deflection d = model.solve(List.of(Load.foot(new Coordinate(450, 300), 100, 1000)))
-                        .largeDeflection()
-                        .flatMap(r -> r.at(450, 300))
-                        .orElseThrow();
-                report(
-                        String.format(
-                                Locale.ROOT,
-                                "one foot with contact and large displacements, void %.2f mm: %.3f mm",
-                                depth,
-                                d.outerMm()),
-                        start);
-                start = start();
-                FootLoadMap.of(model, 100, Theory.LARGE);
-                report("  a foot every 100 mm of it, the same theory", start);
-            }
-        }
-        PanelSpec deck = panel(10_000, 3_500);
-        for (int run = 0; run < 2; run++) {
-            long start = start();
-            String size = map(deck, 50, 50);
-            report("deck 10 x 3.5 m, 50 mm, one state, a foot every 50 mm, " + size, start);
+            PanelModel model = PanelModel.of(loose, MeshSize.uniform(25));
+            Response.Deflection d = model.solve(List.of(Load.foot(new Coordinate(450, 300), 100, 1000)))
+                    .largeDeflection()
+                    .flatMap(r -> r.at(450, 300))
+                    .orElseThrow();
+            report(
+                    String.format(
+                            Locale.ROOT,
+                            "one foot with contact and large displacements, void %.2f mm: %.3f mm",
+                            depth,
+                            d.outerMm()),
+                    start);
             start = start();
-            for (PanelSpec state : states(deck, circle(5000, 1700, 400))) {
-                map(state, 50, 100);
-            }
-            report("deck 10 x 3.5 m, 50 mm, four states, a foot every 100 mm", start);
-            start = start();
-            for (PanelSpec state : states(deck, circle(5000, 1700, 400))) {
-                FootLoadMap.of(PanelModel.forDeflections(state, MeshSize.uniform(50)), 100, Theory.CONTACT);
-            }
-            report("the same with contact, skins as one where nothing is loose", start);
+            FootLoadMap.of(model, 100, Theory.LARGE);
+            report("  a foot every 100 mm of it, the same theory", start);
         }
+    }
+
+    private static void deck(PanelSpec deck) {
+        long start = start();
+        for (PanelSpec state : states(deck, circle(5000, 1700, 400))) {
+            FootLoadMap.of(PanelModel.forDeflections(state, MeshSize.uniform(50)), 100, Theory.CONTACT);
+        }
+        report("deck 10 x 3.5 m, 50 mm, four states, a foot every 100 mm, with contact", start);
+        start = start();
+        for (PanelSpec state : states(deck, circle(5000, 1700, 400))) {
+            map(state, 50, 100);
+        }
+        report("the same linear, all of each core's doing", start);
+        start = start();
+        String size = map(deck, 50, 50);
+        report("one state of it, linear, a foot every 50 mm, " + size, start);
     }
 
     private static String map(PanelSpec panel, double mesh, double step) {

@@ -72,7 +72,7 @@ class FootLoadsTest {
                 .settle(everywhere.on.local(model.factor.solve(load)), List.of())
                 .orElseThrow());
         Arrays.setAll(more, i -> more[i] + load[i]);
-        return Response.linear(model, List.of(), model.factor.solve(more))
+        return Response.linear(model, List.of(), more)
                 .at(centre.x, centre.y)
                 .orElseThrow()
                 .outerMm();

@@ -42,6 +42,47 @@ class MeshWithoutCracksTest {
         }
     }
 
+    /** Damage along the side of a bow: its rim runs beside the outline, at times nearer than a cell. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void aPatchBesideACurvedOutlineBitesNothingOut(int seed) {
+        Random random = new Random(seed);
+        PanelSpec panel = bow(random);
+        for (double mm : new double[] {42, 25}) {
+            Mesh mesh = Mesher.mesh(panel, MeshSize.uniform(mm));
+            for (int[] edge : mesh.boundary) {
+                for (int v : edge) {
+                    assertThat(panel.outline()
+                                    .getBoundary()
+                                    .distance(FACTORY.createPoint(new Coordinate(mesh.x[v], mesh.y[v]))))
+                            .as("node at %.1f %.1f, %s mm", mesh.x[v], mesh.y[v], mm)
+                            .isLessThan(1e-6);
+                }
+            }
+        }
+    }
+
+    private static PanelSpec bow(Random random) {
+        List<Coordinate> ring = new ArrayList<>();
+        for (int k = -20; k <= 20; k++) {
+            ring.add(new Coordinate(4.5 * k * k, 43 * k));
+        }
+        ring.add(ring.get(0));
+        Polygon outline = FACTORY.createPolygon(ring.toArray(Coordinate[]::new));
+        List<Patch> patches = new ArrayList<>();
+        CoreMaterial balsa = new CoreMaterial(157, 157, 3900);
+        for (int k = 0; k < 4; k++) {
+            int at = random.nextInt(30) - 15;
+            Coordinate c = new Coordinate(4.5 * at * at + 200 * random.nextDouble(), 43 * at);
+            double size = 60 + 150 * random.nextDouble();
+            var blob = FACTORY.createPoint(c).buffer(size, 4).intersection(outline);
+            patches.add(new Patch.Core(blob, balsa));
+        }
+        Skin skin = Skin.isotropic(2.8, 10050, 0.3);
+        return new PanelSpec(
+                outline, List.of(Support.SIMPLE), skin, skin, new PanelSpec.Core(9.5, balsa), patches);
+    }
+
     @ParameterizedTest
     @ValueSource(ints = {1, 3, 7, 16, 26})
     void aPatchOfTheSameCoreChangesNothing(int seed) {

@@ -12,9 +12,6 @@ import corewright.intake.SurveyFolder;
 import corewright.overlay.Overlay;
 import corewright.overlay.Pieces;
 import corewright.reuse.Memory;
-import corewright.sandwich.FootLoadMap;
-import corewright.sandwich.PanelModel;
-import corewright.sandwich.Theory;
 import corewright.sandwich.spec.CoreMaterial;
 import corewright.sandwich.spec.PanelSpec;
 import corewright.sandwich.spec.Patch;
@@ -83,23 +80,23 @@ public final class TruthInRangeBenchmark {
 
     private void deck(String name, Survey survey, Truth truth) {
         DamageMap damage = Damage.fit(survey, new Memory()).map();
-        StiffnessMap map = Stiffness.of(survey, damage, new Memory());
-        for (PanelStiffness panel : map.panels()) {
-            FaceDamage face = damage.face(panel.panel().face());
-            PanelSpec built = new Patches(survey, face, panel.panel()).asBuilt();
-            PanelSpec real = real(built, truth, survey);
-            if (!panel.damaged() && real.patches().isEmpty()) {
-                continue;
+        for (FaceDamage face :
+                damage.faces().stream().filter(FaceDamage::told).toList()) {
+            for (DeckPanel panel : DeckPanels.of(survey, face.face()).panels()) {
+                panel(name, survey, truth, face, panel);
             }
+        }
+    }
+
+    private void panel(String name, Survey survey, Truth truth, FaceDamage face, DeckPanel cut) {
+        PanelInput input =
+                PanelInput.of(survey, face, cut, new CaseLoads(List.of(), List.of()), new Memory());
+        PanelSpec real = real(input.built(), truth, survey);
+        if (input.damaged() || !real.patches().isEmpty()) {
+            PanelStiffness panel = PanelStudy.found(input);
             Coordinate place = panel.softest().coordinate();
-            double mm = FootLoadMap.at(
-                            PanelModel.forDeflections(real, StudyMesh.of(real)), List.of(place), Theory.LARGE)
-                    .softest()
-                    .deflectionMm();
-            count(
-                    name + " " + panel.panel().name(),
-                    panel,
-                    panel.in(State.AS_BUILT).deflectionMm() / mm);
+            double mm = new Sink(real, place).mm();
+            count(name + " " + cut.name(), panel, panel.in(State.AS_BUILT).deflectionMm() / mm);
         }
     }
 
