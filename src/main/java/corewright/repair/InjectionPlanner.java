@@ -197,7 +197,7 @@ final class InjectionPlanner {
         double waste = settings.drilling().wasteFraction();
         List<String> lines = new ArrayList<>(Mix.arithmetic(cavityMm3, resin, waste));
         double heldG = HeldCups.likelyG(cavityMm3.p50(), mix, resin, waste);
-        lines.addAll(HeldCups.told(mix.grossG(), heldG, buy.grossG() - mix.grossG()));
+        lines.addAll(HeldCups.told(mix.grossG(), heldG, buy.grossG() - mix.grossG(), resin));
         return lines;
     }
 
@@ -217,8 +217,11 @@ final class InjectionPlanner {
             if (share != null) {
                 all.add("Vent V" + (v + 1) + " stands near another hole: without it " + Amounts.percent(share)
                         + " of the space would keep its air.");
+            } else if (filled.state().crowded(vents.get(v))) {
+                all.add("Vent V" + (v + 1) + " stands near another hole: the last of the air is expected there.");
             }
         }
+        filled.state().pouring().tooLong().ifPresent(all::add);
         return all;
     }
 

@@ -96,7 +96,9 @@ final class DayFaults {
                 RepairPlanner.plan(survey, deck.damage(), new Memory()).injections(), deck.damage(), survey.settings());
         List<String> faults = new ArrayList<>();
         List<Bar> bars = Schedule.of(survey, plans).bars();
-        twoAtOnce(bars, faults);
+        List<Bar> all = new ArrayList<>(bars);
+        all.addAll(Schedule.heldBack(survey, plans).bars());
+        twoAtOnce(all, faults);
         for (InjectionPlan plan : plans) {
             Resin resin = survey.settings().resin(plan.resin());
             for (Batch batch : plan.batches()) {

@@ -54,7 +54,7 @@ public final class FillPlanning {
     private static final int FEWEST_VENTS = 2;
 
     /** No vent nearer to another opening, but for a pocket of such a share of the cavity. Practice. */
-    private static final double APART_MM = 60;
+    static final double APART_MM = 60;
 
     private static final double NEAR_MM = 20;
     private static final double PAYS_SHARE = 0.0025;

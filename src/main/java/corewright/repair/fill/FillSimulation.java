@@ -339,10 +339,11 @@ public final class FillSimulation {
                 flow.rise(Math.min(untilS, flow.nowS + SETTLES_S));
                 mark();
             }
+            double settledS = flow.nowS;
             while (flow.nowS < untilS - 1e-9) {
                 flow.limitPockets(1000 * Restraint.sealedKPa(s.resin));
                 flow.rise(Math.min(untilS, flow.nowS + riseStepS));
-                mark();
+                mark(curing.rises() ? flow.nowS : settledS); // a mix that does not rise stands still once it has settled
             }
         }
 
@@ -351,11 +352,15 @@ public final class FillSimulation {
             flow.rise(flow.nowS);
         }
 
-        /** A front stands at the cell's middle. */
         private void mark() {
+            mark(flow.nowS);
+        }
+
+        /** A front stands at the cell's middle. */
+        private void mark(double atS) {
             for (int c : s.cavity.cells) {
                 if (Double.isNaN(arrivalS[c]) && flow.filled(c) >= 0.5) {
-                    arrivalS[c] = flow.nowS;
+                    arrivalS[c] = atS;
                 }
             }
         }

@@ -77,6 +77,13 @@ public record FillState(
         return places;
     }
 
+    /** Whether a vent stands nearer to a hole or to an earlier vent than is wished. */
+    public boolean crowded(int vent) {
+        Coordinate at = fine.centre(vent);
+        List<Coordinate> before = places().subList(0, pouring.holes().size() + vents.indexOf(vent));
+        return before.stream().anyMatch(p -> p.distance(at) < FillPlanning.APART_MM);
+    }
+
     /** Another list of vents with what is known of the near ones. */
     record Vents(List<Integer> cells, Map<Integer, Double> near) {}
 }

@@ -3,6 +3,7 @@ package corewright.repair.fill;
 import corewright.repair.mix.Batches;
 import corewright.repair.mix.HoleShares;
 import corewright.repair.mix.Mix;
+import corewright.repair.plan.Amounts;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.Hole;
 import corewright.survey.settings.Resin;
@@ -10,7 +11,9 @@ import corewright.survey.settings.Settings;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * How much goes into which hole, and from which cups.
@@ -41,6 +44,8 @@ public record Pouring(
     /** A hole that takes less than this share of what holes take on the mean takes nothing. Practice. */
     private static final double NOTHING = 0.05;
 
+    private static final double SECONDS_PER_HOUR = 3600;
+
     /** With the grams of the whole cavity, by what each hole serves. */
     public static Pouring of(String region, List<Hole> holes, double netG, Resin resin, Settings settings) {
         return of(region, holes, netG, netG, resin, settings);
@@ -70,6 +75,20 @@ public record Pouring(
 
     Pouring less() {
         return of(region, holes, netG * LESS, fullG, resin, settings);
+    }
+
+    /** A sentence where its cups take more than a day's work. */
+    public Optional<String> tooLong() {
+        double lastsS = batches.stream().mapToDouble(Batch::workUntilS).max().orElse(0);
+        double hoursPerDay = settings.costs().hoursPerDay();
+        return lastsS <= SECONDS_PER_HOUR * hoursPerDay
+                ? Optional.empty()
+                : Optional.of(String.format(
+                        Locale.ROOT,
+                        "Its cups take %.0f hours, more than a day of %s: stop for the night after a cup, and mix the next when"
+                                + " you are back.",
+                        lastsS / SECONDS_PER_HOUR,
+                        Amounts.plain(hoursPerDay)));
     }
 
     /** Liquid for each hole. */

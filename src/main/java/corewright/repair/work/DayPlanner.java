@@ -1,6 +1,7 @@
 package corewright.repair.work;
 
 import corewright.repair.mix.Batches;
+import corewright.repair.mix.Curing;
 import corewright.repair.mix.Pour;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.Hole;
@@ -211,8 +212,9 @@ final class DayPlanner {
         if (resin(plan).expansion() > 1) {
             double endS = batch.mixAtS() + factor * resin(plan).riseEndS();
             bars.add(new Bar(plan.region(), batch.firstRiseS(), endS, 0, batch.number(), "", What.RISE));
-            double warmS = batch.mixAtS() + factor * FillCheck.WARM_FROM_S;
-            double coldS = batch.mixAtS() + factor * FillCheck.WARM_UNTIL_S;
+            Curing curing = Curing.of(resin(plan), temperatureC);
+            double warmS = batch.mixAtS() + curing.warmFromS();
+            double coldS = batch.mixAtS() + curing.warmUntilS();
             bars.add(new Bar(plan.region(), warmS, coldS, 0, batch.number(), "", What.WARM));
             feel(plan, batch, warmS, coldS);
         }

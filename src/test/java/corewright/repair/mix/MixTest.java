@@ -26,6 +26,12 @@ class MixTest {
         assertThat(Mix.of(1e6, foam(expansion, 0.35), 0).netG()).isCloseTo(grams, within(0.5));
     }
 
+    /** A litre of liquid of 1160 kg/m3 is 1160 g, whatever its sheet says of overfilling. */
+    @Test
+    void aMixThatDoesNotRiseIsNotOverfilled() {
+        assertThat(Mix.of(1e6, foam(1, 0.35), 0).netG()).isCloseTo(1160, within(1e-6));
+    }
+
     /** Thirty square feet at a quarter inch, computed by hand: 17.7 litres (4.68 US gallons). */
     @Test
     void thirtySquareFeetAtAQuarterInchAreEighteenLitres() {
