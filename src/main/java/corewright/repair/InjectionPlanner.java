@@ -9,6 +9,7 @@ import corewright.repair.fill.FillTrial;
 import corewright.repair.fill.Pouring;
 import corewright.repair.mix.Batches;
 import corewright.repair.mix.HeldCups;
+import corewright.repair.mix.Lifts;
 import corewright.repair.mix.Mix;
 import corewright.repair.mix.ReachLaw;
 import corewright.repair.mix.ResinChoice;
@@ -126,9 +127,9 @@ final class InjectionPlanner {
         List<Hole> injections = made.injections(firstVents, reach, cavityMm3.p50());
         double waste = settings.drilling().wasteFraction();
         Pouring start =
-                Pouring.of(id, injections, Mix.of(cavityMm3.p50(), resin, waste).netG(), resin, settings);
+                Pouring.of(id, injections, Mix.of(cavityMm3.p50(), resin, waste).netG(), resin, settings, lifts());
         Mix buy = Mix.of(cavityMm3.p90(), resin, waste);
-        DrawnCavities drawn = new DrawnCavities(task, cavityMm3);
+        DrawnCavities drawn = new DrawnCavities(task, cavityMm3, injections);
         FillPlanning.Outcome filled = new FillPlanning(
                         drawn.trial(DrawnCavities.Size.MIDDLE, resin),
                         drawn.trial(DrawnCavities.Size.LARGE, resin),
@@ -281,6 +282,7 @@ final class InjectionPlanner {
                 (int) Arrays.stream(pattern.drilled())
                         .filter(c -> pattern.places.narrow[c])
                         .count(),
+                lifts().most(holes),
                 holes.stream().anyMatch(h -> !task.laminateAt(h.spot()).measured()),
                 new Cautions.Lift(
                         Restraint.range(
@@ -303,6 +305,10 @@ final class InjectionPlanner {
         }
         all.addAll(Cautions.of(facts, resin, settings.drilling(), thinnest));
         return all;
+    }
+
+    private Lifts lifts() {
+        return Lifts.of(task.face(), settings.drilling());
     }
 
     private Cavity cavity(Polygon area, double cellMm) {

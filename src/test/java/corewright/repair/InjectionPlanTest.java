@@ -495,6 +495,7 @@ class InjectionPlanTest {
                 w.wasteFraction(),
                 w.mixingS(),
                 w.largestBatchG(),
+                w.highestFillMm(),
                 w.nozzleLengthMm(),
                 w.nozzleOuterMm(),
                 w.nozzleBoreMm());

@@ -59,7 +59,7 @@ public record FillState(
     }
 
     Map<String, Double> takenMm3() {
-        return FillRecord.takenMm3(ran().shots(), ran().result());
+        return ran().takenMm3();
     }
 
     /** Whether every hole takes what it is given. */

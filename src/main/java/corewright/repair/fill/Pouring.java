@@ -2,6 +2,7 @@ package corewright.repair.fill;
 
 import corewright.repair.mix.Batches;
 import corewright.repair.mix.HoleShares;
+import corewright.repair.mix.Lifts;
 import corewright.repair.mix.Mix;
 import corewright.repair.plan.Amounts;
 import corewright.repair.plan.Batch;
@@ -20,6 +21,7 @@ import java.util.Optional;
  *
  * @param netG into all holes
  * @param fullG for the whole cavity, overfilled
+ * @param lifts in how many lifts its holes are filled
  */
 public record Pouring(
         String region,
@@ -28,7 +30,8 @@ public record Pouring(
         double fullG,
         List<Batch> batches,
         Resin resin,
-        Settings settings) {
+        Settings settings,
+        Lifts lifts) {
     /** A hole may take so much more or less in the flow than it is given. */
     private static final double AS_POURED = 0.08;
 
@@ -47,16 +50,16 @@ public record Pouring(
     private static final double SECONDS_PER_HOUR = 3600;
 
     /** With the grams of the whole cavity, by what each hole serves. */
-    public static Pouring of(String region, List<Hole> holes, double netG, Resin resin, Settings settings) {
-        return of(region, holes, netG, netG, resin, settings);
+    public static Pouring of(
+            String region, List<Hole> holes, double netG, Resin resin, Settings settings, Lifts lifts) {
+        return new Pouring(region, List.of(), 0, netG, List.of(), resin, settings, lifts).with(holes, netG);
     }
 
-    private static Pouring of(
-            String region, List<Hole> holes, double netG, double fullG, Resin resin, Settings settings) {
-        HoleShares shares = HoleShares.of(holes, netG);
+    private Pouring with(List<Hole> otherHoles, double otherNetG) {
+        HoleShares shares = HoleShares.of(otherHoles, otherNetG);
         Mix mix = mix(shares.netG(), resin, settings);
-        List<Batch> batches = Batches.of(region, shares.holes(), mix, resin, settings);
-        return new Pouring(region, shares.holes(), shares.netG(), fullG, batches, resin, settings);
+        List<Batch> cups = Batches.of(region, shares.holes(), mix, resin, settings, lifts);
+        return new Pouring(region, shares.holes(), shares.netG(), fullG, cups, resin, settings, lifts);
     }
 
     private static Mix mix(double netG, Resin resin, Settings settings) {
@@ -74,7 +77,7 @@ public record Pouring(
     }
 
     Pouring less() {
-        return of(region, holes, netG * LESS, fullG, resin, settings);
+        return with(holes, netG * LESS);
     }
 
     /** A sentence where its cups take more than a day's work. */
@@ -124,7 +127,7 @@ public record Pouring(
         double taken = takenMm3.values().stream().mapToDouble(v -> v).sum();
         double share = taken * gPerMm3() / netG;
         if (share < GOES_IN && !exactly) {
-            return of(region, holes, netG * share, fullG, resin, settings);
+            return with(holes, netG * share);
         }
         double cavityMm3 = holes.stream().mapToDouble(Hole::servedMm3).sum();
         double least = NOTHING * taken / holes.size();
@@ -139,6 +142,6 @@ public record Pouring(
                 changed.add(hole.serving(cavityMm3 * mm3 / kept));
             }
         }
-        return of(region, changed, netG * Math.min(1, share), fullG, resin, settings);
+        return with(changed, netG * Math.min(1, share));
     }
 }

@@ -15,7 +15,7 @@ public final class Cautions {
     public static final String RULES =
             "Ask a naval architect or surveyor before work on the structure: they, the yard and local rules come first.";
 
-    /** Above this empty height a filled gap gets hot enough to spoil itself (one-dimensional cure model). Practice. */
+    /** Above this empty height a fill gets hot (one-dimensional cure model). Practice. */
     private static final double HOT_GAP_MM = 6;
 
     /** Weights cannot hold more than about this. Practice. */
@@ -29,6 +29,7 @@ public final class Cautions {
             double deepestStopMm,
             double coveredFraction,
             int narrowHoles,
+            int lifts,
             boolean pilotFirst,
             Lift lift,
             Posture posture) {}
@@ -61,13 +62,7 @@ public final class Cautions {
                 Locale.ROOT,
                 "Mix no more than %.0f g at once and pour it out of the pot: 100 g left standing can pass 200 °C.",
                 drilling.largestBatchG()));
-        if (facts.deepestGapMm() > HOT_GAP_MM && resin.expansion() > 1) {
-            cautions.add(String.format(
-                    Locale.ROOT,
-                    "Fill in lifts where the space is higher than %.0f mm, unless the data sheet of the mix allows one "
-                            + "fill: it overheats.",
-                    HOT_GAP_MM));
-        }
+        hot(cautions, facts, drilling);
         Holding holding = Holding.of(facts.posture());
         lifting(cautions, resin, holding);
         vented(cautions, facts, resin, laminate);
@@ -86,6 +81,26 @@ public final class Cautions {
         cautions.add("Do not put polyurethane foam in its place: it gives off isocyanate and carries no load.");
         cautions.add(RULES);
         return cautions;
+    }
+
+    /** What a high space asks for: lifts, or another mix where liquid does not lie in it. */
+    private static void hot(List<String> cautions, Facts facts, Drilling drilling) {
+        if (facts.lifts() > 1) {
+            cautions.add("Fill in " + facts.lifts() + " lifts where the space is higher than "
+                    + Amounts.plain(drilling.highestFillMm())
+                    + " mm: a hole gets an equal part of its grams from the cups of each. The next lift waits until the one before is"
+                    + " hard and no longer warm; clear the holes with a wire before it. Log a hole when its last lift is in.");
+        } else if (facts.deepestGapMm() > drilling.highestFillMm()) {
+            cautions.add("The space is up to " + Amounts.plain(Math.rint(facts.deepestGapMm()))
+                    + " mm high, and what is poured stands as high in places: use a mix whose data sheet allows that in one fill;"
+                    + " others overheat.");
+        } else if (facts.deepestGapMm() > HOT_GAP_MM) {
+            cautions.add(String.format(
+                    Locale.ROOT,
+                    "Where the space is higher than %.0f mm the mix gets hot as it cures: fill in the cool of the day, shade the"
+                            + " skin, and go by the highest fill on the data sheet.",
+                    HOT_GAP_MM));
+        }
     }
 
     /** What must be off and looked at before a tool goes in. */

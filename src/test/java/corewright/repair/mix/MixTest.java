@@ -55,7 +55,7 @@ class MixTest {
         assertThat(Mix.of(3.1e6, resin, 0.15).grossG()).isCloseTo(1007.3, within(0.06));
 
         Settings settings = crew(1);
-        Drilling noCap = new Drilling(6.4, 12.5, 1.5, 40, 3, 0.5, 150, 0.15, 60, 1e6, 300, 6, 5);
+        Drilling noCap = new Drilling(6.4, 12.5, 1.5, 40, 3, 0.5, 150, 0.15, 60, 1e6, 12, 300, 6, 5);
         assertThat(Batches.largestCupG(resin, noCap, 25)).isCloseTo(933, within(1.0));
         List<Batch> batches = Batches.of("R1", List.of(hole(1, 1), hole(2, 1)), mix, resin, settings);
         assertThat(batches).hasSize(4);
