@@ -35,6 +35,7 @@ import corewright.survey.settings.Resin;
 import corewright.survey.settings.Settings;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -293,7 +294,8 @@ final class InjectionPlanner {
                                 settings.drilling().holeDiameterMm() / 2),
                         MaximumInscribedCircle.getRadiusLine(space.area(), cavity.cell)
                                 .getLength()),
-                task.face().posture());
+                task.face().posture(),
+                columnMm(cavity, resin));
         Laminate thinnest = holes.stream()
                 .map(h -> task.laminateAt(h.spot()))
                 .min((a, b) -> Double.compare(a.outerSkinMm() + a.coreMm(), b.outerSkinMm() + b.coreMm()))
@@ -305,6 +307,16 @@ final class InjectionPlanner {
         }
         all.addAll(Cautions.of(facts, resin, settings.drilling(), thinnest));
         return all;
+    }
+
+    /** How high the liquid of the whole space may stand: as high as the space, of a mix that rises the liquid's share of that. */
+    private double columnMm(Cavity cavity, Resin resin) {
+        Slope slope = Slope.of(task.face());
+        DoubleSummaryStatistics up = Arrays.stream(cavity.cells)
+                .mapToDouble(c -> slope.height(cavity.centre(c)))
+                .summaryStatistics();
+        double highMm = Math.sin(Math.toRadians(task.face().tiltDeg())) * (up.getMax() - up.getMin() + cavity.cell);
+        return highMm * resin.pack() / resin.expansion();
     }
 
     private Lifts lifts() {

@@ -13,6 +13,7 @@ import corewright.DamageFixtures.Deck;
 import corewright.damage.Condition;
 import corewright.damage.Region;
 import corewright.repair.mix.HeldCups;
+import corewright.repair.mix.Lifts;
 import corewright.repair.mix.Mix;
 import corewright.repair.pattern.Cavity;
 import corewright.repair.pattern.Travel;
@@ -377,6 +378,49 @@ class InjectionPlanTest {
         assertThat(plan.resinG() + plan.hardenerG()).isCloseTo(60 * 1.1 / 0.85, within(1e-6));
         assertThat(plan.arithmetic().get(1))
                 .startsWith("60 millilitres × 1.1 g per millilitre = 66 g; with 15 % waste 78 g");
+    }
+
+    /** 30 mm in lifts of 12 mm: 3 of them where liquid lies, none where it runs down the slope. */
+    @Test
+    void aHighSpaceIsFilledInLiftsWhereItLiesLevel() {
+        Deck level = deck(DECK).region(Condition.VOID, rectangle(1000, 0, 1250, 200), 30, 0.1);
+        InjectionPlan plan = plan(level);
+        for (Hole hole : plan.filling()) {
+            List<Batch> own = plan.batches().stream()
+                    .filter(b -> b.holes().contains(hole.id()))
+                    .toList();
+            assertThat(own.size() % 3).as(hole.id()).isZero();
+            assertThat(own.get(own.size() - 1).mixAtS())
+                    .isGreaterThanOrEqualTo(own.get(0).hardAtS());
+        }
+        Resin resin = level.survey().settings().resin(plan.resin());
+        eachHoleTakesItsGrams(plan, resin, (plan.resinG() + plan.hardenerG()) * 0.85);
+        cupsAddUpToTheMostLikelySpace(plan, resin, level.survey().settings());
+        double lastLiftS = plan.batches().stream()
+                .filter(b -> Lifts.number(b, plan.batches()) == 3)
+                .mapToDouble(Batch::mixAtS)
+                .min()
+                .orElseThrow();
+        assertThat(Arrays.stream(plan.fill().arrivalS().orElseThrow().values())
+                        .filter(s -> !Double.isNaN(s))
+                        .min()
+                        .orElse(0))
+                .as("mix shows in the last lift")
+                .isGreaterThan(lastLiftS);
+        assertThat(plan.cautions()).anyMatch(c -> c.startsWith("Fill in 3 lifts where the space is higher than 12 mm"));
+
+        InjectionPlan steep =
+                plan(deck(DECK).slope(20, 90).region(Condition.VOID, rectangle(1000, 0, 1250, 200), 30, 0.1));
+        assertThat(steep.batches()).noneMatch(b -> Lifts.number(b, steep.batches()) > 1);
+        assertThat(steep.cautions()).anyMatch(c -> c.startsWith("The space is up to 30 mm high"));
+    }
+
+    /** By hand: 1100 kg/m3 x 9.81 x 0.4 m = 4.3 kPa, a cell of the raster more or less. */
+    @Test
+    void aWallSaysWhatTheLiquidPresses() {
+        InjectionPlan plan =
+                plan(deck(DECK).slope(90, 90).region(Condition.DELAMINATED, rectangle(1000, 0, 1150, 400), 0, 0.1));
+        assertThat(plan.cautions()).anyMatch(c -> c.matches(".*it presses with 4[.][234] kPa at its foot.*"));
     }
 
     /** Thin epoxy flows while it is pushed, and a second more where it settles: nothing is due when its work time ends. */

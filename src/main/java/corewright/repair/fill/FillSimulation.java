@@ -313,7 +313,7 @@ public final class FillSimulation {
             double endS = Math.max(shot.mixAtS + workS, flow.nowS);
             FillFlow.Tool tool = new FillFlow.Tool(
                     toolPa, 1000 * s.drilling.rateMlPerS(), s.drilling.holeDiameterMm() / 2, shot.nozzle, shot.mixAtS);
-            mark();
+            mark(flow.nowS);
             while (left > 1e-6 * shot.liquidMm3 && flow.nowS < endS - 1e-9) {
                 if (!flow.full[shot.cell]) { // ran dry down the slope
                     left = flow.begin(shot.cell, left, number, shot.mixAtS);
@@ -328,7 +328,7 @@ public final class FillSimulation {
                 if (flow.nowS >= flow.risenUntilS() + riseStepS) {
                     riseNow();
                 }
-                mark();
+                mark(flow.nowS);
             }
             return shot.liquidMm3 - Math.max(0, left);
         }
@@ -337,7 +337,7 @@ public final class FillSimulation {
         private void rise(double untilS) {
             if (!curing.rises() && flow.nowS < untilS) {
                 flow.rise(Math.min(untilS, flow.nowS + SETTLES_S));
-                mark();
+                mark(flow.nowS);
             }
             double settledS = flow.nowS;
             while (flow.nowS < untilS - 1e-9) {
@@ -350,10 +350,6 @@ public final class FillSimulation {
         private void riseNow() {
             flow.limitPockets(1000 * Restraint.sealedKPa(s.resin));
             flow.rise(flow.nowS);
-        }
-
-        private void mark() {
-            mark(flow.nowS);
         }
 
         /** A front stands at the cell's middle. */

@@ -21,9 +21,17 @@ public final class Cautions {
     /** Weights cannot hold more than about this. Practice. */
     private static final double BALLAST_LIMIT_KPA = 3;
 
+    private static final double G = 9.81;
+    private static final double MM_PER_M = 1000;
+    private static final double PA_PER_KPA = 1000;
+
     private Cautions() {}
 
-    /** What of a pattern a person has to know. */
+    /**
+     * What of a pattern a person has to know.
+     *
+     * @param columnMm how high liquid mix may stand above itself, on a slope
+     */
     public record Facts(
             double deepestGapMm,
             double deepestStopMm,
@@ -32,7 +40,8 @@ public final class Cautions {
             int lifts,
             boolean pilotFirst,
             Lift lift,
-            Posture posture) {}
+            Posture posture,
+            double columnMm) {}
 
     /**
      * What the rise does to the skin.
@@ -56,7 +65,7 @@ public final class Cautions {
                     laminate.outerSkinMm() + laminate.coreMm()));
             cautions.add(before("drilling", facts.posture()));
         }
-        running(cautions, facts.posture());
+        running(cautions, facts, resin);
         cautions.add(SKIN);
         cautions.add(String.format(
                 Locale.ROOT,
@@ -110,13 +119,16 @@ public final class Cautions {
     }
 
     /** Where liquid mix goes that nothing holds. */
-    private static void running(List<String> cautions, Posture posture) {
-        switch (posture) {
+    private static void running(List<String> cautions, Facts facts, Resin resin) {
+        switch (facts.posture()) {
             case DECK -> {}
             case WALL ->
-                cautions.add(
-                        "Fill from the lowest hole up in short lifts, plug each hole you leave, and let a lift set before the"
-                                + " next: a high column pushes the skin off and runs out below.");
+                cautions.add(String.format(
+                        Locale.ROOT,
+                        "Fill from the lowest hole up, cup by cup, and plug each hole you leave: liquid mix runs out below, and"
+                                + " where it stands %.0f mm high it presses with %.1f kPa at its foot.",
+                        facts.columnMm(),
+                        G * facts.columnMm() / MM_PER_M * resin.densityKgM3() / PA_PER_KPA));
             case OVERHEAD -> {
                 cautions.add("Wear goggles that seal and a face shield: mix and dust fall on you.");
                 cautions.add(
