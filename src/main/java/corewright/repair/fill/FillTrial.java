@@ -126,7 +126,8 @@ public final class FillTrial {
 
         /** Share of the whole cavity that stays empty. */
         public double emptyShare() {
-            return result.emptyShare() * setting.cavity().mm3() / whole.mm3();
+            double all = whole.mm3();
+            return all > 0 ? result.emptyShare() * setting.cavity().mm3() / all : 0;
         }
 
         /** Liquid that went in at each hole, as much in each of its lifts. */

@@ -147,16 +147,21 @@ public final class Cautions {
         if (resin.expansion() <= 1 || high <= Math.min(millimetreKPa, 0.1)) {
             return;
         }
+        String moved = millimetreKPa > Restraint.trappedKPa(resin)
+                ? "" // nothing that the mix does moves it
+                : String.format(
+                        Locale.ROOT,
+                        " Over a free circle of %.0f mm radius, %.1f kPa %s this skin by 1 mm.",
+                        lift.freeRadiusMm(),
+                        millimetreKPa,
+                        holding.moves());
         cautions.add(String.format(
                 Locale.ROOT,
-                "With every vent open it pushes with %.1f to %.1f kPa; %s. Over a free circle of %.0f mm radius, %.1f kPa "
-                        + "%s this skin by 1 mm.",
+                "With every vent open it pushes with %.1f to %.1f kPa; %s.%s",
                 lift.vented().lowKPa(),
                 high,
                 held(high, holding),
-                lift.freeRadiusMm(),
-                millimetreKPa,
-                holding.moves()));
+                moved));
     }
 
     private static String held(double highKPa, Holding holding) {
