@@ -34,8 +34,7 @@ public final class Coverage {
      * The same, but a small polygon joins a neighbour whose label is wanted where it has one, however short their common edge: what
      * hangs together is not lost to the ground around it.
      */
-    public static <T> List<Labelled<T>> dissolve(
-            List<Labelled<T>> pieces, double minimumArea, Predicate<T> wanted) {
+    public static <T> List<Labelled<T>> dissolve(List<Labelled<T>> pieces, double minimumArea, Predicate<T> wanted) {
         Merging<T> merging = new Merging<>(pieces);
         merging.joinEqualNeighbours();
         merging.joinSmall(minimumArea, wanted);
@@ -157,10 +156,10 @@ public final class Coverage {
 
         /** The neighbour of the longest common edge, of those that are wanted where there is one. */
         private int longestBorder(int of, Predicate<T> wanted) {
-            Comparator<Map.Entry<Integer, Double>> better =
-                    Comparator.comparing((Map.Entry<Integer, Double> b) -> wanted.test(labels.get(b.getKey())))
-                            .thenComparing(Map.Entry::getValue)
-                            .thenComparing(b -> -b.getKey());
+            Comparator<Map.Entry<Integer, Double>> better = Comparator.comparing(
+                            (Map.Entry<Integer, Double> b) -> wanted.test(labels.get(b.getKey())))
+                    .thenComparing(Map.Entry::getValue)
+                    .thenComparing(b -> -b.getKey());
             return borders.get(of).entrySet().stream()
                     .max(better)
                     .map(Map.Entry::getKey)

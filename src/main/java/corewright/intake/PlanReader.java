@@ -1,9 +1,9 @@
 package corewright.intake;
 
 import corewright.intake.Declared.DeclaredFace;
-import corewright.intake.text.Numerals;
 import corewright.intake.text.LengthUnit;
 import corewright.intake.text.Notes;
+import corewright.intake.text.Numerals;
 import corewright.intake.text.Row;
 import corewright.intake.text.Table;
 import corewright.intake.text.Wkt;

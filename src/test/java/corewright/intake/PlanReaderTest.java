@@ -13,7 +13,6 @@ import corewright.survey.Feature.Disturbance;
 import corewright.survey.Feature.Divider;
 import corewright.survey.Feature.Fitting;
 import corewright.survey.Feature.LaminateArea;
-import corewright.survey.Feature.Access;
 import corewright.survey.Feature.Opening;
 import corewright.survey.Feature.Solid;
 import corewright.survey.Feature.Support;
@@ -111,7 +110,8 @@ class PlanReaderTest {
                 .face("foredeck")
                 .all(Access.class);
         assertThat(accesses)
-                .extracting(a -> Math.rint(10 * a.geometry().getEnvelopeInternal().getWidth()) / 10)
+                .extracting(
+                        a -> Math.rint(10 * a.geometry().getEnvelopeInternal().getWidth()) / 10)
                 .containsExactly(40.0, 50.8, 0.0);
     }
 

@@ -238,8 +238,7 @@ public final class FillPlanning {
         FillTrial.Run with = unshown.isEmpty() ? without : large.run(state.work(), held);
         FillRecord record = new FillRecord(state.ran());
         String face = state.pouring().holes().get(0).spot().face();
-        Outcome outcome = new Outcome(
-                state, record.of(face), held, unshown, with.emptyShare(), without.emptyShare());
+        Outcome outcome = new Outcome(state, record.of(face), held, unshown, with.emptyShare(), without.emptyShare());
         return new Judged(outcome, with);
     }
 
@@ -318,8 +317,7 @@ public final class FillPlanning {
     }
 
     /** At the pocket, clear of other openings; nearer to one only where that pays. */
-    private boolean vent(
-            EnclosedAir.Pocket pocket, FillTrial.Run run, FillState state, FillState.Vents vents) {
+    private boolean vent(EnclosedAir.Pocket pocket, FillTrial.Run run, FillState state, FillState.Vents vents) {
         Cavity cavity = run.setting().cavity();
         Coordinate at = cavity.centre(pocket.cell());
         double share = pocket.mm3() / run.whole().mm3();

@@ -61,7 +61,8 @@ final class FillRecord {
         shots.forEach(s -> filled.put(s.hole(), 0.0));
         for (int c : cavity.cells) {
             if (result.owner()[c] >= 0) {
-                filled.merge(shots.get(result.owner()[c]).hole(), volume(c) * result.filled()[c] + layerMm3(c), Double::sum);
+                filled.merge(
+                        shots.get(result.owner()[c]).hole(), volume(c) * result.filled()[c] + layerMm3(c), Double::sum);
             }
         }
         return filled;

@@ -112,9 +112,12 @@ public final class Batches {
         int all = lifts.most(holes);
         List<Cup> cups = new ArrayList<>();
         for (int lift = 1; lift <= all; lift++) {
-            for (int of = all; of > all - lift; of--) { // a cup's holes have as many lifts: they share it by what they serve
+            for (int of = all;
+                    of > all - lift;
+                    of--) { // a cup's holes have as many lifts: they share it by what they serve
                 int parts = of;
-                List<Hole> own = holes.stream().filter(h -> lifts.at(h) == parts).toList();
+                List<Hole> own =
+                        holes.stream().filter(h -> lifts.at(h) == parts).toList();
                 cups.addAll(cups(own, grossG / cavity / parts, most, lift));
             }
         }

@@ -95,10 +95,11 @@ public final class Cautions {
     /** What a high space asks for: lifts, or another mix where liquid does not lie in it. */
     private static void hot(List<String> cautions, Facts facts, Drilling drilling) {
         if (facts.lifts() > 1) {
-            cautions.add("Fill in " + facts.lifts() + " lifts where the space is higher than "
-                    + Amounts.plain(drilling.highestFillMm())
-                    + " mm: a hole gets an equal part of its grams from the cups of each. The next lift waits until the one before is"
-                    + " hard and no longer warm; clear the holes with a wire before it. Log a hole when its last lift is in.");
+            cautions.add(
+                    "Fill in " + facts.lifts() + " lifts where the space is higher than "
+                            + Amounts.plain(drilling.highestFillMm())
+                            + " mm: a hole gets an equal part of its grams from the cups of each. The next lift waits until the one before is"
+                            + " hard and no longer warm; clear the holes with a wire before it. Log a hole when its last lift is in.");
         } else if (facts.deepestGapMm() > drilling.highestFillMm()) {
             cautions.add("The space is up to " + Amounts.plain(Math.rint(facts.deepestGapMm()))
                     + " mm high, and what is poured stands as high in places: use a mix whose data sheet allows that in one fill;"

@@ -39,7 +39,8 @@ class MixTest {
         Mix mix = Mix.ofNet(120, foam(4.83, 0.35), 0);
         List<Batch> cups = Batches.of("R1", holes, mix, foam(4.83, 0.35), crew(1), new Lifts(12));
         assertThat(cups.stream().map(Batch::holes).toList())
-                .containsExactly(List.of("R1-1", "R1-3"), List.of("R1-1", "R1-3"), List.of("R1-1", "R1-3"), List.of("R1-2"));
+                .containsExactly(
+                        List.of("R1-1", "R1-3"), List.of("R1-1", "R1-3"), List.of("R1-1", "R1-3"), List.of("R1-2"));
         assertThat(cups.stream().map(b -> b.partAG() + b.partBG()).toList())
                 .allSatisfy(g -> assertThat(g).isCloseTo(30, within(1e-9)));
         assertThat(cups.get(1).mixAtS()).isEqualTo(cups.get(0).hardAtS());
