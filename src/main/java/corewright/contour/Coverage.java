@@ -1,12 +1,14 @@
 package corewright.contour;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineSegment;
@@ -25,9 +27,17 @@ public final class Coverage {
      * @param pieces polygons that meet vertex for vertex, as {@link LevelPartition} makes them
      */
     public static <T> List<Labelled<T>> dissolve(List<Labelled<T>> pieces, double minimumArea) {
+        return dissolve(pieces, minimumArea, label -> true);
+    }
+
+    /**
+     * The same, but a small polygon joins a neighbour whose label is wanted where it has one, however short their common edge: what
+     * hangs together is not lost to the ground around it.
+     */
+    public static <T> List<Labelled<T>> dissolve(List<Labelled<T>> pieces, double minimumArea, Predicate<T> wanted) {
         Merging<T> merging = new Merging<>(pieces);
         merging.joinEqualNeighbours();
-        merging.joinSmall(minimumArea);
+        merging.joinSmall(minimumArea, wanted);
         return merging.result();
     }
 
@@ -121,10 +131,10 @@ public final class Coverage {
             return grown;
         }
 
-        void joinSmall(double minimumArea) {
+        void joinSmall(double minimumArea, Predicate<T> wanted) {
             int small = smallest(minimumArea);
             while (small >= 0) {
-                int neighbour = longestBorder(small);
+                int neighbour = longestBorder(small, wanted);
                 labels.set(small, labels.get(neighbour));
                 joinEqualNeighboursOf(small);
                 small = smallest(minimumArea);
@@ -144,16 +154,16 @@ public final class Coverage {
             return best;
         }
 
-        private int longestBorder(int of) {
-            int best = -1;
-            double length = -1;
-            for (Map.Entry<Integer, Double> border : borders.get(of).entrySet()) {
-                if (border.getValue() > length) {
-                    best = border.getKey();
-                    length = border.getValue();
-                }
-            }
-            return best;
+        /** The neighbour of the longest common edge, of those that are wanted where there is one. */
+        private int longestBorder(int of, Predicate<T> wanted) {
+            Comparator<Map.Entry<Integer, Double>> better = Comparator.comparing(
+                            (Map.Entry<Integer, Double> b) -> wanted.test(labels.get(b.getKey())))
+                    .thenComparing(Map.Entry::getValue)
+                    .thenComparing(b -> -b.getKey());
+            return borders.get(of).entrySet().stream()
+                    .max(better)
+                    .map(Map.Entry::getKey)
+                    .orElseThrow();
         }
 
         private int join(int one, int two) {

@@ -61,7 +61,7 @@ final class Regions {
         for (Piece piece : LevelPartition.of(fields.bay.area(), cuts)) {
             pieces.add(new Labelled<>(piece.polygon(), condition(piece.above(0), piece.above(1), piece.above(2))));
         }
-        return Coverage.dissolve(pieces, thresholds.smallestRegionMm2()).stream()
+        return Coverage.dissolve(pieces, thresholds.smallestRegionMm2(), c -> c != Condition.SOUND).stream()
                 .map(l -> new Labelled<>(canonical(l.polygon()), l.label()))
                 .toList();
     }

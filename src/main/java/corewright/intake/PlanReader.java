@@ -1,7 +1,9 @@
 package corewright.intake;
 
 import corewright.intake.Declared.DeclaredFace;
+import corewright.intake.text.LengthUnit;
 import corewright.intake.text.Notes;
+import corewright.intake.text.Numerals;
 import corewright.intake.text.Row;
 import corewright.intake.text.Table;
 import corewright.intake.text.Wkt;
@@ -43,6 +45,13 @@ final class PlanReader {
 
     /** No hole nearer than this to a fitting where the plan does not say; the folder format fixes it. */
     private static final double KEEPOUT_MM = 60;
+
+    private static final String DIAMETER = "diameter_mm";
+    private static final double LEAST_DIAMETER_MM = 1;
+    private static final double MOST_DIAMETER_MM = 1000;
+
+    /** Of a quarter of a round hole: its width is told to two hundredths. */
+    private static final int ROUND_SEGMENTS = 4;
 
     static final int MOST_FEATURES = 2000;
     static final int MOST_POINTS = 100_000;
@@ -185,6 +194,9 @@ final class PlanReader {
     private List<? extends Feature> features(Row row, DrawnKind drawn, Geometry geometry) {
         Origin origin = row.origin();
         String name = row.name("name");
+        if (drawn != DrawnKind.ACCESS && row.has(DIAMETER)) {
+            row.expected(DIAMETER, "nothing, as only an access has one");
+        }
         return switch (drawn) {
             case OPENING -> {
                 OpeningEdge edge = row.has("edge") ? row.word("edge", OpeningEdge.class) : null;
@@ -208,9 +220,29 @@ final class PlanReader {
             }
             case FITTING -> List.of(fitting(row, name, geometry));
             case DISTURBANCE -> List.of(new Disturbance(origin, name, geometry));
-            case ACCESS -> List.of(new Access(origin, name, geometry));
+            case ACCESS -> List.of(new Access(origin, name, opened(row, geometry)));
             case OUTLINE -> throw new IllegalArgumentException("an outline is no feature");
         };
+    }
+
+    /** An access as large as it is: a point with a diameter is a round hole. */
+    private static Geometry opened(Row row, Geometry geometry) {
+        if (!row.has(DIAMETER)) {
+            return geometry;
+        }
+        Double mm = row.length(DIAMETER, LengthUnit.MM);
+        if (geometry.getDimension() > 0) {
+            row.expected(DIAMETER, "nothing, as the drawn shape has its size");
+            return geometry;
+        }
+        if (mm != null && !(mm >= LEAST_DIAMETER_MM && mm <= MOST_DIAMETER_MM)) {
+            row.expected(
+                    DIAMETER,
+                    "a length from " + Numerals.plain(LEAST_DIAMETER_MM) + " to " + Numerals.plain(MOST_DIAMETER_MM)
+                            + " mm");
+            return geometry;
+        }
+        return mm == null ? geometry : geometry.buffer(mm / 2, ROUND_SEGMENTS);
     }
 
     /** How the edge of an opening is held, and what stands on it. */

@@ -9,6 +9,7 @@ import corewright.repair.fill.FillTrial;
 import corewright.repair.fill.Pouring;
 import corewright.repair.mix.Batches;
 import corewright.repair.mix.HeldCups;
+import corewright.repair.mix.Lifts;
 import corewright.repair.mix.Mix;
 import corewright.repair.mix.ReachLaw;
 import corewright.repair.mix.ResinChoice;
@@ -34,6 +35,7 @@ import corewright.survey.settings.Resin;
 import corewright.survey.settings.Settings;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -126,9 +128,9 @@ final class InjectionPlanner {
         List<Hole> injections = made.injections(firstVents, reach, cavityMm3.p50());
         double waste = settings.drilling().wasteFraction();
         Pouring start =
-                Pouring.of(id, injections, Mix.of(cavityMm3.p50(), resin, waste).netG(), resin, settings);
+                Pouring.of(id, injections, Mix.of(cavityMm3.p50(), resin, waste).netG(), resin, settings, lifts());
         Mix buy = Mix.of(cavityMm3.p90(), resin, waste);
-        DrawnCavities drawn = new DrawnCavities(task, cavityMm3);
+        DrawnCavities drawn = new DrawnCavities(task, cavityMm3, injections);
         FillPlanning.Outcome filled = new FillPlanning(
                         drawn.trial(DrawnCavities.Size.MIDDLE, resin),
                         drawn.trial(DrawnCavities.Size.LARGE, resin),
@@ -197,7 +199,7 @@ final class InjectionPlanner {
         double waste = settings.drilling().wasteFraction();
         List<String> lines = new ArrayList<>(Mix.arithmetic(cavityMm3, resin, waste));
         double heldG = HeldCups.likelyG(cavityMm3.p50(), mix, resin, waste);
-        lines.addAll(HeldCups.told(mix.grossG(), heldG, buy.grossG() - mix.grossG()));
+        lines.addAll(HeldCups.told(mix.grossG(), heldG, buy.grossG() - mix.grossG(), resin));
         return lines;
     }
 
@@ -217,8 +219,11 @@ final class InjectionPlanner {
             if (share != null) {
                 all.add("Vent V" + (v + 1) + " stands near another hole: without it " + Amounts.percent(share)
                         + " of the space would keep its air.");
+            } else if (filled.state().crowded(vents.get(v))) {
+                all.add("Vent V" + (v + 1) + " stands near another hole: the last of the air is expected there.");
             }
         }
+        filled.state().pouring().tooLong().ifPresent(all::add);
         return all;
     }
 
@@ -278,6 +283,7 @@ final class InjectionPlanner {
                 (int) Arrays.stream(pattern.drilled())
                         .filter(c -> pattern.places.narrow[c])
                         .count(),
+                lifts().most(holes),
                 holes.stream().anyMatch(h -> !task.laminateAt(h.spot()).measured()),
                 new Cautions.Lift(
                         Restraint.range(
@@ -288,7 +294,8 @@ final class InjectionPlanner {
                                 settings.drilling().holeDiameterMm() / 2),
                         MaximumInscribedCircle.getRadiusLine(space.area(), cavity.cell)
                                 .getLength()),
-                task.face().posture());
+                task.face().posture(),
+                columnMm(cavity, resin));
         Laminate thinnest = holes.stream()
                 .map(h -> task.laminateAt(h.spot()))
                 .min((a, b) -> Double.compare(a.outerSkinMm() + a.coreMm(), b.outerSkinMm() + b.coreMm()))
@@ -300,6 +307,20 @@ final class InjectionPlanner {
         }
         all.addAll(Cautions.of(facts, resin, settings.drilling(), thinnest));
         return all;
+    }
+
+    /** How high the liquid of the whole space may stand: as high as the space, of a mix that rises the liquid's share of that. */
+    private double columnMm(Cavity cavity, Resin resin) {
+        Slope slope = Slope.of(task.face());
+        DoubleSummaryStatistics up = Arrays.stream(cavity.cells)
+                .mapToDouble(c -> slope.height(cavity.centre(c)))
+                .summaryStatistics();
+        double highMm = Math.sin(Math.toRadians(task.face().tiltDeg())) * (up.getMax() - up.getMin() + cavity.cell);
+        return highMm * resin.pack() / resin.expansion();
+    }
+
+    private Lifts lifts() {
+        return Lifts.of(task.face(), settings.drilling());
     }
 
     private Cavity cavity(Polygon area, double cellMm) {

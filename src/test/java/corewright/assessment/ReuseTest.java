@@ -210,6 +210,7 @@ class ReuseTest {
                         d.wasteFraction(),
                         d.mixingS(),
                         d.largestBatchG(),
+                        d.highestFillMm(),
                         d.nozzleLengthMm(),
                         d.nozzleOuterMm(),
                         d.nozzleBoreMm()),

@@ -175,6 +175,20 @@ class LevelPartitionTest {
                                 : minimum < 1000 ? new String[] {"B", "A"} : new String[] {"B"});
     }
 
+    /** A little damage beside more of it is not lost to the sound ground round both. */
+    @Test
+    void aSmallPieceJoinsTheNeighbourThatIsWantedHoweverShortTheirEdge() {
+        Geometry small = Fields.wkt("POLYGON((0 0,10 0,10 10,0 10,0 0))");
+        Geometry wet = Fields.wkt("POLYGON((-50 -20,-50 30,0 30,0 10,0 0,0 -20,-50 -20))");
+        Geometry sound = Fields.wkt("POLYGON((0 -20,0 0,10 0,10 10,0 10,0 30,60 30,60 -20,0 -20))");
+        assertThat(Coverage.dissolve(
+                        List.of(labelled(small, "loose"), labelled(wet, "wet"), labelled(sound, "sound")),
+                        150,
+                        label -> !label.equals("sound")))
+                .extracting(Labelled::label)
+                .containsExactly("wet", "sound");
+    }
+
     @Test
     void aSmallPieceWithoutANeighbourStays() {
         Geometry alone = Fields.wkt("POLYGON((0 0,1 0,1 1,0 1,0 0))");

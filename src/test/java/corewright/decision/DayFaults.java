@@ -39,7 +39,7 @@ final class DayFaults {
         Settings d = Settings.defaults();
         double[] pressures = {10, 40, 100};
         Drilling drilling =
-                new Drilling(6.4, 12.5, 1.5, pressures[random.nextInt(3)], 3, 0.5, 150, 0.15, 60, 200, 300, 6, 5);
+                new Drilling(6.4, 12.5, 1.5, pressures[random.nextInt(3)], 3, 0.5, 150, 0.15, 60, 200, 12, 300, 6, 5);
         double temperatureC = 10 + 20 * random.nextDouble();
         List<Resin> resins = new ArrayList<>();
         for (Resin r : d.resins()) { // work times from 3 minutes up
@@ -96,7 +96,9 @@ final class DayFaults {
                 RepairPlanner.plan(survey, deck.damage(), new Memory()).injections(), deck.damage(), survey.settings());
         List<String> faults = new ArrayList<>();
         List<Bar> bars = Schedule.of(survey, plans).bars();
-        twoAtOnce(bars, faults);
+        List<Bar> all = new ArrayList<>(bars);
+        all.addAll(Schedule.heldBack(survey, plans).bars());
+        twoAtOnce(all, faults);
         for (InjectionPlan plan : plans) {
             Resin resin = survey.settings().resin(plan.resin());
             for (Batch batch : plan.batches()) {

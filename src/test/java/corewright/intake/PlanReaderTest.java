@@ -99,6 +99,37 @@ class PlanReaderTest {
     }
 
     @Test
+    void anAccessIsAsLargeAsItsShapeOrDiameter(@TempDir Path dir) {
+        String plan = "face,kind,wkt,laminate,diameter_mm\n"
+                + "foredeck,outline,\"POLYGON((0 0,900 0,900 600,0 600,0 0))\",deck,\n"
+                + "foredeck,access,POINT(300 200),,40\n"
+                + "foredeck,access,POINT(500 200),,2 in\n"
+                + "foredeck,access,POINT(700 200),,\n";
+        List<Access> accesses = Reads.read(SurveyFolders.minimal(dir).with("plan.csv", plan))
+                .survey()
+                .face("foredeck")
+                .all(Access.class);
+        assertThat(accesses)
+                .extracting(
+                        a -> Math.rint(10 * a.geometry().getEnvelopeInternal().getWidth()) / 10)
+                .containsExactly(40.0, 50.8, 0.0);
+    }
+
+    @Test
+    void saysWhatIsWrongWithTheSizeOfAnAccess(@TempDir Path dir) {
+        String plan = "face,kind,wkt,laminate,diameter_mm\n"
+                + "foredeck,outline,\"POLYGON((0 0,900 0,900 600,0 600,0 0))\",deck,\n"
+                + "foredeck,access,POINT(300 200),,-4\n"
+                + "foredeck,access,\"LINESTRING(500 200,600 200)\",,40\n"
+                + "foredeck,fitting,POINT(700 200),,40\n";
+        assertThat(Reads.complaints(SurveyFolders.minimal(dir).with("plan.csv", plan)))
+                .containsExactly(
+                        "plan.csv:3: diameter_mm: found \"-4\", expected a length from 1 to 1000 mm",
+                        "plan.csv:4: diameter_mm: found \"40\", expected nothing, as the drawn shape has its size",
+                        "plan.csv:5: diameter_mm: found \"40\", expected nothing, as only an access has one");
+    }
+
+    @Test
     void saysWhatIsWrongWithACoaming(@TempDir Path dir) {
         SurveyFolders folder = SurveyFolders.minimal(dir)
                 .with(

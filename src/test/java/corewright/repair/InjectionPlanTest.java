@@ -13,6 +13,7 @@ import corewright.DamageFixtures.Deck;
 import corewright.damage.Condition;
 import corewright.damage.Region;
 import corewright.repair.mix.HeldCups;
+import corewright.repair.mix.Lifts;
 import corewright.repair.mix.Mix;
 import corewright.repair.pattern.Cavity;
 import corewright.repair.pattern.Travel;
@@ -55,7 +56,7 @@ class InjectionPlanTest {
 
     /** 1.3 times the thinnest covering of the plane (Kershner 1939); the edge of a small shape costs the rest. */
     @ParameterizedTest
-    @CsvSource({"700, 700, 100", "450, 300, 50", "900, 600, 150"}) // patterns of more holes: HolePatternTest
+    @CsvSource({"420, 420, 60", "450, 300, 50", "900, 600, 150"}) // patterns of more holes: HolePatternTest
     void compactRegionsNeedFewHoles(double length, double width, double reachMm) {
         InjectionPlan plan = plan(deck(DECK)
                 .with(capped(reachMm))
@@ -230,18 +231,18 @@ class InjectionPlanTest {
 
     private static Deck randomDeck(long seed) {
         SplittableRandom random = new SplittableRandom(1000 + seed);
-        Polygon area = ragged(seed, 400 + 500 * random.nextDouble());
+        Polygon area = ragged(seed, 250 + 250 * random.nextDouble()); // what is claimed does not go with the size
         double depth = seed % 3 == 0 ? 0 : 1 + 12 * random.nextDouble();
         Deck deck = deck(DECK)
                 .slope(3 * random.nextInt(3), 360 * random.nextDouble())
-                .with(capped(70 + 80 * random.nextDouble()))
+                .with(capped(50 + 50 * random.nextDouble()))
                 .region(
                         depth == 0 ? Condition.DELAMINATED : Condition.VOID,
                         area,
                         (x, y) -> depth * (0.7 + 0.3 * Math.sin(x / 90) * Math.cos(y / 70)),
                         0.1);
         Point middle = area.getInteriorPoint();
-        deck.with(fitting("cleat", middle.getX() + 40, middle.getY(), false, 30 + 50 * random.nextDouble()));
+        deck.with(fitting("cleat", middle.getX() + 25, middle.getY(), false, 20 + 30 * random.nextDouble()));
         if (seed % 2 == 0) { // an old cut along a part of the edge
             LengthIndexedLine edge = new LengthIndexedLine(area.getExteriorRing());
             double from = random.nextDouble() * edge.getEndIndex();
@@ -313,17 +314,17 @@ class InjectionPlanTest {
         InjectionPlan plan = plan(deck(DECK)
                 .slope(10, 90) // high to starboard
                 .with(capped(100))
-                .region(Condition.VOID, rectangle(1000, 0, 1800, 700), 4, 0.1));
+                .region(Condition.VOID, rectangle(1000, 0, 1400, 500), 4, 0.1));
         List<Hole> holes = plan.holes();
         int n = plan.count(Hole.Kind.INJECTION);
         assertThat(holes.get(0).spot().yMm()).isLessThan(150);
-        assertThat(holes.get(n - 1).spot().yMm()).isGreaterThan(550);
+        assertThat(holes.get(n - 1).spot().yMm()).isGreaterThan(350);
         for (int i = 1; i < n; i++) {
             assertThat(holes.get(i).spot().yMm())
                     .isGreaterThan(holes.get(i - 1).spot().yMm() - 100);
         }
         assertThat(holes.get(n).kind()).isEqualTo(Hole.Kind.VENT);
-        assertThat(holes.get(n).spot().yMm()).isGreaterThan(670);
+        assertThat(holes.get(n).spot().yMm()).isGreaterThan(470);
         assertThat(plan.count(Hole.Kind.VENT)).isBetween(Math.max(2, (n + 7) / 8), n); // pockets ask for more
     }
 
@@ -338,10 +339,10 @@ class InjectionPlanTest {
     @Test
     void whatKeepOutsLeaveUncoveredIsReported() {
         InjectionPlan plan = plan(deck(DECK)
-                .with(capped(60))
-                .with(fitting("windlass", 1300, 300, false, 150))
-                .region(Condition.VOID, rectangle(1000, 0, 1600, 600), 4, 0.1));
-        // a disc of at least 150 - 60 mm cannot be reached: pi 90^2 / 600^2 = 7.1 %
+                .with(capped(30))
+                .with(fitting("windlass", 1150, 150, false, 75))
+                .region(Condition.VOID, rectangle(1000, 0, 1300, 300), 4, 0.1));
+        // a disc of at least 75 - 30 mm cannot be reached: pi 45^2 / 300^2 = 7.1 %
         assertThat(plan.coveredFraction()).isBetween(0.91, 0.94);
         assertThat(plan.cautions()).anyMatch(c -> c.contains("lies out of reach of every hole that may be drilled"));
     }
@@ -377,6 +378,60 @@ class InjectionPlanTest {
         assertThat(plan.resinG() + plan.hardenerG()).isCloseTo(60 * 1.1 / 0.85, within(1e-6));
         assertThat(plan.arithmetic().get(1))
                 .startsWith("60 millilitres × 1.1 g per millilitre = 66 g; with 15 % waste 78 g");
+    }
+
+    /** 30 mm in lifts of 12 mm: 3 of them where liquid lies, none where it runs down the slope. */
+    @Test
+    void aHighSpaceIsFilledInLiftsWhereItLiesLevel() {
+        Deck level = deck(DECK).region(Condition.VOID, rectangle(1000, 0, 1250, 200), 30, 0.1);
+        InjectionPlan plan = plan(level);
+        for (Hole hole : plan.filling()) {
+            List<Batch> own = plan.batches().stream()
+                    .filter(b -> b.holes().contains(hole.id()))
+                    .toList();
+            assertThat(own.size() % 3).as(hole.id()).isZero();
+            assertThat(own.get(own.size() - 1).mixAtS())
+                    .isGreaterThanOrEqualTo(own.get(0).hardAtS());
+        }
+        Resin resin = level.survey().settings().resin(plan.resin());
+        eachHoleTakesItsGrams(plan, resin, (plan.resinG() + plan.hardenerG()) * 0.85);
+        cupsAddUpToTheMostLikelySpace(plan, resin, level.survey().settings());
+        double lastLiftS = plan.batches().stream()
+                .filter(b -> Lifts.number(b, plan.batches()) == 3)
+                .mapToDouble(Batch::mixAtS)
+                .min()
+                .orElseThrow();
+        assertThat(Arrays.stream(plan.fill().arrivalS().orElseThrow().values())
+                        .filter(s -> !Double.isNaN(s))
+                        .min()
+                        .orElse(0))
+                .as("mix shows in the last lift")
+                .isGreaterThan(lastLiftS);
+        assertThat(plan.cautions()).anyMatch(c -> c.startsWith("Fill in 3 lifts where the space is higher than 12 mm"));
+
+        InjectionPlan steep =
+                plan(deck(DECK).slope(20, 90).region(Condition.VOID, rectangle(1000, 0, 1250, 200), 30, 0.1));
+        assertThat(steep.batches()).noneMatch(b -> Lifts.number(b, steep.batches()) > 1);
+        assertThat(steep.cautions()).anyMatch(c -> c.startsWith("The space is up to 30 mm high"));
+    }
+
+    /** By hand: 1100 kg/m3 x 9.81 x 0.4 m = 4.3 kPa, a cell of the raster more or less. */
+    @Test
+    void aWallSaysWhatTheLiquidPresses() {
+        InjectionPlan plan =
+                plan(deck(DECK).slope(90, 90).region(Condition.DELAMINATED, rectangle(1000, 0, 1150, 400), 0, 0.1));
+        assertThat(plan.cautions()).anyMatch(c -> c.matches(".*it presses with 4[.][234] kPa at its foot.*"));
+    }
+
+    /** Thin epoxy flows while it is pushed, and a second more where it settles: nothing is due when its work time ends. */
+    @Test
+    void noVentIsDueLongAfterThinEpoxyIsIn() {
+        InjectionPlan plan = plan(deck(DECK).region(Condition.DELAMINATED, ragged(4, 150), 0, 0.1));
+        double lastS = Arrays.stream(plan.fill().arrivalS().orElseThrow().values())
+                .filter(s -> !Double.isNaN(s))
+                .max()
+                .orElse(0);
+        assertThat(lastS).isBetween(60.0, 0.5 * plan.batches().get(0).workUntilS());
     }
 
     @Test
@@ -484,6 +539,7 @@ class InjectionPlanTest {
                 w.wasteFraction(),
                 w.mixingS(),
                 w.largestBatchG(),
+                w.highestFillMm(),
                 w.nozzleLengthMm(),
                 w.nozzleOuterMm(),
                 w.nozzleBoreMm());

@@ -163,7 +163,7 @@ class NozzleTest {
 
     private static Settings nozzle(double lengthMm, double outerMm, double boreMm) {
         Settings s = Settings.defaults();
-        Drilling d = new Drilling(6.4, 12.5, 1.5, 40, 3, 0.5, 150, 0.15, 60, 200, lengthMm, outerMm, boreMm);
+        Drilling d = new Drilling(6.4, 12.5, 1.5, 40, 3, 0.5, 150, 0.15, 60, 200, 12, lengthMm, outerMm, boreMm);
         return new Settings(s.thresholds(), d, s.resins(), s.costs(), s.crew(), s.climate(), s.numerics());
     }
 

@@ -25,8 +25,9 @@ public final class CardSamples {
             "Look from below before drilling: wires, tanks, pipes and steel.",
             "Wear gloves and change them often: epoxy on the skin can make you allergic for good.",
             "Mix no more than 200 g at once and pour it out of the pot: 100 g left standing can pass 200 °C.",
-            "Fill in lifts where the space is higher than 6 mm, unless the data sheet of the mix allows one fill: it"
-                    + " overheats.",
+            "Fill in 3 lifts where the space is higher than 12 mm: a hole gets an equal part of its grams from the cups of each."
+                    + " The next lift waits until the one before is hard and no longer warm; clear the holes with a wire before"
+                    + " it. Log a hole when its last lift is in.",
             "Keep every vent open until the mix rises out of it, and hold the skin with a plate: sealed in, this mix can"
                     + " push with up to 20 kPa, 2033 kg on a square metre, more than weights can hold.",
             "With every vent open it pushes with 0.1 to 4.9 kPa; weights cannot hold the most of it: open more vents,"

@@ -49,7 +49,7 @@ class PostureWordsTest {
             "fall on you");
 
     private static final List<String> WALL_ONLY = List.of(
-            "short lifts",
+            "presses with",
             "the lowest first",
             "stands off",
             "looked from behind",

@@ -34,8 +34,9 @@ record FillPlayed(Raster arrivalS, double emptyShare) {
         Resin resin = found.survey().settings().resin(plan.resin());
         double waste = found.survey().settings().drilling().wasteFraction();
         FillTrial.Work work = work(plan, resin, waste);
-        FillTrial.Run run =
-                new DrawnCavities(task, plan.cavityMm3()).trial(size, resin).run(work, held(plan, resin, waste, work));
+        FillTrial.Run run = new DrawnCavities(task, plan.cavityMm3(), plan.filling())
+                .trial(size, resin)
+                .run(work, held(plan, resin, waste, work));
         Cavity c = run.setting().cavity();
         return new FillPlayed(
                 new Raster(

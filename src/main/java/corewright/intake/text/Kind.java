@@ -19,7 +19,8 @@ public enum Kind {
                     "laminate",
                     "coaming_height_mm",
                     "coaming_thickness_mm",
-                    "coaming_skin")),
+                    "coaming_skin",
+                    "diameter_mm")),
     MOISTURE(
             List.of("x", "y", "value"),
             List.of("id", "face", "meter", "temperature", "taken", "reference", "side", "note")),

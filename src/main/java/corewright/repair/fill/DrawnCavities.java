@@ -2,9 +2,14 @@ package corewright.repair.fill;
 
 import corewright.damage.Quantiles;
 import corewright.overlay.Overlay;
+import corewright.repair.mix.Lifts;
 import corewright.repair.pattern.Cavity;
+import corewright.repair.plan.Hole;
 import corewright.repair.plan.SpaceTask;
 import corewright.survey.settings.Resin;
+import java.util.Comparator;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 
@@ -21,10 +26,21 @@ public final class DrawnCavities {
 
     private final SpaceTask task;
     private final Quantiles mm3;
+    private final List<Hole> holes;
+    private final Lifts lifts;
 
-    public DrawnCavities(SpaceTask task, Quantiles mm3) {
+    /** Of the most likely depth over the mapped one. */
+    private final double deeper;
+
+    /** @param holes that are filled: where these take several lifts, what is simulated is the last one */
+    public DrawnCavities(SpaceTask task, Quantiles mm3, List<Hole> holes) {
         this.task = task;
         this.mm3 = mm3;
+        this.holes = List.copyOf(holes);
+        lifts = Lifts.of(task.face(), task.settings().drilling());
+        Polygon likely = task.space().area();
+        deeper = mm3.p50()
+                / Cavity.of(task, likely, FillPlanning.cellMm(likely.getArea())).mm3();
     }
 
     /** One in ten is smaller; most likely; one in ten is larger. */
@@ -44,7 +60,18 @@ public final class DrawnCavities {
                     case MIDDLE -> cavity(likely, cellMm, mm3.p50());
                     case LARGE -> cavity(grown(likely), cellMm, mm3.p90());
                 };
-        return new FillTrial(task.face(), cavity, resin, task.settings());
+        Cavity last = lifts.most(holes) > 1 ? cavity.above(c -> layerMm(cavity.centre(c))) : cavity;
+        return new FillTrial(task.face(), last, cavity, resin, task.settings());
+    }
+
+    /** Hard mix of earlier lifts, an equal part of the height for each. */
+    private double layerMm(Coordinate at) {
+        int n = holes.stream()
+                .min(Comparator.comparingDouble(h -> h.spot().coordinate().distance(at)))
+                .map(lifts::at)
+                .orElse(1);
+        double looseGapMm = task.settings().thresholds().looseGapMm();
+        return (n - 1.0) / n * deeper * Math.max(looseGapMm, Cavity.depthAt(task.voidDepthMm(), at.x, at.y));
     }
 
     private Cavity cavity(Polygon area, double cellMm, double holdingMm3) {
@@ -54,7 +81,7 @@ public final class DrawnCavities {
     private Polygon grown(Polygon likely) {
         Geometry possible = Overlay.union(
                 task.space().regions().stream().map(r -> r.possible()).toList());
-        Geometry out = Overlay.union(java.util.List.of(likely, Overlay.intersection(likely.buffer(RIM_MM), possible)));
+        Geometry out = Overlay.union(List.of(likely, Overlay.intersection(likely.buffer(RIM_MM), possible)));
         return out instanceof Polygon area ? area : likely;
     }
 

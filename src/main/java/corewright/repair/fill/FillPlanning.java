@@ -54,7 +54,7 @@ public final class FillPlanning {
     private static final int FEWEST_VENTS = 2;
 
     /** No vent nearer to another opening, but for a pocket of such a share of the cavity. Practice. */
-    private static final double APART_MM = 60;
+    static final double APART_MM = 60;
 
     private static final double NEAR_MM = 20;
     private static final double PAYS_SHARE = 0.0025;
@@ -219,10 +219,7 @@ public final class FillPlanning {
     }
 
     private static boolean uneven(FillState state) {
-        return new FillRecord(state.ran().setting(), state.ran().result())
-                        .density()
-                        .evenShare()
-                < EVEN_SHARE;
+        return new FillRecord(state.ran()).density().evenShare() < EVEN_SHARE;
     }
 
     private Judged judged(FillState state, double largeNetG) {
@@ -239,10 +236,9 @@ public final class FillPlanning {
             }
         }
         FillTrial.Run with = unshown.isEmpty() ? without : large.run(state.work(), held);
-        FillRecord record = new FillRecord(state.ran().setting(), state.ran().result());
+        FillRecord record = new FillRecord(state.ran());
         String face = state.pouring().holes().get(0).spot().face();
-        Outcome outcome = new Outcome(
-                state, record.of(face, state.ran().shots()), held, unshown, with.emptyShare(), without.emptyShare());
+        Outcome outcome = new Outcome(state, record.of(face), held, unshown, with.emptyShare(), without.emptyShare());
         return new Judged(outcome, with);
     }
 
@@ -302,13 +298,13 @@ public final class FillPlanning {
     private FillState.Vents more(
             FillState state, FillTrial.Run run, List<EnclosedAir.Pocket> pockets, double emptyShare) {
         Cavity cavity = run.setting().cavity();
-        double whole = cavity.mm3();
+        double whole = run.whole().mm3();
         double worthMm3 = Math.max(Math.min(POCKET_MM3, THIN_SHARE * whole), POCKET_SHARE * whole);
         double over = (run.emptyShare() - emptyShare) * whole;
         FillState.Vents vents = new FillState.Vents(new ArrayList<>(state.vents()), new LinkedHashMap<>(state.near()));
         for (EnclosedAir.Pocket pocket : pockets) {
             if (over > 0 && pocket.mm3() > worthMm3 && vents.cells().size() < most(state)) {
-                over -= vent(pocket, cavity, state, vents) ? pocket.mm3() : 0;
+                over -= vent(pocket, run, state, vents) ? pocket.mm3() : 0;
             }
         }
         return vents;
@@ -321,9 +317,10 @@ public final class FillPlanning {
     }
 
     /** At the pocket, clear of other openings; nearer to one only where that pays. */
-    private boolean vent(EnclosedAir.Pocket pocket, Cavity cavity, FillState state, FillState.Vents vents) {
+    private boolean vent(EnclosedAir.Pocket pocket, FillTrial.Run run, FillState state, FillState.Vents vents) {
+        Cavity cavity = run.setting().cavity();
         Coordinate at = cavity.centre(pocket.cell());
-        double share = pocket.mm3() / cavity.mm3();
+        double share = pocket.mm3() / run.whole().mm3();
         int cell = place(at, 2 * cavity.cell, APART_MM, state, vents.cells());
         if (cell < 0 && share >= PAYS_SHARE) {
             cell = place(at, 2 * cavity.cell, NEAR_MM, state, vents.cells());

@@ -22,18 +22,20 @@ final class FillRecord {
     /** A cell that is filled less is air with some mix in it. */
     private static final double FILLED = 0.5;
 
+    private final FillTrial.Run run;
     private final FillSimulation.Setting setting;
     private final FillSimulation.Result result;
     private final Cavity cavity;
 
-    FillRecord(FillSimulation.Setting setting, FillSimulation.Result result) {
-        this.setting = setting;
-        this.result = result;
+    FillRecord(FillTrial.Run run) {
+        this.run = run;
+        setting = run.setting();
+        result = run.result();
         cavity = setting.cavity();
     }
 
     /** @param face its name */
-    Fill of(String face, List<FillSimulation.Shot> shots) {
+    Fill of(String face) {
         double[] arrival = new double[cavity.size()];
         Arrays.fill(arrival, Double.NaN);
         double whole = 0;
@@ -44,30 +46,23 @@ final class FillRecord {
         return new Fill(
                 Optional.of(raster(arrival)),
                 result.liquidMm3() / whole,
-                result.emptyShare(),
+                run.emptyShare(),
                 EnclosedAir.of(setting, result).stream()
                         .map(p -> new Fill.Pocket(spot(face, p.cell()), p.mm3()))
                         .toList(),
-                filledMm3(shots),
-                takenMm3(shots, result),
+                filledMm3(run.shots()),
+                run.takenMm3(),
                 density());
     }
 
-    /** Liquid that went in at each hole. */
-    static Map<String, Double> takenMm3(List<FillSimulation.Shot> shots, FillSimulation.Result result) {
-        Map<String, Double> taken = new LinkedHashMap<>();
-        for (int i = 0; i < shots.size(); i++) {
-            taken.merge(shots.get(i).hole(), result.placedMm3()[i], Double::sum);
-        }
-        return taken;
-    }
-
+    /** With the layers of earlier lifts. */
     private Map<String, Double> filledMm3(List<FillSimulation.Shot> shots) {
         Map<String, Double> filled = new LinkedHashMap<>();
         shots.forEach(s -> filled.put(s.hole(), 0.0));
         for (int c : cavity.cells) {
             if (result.owner()[c] >= 0) {
-                filled.merge(shots.get(result.owner()[c]).hole(), volume(c) * result.filled()[c], Double::sum);
+                filled.merge(
+                        shots.get(result.owner()[c]).hole(), volume(c) * result.filled()[c] + layerMm3(c), Double::sum);
             }
         }
         return filled;
@@ -113,6 +108,10 @@ final class FillRecord {
             }
         }
         return 0;
+    }
+
+    private double layerMm3(int cell) {
+        return (run.whole().gapMm[cell] - cavity.gapMm[cell]) * cavity.cell * cavity.cell;
     }
 
     private double volume(int cell) {

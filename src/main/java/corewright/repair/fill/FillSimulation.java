@@ -313,7 +313,7 @@ public final class FillSimulation {
             double endS = Math.max(shot.mixAtS + workS, flow.nowS);
             FillFlow.Tool tool = new FillFlow.Tool(
                     toolPa, 1000 * s.drilling.rateMlPerS(), s.drilling.holeDiameterMm() / 2, shot.nozzle, shot.mixAtS);
-            mark();
+            mark(flow.nowS);
             while (left > 1e-6 * shot.liquidMm3 && flow.nowS < endS - 1e-9) {
                 if (!flow.full[shot.cell]) { // ran dry down the slope
                     left = flow.begin(shot.cell, left, number, shot.mixAtS);
@@ -328,7 +328,7 @@ public final class FillSimulation {
                 if (flow.nowS >= flow.risenUntilS() + riseStepS) {
                     riseNow();
                 }
-                mark();
+                mark(flow.nowS);
             }
             return shot.liquidMm3 - Math.max(0, left);
         }
@@ -337,12 +337,16 @@ public final class FillSimulation {
         private void rise(double untilS) {
             if (!curing.rises() && flow.nowS < untilS) {
                 flow.rise(Math.min(untilS, flow.nowS + SETTLES_S));
-                mark();
+                mark(flow.nowS);
             }
+            double settledS = flow.nowS;
             while (flow.nowS < untilS - 1e-9) {
                 flow.limitPockets(1000 * Restraint.sealedKPa(s.resin));
                 flow.rise(Math.min(untilS, flow.nowS + riseStepS));
-                mark();
+                mark(
+                        curing.rises()
+                                ? flow.nowS
+                                : settledS); // a mix that does not rise stands still once it has settled
             }
         }
 
@@ -352,10 +356,10 @@ public final class FillSimulation {
         }
 
         /** A front stands at the cell's middle. */
-        private void mark() {
+        private void mark(double atS) {
             for (int c : s.cavity.cells) {
                 if (Double.isNaN(arrivalS[c]) && flow.filled(c) >= 0.5) {
-                    arrivalS[c] = flow.nowS;
+                    arrivalS[c] = atS;
                 }
             }
         }

@@ -59,7 +59,7 @@ public record FillState(
     }
 
     Map<String, Double> takenMm3() {
-        return FillRecord.takenMm3(ran().shots(), ran().result());
+        return ran().takenMm3();
     }
 
     /** Whether every hole takes what it is given. */
@@ -75,6 +75,13 @@ public record FillState(
         }
         vents.forEach(v -> places.add(fine.centre(v)));
         return places;
+    }
+
+    /** Whether a vent stands nearer to a hole or to an earlier vent than is wished. */
+    public boolean crowded(int vent) {
+        Coordinate at = fine.centre(vent);
+        List<Coordinate> before = places().subList(0, pouring.holes().size() + vents.indexOf(vent));
+        return before.stream().anyMatch(p -> p.distance(at) < FillPlanning.APART_MM);
     }
 
     /** Another list of vents with what is known of the near ones. */

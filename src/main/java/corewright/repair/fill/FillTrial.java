@@ -1,5 +1,6 @@
 package corewright.repair.fill;
 
+import corewright.repair.mix.Lifts;
 import corewright.repair.mix.ReachLaw;
 import corewright.repair.pattern.Cavity;
 import corewright.repair.pattern.Slope;
@@ -12,8 +13,10 @@ import corewright.survey.settings.Resin;
 import corewright.survey.settings.Settings;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 
@@ -22,13 +25,25 @@ public final class FillTrial {
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
     final Cavity cavity;
+    private final Cavity whole;
+    private final Lifts lifts;
     private final Resin resin;
     private final Settings settings;
     private final double[] heights;
     private final List<Integer> accesses = new ArrayList<>();
 
     public FillTrial(Face face, Cavity cavity, Resin resin, Settings settings) {
+        this(face, cavity, cavity, resin, settings);
+    }
+
+    /**
+     * @param cavity what the last lift is to fill
+     * @param whole the same with the layers of earlier lifts
+     */
+    FillTrial(Face face, Cavity cavity, Cavity whole, Resin resin, Settings settings) {
         this.cavity = cavity;
+        this.whole = whole;
+        lifts = Lifts.of(face, settings.drilling());
         this.resin = resin;
         this.settings = settings;
         heights = FillSimulation.Setting.heights(cavity, Slope.of(face), face.tiltDeg());
@@ -91,15 +106,38 @@ public final class FillTrial {
         }
     }
 
-    /** How it went. */
-    public record Run(FillSimulation.Setting setting, List<FillSimulation.Shot> shots, FillSimulation.Result result) {
+    /**
+     * How it went.
+     *
+     * @param whole the cavity with the layers of earlier lifts
+     * @param shots of the last lift
+     * @param partsOf lifts of each hole
+     */
+    public record Run(
+            FillSimulation.Setting setting,
+            Cavity whole,
+            List<FillSimulation.Shot> shots,
+            FillSimulation.Result result,
+            Map<String, Integer> partsOf) {
         public Run {
             shots = List.copyOf(shots);
+            partsOf = Map.copyOf(partsOf);
         }
 
-        /** Share of the cavity that stays empty. */
+        /** Share of the whole cavity that stays empty. */
         public double emptyShare() {
-            return result.emptyShare();
+            double all = whole.mm3();
+            return all > 0 ? result.emptyShare() * setting.cavity().mm3() / all : 0;
+        }
+
+        /** Liquid that went in at each hole, as much in each of its lifts. */
+        Map<String, Double> takenMm3() {
+            Map<String, Double> taken = new LinkedHashMap<>();
+            for (int i = 0; i < shots.size(); i++) {
+                String hole = shots.get(i).hole();
+                taken.merge(hole, result.placedMm3()[i] * partsOf.getOrDefault(hole, 1), Double::sum);
+            }
+            return taken;
         }
     }
 
@@ -111,11 +149,9 @@ public final class FillTrial {
         List<FillSimulation.Dose> doses = held.doses.stream()
                 .map(d -> new FillSimulation.Dose(cellAt(d.at), d.liquidMm3, d.dueS, d.watched))
                 .toList();
-        return new Run(
-                setting,
-                shots,
-                FillSimulation.run(
-                        setting, shots, new FillSimulation.Reserve(doses, held.mostMm3, cupMm3, held.largerBy)));
+        FillSimulation.Reserve reserve = new FillSimulation.Reserve(doses, held.mostMm3, cupMm3, held.largerBy);
+        Map<String, Integer> partsOf = work.holes.stream().collect(Collectors.toMap(Hole::id, lifts::at));
+        return new Run(setting, whole, shots, FillSimulation.run(setting, shots, reserve), partsOf);
     }
 
     private FillSimulation.Setting setting(List<Coordinate> vents) {
@@ -130,9 +166,13 @@ public final class FillTrial {
                 settings.climate().temperatureC());
     }
 
+    /** Of the last lift. */
     private List<FillSimulation.Shot> shots(Work work) {
         List<FillSimulation.Shot> shots = new ArrayList<>();
         for (Batch batch : work.batches) {
+            if (!Lifts.last(batch, work.batches)) {
+                continue;
+            }
             for (Hole hole : work.holes) {
                 if (batch.holes().contains(hole.id())) {
                     long cups = work.batches.stream()

@@ -2,7 +2,9 @@ package corewright.repair.fill;
 
 import corewright.repair.mix.Batches;
 import corewright.repair.mix.HoleShares;
+import corewright.repair.mix.Lifts;
 import corewright.repair.mix.Mix;
+import corewright.repair.plan.Amounts;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.Hole;
 import corewright.survey.settings.Resin;
@@ -10,13 +12,16 @@ import corewright.survey.settings.Settings;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * How much goes into which hole, and from which cups.
  *
  * @param netG into all holes
  * @param fullG for the whole cavity, overfilled
+ * @param lifts in how many lifts its holes are filled
  */
 public record Pouring(
         String region,
@@ -25,7 +30,8 @@ public record Pouring(
         double fullG,
         List<Batch> batches,
         Resin resin,
-        Settings settings) {
+        Settings settings,
+        Lifts lifts) {
     /** A hole may take so much more or less in the flow than it is given. */
     private static final double AS_POURED = 0.08;
 
@@ -41,17 +47,19 @@ public record Pouring(
     /** A hole that takes less than this share of what holes take on the mean takes nothing. Practice. */
     private static final double NOTHING = 0.05;
 
+    private static final double SECONDS_PER_HOUR = 3600;
+
     /** With the grams of the whole cavity, by what each hole serves. */
-    public static Pouring of(String region, List<Hole> holes, double netG, Resin resin, Settings settings) {
-        return of(region, holes, netG, netG, resin, settings);
+    public static Pouring of(
+            String region, List<Hole> holes, double netG, Resin resin, Settings settings, Lifts lifts) {
+        return new Pouring(region, List.of(), 0, netG, List.of(), resin, settings, lifts).with(holes, netG);
     }
 
-    private static Pouring of(
-            String region, List<Hole> holes, double netG, double fullG, Resin resin, Settings settings) {
-        HoleShares shares = HoleShares.of(holes, netG);
+    private Pouring with(List<Hole> otherHoles, double otherNetG) {
+        HoleShares shares = HoleShares.of(otherHoles, otherNetG);
         Mix mix = mix(shares.netG(), resin, settings);
-        List<Batch> batches = Batches.of(region, shares.holes(), mix, resin, settings);
-        return new Pouring(region, shares.holes(), shares.netG(), fullG, batches, resin, settings);
+        List<Batch> cups = Batches.of(region, shares.holes(), mix, resin, settings, lifts);
+        return new Pouring(region, shares.holes(), shares.netG(), fullG, cups, resin, settings, lifts);
     }
 
     private static Mix mix(double netG, Resin resin, Settings settings) {
@@ -69,7 +77,21 @@ public record Pouring(
     }
 
     Pouring less() {
-        return of(region, holes, netG * LESS, fullG, resin, settings);
+        return with(holes, netG * LESS);
+    }
+
+    /** A sentence where its cups take more than a day's work. */
+    public Optional<String> tooLong() {
+        double lastsS = batches.stream().mapToDouble(Batch::workUntilS).max().orElse(0);
+        double hoursPerDay = settings.costs().hoursPerDay();
+        return lastsS <= SECONDS_PER_HOUR * hoursPerDay
+                ? Optional.empty()
+                : Optional.of(String.format(
+                        Locale.ROOT,
+                        "Its cups take %.0f hours, more than a day of %s: stop for the night after a cup, and mix the next when"
+                                + " you are back.",
+                        lastsS / SECONDS_PER_HOUR,
+                        Amounts.plain(hoursPerDay)));
     }
 
     /** Liquid for each hole. */
@@ -105,7 +127,7 @@ public record Pouring(
         double taken = takenMm3.values().stream().mapToDouble(v -> v).sum();
         double share = taken * gPerMm3() / netG;
         if (share < GOES_IN && !exactly) {
-            return of(region, holes, netG * share, fullG, resin, settings);
+            return with(holes, netG * share);
         }
         double cavityMm3 = holes.stream().mapToDouble(Hole::servedMm3).sum();
         double least = NOTHING * taken / holes.size();
@@ -120,6 +142,6 @@ public record Pouring(
                 changed.add(hole.serving(cavityMm3 * mm3 / kept));
             }
         }
-        return of(region, changed, netG * Math.min(1, share), fullG, resin, settings);
+        return with(changed, netG * Math.min(1, share));
     }
 }

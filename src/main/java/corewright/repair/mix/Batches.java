@@ -13,7 +13,7 @@ import java.util.List;
  *
  * <p>A cup holds at most the exotherm limit, and at most what goes in, by the tool's rate or as the gap lets it through, within 0.8
  * of the work time less the time of mixing, the way from hole to hole within the whole of it. Holes share a cup in working order
- * as long as it holds their grams; a hole that needs more gets equal cups of its own, one straight after the other. Any other cup waits until the cups before it have risen whose served areas touch its own.
+ * as long as it holds their grams; of a space in lifts each lift has its cups, and waits until the one before is hard. A hole that needs more gets equal cups of its own, one straight after the other. Any other cup waits until the cups before it have risen whose served areas touch its own.
  * Times of the mix are for the planned temperature. One person mixes, pours and clears away before the next cup; a second
  * mixes while the first pours.
  */
@@ -35,8 +35,9 @@ public final class Batches {
      *
      * @param pouringS into its holes
      * @param goesOn into the hole of the cup before it
+     * @param lift number from 1
      */
-    private record Cup(List<Hole> holes, double grossG, double pouringS, boolean goesOn) {
+    private record Cup(List<Hole> holes, double grossG, double pouringS, boolean goesOn, int lift) {
         boolean touches(Cup other) {
             return holes.stream().anyMatch(h -> other.holes.stream().anyMatch(o -> touch(h, o)));
         }
@@ -64,16 +65,27 @@ public final class Batches {
      * @param mix grams of the whole region
      */
     public static List<Batch> of(String region, List<Hole> holes, Mix mix, Resin resin, Settings settings) {
+        return of(region, holes, mix, resin, settings, Lifts.NONE);
+    }
+
+    /** The same of a space that may be higher than one lift: a hole gets equal parts in each of its lifts, the last together with the others. */
+    public static List<Batch> of(
+            String region, List<Hole> holes, Mix mix, Resin resin, Settings settings, Lifts lifts) {
         double temperatureC = settings.climate().temperatureC();
         double factor = resin.timeFactor(temperatureC);
         Pour pour = new Pour(resin, settings.drilling(), temperatureC);
         Limits most = new Limits(pour, settings.crew().people());
-        List<Cup> cups = cups(holes, mix.grossG(), pour, most);
+        List<Cup> cups = cups(holes, mix.grossG(), most, lifts);
         double riseS = resin.expansion() > 1 ? factor * resin.riseEndS() : 0;
         List<Batch> batches = new ArrayList<>();
         double startS = 0;
         for (int i = 0; i < cups.size(); i++) {
             Cup cup = cups.get(i);
+            if (i > 0 && cup.lift > cups.get(i - 1).lift) {
+                startS = Math.max(
+                        startS,
+                        batches.stream().mapToDouble(Batch::hardAtS).max().orElse(0));
+            }
             for (int before = 0; before < i && !cup.goesOn; before++) {
                 if (cup.touches(cups.get(before))) {
                     startS = Math.max(startS, batches.get(before).mixAtS() + riseS);
@@ -95,17 +107,34 @@ public final class Batches {
         return batches;
     }
 
-    private static List<Cup> cups(List<Hole> holes, double grossG, Pour pour, Limits most) {
+    private static List<Cup> cups(List<Hole> holes, double grossG, Limits most, Lifts lifts) {
         double cavity = holes.stream().mapToDouble(Hole::servedMm3).sum();
+        int all = lifts.most(holes);
+        List<Cup> cups = new ArrayList<>();
+        for (int lift = 1; lift <= all; lift++) {
+            for (int of = all;
+                    of > all - lift;
+                    of--) { // a cup's holes have as many lifts: they share it by what they serve
+                int parts = of;
+                List<Hole> own =
+                        holes.stream().filter(h -> lifts.at(h) == parts).toList();
+                cups.addAll(cups(own, grossG / cavity / parts, most, lift));
+            }
+        }
+        return cups;
+    }
+
+    private static List<Cup> cups(List<Hole> holes, double gPerMm3, Limits most, int lift) {
+        Pour pour = most.pour;
         List<Cup> cups = new ArrayList<>();
         List<Hole> open = new ArrayList<>();
         double openG = 0;
         double openS = 0;
         for (Hole hole : holes) {
-            double g = grossG * hole.servedMm3() / cavity;
+            double g = gPerMm3 * hole.servedMm3();
             double s = pour.seconds(hole, most.netG(g), most.ageS(open.size(), openS), 0);
             if (!open.isEmpty() && (openG + g > most.g || !most.inTime(open.size(), openS + s))) {
-                cups.add(new Cup(List.copyOf(open), openG, openS, false));
+                cups.add(new Cup(List.copyOf(open), openG, openS, false, lift));
                 open.clear();
                 openG = 0;
                 openS = 0;
@@ -114,7 +143,7 @@ public final class Batches {
             int own = most.cups(hole, g, s);
             if (own > 1) {
                 for (int i = 0; i < own; i++) {
-                    cups.add(new Cup(List.of(hole), g / own, most.oneOfS(hole, g, own, i), i > 0));
+                    cups.add(new Cup(List.of(hole), g / own, most.oneOfS(hole, g, own, i), i > 0, lift));
                 }
             } else {
                 open.add(hole);
@@ -123,7 +152,7 @@ public final class Batches {
             }
         }
         if (!open.isEmpty()) {
-            cups.add(new Cup(List.copyOf(open), openG, openS, false));
+            cups.add(new Cup(List.copyOf(open), openG, openS, false, lift));
         }
         return cups;
     }

@@ -15,6 +15,11 @@ public record Curing(
     /** Gel is taken where the mix is so many times as thick; see {@link ReachLaw}. */
     private static final double GEL_THICKENING = 100;
 
+    /** Between these shares of the time to gel the skin over it is warm: 10 and 35 minutes of a mix that gels after 40; see docs/repair.md. */
+    private static final double WARM_FROM_GEL = 0.25;
+
+    private static final double WARM_UNTIL_GEL = 0.875;
+
     /** A resin at a temperature: cold it takes longer and is thicker by the same factor. */
     public static Curing of(Resin resin, double temperatureC) {
         double factor = resin.timeFactor(temperatureC);
@@ -38,9 +43,23 @@ public record Curing(
                 : 1;
     }
 
+    /** Age from which the skin over it is warm. */
+    public double warmFromS() {
+        return WARM_FROM_GEL * gelS();
+    }
+
+    /** Age until which the skin over it is warm. */
+    public double warmUntilS() {
+        return WARM_UNTIL_GEL * gelS();
+    }
+
+    private double gelS() {
+        return tauS * Math.log(GEL_THICKENING);
+    }
+
     /** Gelled: it flows no more. */
     public boolean set(double ageS) {
-        return ageS >= tauS * Math.log(GEL_THICKENING);
+        return ageS >= gelS();
     }
 
     public boolean rises() {

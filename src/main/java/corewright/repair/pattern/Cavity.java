@@ -7,6 +7,7 @@ import corewright.survey.Face;
 import corewright.survey.Feature;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -24,6 +25,8 @@ import org.locationtech.jts.geom.Polygon;
 public final class Cavity {
     /** Longest step in cells; also the empty margin. */
     static final int MARGIN = 2;
+
+    private static final double LEAST_LEFT = 0.1;
 
     /** The 16 steps: rook, bishop, knight. Worst error of a path's length in the open 2.7 per cent. */
     static final int[][] STEPS = {
@@ -58,7 +61,7 @@ public final class Cavity {
         cells = fill(area);
     }
 
-    private Cavity(Cavity other, double factor) {
+    private Cavity(Cavity other, double[] gaps) {
         x0 = other.x0;
         y0 = other.y0;
         cell = other.cell;
@@ -67,13 +70,25 @@ public final class Cavity {
         cells = other.cells;
         open = other.open;
         inside = other.inside;
-        gapMm = Arrays.stream(other.gapMm).map(g -> g * factor).toArray();
+        gapMm = gaps;
     }
 
     /** The same space, every gap made so much higher that it holds this volume. */
     public Cavity holding(double mm3) {
         double whole = mm3();
-        return whole > 0 ? new Cavity(this, mm3 / whole) : this;
+        return whole > 0
+                ? new Cavity(
+                        this, Arrays.stream(gapMm).map(g -> g * mm3 / whole).toArray())
+                : this;
+    }
+
+    /** What is left over layers of hard mix; nowhere less than a tenth, as no such layer is even. */
+    public Cavity above(IntToDoubleFunction layerMm) {
+        double[] gaps = new double[gapMm.length];
+        for (int c : cells) {
+            gaps[c] = Math.max(LEAST_LEFT * gapMm[c], gapMm[c] - layerMm.applyAsDouble(c));
+        }
+        return new Cavity(this, gaps);
     }
 
     /** What it holds. */

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.locationtech.jts.densify.Densifier;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
@@ -91,7 +92,7 @@ final class NozzleTips {
 
     /** Every second cell each way, once for each point at which the nozzle can go in. */
     private void reach(Feature.Access access, String face, double[] reachMm, List<Tip> reached) {
-        for (Coordinate in : Densifier.densify(access.geometry(), ENTRY_STEP_MM).getCoordinates()) {
+        for (Coordinate in : entries(access.geometry())) {
             for (int c : cavity.cells) {
                 boolean second = c / cavity.columns % 2 == 0 && c % cavity.columns % 2 == 0;
                 double far = cavity.centre(c).distance(in);
@@ -101,6 +102,16 @@ final class NozzleTips {
                 }
             }
         }
+    }
+
+    /** A small hole is entered at its middle, what is longer all along its edge. */
+    private static Coordinate[] entries(Geometry opening) {
+        boolean small = opening.getDimension() == 2
+                && opening.getEnvelopeInternal().getWidth() <= ENTRY_STEP_MM
+                && opening.getEnvelopeInternal().getHeight() <= ENTRY_STEP_MM;
+        return small
+                ? new Coordinate[] {opening.getCentroid().getCoordinate()}
+                : Densifier.densify(opening, ENTRY_STEP_MM).getCoordinates();
     }
 
     /** Whether the nozzle passes from the opening to the cell. */

@@ -15,23 +15,33 @@ public final class Cautions {
     public static final String RULES =
             "Ask a naval architect or surveyor before work on the structure: they, the yard and local rules come first.";
 
-    /** Above this empty height a filled gap gets hot enough to spoil itself (one-dimensional cure model). Practice. */
+    /** Above this empty height a fill gets hot (one-dimensional cure model). Practice. */
     private static final double HOT_GAP_MM = 6;
 
     /** Weights cannot hold more than about this. Practice. */
     private static final double BALLAST_LIMIT_KPA = 3;
 
+    private static final double G = 9.81;
+    private static final double MM_PER_M = 1000;
+    private static final double PA_PER_KPA = 1000;
+
     private Cautions() {}
 
-    /** What of a pattern a person has to know. */
+    /**
+     * What of a pattern a person has to know.
+     *
+     * @param columnMm how high liquid mix may stand above itself, on a slope
+     */
     public record Facts(
             double deepestGapMm,
             double deepestStopMm,
             double coveredFraction,
             int narrowHoles,
+            int lifts,
             boolean pilotFirst,
             Lift lift,
-            Posture posture) {}
+            Posture posture,
+            double columnMm) {}
 
     /**
      * What the rise does to the skin.
@@ -55,19 +65,13 @@ public final class Cautions {
                     laminate.outerSkinMm() + laminate.coreMm()));
             cautions.add(before("drilling", facts.posture()));
         }
-        running(cautions, facts.posture());
+        running(cautions, facts, resin);
         cautions.add(SKIN);
         cautions.add(String.format(
                 Locale.ROOT,
                 "Mix no more than %.0f g at once and pour it out of the pot: 100 g left standing can pass 200 °C.",
                 drilling.largestBatchG()));
-        if (facts.deepestGapMm() > HOT_GAP_MM && resin.expansion() > 1) {
-            cautions.add(String.format(
-                    Locale.ROOT,
-                    "Fill in lifts where the space is higher than %.0f mm, unless the data sheet of the mix allows one "
-                            + "fill: it overheats.",
-                    HOT_GAP_MM));
-        }
+        hot(cautions, facts, drilling);
         Holding holding = Holding.of(facts.posture());
         lifting(cautions, resin, holding);
         vented(cautions, facts, resin, laminate);
@@ -88,6 +92,27 @@ public final class Cautions {
         return cautions;
     }
 
+    /** What a high space asks for: lifts, or another mix where liquid does not lie in it. */
+    private static void hot(List<String> cautions, Facts facts, Drilling drilling) {
+        if (facts.lifts() > 1) {
+            cautions.add(
+                    "Fill in " + facts.lifts() + " lifts where the space is higher than "
+                            + Amounts.plain(drilling.highestFillMm())
+                            + " mm: a hole gets an equal part of its grams from the cups of each. The next lift waits until the one before is"
+                            + " hard and no longer warm; clear the holes with a wire before it. Log a hole when its last lift is in.");
+        } else if (facts.deepestGapMm() > drilling.highestFillMm()) {
+            cautions.add("The space is up to " + Amounts.plain(Math.rint(facts.deepestGapMm()))
+                    + " mm high, and what is poured stands as high in places: use a mix whose data sheet allows that in one fill;"
+                    + " others overheat.");
+        } else if (facts.deepestGapMm() > HOT_GAP_MM) {
+            cautions.add(String.format(
+                    Locale.ROOT,
+                    "Where the space is higher than %.0f mm the mix gets hot as it cures: fill in the cool of the day, shade the"
+                            + " skin, and go by the highest fill on the data sheet.",
+                    HOT_GAP_MM));
+        }
+    }
+
     /** What must be off and looked at before a tool goes in. */
     public static String before(String work, Posture posture) {
         return "Before " + work + ": power and batteries off, fuel vapour and gas aired out; look "
@@ -95,18 +120,21 @@ public final class Cautions {
     }
 
     /** Where liquid mix goes that nothing holds. */
-    private static void running(List<String> cautions, Posture posture) {
-        switch (posture) {
+    private static void running(List<String> cautions, Facts facts, Resin resin) {
+        switch (facts.posture()) {
             case DECK -> {}
             case WALL ->
-                cautions.add(
-                        "Fill from the lowest hole up in short lifts, plug each hole you leave, and let a lift set before the"
-                                + " next: a high column pushes the skin off and runs out below.");
+                cautions.add(String.format(
+                        Locale.ROOT,
+                        "Fill from the lowest hole up, cup by cup, and plug each hole you leave: liquid mix runs out below, and"
+                                + " where it stands %.0f mm high it presses with %.1f kPa at its foot.",
+                        facts.columnMm(),
+                        G * facts.columnMm() / MM_PER_M * resin.densityKgM3() / PA_PER_KPA));
             case OVERHEAD -> {
                 cautions.add("Wear goggles that seal and a face shield: mix and dust fall on you.");
                 cautions.add(
                         "Lay a dam of tape round each hole and plug it the moment the nozzle leaves: mix runs out of every"
-                                + " open hole. Keep no hole open but the vent that lets the air out.");
+                                + " open hole. Keep no hole open but the vents that let the air out.");
             }
         }
     }
@@ -120,16 +148,21 @@ public final class Cautions {
         if (resin.expansion() <= 1 || high <= Math.min(millimetreKPa, 0.1)) {
             return;
         }
+        String moved = millimetreKPa > Restraint.trappedKPa(resin)
+                ? "" // nothing that the mix does moves it
+                : String.format(
+                        Locale.ROOT,
+                        " Over a free circle of %.0f mm radius, %.1f kPa %s this skin by 1 mm.",
+                        lift.freeRadiusMm(),
+                        millimetreKPa,
+                        holding.moves());
         cautions.add(String.format(
                 Locale.ROOT,
-                "With every vent open it pushes with %.1f to %.1f kPa; %s. Over a free circle of %.0f mm radius, %.1f kPa "
-                        + "%s this skin by 1 mm.",
+                "With every vent open it pushes with %.1f to %.1f kPa; %s.%s",
                 lift.vented().lowKPa(),
                 high,
                 held(high, holding),
-                lift.freeRadiusMm(),
-                millimetreKPa,
-                holding.moves()));
+                moved));
     }
 
     private static String held(double highKPa, Holding holding) {

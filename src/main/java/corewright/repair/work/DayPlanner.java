@@ -1,6 +1,8 @@
 package corewright.repair.work;
 
 import corewright.repair.mix.Batches;
+import corewright.repair.mix.Curing;
+import corewright.repair.mix.Lifts;
 import corewright.repair.mix.Pour;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.Hole;
@@ -211,12 +213,19 @@ final class DayPlanner {
         if (resin(plan).expansion() > 1) {
             double endS = batch.mixAtS() + factor * resin(plan).riseEndS();
             bars.add(new Bar(plan.region(), batch.firstRiseS(), endS, 0, batch.number(), "", What.RISE));
-            double warmS = batch.mixAtS() + factor * FillCheck.WARM_FROM_S;
-            double coldS = batch.mixAtS() + factor * FillCheck.WARM_UNTIL_S;
-            bars.add(new Bar(plan.region(), warmS, coldS, 0, batch.number(), "", What.WARM));
-            feel(plan, batch, warmS, coldS);
+            if (Lifts.last(batch, plan.batches())) { // over an earlier lift there is air
+                warm(plan, batch);
+            }
         }
         bars.add(new Bar(plan.region(), batch.hardAtS(), batch.hardAtS(), 0, batch.number(), "", What.HARD));
+    }
+
+    private void warm(InjectionPlan plan, Batch batch) {
+        Curing curing = Curing.of(resin(plan), temperatureC);
+        double warmS = batch.mixAtS() + curing.warmFromS();
+        double coldS = batch.mixAtS() + curing.warmUntilS();
+        bars.add(new Bar(plan.region(), warmS, coldS, 0, batch.number(), "", What.WARM));
+        feel(plan, batch, warmS, coldS);
     }
 
     /** One round; none where nobody is free for it in time. */
@@ -239,7 +248,8 @@ final class DayPlanner {
         String region = plan.region();
         double hardS = plan.batches().stream().mapToDouble(Batch::hardAtS).max().orElse(0);
         if (survey.face(plan.holes().get(0).spot().face()).posture() == Posture.DECK) {
-            plan.batches()
+            plan.batches().stream()
+                    .filter(b -> Lifts.last(b, plan.batches()))
                     .forEach(b -> bars.add(new Bar(
                             region,
                             closedS(region, b.number()),

@@ -1,6 +1,7 @@
 package corewright.repair.work;
 
 import corewright.contour.Raster;
+import corewright.repair.mix.Curing;
 import corewright.repair.plan.Fill;
 import corewright.survey.SurfaceTemperature;
 import corewright.survey.settings.Resin;
@@ -14,14 +15,9 @@ import java.util.Optional;
  *
  * <p>The mix warms the skin while it cures. At 25 °C the skin over 3 mm of foam or more stands 3 °C above sound places from
  * about 10 to 35 minutes after its mix (one-dimensional conduction through skin, foam and balsa; see docs/repair.md); the
- * window follows the doubling rule. Warm proves that mix is there, not that it is full; under a low gap cold proves nothing.
+ * window goes with the time to gel and follows the doubling rule, see {@link Curing#warmFromS}. Warm proves that mix is there, not that it is full; under a low gap cold proves nothing.
  */
 public final class FillCheck {
-    /** Window after the mix of the place, at the mix's reference temperature. */
-    static final double WARM_FROM_S = 600;
-
-    static final double WARM_UNTIL_S = 2100;
-
     private static final double ARRIVED_C = 3;
     private static final double DOUBTFUL_C = 1.5;
 
@@ -64,7 +60,7 @@ public final class FillCheck {
         for (SurfaceTemperature reading : readings) {
             Optional<Double> at = arrival.flatMap(r -> valueAt(r, reading));
             double gap = valueAt(gapMm, reading).orElse(0.0);
-            Verdict verdict = verdict(reading, at, gap, soundC, resin.timeFactor(deckC));
+            Verdict verdict = verdict(reading, at, gap, soundC, Curing.of(resin, deckC));
             boolean surprise =
                     verdict == Verdict.ARRIVED && at.isEmpty() || verdict == Verdict.NOT_ARRIVED && at.isPresent();
             places.add(new Place(reading, verdict, at.isPresent(), surprise));
@@ -73,7 +69,7 @@ public final class FillCheck {
     }
 
     private static Verdict verdict(
-            SurfaceTemperature reading, Optional<Double> arrivalS, double gapMm, double soundC, double factor) {
+            SurfaceTemperature reading, Optional<Double> arrivalS, double gapMm, double soundC, Curing curing) {
         double ageS = reading.afterS() - arrivalS.orElse(0.0);
         boolean warm = reading.valueC() != null
                 ? reading.valueC() - soundC >= ARRIVED_C
@@ -81,7 +77,7 @@ public final class FillCheck {
         if (warm) {
             return Verdict.ARRIVED;
         }
-        if (ageS < factor * WARM_FROM_S || arrivalS.isPresent() && ageS > factor * WARM_UNTIL_S) {
+        if (ageS < curing.warmFromS() || arrivalS.isPresent() && ageS > curing.warmUntilS()) {
             return Verdict.OUT_OF_TIME;
         }
         boolean tepid = reading.valueC() != null && reading.valueC() - soundC >= DOUBTFUL_C;

@@ -1,6 +1,7 @@
 package corewright.repair.work;
 
 import corewright.repair.mix.Batches;
+import corewright.repair.mix.Lifts;
 import corewright.repair.mix.Mix;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.Hole;
@@ -114,7 +115,11 @@ public record NextPapers(String region, List<Line> holes, List<Cup> cups, BigDec
         Settings settings = survey.settings();
         Resin resin = settings.resin(plan.resin());
         Mix mix = Mix.ofNet(leftG, resin, settings.drilling().wasteFraction());
-        return open.isEmpty() ? List.of() : inTenths(Batches.of(plan.region(), open, mix, resin, settings));
+        if (open.isEmpty()) {
+            return List.of();
+        }
+        Lifts lifts = Lifts.of(survey.face(open.get(0).spot().face()), settings.drilling());
+        return inTenths(Batches.of(plan.region(), open, mix, resin, settings, lifts));
     }
 
     /** Cups whose grams are those that are printed. */

@@ -82,7 +82,7 @@ final class CardBack {
         double largest = card.settings().drilling().largestBatchG();
         for (int i = 0; i < cups.size(); i++) {
             Box box = new Box(CardSheet.LEFT + i * (SLOT + GAP), CardSheet.BODY, SLOT, CUPS_HEIGHT);
-            new CardCup(paper, box).paint(cups.get(i), card.cup(cups.get(i)), largest);
+            new CardCup(paper, box).paint(cups.get(i), card.cupName(cups.get(i)), largest);
         }
         double left = CardSheet.LEFT + cups.size() * (SLOT + GAP) + 1;
         new CardDay(card, cups, bars).paint(paper, new Box(left, CardSheet.BODY, CardSheet.RIGHT - left, CUPS_HEIGHT));

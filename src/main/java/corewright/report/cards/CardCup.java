@@ -44,12 +44,13 @@ final class CardCup {
         foot = box.bottom() - 16;
     }
 
-    /** @param number of the cup in its region */
-    void paint(Batch batch, int number, double largestG) {
+    /** @param name of the cup in its region */
+    void paint(Batch batch, String name, double largestG) {
         CupFigures cup = CupFigures.of(batch);
         CardSheet.box(paper, box.x(), box.y(), box.width(), box.height());
-        paper.text("Cup " + number, box.x() + 3, box.y() + 6.6, NAME, Anchor.LEFT);
-        holes(InjectionCard.holes(batch));
+        String head = "C" + name.substring(1);
+        paper.text(head, box.x() + 3, box.y() + 6.6, NAME, Anchor.LEFT);
+        holes(InjectionCard.holes(batch), head);
         double whole = (foot - rim)
                 * FULL
                 * Math.max(LEAST_FILL, Math.min(1, cup.secondG().doubleValue() / largestG));
@@ -66,8 +67,8 @@ final class CardCup {
     }
 
     /** Ranged right beside the cup's name, in smaller type where one line does not hold them. */
-    private void holes(String holes) {
-        double room = box.width() - NAME.width("Cup 99") - 8;
+    private void holes(String holes, String head) {
+        double room = box.width() - NAME.width(head) - 8;
         Type type = HOLES.within(holes, room, 1);
         if (type.width(holes) > room) {
             type = HOLES.within(holes, room, 2);

@@ -5,6 +5,7 @@ import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
+import corewright.repair.mix.Lifts;
 import corewright.repair.plan.Batch;
 import corewright.repair.work.Schedule.Bar;
 import corewright.repair.work.Schedule.What;
@@ -108,9 +109,12 @@ final class CardDay {
                 .orElse(batch.workUntilS());
         boolean helper = own.stream().anyMatch(b -> b.what() == What.MIX && b.worker() == 2);
         String late = doneS > batch.workUntilS() ? "" : ", work time ends at " + clock(batch.workUntilS());
+        if (Lifts.number(batch, card.plan().batches()) > 1) {
+            lines.add(line(batch.mixAtS(), "only when the lift below is hard and cold: clear the holes with a wire"));
+        }
         lines.add(line(
                 batch.mixAtS(),
-                (helper ? "helper mixes cup " : "mix cup ") + card.cup(batch) + "; in by " + clock(doneS) + late));
+                (helper ? "helper mixes " : "mix ") + card.cupName(batch) + "; in by " + clock(doneS) + late));
     }
 
     private void rising(Batch batch, List<Bar> own, List<Line> lines) {

@@ -7,6 +7,7 @@ import corewright.decision.RegionDecision;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.LyingSheet;
 import corewright.drawing.kit.Measure;
+import corewright.repair.mix.Lifts;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.Holding;
 import corewright.repair.plan.Hole;
@@ -90,19 +91,40 @@ record InjectionCard(Assessment assessment, InjectionPlan plan) {
         return plan.batches().indexOf(batch) + 1;
     }
 
-    /** The cups a hole is filled from, one after another: {@code 1}, {@code 1, 2}, {@code 1 to 4}. */
+    /** {@code cup 3}, of a space in lifts {@code cup 3, lift 2}. */
+    String cupName(Batch batch) {
+        List<Batch> cups = plan.batches();
+        boolean lifts = cups.stream().anyMatch(c -> Lifts.number(c, cups) > 1);
+        return "cup " + cup(batch) + (lifts ? ", lift " + Lifts.number(batch, cups) : "");
+    }
+
+    /** The cups a hole is filled from, one after another: {@code 1}, {@code 1, 2}, {@code 1 to 4}, {@code 1, 2, 4}. */
     String cups(Hole hole) {
         List<String> cups = plan.batches().stream()
                 .filter(b -> b.holes().contains(hole.id()))
                 .map(b -> String.valueOf(cup(b)))
                 .toList();
-        return cups.size() > 2 ? cups.get(0) + " to " + cups.get(cups.size() - 1) : String.join(", ", cups);
+        return cups.size() > 2 && run(cups)
+                ? cups.get(0) + " to " + cups.get(cups.size() - 1)
+                : String.join(", ", cups);
+    }
+
+    /** Whether numbers follow each other without a gap. */
+    private static boolean run(List<String> numbers) {
+        String last = "";
+        for (String number : numbers) {
+            if (!last.isEmpty() && !number.equals(String.valueOf(Integer.parseInt(last) + 1))) {
+                return false;
+            }
+            last = number;
+        }
+        return true;
     }
 
     /** {@code hole 1}, {@code holes 1 and 2}. */
     static String holes(Batch batch) {
         List<String> numbers = batch.holes().stream().map(Figures::holeNumber).toList();
-        boolean run = numbers.size() > 3 && !numbers.get(0).startsWith("N");
+        boolean run = numbers.size() > 3 && !numbers.get(0).startsWith("N") && run(numbers);
         String which = run ? numbers.get(0) + " to " + numbers.get(numbers.size() - 1) : Wording.list(numbers);
         return (numbers.size() == 1 ? "hole " : "holes ") + which;
     }

@@ -2,6 +2,7 @@ package corewright.report.data;
 
 import corewright.assessment.Assessment;
 import corewright.repair.mix.HeldCups;
+import corewright.repair.mix.Lifts;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.InjectionPlan;
 import corewright.report.page.Conversions;
@@ -20,8 +21,8 @@ public final class BatchesCsv {
     /** Of other cups, such as those that are left. */
     public static CsvTable of(List<Batch> cups) {
         CsvTable table = new CsvTable(
-                "batch,region,holes,part_a_g,part_b_g,mix_at_min,work_until_min,first_rise_min,hard_at_min,kind");
-        cups.forEach(b -> row(table, b));
+                "batch,region,holes,part_a_g,part_b_g,mix_at_min,work_until_min,first_rise_min,hard_at_min,kind,lift");
+        cups.forEach(b -> row(table, b, cups));
         return table;
     }
 
@@ -34,7 +35,7 @@ public final class BatchesCsv {
         return cups;
     }
 
-    private static void row(CsvTable table, Batch batch) {
+    private static void row(CsvTable table, Batch batch, List<Batch> cups) {
         table.add(
                 Integer.toString(batch.number()),
                 batch.region(),
@@ -45,7 +46,8 @@ public final class BatchesCsv {
                 minutes(batch.workUntilS()),
                 minutes(batch.firstRiseS()),
                 minutes(batch.hardAtS()),
-                HeldCups.heldBack(batch) ? "held-back" : "planned");
+                HeldCups.heldBack(batch) ? "held-back" : "planned",
+                HeldCups.heldBack(batch) ? "" : Integer.toString(Lifts.number(batch, cups)));
     }
 
     private static String minutes(double seconds) {

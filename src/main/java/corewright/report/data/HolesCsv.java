@@ -37,7 +37,7 @@ public final class HolesCsv {
                         nozzle == null ? "" : nozzle.access(),
                         nozzle == null ? "" : Numbers.rounded(nozzle.pushMm(), 0),
                         simulated(plan, hole),
-                        unless0(hole.range().lowG()),
+                        hole.fills() ? Numbers.grams(hole.range().lowG()).toPlainString() : "",
                         unless0(planned.getOrDefault(hole.id(), 0.0)),
                         unless0(hole.range().highG()),
                         unless0(gPerMm3 * plan.fill().takenMm3().getOrDefault(hole.id(), 0.0)));

@@ -14,6 +14,7 @@ package corewright.survey.settings;
  * @param wasteFraction of what is mixed: pot, nozzle, hole backflow
  * @param mixingS to weigh and stir a batch
  * @param largestBatchG exotherm: never more in one pot
+ * @param highestFillMm a higher space is filled in lifts, each left to harden before the next
  * @param nozzleLengthMm of a long nozzle, pushed in through an access
  * @param nozzleOuterMm its diameter
  * @param nozzleBoreMm inside
@@ -29,10 +30,11 @@ public record Drilling(
         double wasteFraction,
         double mixingS,
         double largestBatchG,
+        double highestFillMm,
         double nozzleLengthMm,
         double nozzleOuterMm,
         double nozzleBoreMm) {
-    static final Drilling DEFAULT = new Drilling(6.4, 12.5, 1.5, 40, 3, 0.5, 150, 0.15, 60, 200, 300, 6, 5);
+    static final Drilling DEFAULT = new Drilling(6.4, 12.5, 1.5, 40, 3, 0.5, 150, 0.15, 60, 200, 12, 300, 6, 5);
 
     public Drilling {
         Check.positive("holeDiameterMm", holeDiameterMm);
@@ -45,6 +47,7 @@ public record Drilling(
         Check.within("wasteFraction", wasteFraction, 0, 0.9);
         Check.notNegative("mixingS", mixingS);
         Check.positive("largestBatchG", largestBatchG);
+        Check.positive("highestFillMm", highestFillMm);
         Check.notNegative("nozzleLengthMm", nozzleLengthMm);
         Check.positive("nozzleOuterMm", nozzleOuterMm);
         Check.positive("nozzleBoreMm", nozzleBoreMm);

@@ -8,7 +8,7 @@ import java.util.List;
  * @param hardenerPerResin grams of part B to one gram of part A
  * @param densityKgM3 of the mixed liquid before it rises
  * @param expansion free-rise volume over liquid volume; 1 for a mix that does not rise
- * @param pack overfill against the confined rise, at least 1
+ * @param pack overfill against the confined rise, at least 1; 1 for a mix that does not rise, as a liquid cannot be overfilled
  * @param viscosityPaS of the fresh mix at the reference temperature
  * @param workS work time from mixing
  * @param firstRiseS from mixing
@@ -46,6 +46,7 @@ public record Resin(
         Check.positive("densityKgM3", densityKgM3);
         Check.within("expansion", expansion, 1, 40);
         Check.within("pack", pack, 1, 2);
+        pack = expansion > 1 ? pack : 1;
         Check.positive("viscosityPaS", viscosityPaS);
         Check.positive("workS", workS);
         Check.within("firstRiseS", firstRiseS, workS * 0.5, 1e6);

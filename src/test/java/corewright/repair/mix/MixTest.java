@@ -26,6 +26,29 @@ class MixTest {
         assertThat(Mix.of(1e6, foam(expansion, 0.35), 0).netG()).isCloseTo(grams, within(0.5));
     }
 
+    /** A litre of liquid of 1160 kg/m3 is 1160 g, whatever its sheet says of overfilling. */
+    @Test
+    void aMixThatDoesNotRiseIsNotOverfilled() {
+        assertThat(Mix.of(1e6, foam(1, 0.35), 0).netG()).isCloseTo(1160, within(1e-6));
+    }
+
+    /** 30 mm in lifts of 12 mm: a third of a deep hole's grams each time, on what is hard; a shallow one all at once, with the last. */
+    @Test
+    void aHighHoleIsFilledInEqualLiftsEachOnAHardOne() {
+        List<Hole> holes = List.of(hole(1, 1, 30), hole(2, 1, 5), hole(3, 2, 25));
+        Mix mix = Mix.ofNet(120, foam(4.83, 0.35), 0);
+        List<Batch> cups = Batches.of("R1", holes, mix, foam(4.83, 0.35), crew(1), new Lifts(12));
+        assertThat(cups.stream().map(Batch::holes).toList())
+                .containsExactly(
+                        List.of("R1-1", "R1-3"), List.of("R1-1", "R1-3"), List.of("R1-1", "R1-3"), List.of("R1-2"));
+        assertThat(cups.stream().map(b -> b.partAG() + b.partBG()).toList())
+                .allSatisfy(g -> assertThat(g).isCloseTo(30, within(1e-9)));
+        assertThat(cups.get(1).mixAtS()).isEqualTo(cups.get(0).hardAtS());
+        assertThat(cups.get(2).mixAtS()).isEqualTo(cups.get(1).hardAtS());
+        assertThat(cups.stream().map(c -> Lifts.number(c, cups)).toList()).containsExactly(1, 2, 3, 1);
+        assertThat(cups.stream().filter(c -> Lifts.last(c, cups)).toList()).isEqualTo(cups.subList(2, 4));
+    }
+
     /** Thirty square feet at a quarter inch, computed by hand: 17.7 litres (4.68 US gallons). */
     @Test
     void thirtySquareFeetAtAQuarterInchAreEighteenLitres() {
@@ -49,7 +72,7 @@ class MixTest {
         assertThat(Mix.of(3.1e6, resin, 0.15).grossG()).isCloseTo(1007.3, within(0.06));
 
         Settings settings = crew(1);
-        Drilling noCap = new Drilling(6.4, 12.5, 1.5, 40, 3, 0.5, 150, 0.15, 60, 1e6, 300, 6, 5);
+        Drilling noCap = new Drilling(6.4, 12.5, 1.5, 40, 3, 0.5, 150, 0.15, 60, 1e6, 12, 300, 6, 5);
         assertThat(Batches.largestCupG(resin, noCap, 25)).isCloseTo(933, within(1.0));
         List<Batch> batches = Batches.of("R1", List.of(hole(1, 1), hole(2, 1)), mix, resin, settings);
         assertThat(batches).hasSize(4);
@@ -142,6 +165,10 @@ class MixTest {
     }
 
     private static Hole hole(int number, double servedMm3) {
+        return hole(number, servedMm3, 0);
+    }
+
+    private static Hole hole(int number, double servedMm3, double gapMm) {
         return new Hole(
                 "R1-" + number,
                 "R1",
@@ -154,6 +181,6 @@ class MixTest {
                 servedMm3,
                 null,
                 Hole.Range.NONE,
-                0);
+                gapMm);
     }
 }

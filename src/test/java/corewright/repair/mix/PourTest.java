@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class PourTest {
     /** A tool that gives any rate, so that its pressure decides. */
-    private static final Drilling PRESSURE = new Drilling(6.4, 12.5, 1.5, 40, 1e6, 0.5, 150, 0, 0, 200, 300, 6, 5);
+    private static final Drilling PRESSURE = new Drilling(6.4, 12.5, 1.5, 40, 1e6, 0.5, 150, 0, 0, 200, 12, 300, 6, 5);
 
     /**
      * Radial filling between plates at constant pressure (Hele-Shaw 1898), {@code t = 12 mu / (h^2 p) [R^2/2 ln(R/r0) - (R^2 -
@@ -35,7 +35,7 @@ class PourTest {
     })
     void aThinMixTakesWhatTheRadialLawSays(
             double gapMm, double kPa, double paS, double r0, double frontMm, double seconds) {
-        Drilling tool = new Drilling(2 * r0, 12.5, 1.5, kPa, 1e6, 0.5, 150, 0, 0, 200, 300, 6, 5);
+        Drilling tool = new Drilling(2 * r0, 12.5, 1.5, kPa, 1e6, 0.5, 150, 0, 0, 200, 12, 300, 6, 5);
         double netG = Math.PI * (frontMm * frontMm - r0 * r0) * gapMm * 1e-3;
         // the table's last digit, and the midpoint rule on 60 parts, off most where the front leaves the hole
         assertThat(new Pour(mix(paS, 1e6), tool, 25).seconds(hole(gapMm, 1), netG))

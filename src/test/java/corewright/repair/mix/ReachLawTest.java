@@ -101,12 +101,12 @@ class ReachLawTest {
     @Test
     void aSlowToolGoverns() {
         Drilling d = at(40);
-        Drilling slow = new Drilling(6.4, 12.5, 1.5, 40, 0.02, 0.5, 150, 0.15, 60, 200, 300, 6, 5);
+        Drilling slow = new Drilling(6.4, 12.5, 1.5, 40, 0.02, 0.5, 150, 0.15, 60, 200, 12, 300, 6, 5);
         assertThat(new ReachLaw(FOAM, slow, 25).at(6).governedBy()).isEqualTo("rate of the tool");
         assertThat(new ReachLaw(FOAM, d, 25).at(6).governedBy()).isNotEqualTo("rate of the tool");
     }
 
     private static Drilling at(double pressureKPa) {
-        return new Drilling(6.4, 12.5, 1.5, pressureKPa, 3, 0.5, 150, 0.15, 60, 200, 300, 6, 5);
+        return new Drilling(6.4, 12.5, 1.5, pressureKPa, 3, 0.5, 150, 0.15, 60, 200, 12, 300, 6, 5);
     }
 }
