@@ -106,6 +106,9 @@ class SecondHalfWindowTest {
                 .isEqualTo(before);
         assertThat(survey(window).judgements().holes()).isEmpty();
 
+        window.hand.type(KeyCode.V);
+        window.shown("#hole-back", Button.class, b -> b.getText().equals("No vent here"));
+        window.hand.type(KeyCode.ESCAPE);
         window.hand.clickOn(at);
         window.shown("#hole-lock", Button.class, b -> true);
         window.hand.type(KeyCode.LEFT);
