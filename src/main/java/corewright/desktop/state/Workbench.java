@@ -140,8 +140,7 @@ public final class Workbench {
             return;
         }
         if (!open.whyReadOnly().isEmpty()) {
-            message = open.whyReadOnly();
-            tell();
+            say(open.whyReadOnly());
             return;
         }
         jobs.inOrder(
@@ -217,11 +216,10 @@ public final class Workbench {
     private void changed(String words) {
         message = words;
         sight.unmark();
-        EditLog open = log;
-        if (open == null) {
+        if (log == null) {
             return; // closed while it was being written
         }
-        Survey now = open.survey();
+        Survey now = log.survey();
         if (now.faces().stream().noneMatch(f -> f.name().equals(face))) {
             face = now.faces().get(0).name();
             region = "";
