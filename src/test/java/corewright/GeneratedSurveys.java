@@ -429,7 +429,8 @@ public final class GeneratedSurveys {
 
     private MovedHole hole() {
         Spot planned = spot();
-        return new MovedHole(planned, new Spot(planned.face(), number(0, 900), number(0, 900)));
+        return new MovedHole(
+                pick(MovedHole.Kind.values()), planned, new Spot(planned.face(), number(0, 900), number(0, 900)));
     }
 
     private Origin origin(String file) {

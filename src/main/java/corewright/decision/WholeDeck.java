@@ -210,7 +210,7 @@ final class WholeDeck {
         return places.stream()
                 .map(Place::panel)
                 .distinct()
-                .map(p -> new Weakest(p, known.panels.after(p, treatments)))
+                .map(p -> new Weakest(p, known.panels.after(new PanelGains.Asked(p, treatments))))
                 .filter(w -> w.stiffness.isPresent())
                 .min(Comparator.comparingDouble(
                         w -> w.stiffness.map(Quantiles::p50).orElse(1.0)))

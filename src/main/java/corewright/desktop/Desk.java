@@ -327,6 +327,11 @@ final class Desk implements Tasks {
         return half == null ? null : half.middle(step);
     }
 
+    @Override
+    public boolean onHoles() {
+        return half != null && half.onHoles();
+    }
+
     void stop() {
         bench.close();
         view.plan().stop();

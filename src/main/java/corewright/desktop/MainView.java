@@ -12,26 +12,29 @@ import corewright.desktop.slip.FindingLines;
 import corewright.desktop.slip.Held;
 import corewright.desktop.slip.Help;
 import corewright.desktop.slip.Holding;
-import corewright.desktop.slip.LongNames;
 import corewright.desktop.slip.Slip;
 import corewright.desktop.slip.SlipView;
 import corewright.desktop.slip.StepSlips;
 import corewright.desktop.state.EditLog;
 import corewright.desktop.state.Sight;
+import corewright.desktop.state.Step;
 import corewright.desktop.state.Steps;
 import corewright.desktop.state.Units;
 import corewright.desktop.state.Workbench;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.placing.Lettering;
+import corewright.drawing.screen.ScreenLayer;
 import corewright.drawing.screen.ScreenLook;
 import corewright.survey.Heading;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
 import corewright.survey.settings.Settings.Terms;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.scene.Node;
@@ -54,9 +57,6 @@ final class MainView extends StackPane {
     private static final double SLIP = 396;
     private static final double SLIP_LEAST = 382;
 
-    /** "wheelhouse side" and some letters. */
-    private static final double FACE_KEY = 190;
-
     /** "Undo: " and some letters. */
     private static final double DEED_LEAST = 90;
 
@@ -71,7 +71,7 @@ final class MainView extends StackPane {
     private final FindBox find;
     private final Button appearance = new Button();
     private final Button units = new Button();
-    private final HBox faces = new HBox();
+    private final FaceKeys faces;
     private final Button undo = new Button("Undo");
     private final Button redo = new Button("Redo");
     private final Label readout = new Label();
@@ -96,6 +96,7 @@ final class MainView extends StackPane {
         find = new FindBox(bench, plan::requestFocus);
         start = new StartPane(tasks);
         notice = new NoticePane(bench);
+        faces = new FaceKeys(bench);
         slipScroll = new ScrollPane(slip);
         slipScroll.setFitToWidth(true);
         slipScroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
@@ -129,8 +130,6 @@ final class MainView extends StackPane {
         HBox.setHgrow(steps, Priority.ALWAYS);
         HBox top = new HBox(steps, tools);
         top.getStyleClass().add("top");
-        faces.getStyleClass().add("faces");
-        faces.setMinWidth(USE_PREF_SIZE);
         readout.setId("readout");
         readout.getStyleClass().add("readout");
         readout.setMinWidth(0);
@@ -210,18 +209,21 @@ final class MainView extends StackPane {
         Node instead = tasks.middle(sight.step());
         left.setCenter(instead == null ? plan : instead);
         left.setBottom(instead == null ? under : null);
+        Set<ScreenLayer> layers = new HashSet<>(sight.layers());
+        if (tasks.onHoles()) {
+            layers.remove(ScreenLayer.DEEDS);
+        }
         plan.show(
                 shown,
                 bench.face(),
                 new PlanPainter.Showing(
-                        sight.layers(),
+                        layers,
                         look,
                         Lettering.onScreen(sight.units().measure(), bench.ages().oldVolumes()),
                         bench.region().map(r -> r.id()).orElse("")));
-        legend.show(
-                sight.layers(), look, sight.units().measure(), !survey.photos().isEmpty());
+        legend.show(layers, look, sight.units().measure(), nothingOf(survey));
         point(pointedX, pointedY);
-        showFaces(survey);
+        faces.show(survey);
         Terms.Sign decimal = survey.settings().terms().decimal();
         UnaryOperator<String> terms =
                 words -> Figures.signed(sight.units().measure().say(words), decimal);
@@ -234,6 +236,18 @@ final class MainView extends StackPane {
         } else {
             slip.show(complaints(), ink());
         }
+    }
+
+    /** What there is nothing of to show or hide. */
+    private Set<ScreenLayer> nothingOf(Survey survey) {
+        Set<ScreenLayer> none = new HashSet<>();
+        if (survey.photos().isEmpty()) {
+            none.add(ScreenLayer.PHOTOGRAPHS);
+        }
+        if (bench.sight().step() != Step.REPAIR) {
+            none.add(ScreenLayer.DEEDS);
+        }
+        return none;
     }
 
     private static void deed(Button key, String word, boolean can, String name) {
@@ -250,20 +264,6 @@ final class MainView extends StackPane {
 
     private javafx.scene.paint.Color ink() {
         return PlanPane.fx(bench.sight().appearance().look().tone().ink());
-    }
-
-    private void showFaces(Survey survey) {
-        faces.getChildren().clear();
-        if (survey.faces().size() < 2) {
-            return;
-        }
-        survey.faces().forEach(f -> {
-            Button key = LongNames.shorten(new Button(f.name()));
-            key.setMaxWidth(FACE_KEY);
-            key.getStyleClass().addAll("face-key", f.name().equals(bench.face()) ? "current" : "other");
-            key.setOnAction(e -> bench.show(f.name()));
-            faces.getChildren().add(key);
-        });
     }
 
     private Slip complaints() {

@@ -82,6 +82,10 @@ final class SecondHalf {
         };
     }
 
+    boolean onHoles() {
+        return holes.isOpen() || check.isOpen();
+    }
+
     Node[] actions(Step step) {
         return switch (step) {
             case REPAIR -> repair();

@@ -35,6 +35,9 @@ public interface Tasks {
     /** Keys of the step in its slip. */
     Node[] actions(Step step);
 
+    /** Whether marks over the plan show holes themselves. */
+    boolean onHoles();
+
     /** What stands in the middle in place of the plan; null where the plan does. */
     @Nullable
     Node middle(Step step);

@@ -44,7 +44,10 @@ final class JudgementsYaml {
                         "reading_overrides",
                         List.of("kind", "id", "face", "x_mm", "y_mm", "trust", "reason"),
                         yaml::reading),
-                yaml.list("moved_holes", List.of("face", "planned_x_mm", "planned_y_mm", "x_mm", "y_mm"), yaml::hole),
+                yaml.list(
+                        "moved_holes",
+                        List.of("face", "planned_x_mm", "planned_y_mm", "x_mm", "y_mm", "kind"),
+                        yaml::hole),
                 yaml.rules());
     }
 
@@ -126,8 +129,9 @@ final class JudgementsYaml {
     private void hole(YamlBlock block, List<MovedHole> into) {
         Spot planned = spot(block, "planned_x_mm", "planned_y_mm");
         Spot spot = spot(block, "x_mm", "y_mm");
-        if (planned != null && spot != null) {
-            into.add(new MovedHole(planned, spot));
+        MovedHole.Kind kind = block.has("kind") ? word(block, "kind", MovedHole.Kind.class) : MovedHole.Kind.HOLE;
+        if (kind != null && planned != null && spot != null) {
+            into.add(new MovedHole(kind, planned, spot));
         }
     }
 

@@ -106,7 +106,10 @@ final class InjectionPlanner {
     private Outcome pattern(ReachLaw law, Reach reach) {
         PlacedHoles pattern = new HolePlacing(task, law).holes(reach);
         if (pattern.cells.length == 0) {
-            return Outcome.refused("No hole may be drilled here: fittings, supports or edges lie too near everywhere.");
+            return Outcome.refused(
+                    pattern.locked.only()
+                            ? "Every hole of this place was taken away by hand."
+                            : "No hole may be drilled here: fittings, supports or edges lie too near everywhere.");
         }
         for (int c : pattern.drilled()) {
             Laminate laminate = task.laminateAt(spot(pattern.cavity.centre(c)));
@@ -122,8 +125,10 @@ final class InjectionPlanner {
         Quantiles cavityMm3 = space.mm3(settings.thresholds().looseGapMm());
         String id = space.lead().id();
         List<Integer> cells = Arrays.stream(pattern.cells).boxed().toList();
-        List<Integer> firstVents =
-                Vents.cells(pattern.cavity, pattern.places, cells, pattern.field, Slope.of(task.face()), reach.mm());
+        Slope slope = Slope.of(task.face());
+        List<Integer> firstVents = pattern.locked.ventsByHand()
+                ? pattern.locked.ventCells(pattern.cavity, slope)
+                : Vents.cells(pattern.cavity, pattern.places, cells, pattern.field, slope, reach.mm());
         SpaceHoles made = new SpaceHoles(task, pattern);
         List<Hole> injections = made.injections(firstVents, reach, cavityMm3.p50());
         double waste = settings.drilling().wasteFraction();
@@ -131,12 +136,14 @@ final class InjectionPlanner {
                 Pouring.of(id, injections, Mix.of(cavityMm3.p50(), resin, waste).netG(), resin, settings, lifts());
         Mix buy = Mix.of(cavityMm3.p90(), resin, waste);
         DrawnCavities drawn = new DrawnCavities(task, cavityMm3, injections);
-        FillPlanning.Outcome filled = new FillPlanning(
-                        drawn.trial(DrawnCavities.Size.MIDDLE, resin),
-                        drawn.trial(DrawnCavities.Size.LARGE, resin),
-                        pattern.cavity,
-                        pattern.places)
-                .of(start, buy.netG(), firstVents);
+        FillPlanning planning = new FillPlanning(
+                drawn.trial(DrawnCavities.Size.MIDDLE, resin),
+                drawn.trial(DrawnCavities.Size.LARGE, resin),
+                pattern.cavity,
+                pattern.places);
+        FillPlanning.Outcome filled = pattern.locked.ventsByHand()
+                ? planning.asPlaced(start, buy.netG(), firstVents)
+                : planning.of(start, buy.netG(), firstVents);
         Mix mix = filled.state().pouring().mix();
         Covered covered = covered(pattern, injections, filled);
         List<Hole> holes = ranged(

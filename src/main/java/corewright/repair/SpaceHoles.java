@@ -75,7 +75,7 @@ final class SpaceHoles {
         List<Hole> holes = new ArrayList<>(injections);
         int last = injections.stream().mapToInt(Hole::order).max().orElse(0);
         for (int v = 0; v < vents.size(); v++) {
-            Coordinate at = cavity.centre(vents.get(v));
+            Coordinate at = pattern.vent(vents.get(v));
             holes.add(hole(new Drilled(Hole.Kind.VENT, "-V" + (v + 1), null, 0), last + v + 1, at, 0, 0));
         }
         return holes;

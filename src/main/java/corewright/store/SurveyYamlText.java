@@ -208,7 +208,9 @@ final class SurveyYamlText {
                 "x_mm",
                 at.xMm(),
                 "y_mm",
-                at.yMm());
+                at.yMm(),
+                "kind",
+                h.kind().name().toLowerCase(Locale.ROOT));
     }
 
     private <T> void list(String key, List<T> items, Function<T, Map<String, Object>> fields) {

@@ -38,8 +38,9 @@ import org.locationtech.jts.geom.Envelope;
 /**
  * One reading of the demo changed: until everything but stiffness is concluded anew, and what was worked anew for it. One
  * reading changed among 600 (400 moisture, 200 taps) on a deck of 3.0 x 2.0 m at 25 mm: until the map follows with its
- * parameters frozen and volumes left for later, and until it is painted. Processor time is that of all threads. Run: {@code mvn -q test-compile exec:java
- * -Dexec.classpathScope=test -Dexec.mainClass=corewright.bench.LiveMapBenchmark}.
+ * parameters frozen and volumes left for later, and until it is painted; the same among 3000 (2000, 1000). Processor time is that of all threads. Run: {@code mvn -q test-compile exec:java
+ * -Dexec.classpathScope=test -Dexec.mainClass=corewright.bench.LiveMapBenchmark}, with {@code demo},
+ * {@code 600} or {@code 3000} for a part of it.
  */
 public final class LiveMapBenchmark {
     private static final int RUNS = 50;
@@ -50,8 +51,15 @@ public final class LiveMapBenchmark {
 
     /** Prints medians and the slowest of nine in ten, milliseconds. */
     public static void main(String[] args) throws IOException {
-        demo();
-        map();
+        if (args.length == 0 || args[0].equals("demo")) {
+            demo();
+        }
+        if (args.length == 0 || args[0].equals("600")) {
+            map(25, 16);
+        }
+        if (args.length == 0 || args[0].equals("3000")) {
+            map(50, 40);
+        }
     }
 
     private static void demo() throws IOException {
@@ -73,9 +81,12 @@ public final class LiveMapBenchmark {
         parts.forEach((worked, times) -> System.out.println("  " + times + " times " + worked));
     }
 
-    private static void map() {
+    /** A reading every so many columns and rows of the deck, a tap at every other. */
+    private static void map(int columns, int rows) {
         Random random = new Random(7);
-        Survey survey = survey(random);
+        Survey survey = survey(random, columns, rows);
+        System.out.println(survey.readings().moisture().size() + " moisture readings, "
+                + survey.readings().taps().size() + " taps");
         long from = System.nanoTime();
         Fitted fitted = Damage.fit(survey, new Memory());
         double whole = ms(from);
@@ -83,7 +94,7 @@ public final class LiveMapBenchmark {
         double[] work = new double[RUNS];
         double[] paint = new double[RUNS];
         for (int i = 0; i < RUNS; i++) {
-            Moisture old = survey.readings().moisture().get(random.nextInt(400));
+            Moisture old = survey.readings().moisture().get(random.nextInt(columns * rows));
             survey = Edit.replace(survey, Part.MOISTURE, old, at(old.id(), old.spot(), 10 + random.nextInt(80)))
                     .apply(survey);
             from = System.nanoTime();
@@ -101,13 +112,13 @@ public final class LiveMapBenchmark {
         print("plan laid out and painted, 1044 x 740", paint);
     }
 
-    private static Survey survey(Random random) {
+    private static Survey survey(Random random, int columns, int rows) {
         Survey empty = NewSurvey.of("benchmark", "deck", LocalDate.of(2026, 4, 2), new Envelope(0, 3000, -1000, 1000));
         List<Moisture> moisture = new ArrayList<>();
         List<Tap> taps = new ArrayList<>();
-        for (int i = 0; i < 25; i++) {
-            for (int j = 0; j < 16; j++) {
-                Spot spot = new Spot("deck", 60 + 120 * i, -937.5 + 125 * j);
+        for (int i = 0; i < columns; i++) {
+            for (int j = 0; j < rows; j++) {
+                Spot spot = new Spot("deck", 3000.0 / columns * (i + 0.5), -1000 + 2000.0 / rows * (j + 0.5));
                 double wet = Math.exp(-(Math.pow(spot.xMm() - 1200, 2) + Math.pow(spot.yMm() - 200, 2)) / 2e5);
                 moisture.add(at("M" + moisture.size(), spot, Math.rint(10 + 60 * wet + 2 * random.nextGaussian())));
                 if ((i + j) % 2 == 0) {

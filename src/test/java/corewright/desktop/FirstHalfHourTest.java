@@ -3,7 +3,6 @@ package corewright.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.assessment.Assessor;
-import corewright.desktop.plan.PlanPane;
 import corewright.desktop.sketch.Sketch;
 import corewright.desktop.state.EditLog;
 import corewright.desktop.state.Step;
@@ -17,8 +16,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import javafx.geometry.Point2D;
-import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -83,8 +80,8 @@ class FirstHalfHourTest {
         picture(window, "start");
         window.click("#start-new");
         window.click("#new-name").write("Sandpiper foredeck");
-        fill(window, "#new-length", "900");
-        fill(window, "#new-width", "600");
+        window.fill("#new-length", "900");
+        window.fill("#new-width", "600");
         window.click("#new-start");
         window.waitFor("the survey", () -> window.desk.bench().survey().isPresent());
     }
@@ -100,12 +97,11 @@ class FirstHalfHourTest {
     }
 
     private static void draw(OpenWindow window, Sketch.Tool tool, String name, String... points) {
-        ComboBox<?> box = window.shown("#sketch-tool", ComboBox.class, c -> true);
-        OpenWindow.doFx(() -> box.getSelectionModel().select(tool.ordinal()));
+        window.choose("#sketch-tool", tool.ordinal());
         TextField called = window.shown("#sketch-name", TextField.class, f -> true);
         OpenWindow.doFx(() -> called.setText(name));
         for (String point : points) {
-            overwrite(window, "#sketch-point", point);
+            window.overwrite("#sketch-point", point);
         }
         if (points.length > 1) {
             window.click("#sketch-finish");
@@ -114,11 +110,11 @@ class FirstHalfHourTest {
 
     private static void headAndMeter(OpenWindow window) {
         window.click("#setup");
-        overwrite(window, "#survey-0-vessel", "Sandpiper");
+        window.overwrite("#survey-0-vessel", "Sandpiper");
         window.waitFor("the vessel", () -> survey(window).heading().vessel().equals("Sandpiper"));
-        overwrite(window, "#survey-0-surveyor", "M. Aaltonen");
-        overwrite(window, "#meter-0-dry", "10");
-        overwrite(window, "#meter-0-wet", "25");
+        window.overwrite("#survey-0-surveyor", "M. Aaltonen");
+        window.overwrite("#meter-0-dry", "10");
+        window.overwrite("#meter-0-wet", "25");
         window.waitFor("the meter", () -> Double.valueOf(25)
                 .equals(survey(window).meters().get(0).wet()));
         picture(window, "setup");
@@ -129,7 +125,7 @@ class FirstHalfHourTest {
     private static void theGridIsWalked(OpenWindow window) {
         OpenWindow.doFx(() -> window.desk.bench().sight().go(Step.READINGS));
         window.click("#walk");
-        overwrite(window, "#spacing", "150");
+        window.overwrite("#spacing", "150");
         window.shown("#walk-measured", Label.class, l -> true);
         int points = Integer.parseInt(progress(window).replaceAll(".* of ([0-9]+) read.*", "$1"));
         for (int i = 0; i < points; i++) {
@@ -164,10 +160,9 @@ class FirstHalfHourTest {
 
     private static void aPilotHoleIsNoted(OpenWindow window) {
         window.click("#note");
-        overwrite(window, "#form-depth", "5");
-        ComboBox<?> core = window.shown("#form-core", ComboBox.class, c -> true);
-        OpenWindow.doFx(() -> core.getSelectionModel().select(3));
-        overwrite(window, "#hand-place", "750, 80");
+        window.overwrite("#form-depth", "5");
+        window.choose("#form-core", 3);
+        window.overwrite("#hand-place", "750, 80");
         window.waitFor("a pilot hole", () -> survey(window).readings().probes().size() == 1);
         picture(window, "note");
         window.click("#hand-done");
@@ -175,10 +170,7 @@ class FirstHalfHourTest {
 
     private static void theDamageIsSeen(OpenWindow window) {
         assertThat(window.desk.bench().found().orElseThrow().damage().regions()).isNotEmpty();
-        PlanPane plan = window.desk.view().plan();
-        Point2D at = OpenWindow.onFx(
-                () -> plan.localToScreen(plan.camera().px(780), plan.camera().py(-100)));
-        window.hand.clickOn(at);
+        window.touch(780, -100);
         window.waitFor("a region", () -> window.desk.bench().region().isPresent());
         window.waitUntilCalculated();
         picture(window, "damage");
@@ -200,19 +192,6 @@ class FirstHalfHourTest {
         assertThat(papers.resolve("summary.json")).isNotEmptyFile();
         window.click("#paper-open");
         assertThat(window.opened).containsExactly(papers);
-    }
-
-    private static void fill(OpenWindow window, String field, String text) {
-        TextField there = window.shown(field, TextField.class, f -> true);
-        OpenWindow.doFx(() -> {
-            there.requestFocus();
-            there.setText(text);
-        });
-    }
-
-    private static void overwrite(OpenWindow window, String field, String text) {
-        fill(window, field, text);
-        window.hand.type(KeyCode.ENTER);
     }
 
     private static void picture(OpenWindow window, String name) {

@@ -1,5 +1,6 @@
 package corewright.desktop;
 
+import corewright.desktop.plan.PlanPane;
 import corewright.desktop.state.Chain;
 import corewright.desktop.state.Recent;
 import corewright.desktop.state.Workbench;
@@ -14,28 +15,35 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.ToIntFunction;
 import java.util.prefs.Preferences;
 import javafx.application.Platform;
 import javafx.geometry.Bounds;
+import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
-import org.testfx.api.FxRobot;
-import org.testfx.api.FxRobotInterface;
-import org.testfx.api.FxToolkit;
 
 /** A real window without a screen, and hands to use it. */
 final class OpenWindow implements AutoCloseable {
-    private static final long PATIENCE_MS = Long.getLong("patience.ms", 240_000);
+    private static final long PATIENCE_MS = Long.getLong("patience.ms", 120_000);
 
-    final FxRobot hand = new FxRobot();
+    /** The toolkit begins once a machine and outlives every window. */
+    static {
+        Platform.startup(() -> Platform.setImplicitExit(false));
+    }
+
+    final Hand hand;
     final Desk desk;
 
     /** Files handed to the system's viewer. */
@@ -51,11 +59,8 @@ final class OpenWindow implements AutoCloseable {
     }
 
     OpenWindow(Chain chain, Chooser chooser) {
-        try {
-            stage = FxToolkit.registerPrimaryStage();
-        } catch (TimeoutException e) {
-            throw new IllegalStateException(e);
-        }
+        stage = onFx(Stage::new);
+        hand = new Hand(stage);
         desk = onFx(() -> {
             Desk made = new Desk(new Workbench(jobs, chain), chooser, new Recent(() -> preferences), opened::add);
             stage.setScene(made.scene());
@@ -100,21 +105,30 @@ final class OpenWindow implements AutoCloseable {
         }
     }
 
-    /** The first node of this kind that is shown, waited for; looked up by the thread that makes and moves nodes. */
+    /** The first node of this kind that is shown, waited for. */
     <T extends Node> T shown(String selector, Class<T> kind, Predicate<T> right) {
-        List<T> found = new ArrayList<>();
+        return with(selector, kind, right, n -> n);
+    }
+
+    /**
+     * Looks for the first node of this kind that is shown and uses it in the same turn of the window's thread, before that can
+     * make its rows anew.
+     */
+    private <T extends Node, R> R with(String selector, Class<T> kind, Predicate<T> right, Function<T, R> use) {
+        List<R> used = new ArrayList<>();
         waitFor(selector, () -> {
             Parent root = stage.getScene().getRoot();
             root.applyCss();
             root.layout();
             for (Node node : root.lookupAll(selector)) {
                 if (kind.isInstance(node) && isShown(node) && right.test(kind.cast(node))) {
-                    found.add(kind.cast(node));
+                    used.add(use.apply(kind.cast(node)));
+                    break;
                 }
             }
-            return !found.isEmpty();
+            return !used.isEmpty();
         });
-        return found.get(0);
+        return used.get(0);
     }
 
     private static boolean isShown(Node node) {
@@ -128,10 +142,67 @@ final class OpenWindow implements AutoCloseable {
     }
 
     /** A click on the control of this name, once it is there to be seen. */
-    FxRobotInterface click(String selector) {
-        Node node = shown(selector, Node.class, n -> true);
-        doFx(() -> scrollTo(node));
-        return hand.clickOn(node);
+    Hand click(String selector) {
+        return click(selector, Node.class, n -> true);
+    }
+
+    <T extends Node> Hand click(String selector, Class<T> kind, Predicate<T> right) {
+        return hand.clickOn(with(selector, kind, right, OpenWindow::inSight));
+    }
+
+    <T extends Node> Hand doubleClick(String selector, Class<T> kind, Predicate<T> right) {
+        return hand.doubleClickOn(with(selector, kind, right, OpenWindow::inSight));
+    }
+
+    /** A click on a place of the plan, once that is painted. */
+    void touch(double xMm, double yMm) {
+        waitFor("the plan", () -> desk.view().plan().settled());
+        hand.clickOn(onScreen(xMm, yMm));
+    }
+
+    Point2D onScreen(double xMm, double yMm) {
+        PlanPane plan = desk.view().plan();
+        return onFx(
+                () -> plan.localToScreen(plan.camera().px(xMm), plan.camera().py(yMm)));
+    }
+
+    /** Instead of what stands in a field, with Enter. */
+    void overwrite(String field, String text) {
+        fill(field, text).type(KeyCode.ENTER);
+    }
+
+    /** Instead of what stands in a field. */
+    Hand fill(String field, String text) {
+        with(field, TextField.class, f -> true, f -> {
+            scrollTo(f);
+            f.requestFocus();
+            f.selectAll();
+            return f;
+        });
+        return hand.write(text);
+    }
+
+    /** The option of this number in a list to choose from. */
+    void choose(String box, int option) {
+        chooseBy(box, b -> option);
+    }
+
+    /** The option of these words. */
+    void choose(String box, String option) {
+        chooseBy(box, b -> List.copyOf(b.getItems()).indexOf(option));
+    }
+
+    private void chooseBy(String box, ToIntFunction<ComboBox<?>> option) {
+        with(box, ComboBox.class, b -> true, b -> {
+            b.getSelectionModel().select(option.applyAsInt(b));
+            return b;
+        });
+    }
+
+    private static Point2D inSight(Node node) {
+        scrollTo(node);
+        Bounds bounds = node.localToScreen(node.getBoundsInLocal());
+        return new Point2D(bounds.getCenterX(), bounds.getCenterY());
     }
 
     /** Into sight, as a hand would scroll the slip. */

@@ -18,7 +18,6 @@ import javafx.geometry.Point2D;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.MouseButton;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -75,9 +74,8 @@ class SafeWindowTest {
             window.click("#draw");
             PlanPane plan = window.desk.view().plan();
             double at = OpenWindow.onFx(() -> plan.camera().px(0));
-            Point2D corner = OpenWindow.onFx(
-                    () -> plan.localToScreen(plan.camera().px(0), plan.camera().py(0)));
-            window.hand.drag(corner, MouseButton.PRIMARY).dropBy(60, 40);
+            Point2D corner = window.onScreen(0, 0);
+            window.hand.drag(corner, 60, 40);
             assertThat(OpenWindow.onFx(() -> plan.camera().px(0))).isNotEqualTo(at);
             assertThat(survey(window)).isEqualTo(before);
 

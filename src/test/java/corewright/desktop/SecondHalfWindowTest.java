@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import corewright.SurveyFolders;
 import corewright.assessment.Assessor;
 import corewright.damage.Region;
-import corewright.desktop.plan.PlanPane;
 import corewright.desktop.state.EditLog;
 import corewright.desktop.state.Step;
 import corewright.desktop.state.SurveyOpener;
@@ -26,7 +25,6 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.MouseButton;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -98,12 +96,9 @@ class SecondHalfWindowTest {
                 .filter(h -> h.fills() && h.drilled())
                 .findFirst()
                 .orElseThrow());
-        PlanPane plan = window.desk.view().plan();
-        Point2D at = OpenWindow.onFx(() -> plan.localToScreen(
-                plan.camera().px(hole.spot().xMm()),
-                plan.camera().py(hole.spot().yMm())));
+        Point2D at = window.onScreen(hole.spot().xMm(), hole.spot().yMm());
         double before = OpenWindow.onFx(() -> model.before().orElseThrow().covered());
-        window.hand.drag(at, MouseButton.PRIMARY).dropBy(0, 260);
+        window.hand.drag(at, 0, 260);
         window.waitFor("less reached", () -> model.now().orElseThrow().covered() < before);
         window.shown("#holes-warning", Label.class, l -> true);
         click(window, "#hole-back");
@@ -111,6 +106,9 @@ class SecondHalfWindowTest {
                 .isEqualTo(before);
         assertThat(survey(window).judgements().holes()).isEmpty();
 
+        window.hand.type(KeyCode.V);
+        window.shown("#hole-back", Button.class, b -> b.getText().equals("No vent here"));
+        window.hand.type(KeyCode.ESCAPE);
         window.hand.clickOn(at);
         window.shown("#hole-lock", Button.class, b -> true);
         window.hand.type(KeyCode.LEFT);
@@ -164,9 +162,7 @@ class SecondHalfWindowTest {
         OpenWindow.doFx(() -> window.desk.bench().select(region));
         click(window, "#fill-check");
         Region of = window.desk.bench().region().orElseThrow();
-        PlanPane plan = window.desk.view().plan();
-        Point2D middle = OpenWindow.onFx(() -> plan.localToScreen(
-                plan.camera().px(of.label().getX()), plan.camera().py(of.label().getY())));
+        Point2D middle = window.onScreen(of.label().getX(), of.label().getY());
         TextField minutes = window.shown("#fill-minutes", TextField.class, f -> true);
         OpenWindow.doFx(() -> minutes.setText("20"));
         window.hand.clickOn(middle);

@@ -7,7 +7,6 @@ import corewright.SurveyFolders;
 import corewright.assessment.Ages;
 import corewright.assessment.Assessed;
 import corewright.assessment.Partial;
-import corewright.desktop.plan.PlanPane;
 import corewright.desktop.sketch.Sketch;
 import corewright.desktop.state.Chain;
 import corewright.desktop.state.Step;
@@ -25,7 +24,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import javafx.geometry.Point2D;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ComboBox;
@@ -90,12 +88,10 @@ class WindowTest {
                             "2 moisture readings from 0.10 to 0.30 m aft and 0.15 to 0.15 m to starboard, values 12.5"
                                     + " to 14. 1 row cannot be read and can be mended here.");
 
-            window.hand.doubleClickOn(
-                    window.shown("#import-table .table-cell", TableCell.class, c -> "4l,5".equals(c.getText())));
+            window.doubleClick("#import-table .table-cell", TableCell.class, c -> "4l,5".equals(c.getText()));
             window.shown("#import-table .text-field", TextField.class, TextField::isFocused);
             window.hand.type(KeyCode.DIGIT4, KeyCode.DIGIT1).type(KeyCode.ENTER);
-            window.hand.clickOn(
-                    window.shown("#import-take", Button.class, b -> b.getText().equals("Take all 3 rows")));
+            window.click("#import-take", Button.class, b -> b.getText().equals("Take all 3 rows"));
             waitForReadings(window, before + 3);
 
             assertThat(moisture(window).subList(before, before + 3))
@@ -111,10 +107,7 @@ class WindowTest {
             Readings before = survey(window).readings();
             window.click("#step-readings");
             window.click("#walk");
-            window.hand
-                    .doubleClickOn(window.shown("#spacing", TextField.class, t -> true))
-                    .write("140");
-            window.click("#start-walk");
+            window.overwrite("#spacing", "140");
             for (int i = 0; i < 10; i++) {
                 window.hand.type(KeyCode.DIGIT1, KeyCode.DIGIT2).type(KeyCode.S).type(KeyCode.ENTER);
             }
@@ -122,7 +115,7 @@ class WindowTest {
             assertThat(survey(window).readings().taps()).hasSize(before.taps().size() + 10);
 
             window.click("#leave-walk");
-            window.hand.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+            window.hand.control(KeyCode.Z);
             waitForReadings(window, before.moisture().size() + 9);
             window.waitFor(
                     "what was taken back", () -> window.desk.bench().message().startsWith("Taken back: reading at "));
@@ -143,8 +136,7 @@ class WindowTest {
             double before = area(window);
             window.click("#step-plan");
             window.click("#draw");
-            ComboBox<?> tool = window.shown("#sketch-tool", ComboBox.class, c -> true);
-            OpenWindow.doFx(() -> tool.getSelectionModel().select(Sketch.Tool.OUTLINE.ordinal()));
+            window.choose("#sketch-tool", Sketch.Tool.OUTLINE.ordinal());
             for (String point : List.of("0, 0", "1000, -50", "1000, 700", "0, 600")) {
                 window.click("#sketch-point").write(point).type(KeyCode.ENTER);
             }
@@ -160,12 +152,6 @@ class WindowTest {
         }
     }
 
-    private static void overwrite(OpenWindow window, String field, String text) {
-        window.hand.doubleClickOn(window.shown(field, TextField.class, f -> true));
-        window.shown(field, TextField.class, TextField::isFocused);
-        window.hand.write(text).type(KeyCode.ENTER);
-    }
-
     private static @Nullable Double dry(OpenWindow window) {
         return survey(window).meters().get(0).dry();
     }
@@ -176,16 +162,16 @@ class WindowTest {
             double before = Objects.requireNonNull(dry(window));
             window.click("#step-readings");
             window.click("#setup");
-            overwrite(window, "#meter-0-dry", "99");
+            window.overwrite("#meter-0-dry", "99");
             window.shown("#setup-problem", Label.class, l -> l.getText().startsWith("Dry is below wet: 99 "));
             assertThat(dry(window)).isEqualTo(before);
 
-            overwrite(window, "#meter-0-dry", "9");
+            window.overwrite("#meter-0-dry", "9");
             window.waitFor("the dry reading", () -> Double.valueOf(9).equals(dry(window)));
             window.waitFor("no complaint", () -> ((Label) window.desk.view().lookup("#setup-problem"))
                     .getText()
                     .isEmpty());
-            window.hand.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+            window.hand.control(KeyCode.Z);
             window.waitFor("undo", () -> Double.valueOf(before).equals(dry(window)));
             window.shown("#meter-0-dry", TextField.class, f -> Double.parseDouble(f.getText()) == before);
 
@@ -279,10 +265,7 @@ class WindowTest {
             OpenWindow.doFx(() -> window.desk.bench().edit("photograph", s -> Edit.add(s, Part.PHOTOS, photo)));
             window.waitFor("the photograph", () -> !survey(window).photos().isEmpty());
             window.waitUntilCalculated();
-            PlanPane plan = window.desk.view().plan();
-            Point2D mark = OpenWindow.onFx(() ->
-                    plan.localToScreen(plan.camera().px(300), plan.camera().py(200)));
-            window.hand.clickOn(mark);
+            window.touch(300, 200);
             window.click("#photo-caption");
             window.hand.write("cra");
             OpenWindow.doFx(() -> window.desk.bench().say("half through"));

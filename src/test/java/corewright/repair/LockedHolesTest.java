@@ -8,10 +8,12 @@ import corewright.DamageFixtures.Deck;
 import corewright.damage.Condition;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.RepairOptions;
 import corewright.reuse.Memory;
 import corewright.survey.MovedHole;
 import corewright.survey.Part;
 import corewright.survey.Spot;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -23,10 +25,12 @@ class LockedHolesTest {
             .region(Condition.VOID, rectangle(1000, 0, 1800, 600), 4, 0.1);
     private final InjectionPlan free = plan(List.of());
 
+    private RepairOptions plans(List<MovedHole> moved) {
+        return RepairPlanner.plan(Part.HOLES.with(deck.survey(), moved), deck.damage(), new Memory());
+    }
+
     private InjectionPlan plan(List<MovedHole> moved) {
-        return RepairPlanner.plan(Part.HOLES.with(deck.survey(), moved), deck.damage(), new Memory())
-                .injections()
-                .get(0);
+        return plans(moved).injections().get(0);
     }
 
     private Spot spot(double x, double y) {
@@ -70,5 +74,44 @@ class LockedHolesTest {
     void aHoleOfAnotherRegionIsNoneOfThisOne() {
         InjectionPlan plan = plan(List.of(new MovedHole(spot(300, 300), spot(320, 300))));
         assertThat(plan).isEqualTo(free);
+    }
+
+    private static List<Spot> spots(InjectionPlan plan, Hole.Kind kind) {
+        return plan.holes().stream()
+                .filter(h -> h.kind() == kind)
+                .map(Hole::spot)
+                .toList();
+    }
+
+    private static MovedHole placed(MovedHole.Kind kind, Spot spot) {
+        return new MovedHole(kind, spot, spot);
+    }
+
+    @Test
+    void whereAHoleWasTakenAwayTheOthersStayAndNoneIsAdded() {
+        List<Spot> all = spots(free, Hole.Kind.INJECTION);
+        List<MovedHole> byHand = new ArrayList<>();
+        byHand.add(placed(MovedHole.Kind.NO_HOLE, all.get(0)));
+        List<Spot> others = all.subList(1, all.size());
+        others.forEach(s -> byHand.add(placed(MovedHole.Kind.HOLE, s)));
+        InjectionPlan plan = plan(byHand);
+
+        assertThat(spots(plan, Hole.Kind.INJECTION)).isSubsetOf(others).isNotEmpty();
+        assertThat(plan.coveredFraction()).isLessThan(free.coveredFraction());
+        assertThat(plans(byHand.subList(0, 1)).injections())
+                .as("none is left, so nothing is injected")
+                .isEmpty();
+    }
+
+    @Test
+    void ventsByHandAreTheOnlyOnes() {
+        Spot vent = spot(1410, 315);
+        InjectionPlan plan = plan(List.of(placed(MovedHole.Kind.VENT, vent)));
+        assertThat(spots(plan, Hole.Kind.VENT)).containsExactly(vent);
+        assertThat(spots(plan, Hole.Kind.INJECTION)).isSubsetOf(spots(free, Hole.Kind.INJECTION));
+
+        InjectionPlan without = plan(List.of(
+                placed(MovedHole.Kind.NO_VENT, spots(free, Hole.Kind.VENT).get(0))));
+        assertThat(without.count(Hole.Kind.VENT)).isZero();
     }
 }

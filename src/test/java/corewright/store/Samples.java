@@ -40,6 +40,7 @@ final class Samples {
                 "cup", "vent_shown", "depth_felt_mm", "leak", "stopped", "note", "who", "resin_lot", "card_revision")) {
             sql(file, "ALTER TABLE work_log DROP COLUMN " + column);
         }
+        sql(file, "ALTER TABLE moved_holes DROP COLUMN kind");
         sql(file, "UPDATE survey_file SET value = 6 WHERE name = 'schema_version'");
     }
 }

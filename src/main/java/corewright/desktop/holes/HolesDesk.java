@@ -13,6 +13,7 @@ import corewright.repair.pattern.HoleTrial;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
+import corewright.survey.MovedHole;
 import corewright.survey.Spot;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,35 +22,36 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.text.TextAlignment;
+import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 
 /** Holes over the plan: held by mouse, touch or keys; figures in the slip follow while one is held. */
 public final class HolesDesk implements PlanPane.Hand {
     private static final double REACH_PX = 24;
-    private static final double STEP_MM = 5;
 
     private final Workbench bench;
     private final PlanPane plan;
     private final Runnable tell;
     private final HolesModel model;
+    private final HoleKeys keys;
     private final HolesOverlay overlay;
     private final Slider clock = new Slider(0, 1, 1);
     private final Label minute = SlipView.text("", "quiet");
     private final HBox cavities = new HBox(8);
     private boolean open;
-    private boolean addNext;
+    private MovedHole.@Nullable Kind addNext;
 
     public HolesDesk(Workbench bench, PlanPane plan, Runnable tell) {
         this.bench = bench;
         this.plan = plan;
         this.tell = tell;
         model = new HolesModel(bench, tell);
+        keys = new HoleKeys(bench, model);
         overlay = new HolesOverlay(bench, model, this::fillS);
         clock.setId("fill-clock");
         clock.setAccessibleText("The fill, from the first cup to its end");
@@ -77,7 +79,7 @@ public final class HolesDesk implements PlanPane.Hand {
             return;
         }
         open = true;
-        addNext = false;
+        addNext = null;
         plan.giveTo(this);
         plan.over(overlay);
         bench.region().ifPresent(r -> plan.look(r.possible().getEnvelopeInternal()));
@@ -163,18 +165,7 @@ public final class HolesDesk implements PlanPane.Hand {
         if (model.heldAt().isPresent()) {
             held(of, all);
         } else {
-            all.add(SlipView.text(
-                    addNext
-                            ? "Touch the place of the new hole."
-                            : "Touch a hole and drag it, or move it with the arrow keys, 5 mm each.",
-                    "quiet"));
-            all.add(SlipView.key("hole-add", addNext ? "Add none" : "Add a hole", () -> {
-                addNext = !addNext;
-                tell.run();
-            }));
-            if (model.anyLocked()) {
-                all.add(SlipView.key("hole-fewest", "Fewest holes, none by hand", model::fewest));
-            }
+            free(all);
         }
         if (of.fill().simulated()) {
             all.add(SlipView.text("The fill", "head"));
@@ -189,6 +180,37 @@ public final class HolesDesk implements PlanPane.Hand {
             tell.run();
         }));
         return all.toArray(Node[]::new);
+    }
+
+    /** What can be done while nothing is held. */
+    private void free(List<Node> all) {
+        MovedHole.Kind next = addNext;
+        if (next != null) {
+            all.add(SlipView.text(
+                    "Touch the place of the new " + (next == MovedHole.Kind.VENT ? "vent." : "hole."), "quiet"));
+            all.add(SlipView.key("hole-none", "Add none", () -> addNext(null)));
+            return;
+        }
+        all.add(SlipView.text(
+                "Touch a hole or vent and drag it, or move it with the arrow keys, 5 mm each, 25 mm with Shift.",
+                "quiet"));
+        HBox adds = new HBox(
+                8,
+                SlipView.key("hole-add", "Add a hole", () -> addNext(MovedHole.Kind.HOLE)),
+                SlipView.key("vent-add", "Add a vent", () -> addNext(MovedHole.Kind.VENT)));
+        adds.getChildren().forEach(n -> HBox.setHgrow(n, Priority.ALWAYS));
+        all.add(adds);
+        if (model.byHand(false)) {
+            all.add(SlipView.key("hole-fewest", "Fewest holes, none by hand", model::fewest));
+        }
+        if (model.byHand(true)) {
+            all.add(SlipView.key("vents-planned", "Vents as planned, none by hand", model::ventsAsPlanned));
+        }
+    }
+
+    private void addNext(MovedHole.@Nullable Kind kind) {
+        addNext = kind;
+        tell.run();
     }
 
     private void figures(InjectionPlan of, List<Node> all) {
@@ -226,16 +248,20 @@ public final class HolesDesk implements PlanPane.Hand {
     private void held(InjectionPlan of, List<Node> all) {
         Units units = bench.sight().units();
         Spot at = model.heldAt().orElseThrow();
-        String name =
-                model.held().map(h -> "Hole " + Figures.holeNumber(h.id())).orElse("A new hole");
+        String kind = model.ofVents() ? "vent" : "hole";
+        String name = model.held()
+                .map(h -> (h.fills() ? "Hole " : "Vent ") + Figures.holeNumber(h.id()))
+                .orElse("A new " + kind);
         PlaceNames names = PlaceNames.of(bench.survey().orElseThrow().face(at.face()));
         all.add(SlipView.text(name + ", held", "head"));
         all.add(SlipView.text(names.measured(at.xMm(), at.yMm(), units::place), "sentence"));
-        double grams = model.heldMm3() / Math.max(1, of.cavityMm3().p50()) * (of.resinG() + of.hardenerG());
-        all.add(SlipView.text(
-                "takes " + Figures.fixed(units.volume(model.heldMm3()), 2) + " " + units.volumeUnit() + ", some "
-                        + Figures.fixed(grams, 0) + " g",
-                "sentence"));
+        if (!model.ofVents()) {
+            double grams = model.heldMm3() / Math.max(1, of.cavityMm3().p50()) * (of.resinG() + of.hardenerG());
+            all.add(SlipView.text(
+                    "takes " + Figures.fixed(units.volume(model.heldMm3()), 2) + " " + units.volumeUnit() + ", some "
+                            + Figures.fixed(grams, 0) + " g",
+                    "sentence"));
+        }
         model.held()
                 .filter(h -> !model.moved())
                 .ifPresent(h -> all.add(SlipView.text("depth stop " + units.depth(h.depthStopMm()), "sentence")));
@@ -246,29 +272,31 @@ public final class HolesDesk implements PlanPane.Hand {
             all.add(label);
         }
         if (model.moved()) {
-            all.add(SlipView.key("hole-back", model.adding() ? "No hole here" : "Put it back", () -> {
-                addNext = false;
+            all.add(SlipView.key("hole-back", model.adding() ? "No " + kind + " here" : "Put it back", () -> {
+                addNext = null;
                 model.putBack();
                 tell.run();
             }));
             if (model.allowed()) {
                 all.add(SlipView.key("hole-keep", "Keep it here", () -> {
-                    addNext = false;
+                    addNext = null;
                     model.keep();
                 }));
             }
         } else {
             boolean locked = model.held().filter(model::locked).isPresent();
-            all.add(
-                    locked
-                            ? SlipView.key("hole-release", "Remove: leave it to the plan", model::release)
-                            : SlipView.key("hole-lock", "Hold it in place", model::lock));
+            if (!locked) {
+                all.add(SlipView.key("hole-lock", "Hold it in place", model::lock));
+            } else if (!model.ofVents()) {
+                all.add(SlipView.key("hole-release", "Leave it to the plan", model::release));
+            }
+            all.add(SlipView.key("hole-remove", "Take this " + kind + " away", model::remove));
         }
     }
 
     private String warning(PlaceNames names, Units units) {
         if (!model.allowed()) {
-            return "No hole may be drilled there: too near a fitting, a support or the region's edge.";
+            return "Nothing may be drilled there: too near a fitting, a support or the region's edge.";
         }
         HoleTrial.Result now = model.now().orElse(null);
         HoleTrial.Result before = model.before().orElse(null);
@@ -307,8 +335,9 @@ public final class HolesDesk implements PlanPane.Hand {
 
     @Override
     public boolean touched(PlanCamera camera, MouseEvent e) {
-        if (addNext) {
-            model.add(camera.xMm(e.getX()), camera.yMm(e.getY()));
+        MovedHole.Kind next = addNext;
+        if (next != null) {
+            model.add(next, camera.xMm(e.getX()), camera.yMm(e.getY()));
             tell.run();
         } else if (model.heldAt().isPresent() && !model.moved()) {
             model.putBack();
@@ -317,32 +346,13 @@ public final class HolesDesk implements PlanPane.Hand {
         return true;
     }
 
-    /** Arrow keys move what is held; Delete leaves a hole by hand to the plan, Escape puts it back. */
+    /** Whether a key was meant for the holes. */
     public boolean key(KeyEvent e) {
-        if (!open || model.heldAt().isEmpty()) {
-            return false;
+        boolean done = open && keys.pressed(e);
+        if (done) {
+            addNext = model.adding() ? null : addNext;
+            tell.run();
         }
-        boolean down = bench.survey()
-                .filter(s -> s.face(bench.face()).plusYPointsDown())
-                .isPresent();
-        double up = down ? -STEP_MM : STEP_MM;
-        if (e.getCode() == KeyCode.LEFT) {
-            model.nudge(-STEP_MM, 0);
-        } else if (e.getCode() == KeyCode.RIGHT) {
-            model.nudge(STEP_MM, 0);
-        } else if (e.getCode() == KeyCode.UP) {
-            model.nudge(0, up);
-        } else if (e.getCode() == KeyCode.DOWN) {
-            model.nudge(0, -up);
-        } else if (e.getCode() == KeyCode.ESCAPE) {
-            model.putBack();
-        } else if (e.getCode() == KeyCode.DELETE
-                && model.held().filter(model::locked).isPresent()) {
-            model.release();
-        } else {
-            return false;
-        }
-        tell.run();
-        return true;
+        return done;
     }
 }

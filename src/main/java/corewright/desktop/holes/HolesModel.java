@@ -12,7 +12,6 @@ import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.SpaceTask;
 import corewright.survey.Edit;
 import corewright.survey.MovedHole;
-import corewright.survey.Part;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
 import java.util.ArrayList;
@@ -23,18 +22,15 @@ import org.jspecify.annotations.Nullable;
 
 /** The holes of the region selected under a hand. What is held is tried in the background, the newest place only. */
 public final class HolesModel {
-    /** A hole that was placed by hand stands where the plan drills it. */
-    private static final double SAME_MM = 2;
-
     private final Workbench bench;
     private final Runnable tell;
     private @Nullable InjectionPlan of;
     private @Nullable HoleTrial trial;
     private HoleTrial.@Nullable Result before;
     private HoleTrial.@Nullable Result now;
-    private int held = -1;
+    private @Nullable Hole held;
     private @Nullable Spot heldAt;
-    private boolean adding;
+    private MovedHole.@Nullable Kind adding;
     private boolean trying;
     private boolean again;
     private Jobs.Job making = () -> {};
@@ -89,9 +85,9 @@ public final class HolesModel {
         if (plan != null && shown != null && plan.holes().equals(shown.holes())) {
             return; // the chain came to what was shown at once
         }
-        held = -1;
+        held = null;
         heldAt = null;
-        adding = false;
+        adding = null;
         trial = null;
         before = null;
         now = null;
@@ -133,36 +129,51 @@ public final class HolesModel {
 
     // --- the hand ----------------------------------------------------------------------------------------------------
 
-    /** Takes the drilled hole nearest to a place; false where none is within reach. */
+    /** Takes the drilled hole or vent nearest to a place; false where none is within reach. */
     public boolean grasp(double xMm, double yMm, double reachMm) {
         InjectionPlan plan = of;
-        if (plan == null || trial == null || adding) {
+        if (plan == null || trial == null || adding != null) {
             return false;
         }
-        List<Hole> holes = plan.filling();
-        int best = -1;
+        Hole best = null;
         double least = reachMm;
-        for (int i = 0; i < holes.size(); i++) {
-            Spot at = i == held ? Objects.requireNonNull(heldAt) : holes.get(i).spot();
+        for (Hole hole : plan.holes()) {
+            Spot at = hole == held ? Objects.requireNonNull(heldAt) : hole.spot();
             double d = Math.hypot(at.xMm() - xMm, at.yMm() - yMm);
-            if (holes.get(i).drilled() && d <= least) {
-                best = i;
+            if (hole.drilled() && d <= least) {
+                best = hole;
                 least = d;
             }
         }
-        if (best >= 0 && best != held) {
-            held = best;
-            heldAt = holes.get(best).spot();
-            now = before;
+        if (best != null && best != held) {
+            hold(best);
         }
-        return best >= 0;
+        return best != null;
+    }
+
+    private void hold(Hole hole) {
+        held = hole;
+        heldAt = hole.spot();
+        now = before;
+    }
+
+    /** Takes the next hole or vent in the plan's order, or the one before. */
+    public void next(int by) {
+        List<Hole> all = of == null || trial == null
+                ? List.of()
+                : of.holes().stream().filter(Hole::drilled).toList();
+        if (!all.isEmpty()) {
+            int at = held == null ? (by > 0 ? -1 : 0) : all.indexOf(held);
+            adding = null;
+            hold(all.get(Math.floorMod(at + by, all.size())));
+        }
     }
 
     /** Moves what is held. */
     public void move(double xMm, double yMm) {
         InjectionPlan plan = of;
-        if (plan != null && (held >= 0 || adding)) {
-            heldAt = new Spot(plan.filling().get(0).spot().face(), Math.rint(xMm), Math.rint(yMm));
+        if (plan != null && (held != null || adding != null)) {
+            heldAt = new Spot(plan.holes().get(0).spot().face(), Math.rint(xMm), Math.rint(yMm));
             tryIt();
         }
     }
@@ -175,18 +186,18 @@ public final class HolesModel {
         }
     }
 
-    /** Sets one more hole at a place, held until it is kept. */
-    public void add(double xMm, double yMm) {
-        held = -1;
-        adding = true;
+    /** Sets one more hole or vent at a place, held until it is kept. */
+    public void add(MovedHole.Kind kind, double xMm, double yMm) {
+        held = null;
+        adding = kind;
         move(xMm, yMm);
     }
 
     /** Lets go; nothing was changed. */
     public void putBack() {
-        held = -1;
+        held = null;
         heldAt = null;
-        adding = false;
+        adding = null;
         now = before;
     }
 
@@ -226,107 +237,92 @@ public final class HolesModel {
 
     private record Timed(HoleTrial.Result result, double ms) {}
 
+    /** Injection holes where they are tried: in the plan's order, then one more. */
     private List<HoleTrial.Place> tried(InjectionPlan plan) {
         List<HoleTrial.Place> tried = new ArrayList<>(places(plan));
         Spot at = heldAt;
-        if (at != null && held >= 0) {
-            tried.set(held, new HoleTrial.Place(at, 0));
-        } else if (at != null && adding) {
-            tried.add(new HoleTrial.Place(at, 0));
+        if (at != null && !ofVents()) {
+            HoleTrial.Place place = new HoleTrial.Place(at, 0);
+            if (held == null) {
+                tried.add(place);
+            } else {
+                tried.set(plan.filling().indexOf(held), place);
+            }
         }
         return tried;
     }
 
+    /** What is held is a vent, or will be one. */
+    public boolean ofVents() {
+        return adding == MovedHole.Kind.VENT || held().filter(h -> !h.fills()).isPresent();
+    }
+
     // --- edits -------------------------------------------------------------------------------------------------------
 
-    /** Keeps the held hole where it is; what the plan then is follows from the whole chain. */
+    private interface Change {
+        @Nullable
+        Edit of(HoleEdits edits);
+    }
+
+    private void edit(String deed, Change change) {
+        InjectionPlan plan = of;
+        List<Region> regions = bench.found().map(a -> a.damage().regions()).orElse(List.of());
+        putBack();
+        if (plan != null) {
+            bench.edit(deed, s -> change.of(new HoleEdits(s, plan, regions)));
+        }
+    }
+
+    /** Keeps what is held where it is; what the plan then is follows. */
     public void keep() {
         Spot to = heldAt;
-        InjectionPlan plan = of;
-        if (to == null || plan == null) {
-            return;
+        MovedHole.Kind more = adding;
+        Hole hole = held;
+        if (to != null && more != null) {
+            edit(more == MovedHole.Kind.VENT ? "adding a vent" : "adding a hole", e -> e.added(more, to));
+        } else if (to != null && hole != null) {
+            edit("moving " + name(hole), e -> e.placed(hole, to));
         }
-        Spot from = held >= 0 ? plan.filling().get(held).spot() : to;
-        String name = held >= 0 ? plan.filling().get(held).id() : "a hole added";
-        putBack();
-        bench.edit(name.equals("a hole added") ? "adding a hole" : "moving hole " + name, s -> placed(s, from, to));
+    }
+
+    private static String name(Hole hole) {
+        return (hole.fills() ? "hole " : "vent ") + hole.id();
     }
 
     /** Has the held hole stay where it is, whatever the next plan would do. */
     public void lock() {
-        held().ifPresent(h -> {
-            putBack();
-            bench.edit("holding hole " + h.id() + " in place", s -> placed(s, h.spot(), h.spot()));
-        });
+        held().ifPresent(h -> edit("holding " + name(h) + " in place", e -> e.placed(h, h.spot())));
+    }
+
+    /** Takes the held hole away; the others stay where they are. */
+    public void remove() {
+        held().ifPresent(h -> edit("taking " + name(h) + " away", e -> e.removed(h)));
     }
 
     /** Lets a hole that was placed by hand go where the plan wants it, or away. */
     public void release() {
-        held().ifPresent(h -> {
-            putBack();
-            bench.edit("leaving hole " + h.id() + " to the plan", s -> standing(s, h.spot())
-                    .map(m -> Edit.remove(s, Part.HOLES, m))
-                    .orElse(null));
-        });
+        held().ifPresent(h -> edit("leaving " + name(h) + " to the plan", e -> e.released(h)));
     }
 
-    /** Leaves every hole of the face to the plan: the fewest that reach all of it. */
+    /** Leaves every hole of the space to the plan: the fewest that reach all of it. */
     public void fewest() {
-        String face = bench.face();
-        putBack();
-        bench.edit("the fewest holes", s -> {
-            List<Edit> edits = new ArrayList<>();
-            Survey left = s;
-            for (MovedHole m : s.judgements().holes()) {
-                if (m.spot().face().equals(face) && here(m)) {
-                    Edit gone = Edit.remove(left, Part.HOLES, m);
-                    edits.add(gone);
-                    left = gone.apply(left);
-                }
-            }
-            return edits.isEmpty() ? null : new Edit.Together(edits);
-        });
+        edit("the fewest holes", e -> e.leftToThePlan(false));
     }
 
-    private boolean here(MovedHole m) {
-        InjectionPlan plan = of;
-        return plan != null
-                && found().stream()
-                        .flatMap(a -> a.damage().regions().stream())
-                        .filter(r -> plan.part(r.id()).isPresent())
-                        .anyMatch(r -> inside(r, m.spot()) || inside(r, m.planned()));
-    }
-
-    private static boolean inside(Region region, Spot spot) {
-        return region.likely().covers(region.likely().getFactory().createPoint(spot.coordinate()));
-    }
-
-    private static Edit placed(Survey survey, Spot from, Spot to) {
-        return standing(survey, from)
-                .map(m -> Edit.replace(survey, Part.HOLES, m, new MovedHole(m.planned(), to)))
-                .orElseGet(() -> Edit.add(survey, Part.HOLES, new MovedHole(from, to)));
-    }
-
-    /** What a person has placed there. */
-    private static Optional<MovedHole> standing(Survey survey, Spot spot) {
-        return survey.judgements().holes().stream()
-                .filter(m -> m.spot().face().equals(spot.face())
-                        && Math.hypot(m.spot().xMm() - spot.xMm(), m.spot().yMm() - spot.yMm()) <= SAME_MM)
-                .findFirst();
+    /** Leaves every vent of the space to the plan. */
+    public void ventsAsPlanned() {
+        edit("vents as planned", e -> e.leftToThePlan(true));
     }
 
     // --- what there is -----------------------------------------------------------------------------------------------
 
-    /** The hole of the plan that is held. */
+    /** The hole or vent of the plan that is held. */
     public Optional<Hole> held() {
-        InjectionPlan plan = of;
-        return plan == null || held < 0
-                ? Optional.empty()
-                : Optional.of(plan.filling().get(held));
+        return Optional.ofNullable(held);
     }
 
     public boolean adding() {
-        return adding;
+        return adding != null;
     }
 
     /** Where the hand has it; empty where nothing is held. */
@@ -337,19 +333,23 @@ public final class HolesModel {
     /** It was moved from where the plan has it. */
     public boolean moved() {
         Spot at = heldAt;
-        return at != null && (adding || held().filter(h -> !h.spot().equals(at)).isPresent());
+        return at != null
+                && (adding != null || held().filter(h -> !h.spot().equals(at)).isPresent());
     }
 
     /** Whether a hole was placed by hand. */
     public boolean locked(Hole hole) {
-        return bench.survey().flatMap(s -> standing(s, hole.spot())).isPresent();
+        return bench.survey().flatMap(s -> HoleEdits.standing(s, hole.spot())).isPresent();
     }
 
-    /** Whether any hole of this space was placed by hand. */
-    public boolean anyLocked() {
-        return bench.survey()
-                .filter(s -> s.judgements().holes().stream().anyMatch(this::here))
-                .isPresent();
+    /** Whether any hole, or vent, of this space was placed or taken away by hand. */
+    public boolean byHand(boolean vents) {
+        InjectionPlan plan = of;
+        List<Region> regions = bench.found().map(a -> a.damage().regions()).orElse(List.of());
+        return plan != null
+                && bench.survey()
+                        .filter(s -> new HoleEdits(s, plan, regions).byHand(vents))
+                        .isPresent();
     }
 
     /** What the holes reach now; empty until the first trial is there. */
@@ -362,26 +362,28 @@ public final class HolesModel {
         return Optional.ofNullable(before);
     }
 
-    /** Cavity that falls to what is held, cubic millimetres; 0 where nothing is. */
+    /** Cavity that falls to what is held, cubic millimetres; 0 where nothing is, or a vent. */
     public double heldMm3() {
         HoleTrial.Result result = now;
-        InjectionPlan plan = of;
-        if (result == null || plan == null || heldAt == null) {
-            return 0;
-        }
-        int at = adding ? plan.filling().size() : held;
-        return at >= 0 && at < result.servedMm3().size() ? result.servedMm3().get(at) : 0;
+        return result == null || heldAt == null || ofVents() ? 0 : ofHeld(result.servedMm3(), 0.0);
     }
 
     /** Whether a hole may be drilled where the held one is. */
     public boolean allowed() {
         HoleTrial.Result result = now;
-        InjectionPlan plan = of;
-        if (result == null || plan == null || heldAt == null) {
+        Spot at = heldAt;
+        HoleTrial with = trial;
+        if (result == null || at == null || with == null) {
             return true;
         }
-        int at = adding ? plan.filling().size() : held;
-        return at < 0 || at >= result.allowed().size() || result.allowed().get(at);
+        return ofVents() ? with.allowed(at) : ofHeld(result.allowed(), true);
+    }
+
+    /** Of figures in the order of what was tried the one of what is held; none where that was not tried yet. */
+    private <T> T ofHeld(List<T> figures, T none) {
+        List<Hole> filling = Objects.requireNonNull(of).filling();
+        int at = held == null ? filling.size() : filling.indexOf(held);
+        return at >= 0 && at < figures.size() ? figures.get(at) : none;
     }
 
     /** How long the last trial took, milliseconds of the clock. */

@@ -71,7 +71,7 @@ final class HolesOverlay implements PlanPane.Overlay {
                         number(hole),
                         hole.fills() ? held ? crayon : ink : ground,
                         hole.fills() ? ground : ink);
-                if (hole.fills() && model.locked(hole)) {
+                if (model.locked(hole)) {
                     lock(g, camera, hole.spot(), ink);
                 }
             }

@@ -46,12 +46,12 @@ public final class LegendBar extends FlowPane {
         }
     }
 
-    /** @param photographs whether there are any to show */
-    public void show(Set<ScreenLayer> layers, ScreenLook look, Measure measure, boolean photographs) {
+    /** @param none of which there is nothing to show */
+    public void show(Set<ScreenLayer> layers, ScreenLook look, Measure measure, Set<ScreenLayer> none) {
         for (ToggleButton entry : entries) {
             ScreenLayer layer = (ScreenLayer) entry.getUserData();
             entry.setSelected(layers.contains(layer));
-            entry.setVisible(photographs || layer != ScreenLayer.PHOTOGRAPHS);
+            entry.setVisible(!none.contains(layer));
             entry.setManaged(entry.isVisible());
         }
         if (!look.equals(swatched) || measure != measured) {

@@ -74,6 +74,9 @@ public final class Sketch {
     private final String face;
     private final Edits edits;
     private final List<Coordinate> points = new ArrayList<>();
+    /** What the last deed was made of, a curve; null after any other. */
+    private @Nullable List<Coordinate> beforeCurve;
+
     private Tool tool = Tool.MOVE;
     private String name = "";
     private String message = "";
@@ -90,6 +93,7 @@ public final class Sketch {
     public void take(Tool other) {
         tool = other;
         points.clear();
+        beforeCurve = null;
         picked = null;
         message = switch (other) {
             case MOVE -> MOVING;
@@ -144,15 +148,41 @@ public final class Sketch {
             return;
         }
         points.add(at);
+        beforeCurve = null;
         message = points.size() + (points.size() == 1 ? " point" : " points");
         if (tool.leastPoints == 1) {
             finish();
         }
     }
 
-    /** Takes the last point back. */
+    /** Bends the last three points into the arc of a circle. */
+    public void curve() {
+        int n = points.size();
+        if (n < 3 || tool.leastPoints == 1) {
+            message =
+                    "A curve is drawn through the last three points: set where it begins, one on it, and where it ends.";
+            return;
+        }
+        List<Coordinate> three = points.subList(n - 3, n);
+        Arc.through(three.get(0), three.get(1), three.get(2))
+                .ifPresentOrElse(
+                        arc -> {
+                            beforeCurve = List.copyOf(points);
+                            three.clear();
+                            points.addAll(arc);
+                            message = "The last three points are a curve; go on from its end.";
+                        },
+                        () -> message = "The last three points stand in a line; that is no curve.");
+    }
+
+    /** Takes the last point back, or the last curve. */
     public void backOne() {
-        if (!points.isEmpty()) {
+        List<Coordinate> straight = beforeCurve;
+        beforeCurve = null;
+        if (straight != null) {
+            points.clear();
+            points.addAll(straight);
+        } else if (!points.isEmpty()) {
             points.remove(points.size() - 1);
         }
     }

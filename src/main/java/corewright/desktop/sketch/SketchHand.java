@@ -75,7 +75,12 @@ public final class SketchHand implements PlanPane.Hand, PlanPane.Overlay {
             sketch.backOne();
             show();
         });
-        HBox deeds = new HBox(8, finish, back);
+        Button curve = SlipView.key("sketch-curve", "Curve", () -> {
+            sketch.curve();
+            show();
+        });
+        curve.setAccessibleText("Bend the last three points into a curve");
+        HBox deeds = new HBox(8, finish, curve, back);
         Button under = SlipView.key("sketch-picture", "Lay a picture under it", pickPicture);
         Button end = SlipView.key("sketch-done", "Done drawing", done);
         tools.getChildren().setAll(what, name, typed, deeds, message, under, end);

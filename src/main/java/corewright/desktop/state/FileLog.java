@@ -10,41 +10,46 @@ import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Edits in a survey file. A folder that is opened and edited becomes one beside it at the first edit. */
+/**
+ * Edits in a survey file. A folder that is opened and edited becomes one beside it at the first edit.
+ *
+ * <p>The window's thread asks for the survey at every turn, and a disk may take its time over an edit: what it asks for is laid
+ * out after each, so that it never waits for one.
+ */
 final class FileLog implements EditLog {
     /** Makes the file when it is first needed. */
     interface Creation {
         SurveyFile create() throws IOException;
     }
 
-    private final Survey first;
+    /** What there is to be seen between two edits. */
+    private record Seen(Survey survey, Path place, String whyReadOnly, boolean canUndo, boolean canRedo) {
+        static Seen of(SurveyFile file) {
+            return new Seen(file.survey(), file.path(), file.whyReadOnly(), file.canUndo(), file.canRedo());
+        }
+    }
+
     private final List<Finding> notes;
-    private final Path place;
     private final Creation creation;
     private final Pictures pictures;
     private @Nullable SurveyFile file;
+    private volatile Seen seen;
 
-    private FileLog(
-            Survey first,
-            List<Finding> notes,
-            Path place,
-            Creation creation,
-            Pictures pictures,
-            @Nullable SurveyFile file) {
-        this.first = first;
+    private FileLog(Seen seen, List<Finding> notes, Creation creation, Pictures pictures, @Nullable SurveyFile file) {
+        this.seen = seen;
         this.notes = List.copyOf(notes);
-        this.place = place;
         this.creation = creation;
         this.pictures = pictures;
         this.file = file;
     }
 
     static FileLog of(SurveyFile file) {
-        return new FileLog(file.survey(), file.importNotes(), file.path(), () -> file, Pictures.NONE, file);
+        return new FileLog(Seen.of(file), file.importNotes(), () -> file, Pictures.NONE, file);
     }
 
     static FileLog ofFolder(Path folder, Survey survey, List<Finding> notes, Creation creation) {
-        return new FileLog(survey, notes, folder, creation, Pictures.in(folder), null);
+        Seen unedited = new Seen(survey, folder, "", false, false);
+        return new FileLog(unedited, notes, creation, Pictures.in(folder), null);
     }
 
     private SurveyFile file() throws IOException {
@@ -52,13 +57,14 @@ final class FileLog implements EditLog {
         if (open == null) {
             open = creation.create();
             file = open;
+            seen = Seen.of(open);
         }
         return open;
     }
 
     @Override
-    public synchronized Survey survey() {
-        return file == null ? first : file.survey();
+    public Survey survey() {
+        return seen.survey;
     }
 
     @Override
@@ -67,38 +73,40 @@ final class FileLog implements EditLog {
     }
 
     @Override
-    public synchronized Path place() {
-        return file == null ? place : file.path();
+    public Path place() {
+        return seen.place;
     }
 
     @Override
-    public synchronized String whyReadOnly() {
-        return file == null ? "" : file.whyReadOnly();
+    public String whyReadOnly() {
+        return seen.whyReadOnly;
     }
 
     @Override
     public synchronized void append(Edit edit) throws IOException {
         if (file == null) {
-            Survey refused = edit.apply(first); // an edit that does not fit makes no file
+            Survey refused = edit.apply(seen.survey); // an edit that does not fit makes no file
             assert refused != null;
         }
         file().append(edit);
+        seen = Seen.of(file());
     }
 
     @Override
-    public synchronized boolean canUndo() {
-        return file != null && file.canUndo();
+    public boolean canUndo() {
+        return seen.canUndo;
     }
 
     @Override
-    public synchronized boolean canRedo() {
-        return file != null && file.canRedo();
+    public boolean canRedo() {
+        return seen.canRedo;
     }
 
     @Override
     public synchronized void undo() throws IOException {
         if (file != null) {
             file.undo();
+            seen = Seen.of(file);
         }
     }
 
@@ -106,6 +114,7 @@ final class FileLog implements EditLog {
     public synchronized void redo() throws IOException {
         if (file != null) {
             file.redo();
+            seen = Seen.of(file);
         }
     }
 

@@ -10,8 +10,9 @@ import org.jspecify.annotations.Nullable;
 /** How the survey is looked at: nothing here changes it or is stored with it. */
 public final class Sight {
     private final Runnable tell;
-    private final Set<ScreenLayer> layers =
-            EnumSet.complementOf(EnumSet.of(ScreenLayer.MOISTURE, ScreenLayer.STANDARD_ERROR, ScreenLayer.VOID_DEPTH));
+    private final Set<ScreenLayer> found = EnumSet.complementOf(
+            EnumSet.of(ScreenLayer.DEEDS, ScreenLayer.MOISTURE, ScreenLayer.STANDARD_ERROR, ScreenLayer.VOID_DEPTH));
+    private final Set<ScreenLayer> decided = decided(found);
     private Appearance appearance = Appearance.DAY;
     private boolean tinted = true;
     private Units units = Units.METRIC;
@@ -25,14 +26,27 @@ public final class Sight {
         this.tell = tell;
     }
 
+    /** Where it is decided the deeds are seen instead of what was read. */
+    private static Set<ScreenLayer> decided(Set<ScreenLayer> found) {
+        Set<ScreenLayer> decided = EnumSet.copyOf(found);
+        decided.removeAll(EnumSet.of(ScreenLayer.READINGS, ScreenLayer.TAPS, ScreenLayer.PROBES));
+        decided.add(ScreenLayer.DEEDS);
+        return decided;
+    }
+
+    private Set<ScreenLayer> own() {
+        return step == Step.REPAIR ? decided : found;
+    }
+
     /** Shows another step. */
     public void go(Step to) {
         step = to;
         tell.run();
     }
 
-    /** Shows or hides a layer; of the surfaces at most one is seen. */
+    /** Shows or hides a layer of this step; of the surfaces at most one is seen. */
     public void toggle(ScreenLayer layer) {
+        Set<ScreenLayer> layers = own();
         if (!layers.remove(layer)) {
             if (layer.surface()) {
                 layers.removeIf(ScreenLayer::surface);
@@ -75,7 +89,7 @@ public final class Sight {
     }
 
     public Set<ScreenLayer> layers() {
-        return Set.copyOf(layers);
+        return Set.copyOf(own());
     }
 
     /** What is marked on the plan until the next deed. */

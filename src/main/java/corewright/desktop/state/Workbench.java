@@ -14,7 +14,6 @@ import corewright.survey.Survey;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
@@ -141,8 +140,7 @@ public final class Workbench {
             return;
         }
         if (!open.whyReadOnly().isEmpty()) {
-            message = open.whyReadOnly();
-            tell();
+            say(open.whyReadOnly());
             return;
         }
         jobs.inOrder(
@@ -218,7 +216,10 @@ public final class Workbench {
     private void changed(String words) {
         message = words;
         sight.unmark();
-        Survey now = Objects.requireNonNull(log).survey();
+        if (log == null) {
+            return; // closed while it was being written
+        }
+        Survey now = log.survey();
         if (now.faces().stream().noneMatch(f -> f.name().equals(face))) {
             face = now.faces().get(0).name();
             region = "";

@@ -150,6 +150,7 @@ public final class StiffnessDesk {
         Label[] head = {new Label(""), new Label("gives"), new Label("of 100"), new Label("8 of 10")};
         for (Label l : head) {
             l.getStyleClass().add("quiet");
+            l.setMinWidth(Region.USE_PREF_SIZE);
         }
         grid.addRow(0, head);
         int row = 1;

@@ -75,6 +75,10 @@ public final class FillCheckDesk implements Held, PlanPane.Hand {
         bench.say("");
     }
 
+    public boolean isOpen() {
+        return open;
+    }
+
     @Override
     public void letGo() {
         if (open) {

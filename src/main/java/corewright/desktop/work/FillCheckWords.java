@@ -18,6 +18,10 @@ final class FillCheckWords {
     /** @param fresh the figures belong to the survey as it is */
     static List<String> of(Assessment found, String region, boolean fresh, Units units) {
         List<String> lines = new ArrayList<>();
+        if (fresh && found.plans().injection(region).isEmpty()) {
+            return List.of("Injection is not decided for this place, so there is no fill of it to check. What is noted"
+                    + " here is kept and counts once it is.");
+        }
         if (!fresh) {
             lines.add("What was noted last follows when the calculation is through.");
         }

@@ -53,7 +53,7 @@ public record RampMark(double x, double y, double slopeDeg, double uphillDeg, bo
     @Override
     public Box box() {
         if (level()) {
-            return new Box(x, y - HIGH_TYPE.capMm(), HIGH_TYPE.width("level"), HIGH_TYPE.capMm() + 0.5);
+            return new Box(x, y - HIGH_TYPE.capMm(), TAIL + HIGH_TYPE.width("level"), HIGH_TYPE.capMm() + 0.5);
         }
         if (lying()) {
             return new Box(x, y - WORDS - HIGH, LENGTH + 2 * TAIL, WORDS + HIGH + 0.5);
@@ -64,7 +64,7 @@ public record RampMark(double x, double y, double slopeDeg, double uphillDeg, bo
     @Override
     public void paint(Paper paper) {
         if (level()) {
-            paper.text("level", x, y, HIGH_TYPE, Paper.Anchor.LEFT);
+            paper.text("level", x + TAIL, y, HIGH_TYPE, Paper.Anchor.LEFT);
         } else if (lying()) {
             lying(paper);
         } else {

@@ -11,6 +11,9 @@ import java.util.List;
 public final class SheetMarks {
     private static final double GAP = 10;
 
+    /** From the left edge, which on a screen is the window's. */
+    private static final double LEFT = 2;
+
     private SheetMarks() {}
 
     /** In the first free corner: below left, below right, above left, above right; else nothing. */
@@ -18,7 +21,7 @@ public final class SheetMarks {
         List<Mark> trial = at(spec, view, 0, 0);
         Box size = trial.get(0).box().and(trial.get(1).box());
         Box area = ground.box();
-        double left = area.x() - size.x() + 0.5;
+        double left = area.x() - size.x() + LEFT;
         double right = area.right() - size.right() - 1;
         double top = area.y() - size.y() + 1;
         double foot = area.bottom() - size.bottom() - 0.5;

@@ -15,6 +15,8 @@ public enum ScreenLayer {
     NEXT("next"),
     STRUCTURE("supports, fittings"),
     LABELS("labels"),
+    /** Holes, vents and cut lines of what is decided, and the deed instead of the condition in the labels. */
+    DEEDS("what is decided"),
     PHOTOGRAPHS("photographs"),
     MOISTURE("moisture"),
     STANDARD_ERROR("standard error"),

@@ -20,6 +20,7 @@ import corewright.drawing.marks.Mark;
 import corewright.drawing.marks.PhotoMark;
 import corewright.drawing.marks.ReadingMark;
 import corewright.drawing.marks.Structure;
+import corewright.drawing.marks.StructureMarks;
 import corewright.drawing.placing.Layer;
 import corewright.drawing.placing.Lettering;
 import corewright.drawing.placing.MapLayout;
@@ -110,6 +111,9 @@ public final class ScreenMap {
         }
         if (seen.shows(ScreenLayer.LABELS)) {
             paper.add(Layer.REGION_LABELS);
+        }
+        if (seen.shows(ScreenLayer.DEEDS) && assessment.ages().fresh()) { // regions may have been numbered anew else
+            paper.addAll(EnumSet.of(Layer.METHODS, Layer.HOLES, Layer.CUTS));
         }
         MapSpec spec = new MapSpec(
                 withFewNext(assessment, seen.face()),
@@ -272,6 +276,11 @@ public final class ScreenMap {
         boolean supports = layers.contains(ScreenLayer.STRUCTURE);
         Structure.coreEdge(paper, view, damage);
         Structure.paint(paper, view, damage.face(), supports ? Structure.Shows.ALL : Structure.Shows.NO_SUPPORTS);
+        if (layout.spec().shows(Layer.CUTS)) {
+            layout.spec().assessment().decision().recores().stream()
+                    .filter(p -> damage.regions().stream().anyMatch(r -> r.id().equals(p.region())))
+                    .forEach(p -> StructureMarks.cut(paper, view.onPaper(p.cut())));
+        }
     }
 
     /** Crayon on a casing of paper: crayon alone has no contrast on void. */
@@ -306,6 +315,7 @@ public final class ScreenMap {
             layout.marks().fittings().forEach(m -> m.paint(paper));
         }
         layout.marks().probes().forEach(m -> m.paint(paper));
+        layout.marks().holes().forEach(m -> m.paint(paper));
         layout.marks().tags().forEach(m -> m.paint(paper));
         if (layers.contains(ScreenLayer.PHOTOGRAPHS)) {
             layout.spec().assessment().survey().photos().stream()

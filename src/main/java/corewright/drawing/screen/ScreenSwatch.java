@@ -5,17 +5,21 @@ import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pattern;
 import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.Shapes;
 import corewright.drawing.kit.Tone;
 import corewright.drawing.kit.Type;
 import corewright.drawing.marks.FittingMark;
+import corewright.drawing.marks.HoleMark;
 import corewright.drawing.marks.PhotoMark;
 import corewright.drawing.marks.ProbeMark;
 import corewright.drawing.marks.ReadingMark;
+import corewright.drawing.marks.StructureMarks;
 import corewright.drawing.marks.TagMark;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import org.locationtech.jts.geom.Envelope;
 
 /** The sample of a layer in the legend of a window. */
 public final class ScreenSwatch {
@@ -59,6 +63,10 @@ public final class ScreenSwatch {
             }
             case PHOTOGRAPHS -> new PhotoMark(W / 2, H / 2 + 2.2).paint(paper);
             case LABELS -> paper.text("R1", W / 2, H / 2 + 1, Type.LABEL_BOLD, Paper.Anchor.CENTRE);
+            case DEEDS -> {
+                StructureMarks.cut(paper, Shapes.FACTORY.toGeometry(new Envelope(0.4, W - 0.4, 0.4, H - 0.4)));
+                new HoleMark(W / 2, H / 2, false).paint(paper);
+            }
             default -> wash(paper, g, look.tone());
         }
         g.dispose();

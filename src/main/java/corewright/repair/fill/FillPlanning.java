@@ -159,6 +159,13 @@ public final class FillPlanning {
         return best.outcome;
     }
 
+    /** The same with vents that a person has placed: none is added or moved, whatever stays empty. */
+    public Outcome asPlaced(Pouring start, double largeNetG, List<Integer> vents) {
+        return middle.passable() && large.passable()
+                ? judged(poured(FillState.of(start, vents, Map.of(), fine, middle)), largeNetG).outcome
+                : of(start, largeNetG, vents);
+    }
+
     /** Vents for the most likely cavity, the fewest that do it. */
     private FillState vented(FillState start) {
         FillState best = start;

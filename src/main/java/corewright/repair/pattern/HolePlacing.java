@@ -74,7 +74,10 @@ public final class HolePlacing {
 
     private static PlacedHoles placed(CoverTask task, LockedHoles locked, List<NozzleTips.Tip> tips) {
         CoverTask all = with(task, tips);
-        return new PlacedHoles(all, HolePattern.holes(all, fixed(locked, tips)), locked, NozzleTips.deepestFirst(tips));
+        int[] fixed = fixed(locked, tips);
+        int[] cells =
+                locked.only() ? Arrays.stream(fixed).sorted().distinct().toArray() : HolePattern.holes(all, fixed);
+        return new PlacedHoles(all, cells, locked, NozzleTips.deepestFirst(tips));
     }
 
     /** The same with the reach of the nozzle's mouth where it is put. */

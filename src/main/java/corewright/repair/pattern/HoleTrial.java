@@ -131,6 +131,12 @@ public final class HoleTrial {
         return new Result(covered, shares, allowed, out, cavity.cell, outMm3, largest(missed));
     }
 
+    /** Whether a hole or vent may be drilled at a place. */
+    public boolean allowed(Spot spot) {
+        int cell = cell(spot);
+        return cell >= 0 && places.allowed[cell];
+    }
+
     private double reach(List<Place> tried, int[] cellOf, int cell) {
         double reachMm = 0;
         for (int i = 0; i < cellOf.length; i++) {

@@ -45,6 +45,12 @@ public final class PlacedHoles {
         return put == null ? cavity.centre(cell) : put.coordinate();
     }
 
+    /** Where the vent of a cell is drilled, likewise. */
+    public Coordinate vent(int cell) {
+        Spot put = locked.vents().get(cell);
+        return put == null ? cavity.centre(cell) : put.coordinate();
+    }
+
     public boolean covers(int cell) {
         return field.cost[cell] <= 1 + 1e-9;
     }

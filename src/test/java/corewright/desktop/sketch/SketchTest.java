@@ -186,4 +186,53 @@ class SketchTest {
         assertThat(under.place(50, 100).distance(new Coordinate(1400, 0))).isCloseTo(0, within(1e-9));
         assertThat(under.place(90, 300).distance(new Coordinate(400, 200))).isCloseTo(0, within(1e-9));
     }
+
+    /** A half disc of 200 mm about (400, 300): its area is half of pi r squared, less what chords 1 mm inside take off. */
+    @Test
+    void theLastThreePointsBecomeTheArcOfACircle() {
+        sketch.take(Sketch.Tool.OPENING);
+        touch(400, 100);
+        touch(600, 300);
+        touch(400, 500);
+        sketch.curve();
+        List<Coordinate> arc = sketch.points();
+        assertThat(arc).allSatisfy(c -> assertThat(c.distance(new Coordinate(400, 300)))
+                .isCloseTo(200, within(1e-9)));
+        assertThat(arc).contains(new Coordinate(600, 300)).allMatch(c -> c.x >= 400 - 1e-9);
+        for (int i = 1; i < arc.size(); i++) {
+            Coordinate middle =
+                    new Coordinate((arc.get(i - 1).x + arc.get(i).x) / 2, (arc.get(i - 1).y + arc.get(i).y) / 2);
+            assertThat(200 - middle.distance(new Coordinate(400, 300))).isBetween(0.0, Arc.SAGITTA_MM);
+        }
+        sketch.backOne();
+        assertThat(sketch.points()).as("the curve is taken back as one").hasSize(3);
+
+        sketch.curve();
+        sketch.finish();
+        assertThat(survey().face("foredeck")
+                        .all(Feature.Opening.class)
+                        .get(0)
+                        .geometry()
+                        .getArea())
+                .isBetween(Math.PI * 200 * 200 / 2 * 0.99, Math.PI * 200 * 200 / 2);
+    }
+
+    @Test
+    void threePointsInALineAreNoCurve() {
+        sketch.take(Sketch.Tool.DIVIDER);
+        touch(100, 100);
+        touch(200, 100);
+        sketch.curve();
+        assertThat(sketch.message()).startsWith("A curve is drawn through the last three points");
+        touch(300, 100);
+        sketch.curve();
+        assertThat(sketch.points()).hasSize(3);
+        assertThat(sketch.message()).contains("in a line");
+        // more than half a circle, the other way round
+        assertThat(Arc.through(new Coordinate(100, 0), new Coordinate(-100, 0), new Coordinate(0, 100))
+                        .orElseThrow())
+                .hasSizeGreaterThan(15)
+                .contains(new Coordinate(-100, 0))
+                .noneMatch(c -> c.x > 1 && c.y > 1);
+    }
 }

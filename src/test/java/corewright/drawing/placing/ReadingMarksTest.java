@@ -3,6 +3,8 @@ package corewright.drawing.placing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.assessment.Assessment;
+import corewright.assessment.Partial;
+import corewright.desktop.state.NewSurvey;
 import corewright.drawing.DrawingFixture;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.PlanView;
@@ -10,14 +12,21 @@ import corewright.drawing.marks.ReadingMark;
 import corewright.survey.About;
 import corewright.survey.Finding;
 import corewright.survey.Moisture;
+import corewright.survey.Origin;
+import corewright.survey.Part;
 import corewright.survey.Reading;
 import corewright.survey.Readings;
+import corewright.survey.Side;
+import corewright.survey.Spot;
 import corewright.survey.Subject;
+import corewright.survey.Survey;
 import corewright.survey.Tap;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Envelope;
 
 class ReadingMarksTest {
     private static final PlanView VIEW = new PlanView(20, 24, 95);
@@ -88,5 +97,40 @@ class ReadingMarksTest {
 
     private static ReadingMark at(double x) {
         return new ReadingMark(x, 10, "88", false, 0, ReadingMark.Trust.TAKEN);
+    }
+
+    /** Three thousand readings, 40 mm apart: far off some are left out, close by each has its place. */
+    @Test
+    void numbersDoNotPileUpHoweverManyThereAre() {
+        Survey empty = NewSurvey.of("many", "deck", LocalDate.of(2026, 4, 2), new Envelope(0, 3000, -800, 800));
+        List<Moisture> many = new ArrayList<>();
+        for (int i = 0; i < 3000; i++) {
+            Spot spot = new Spot("deck", 20 + 40 * (i % 75), -780 + 40 * (i / 75));
+            many.add(new Moisture(
+                    new Origin("many", i), "M" + i, spot, i % 101, false, "A", null, null, false, Side.OUTER, ""));
+        }
+        Assessment bare = Partial.bare(Part.MOISTURE.with(empty, many), List.of());
+        double before = 0;
+        for (double scale : new double[] {18, 9, 4}) {
+            List<ReadingMark> shown = shown(bare, scale);
+            for (int i = 0; i < shown.size(); i++) {
+                for (int j = 0; j < i; j++) {
+                    assertThat(shown.get(i).box().meets(shown.get(j).box()))
+                            .as("two numbers on one place at 1 : %s", scale)
+                            .isFalse();
+                }
+            }
+            // of 200 x 145 mm of paper, with a reading every 40 mm of deck
+            double share = shown.size() / Math.min(3000, 200 * 145 * scale * scale / 40 / 40);
+            assertThat(share).as("share shown at 1 : %s", scale).isGreaterThan(before);
+            before = share;
+        }
+        assertThat(before).as("share shown close by").isGreaterThan(0.8);
+    }
+
+    private static List<ReadingMark> shown(Assessment bare, double scale) {
+        Box box = new Box(0, 0, 200, 145);
+        MapSpec spec = new MapSpec(bare, "deck", box, scale, Set.of(Layer.READINGS), MapWording.TRADE);
+        return MapLayout.seen(spec, new PlanView(scale, 100 - 1500 / scale, 72)).readings();
     }
 }
