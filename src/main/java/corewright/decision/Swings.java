@@ -144,7 +144,8 @@ final class Swings {
                 .toList();
         Optional<Double> ofAsBuilt = changed.isEmpty()
                 ? advised.ofAsBuilt()
-                : panel.flatMap(p -> panels.after(new PanelGains.Asked(p, treatments(then)))).map(Quantiles::p50);
+                : panel.flatMap(p -> panels.after(new PanelGains.Asked(p, treatments(then))))
+                        .map(Quantiles::p50);
         Outcome atHigh =
                 outcome(sum(then, (r, high) -> Share.WHOLE, false), waiting(then, methods.drying()), ofAsBuilt);
         return Optional.of(

@@ -16,6 +16,7 @@ import corewright.report.page.RuledTable;
 import corewright.report.page.RuledTable.Column;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 
 /** Figures before, after, between what the difference lies, and whether it is proven. */
 final class ChangeTables {
@@ -35,12 +36,14 @@ final class ChangeTables {
                 new Column("After", 20, Anchor.RIGHT),
                 new Column("Between, in 99 cases of 100", 52, Anchor.LEFT),
                 new Column("Difference", 34, Anchor.LEFT)));
-        changes.forEach(c -> table.row(List.of(
-                what(c.quantity()) + " " + unit(c.quantity()),
-                figure(c, c.before()),
-                figure(c, c.after()),
-                between(c),
-                verdict(c))));
+        changes.stream()
+                .filter(c -> c.quantity() == Quantity.DAMAGED || !nought(c))
+                .forEach(c -> table.row(List.of(
+                        what(c.quantity()) + " " + unit(c.quantity()),
+                        figure(c, c.before()),
+                        figure(c, c.after()),
+                        between(c),
+                        verdict(c))));
         return table;
     }
 
@@ -140,6 +143,14 @@ final class ChangeTables {
             case VOLUME -> measure.volumeFigure(value);
             case STIFFNESS -> Figures.fixed(measure == Measure.METRIC ? value : value * LBF_PER_INCH, 0);
         };
+    }
+
+    /** Nothing before, nothing after, and nothing possible in between, as far as it is told. */
+    private boolean nought(Change change) {
+        Limits limits = change.limits();
+        return limits != null
+                && DoubleStream.of(change.before(), change.after(), limits.low(), limits.high())
+                        .allMatch(v -> figure(change, Math.abs(v)).equals(figure(change, 0)));
     }
 
     private String between(Change change) {
