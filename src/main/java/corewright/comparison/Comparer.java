@@ -131,10 +131,16 @@ public final class Comparer {
         return sums;
     }
 
-    private static Limits limits(Quantity quantity, List<FaceFigures.Figure> figures, double difference) {
+    private Limits limits(Quantity quantity, List<FaceFigures.Figure> figures, double difference) {
         List<Double> was = sum(figures.stream().map(FaceFigures.Figure::before).toList());
         List<Double> is = sum(figures.stream().map(FaceFigures.Figure::after).toList());
-        return Limits.ofDifference(was, is).widened(quantity.widening()).with(difference);
+        double least = quantity.unit() == Quantity.Unit.AREA
+                ? before.survey().settings().thresholds().smallestRegionMm2()
+                : 0;
+        return Limits.ofDifference(was, is)
+                .widened(quantity.widening())
+                .blunted(least)
+                .with(difference);
     }
 
     private static List<Double> sum(List<List<Double>> draws) {
