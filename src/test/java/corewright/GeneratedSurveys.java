@@ -415,7 +415,7 @@ public final class GeneratedSurveys {
     }
 
     private MethodOverride method() {
-        return new MethodOverride(spot(), pick(List.of("monitor", "dry-out", "inject", "recore")), text());
+        return new MethodOverride(spot(), pick(List.of("monitor", "dry-out", "inject", "recore")), text(), text());
     }
 
     private RuleOverride rule() {

@@ -78,11 +78,15 @@ final class Overriding {
                 rules.architect(),
                 rules.rules(),
                 rules.setAside(),
-                new Overruled(rules.method(), survey.heading().surveyor(), override.reason(), stop));
+                new Overruled(rules.method(), who(override), override.reason(), stop));
+    }
+
+    private String who(MethodOverride override) {
+        return override.who().isEmpty() ? survey.heading().surveyor() : override.who();
     }
 
     private String said(MethodOverride override, Method wanted) {
-        String who = survey.heading().surveyor();
+        String who = who(override);
         String why = override.reason();
         return "Decided by hand" + (who.isEmpty() ? "" : " (" + who + ")") + ": " + verb(wanted)
                 + (why.isEmpty() ? ", no reason given" : ", for the reason \"" + why + "\"");

@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
  * A person decided otherwise than the rules.
  *
  * @param rules what the rules advise
- * @param by whoever surveyed, empty where nobody is named
+ * @param by who answers for it, empty where nobody is named
  * @param reason as given, empty where none was
  * @param stop the stop sign that the decision goes past, null where there is none
  */

@@ -39,7 +39,7 @@ final class JudgementsYaml {
     static Judgements read(YamlBlock top, List<String> faces, Notes notes) {
         JudgementsYaml yaml = new JudgementsYaml(faces, top, notes);
         return new Judgements(
-                yaml.list("method_overrides", List.of("face", "x_mm", "y_mm", "method", "reason"), yaml::method),
+                yaml.list("method_overrides", List.of("face", "x_mm", "y_mm", "method", "who", "reason"), yaml::method),
                 yaml.list(
                         "reading_overrides",
                         List.of("kind", "id", "face", "x_mm", "y_mm", "trust", "reason"),
@@ -112,7 +112,7 @@ final class JudgementsYaml {
         if (!method.isEmpty() && !METHODS.contains(method)) {
             block.expected("method", Words.or(METHODS));
         } else if (spot != null && !method.isEmpty()) {
-            into.add(new MethodOverride(spot, method, block.text("reason")));
+            into.add(new MethodOverride(spot, method, block.text("who"), block.text("reason")));
         }
     }
 

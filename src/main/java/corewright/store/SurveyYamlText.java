@@ -167,8 +167,13 @@ final class SurveyYamlText {
 
     private static Map<String, Object> method(MethodOverride m) {
         Spot at = m.spot();
-        return fields(
-                "face", at.face(), "x_mm", at.xMm(), "y_mm", at.yMm(), "method", m.method(), "reason", m.reason());
+        Map<String, Object> fields =
+                fields("face", at.face(), "x_mm", at.xMm(), "y_mm", at.yMm(), "method", m.method());
+        if (!m.who().isEmpty()) {
+            fields.put("who", m.who());
+        }
+        fields.put("reason", m.reason());
+        return fields;
     }
 
     private static Map<String, Object> doubt(ReadingOverride r) {

@@ -7,9 +7,10 @@ import java.util.Set;
  * regions change with every reading, a place on the boat does not.
  *
  * @param method one of the four words of a method
+ * @param who answers for it, empty where whoever surveyed does
  * @param reason as it will stand in the report, empty where none was given
  */
-public record MethodOverride(Spot spot, String method, String reason) {
+public record MethodOverride(Spot spot, String method, String who, String reason) {
     private static final Set<String> METHODS = Set.of("monitor", "dry-out", "inject", "recore");
 
     public MethodOverride {

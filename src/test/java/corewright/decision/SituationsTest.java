@@ -417,6 +417,10 @@ class SituationsTest {
     }
 
     private static Survey decided(Deck deck, String method, String reason, double x) {
+        return decided(deck, method, "", reason, x);
+    }
+
+    private static Survey decided(Deck deck, String method, String who, String reason, double x) {
         Survey s = deck.survey();
         Heading h = s.heading();
         return new Survey(
@@ -438,7 +442,9 @@ class SituationsTest {
                 s.log(),
                 s.photos(),
                 new Judgements(
-                        List.of(new MethodOverride(new Spot(Deck.FACE, x, 300), method, reason)), List.of(), List.of()),
+                        List.of(new MethodOverride(new Spot(Deck.FACE, x, 300), method, who, reason)),
+                        List.of(),
+                        List.of()),
                 s.loads(),
                 s.repairPlan());
     }
@@ -455,6 +461,10 @@ class SituationsTest {
         assertThat(d.recores()).hasSize(1);
         assertThat(d.injections()).isEmpty();
         assertThat(d.findings()).noneMatch(f -> f.subject() == Subject.METHOD_BY_HAND);
+
+        Survey byOwner = decided(deck, "recore", "O. Varnholt", "new teak", 1300);
+        assertThat(Assessments.decide(byOwner, deck.damage()).on("R1").reasons().get(0))
+                .startsWith("Decided by hand (O. Varnholt): cut it out, for the reason \"new teak\"");
     }
 
     @Test

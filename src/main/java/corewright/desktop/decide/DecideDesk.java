@@ -45,7 +45,6 @@ public final class DecideDesk {
         reason.setAccessibleText("The reason for another method");
         reason.setOnAction(e -> decide());
         who.setId("decide-who");
-        who.setPromptText("who decides");
         who.setAccessibleText("Who decides");
         who.setOnAction(e -> decide());
         problem.setId("decide-problem");
@@ -164,9 +163,8 @@ public final class DecideDesk {
         }
         if (method != model.advised(region)) {
             all.add(reason);
-            if (!model.named()) {
-                all.add(who);
-            }
+            who.setPromptText(model.named() ? "who decides, if not the surveyor" : "who decides");
+            all.add(who);
         }
         all.add(problem);
         all.add(SlipView.key("decide-take", Methods.name(method) + " " + region.id(), this::decide));

@@ -174,7 +174,7 @@ public final class DecideModel {
     /**
      * Decides so, and writes down why.
      *
-     * @param who empty where the survey names its surveyor
+     * @param who may be left empty where the survey names its surveyor
      * @return what is missing, empty where it is decided
      */
     public String decide(String reason, String who) {
@@ -190,16 +190,15 @@ public final class DecideModel {
         if (!back && !named() && who.isBlank()) {
             return "Say who decides; the survey names no surveyor.";
         }
-        String said = reason.strip() + (named() || who.isBlank() ? "" : " (" + who.strip() + ")");
         wanted = null;
         bench.edit(
                 region.id() + ": " + method.word() + (back ? ", as advised" : ""),
-                s -> back ? lifted(s, region) : put(s, region, method, said));
+                s -> back ? lifted(s, region) : put(s, region, method, who.strip(), reason.strip()));
         return "";
     }
 
     /** The decision for a region in place of what was decided there before. */
-    static Edit put(Survey survey, Region region, Method method, String reason) {
+    static Edit put(Survey survey, Region region, Method method, String who, String reason) {
         Spot spot =
                 new Spot(region.face(), region.label().getX(), region.label().getY());
         List<Edit> edits = new ArrayList<>();
@@ -209,7 +208,7 @@ public final class DecideModel {
             edits.add(lifted);
             now = lifted.apply(survey);
         }
-        edits.add(Edit.add(now, Part.METHODS, new MethodOverride(spot, method.word(), reason)));
+        edits.add(Edit.add(now, Part.METHODS, new MethodOverride(spot, method.word(), who, reason)));
         return new Edit.Together(edits);
     }
 

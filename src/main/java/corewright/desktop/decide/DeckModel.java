@@ -162,21 +162,20 @@ public final class DeckModel {
         if (!named && who.isBlank()) {
             return "Say who decides; the survey names no surveyor.";
         }
-        String said = reason.strip() + (named ? "" : " (" + who.strip() + ")");
         List<Region> regions = found.damage().regions().stream()
                 .filter(r -> differing().contains(r.id()))
                 .toList();
-        bench.edit("the mix for the whole deck", s -> all(s, regions, step, said));
+        bench.edit("the mix for the whole deck", s -> all(s, regions, step, who.strip(), reason.strip()));
         return "";
     }
 
-    private static Edit all(Survey survey, List<Region> regions, Step step, String reason) {
+    private static Edit all(Survey survey, List<Region> regions, Step step, String who, String reason) {
         List<Edit> edits = new ArrayList<>();
         Survey now = survey;
         for (Region region : regions) {
             Method method = step.methods().get(region.id());
             if (method != null) {
-                Edit edit = DecideModel.put(now, region, method, reason);
+                Edit edit = DecideModel.put(now, region, method, who, reason);
                 edits.add(edit);
                 now = edit.apply(now);
             }
