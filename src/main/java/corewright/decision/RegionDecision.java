@@ -3,6 +3,7 @@ package corewright.decision;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -42,6 +43,11 @@ public record RegionDecision(
             Map<Method, String> notOffered,
             boolean architect) {
         this(region, method, reasons, firstStep, notOffered, architect, List.of(), Map.of(), null);
+    }
+
+    /** The stop sign that a person's decision goes past, a sentence; empty where there is none. */
+    public Optional<String> stopPassed() {
+        return Optional.ofNullable(overruled).map(Overruled::stop);
     }
 
     /** The same for one more reason. */

@@ -96,7 +96,7 @@ public final class OwnerPane extends VBox {
         if (!words.choices().isEmpty()) {
             page.getChildren().add(SlipView.text("What can be done", "owner-head"));
             HBox choices = new HBox(16);
-            words.choices().forEach(c -> choices.getChildren().add(choice(c, currency, look)));
+            words.choices().forEach(c -> choices.getChildren().add(choice(c, words.standing(), currency, look)));
             page.getChildren().addAll(choices, SlipView.text(words.costs(), "quiet"));
         }
         ScrollPane scroll = new ScrollPane(page);
@@ -113,13 +113,13 @@ public final class OwnerPane extends VBox {
         });
     }
 
-    private static Node choice(Choice choice, String currency, ScreenLook look) {
+    private static Node choice(Choice choice, String standing, String currency, ScreenLook look) {
         VBox box = new VBox(4, SlipView.text(choice.title(), "owner-choice"), SlipView.text(choice.regions(), "quiet"));
         choice.ofAsBuilt().ifPresent(q -> box.getChildren().add(bar(q, look)));
         box.getChildren()
                 .addAll(
                         SlipView.text(OwnerView.effort(currency, choice), "head"),
-                        SlipView.text((choice.advised() ? "Recommended. " : "") + choice.toKnow(), "sentence"));
+                        SlipView.text((choice.advised() ? standing + " " : "") + choice.toKnow(), "sentence"));
         box.getStyleClass().add(choice.advised() ? "owner-advised" : "owner-offered");
         HBox.setHgrow(box, Priority.ALWAYS);
         box.setPrefWidth(240);

@@ -77,7 +77,8 @@ final class ChoiceTable {
         boolean least = choice == assessment.decision().choices().get(0); // told under "If it is left"
         String toKnow = Measure.of(assessment.survey()).say(Prose.plain(choice.toKnow()));
         List<String> cells = new ArrayList<>();
-        cells.add(Prose.bold(Prose.plain(choice.title()) + (choice.advised() ? ". Recommended." : "")) + "\n"
+        String standing = choice.advised() ? ". " + OwnerStops.standing(assessment) : "";
+        cells.add(Prose.bold(Prose.plain(choice.title()) + standing) + "\n"
                 + Prose.plain(Wording.sentence(choice.regions())) + "." + (least ? "" : " " + toKnow));
         cells.add(Wording.money(currency, choice.costLow(), choice.costHigh()));
         cells.add(OwnerCosts.hours(assessment, choice));

@@ -58,8 +58,9 @@ final class OwnerCosts {
         }
         String currency = Prose.plain(assessment.survey().settings().costs().currency());
         Choice advised = choices.stream().filter(Choice::advised).findFirst().orElse(choices.get(0));
-        StringBuilder words = new StringBuilder(Prose.bold(Prose.plain(advised.title()) + ", which is advised: "
-                + Wording.money(currency, advised.costLow(), advised.costHigh()) + ","));
+        StringBuilder words =
+                new StringBuilder(Prose.bold(Prose.plain(advised.title()) + ", " + OwnerStops.within(assessment) + ": "
+                        + Wording.money(currency, advised.costLow(), advised.costHigh()) + ","));
         String hours = hours(assessment, advised);
         words.append(hours.isEmpty() ? "" : " " + hours + TIED + "hours of work,")
                 .append(' ')

@@ -16,9 +16,11 @@ import java.util.List;
  * @param doubt what the readings do not settle
  * @param now what to do before anything else
  * @param choices from least to most done; none where no verdict may be given
+ * @param standing of the choice that is planned: recommended, or decided by hand
  * @param costs what the sums hold
  */
-public record OwnerView(String title, String wrong, String doubt, String now, List<Choice> choices, String costs) {
+public record OwnerView(
+        String title, String wrong, String doubt, String now, List<Choice> choices, String standing, String costs) {
     private static final int PLACES_TOLD = 3;
 
     public OwnerView {
@@ -35,6 +37,7 @@ public record OwnerView(String title, String wrong, String doubt, String now, Li
                 said(measure, OwnerWords.doubt(assessment)).replaceAll(" [^.]*: see findings\\.csv\\.", ""),
                 said(measure, OwnerWords.now(assessment)),
                 withheld ? List.of() : assessment.decision().choices(),
+                OwnerStops.standing(assessment),
                 said(measure, OwnerWords.costs(assessment)).replaceAll(" \\* .*", ""));
     }
 

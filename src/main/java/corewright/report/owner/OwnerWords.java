@@ -163,6 +163,7 @@ final class OwnerWords {
         }
         List<String> steps = new ArrayList<>();
         List<Region> regions = assessment.damage().regions();
+        steps.addAll(OwnerStops.sentences(assessment));
         loads(assessment).ifPresent(steps::add);
         proofs(assessment.decision().regions()).ifPresent(steps::add);
         if (regions.stream().anyMatch(Region::wet)) {
@@ -257,7 +258,10 @@ final class OwnerWords {
         return assessment.decision().choices().stream()
                 .filter(c -> c.advised() && !assessment.verdict().withheld())
                 .findFirst()
-                .map(c -> Prose.bold(Prose.plain(c.title()) + ".") + " " + decides(assessment))
+                .map(c -> Prose.bold(Prose.plain(c.title()) + ".") + " "
+                        + OwnerStops.sentences(assessment).stream()
+                                .map(w -> w + " ")
+                                .collect(Collectors.joining()) + decides(assessment))
                 .orElse("");
     }
 

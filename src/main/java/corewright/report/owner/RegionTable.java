@@ -63,7 +63,10 @@ final class RegionTable {
         String step = decision.firstStep() == null
                 ? ""
                 : "\n" + Prose.bold("First:") + " " + Prose.plain(decision.firstStep());
-        return reason + judge + step;
+        String stop = decision.stopPassed()
+                .map(s -> "\n" + Prose.bold("Past a stop sign:") + " " + Prose.plain(s))
+                .orElse("");
+        return reason + judge + stop + step;
     }
 
     private static Optional<String> filledWith(Assessment assessment, Region region) {

@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import corewright.Assessments;
 import corewright.assessment.Assessment;
 import corewright.damage.DamageMap;
+import corewright.decision.Decision;
+import corewright.decision.Method;
+import corewright.decision.Overruled;
+import corewright.decision.RegionDecision;
 import corewright.report.SampleAssessment;
 import corewright.stiffness.StiffnessMap;
 import corewright.survey.About;
@@ -74,6 +78,52 @@ class OwnerReportTest {
         assertThat(text(doubted(SampleAssessment.sound()), 3))
                 .contains("No verdict is given: the first page says why.")
                 .doesNotContain("No damage");
+    }
+
+    @Test
+    void whatIsDecidedPastAStopSignIsNotRecommended() throws IOException {
+        Assessment given = SampleAssessment.damaged();
+        Decision decision = given.decision();
+        List<RegionDecision> regions = decision.regions().stream()
+                .map(d -> d.region().equals("R1") ? pastAStop(d) : d)
+                .toList();
+        Assessment a = Assessments.of(
+                given.survey(),
+                given.damage(),
+                given.stiffness(),
+                given.options(),
+                new Decision(
+                        regions,
+                        decision.injections(),
+                        decision.recores(),
+                        decision.choices(),
+                        decision.buying(),
+                        decision.findings(),
+                        decision.weighing()),
+                given.findings(),
+                given.next());
+
+        assertThat(text(a, 1))
+                .contains("R1 is decided by O. Varnholt past a stop sign; this report advises against it.")
+                .contains("The core is rotted.", "as decided by hand: € 3 900 to 5 600")
+                .doesNotContain("which is advised");
+        assertThat(text(a, 2))
+                .contains("As decided by hand, past a stop sign.", "advises against it")
+                .doesNotContain("Recommended.");
+        assertThat(text(a, 3)).contains("Past a stop sign: The core is rotted.");
+    }
+
+    private static RegionDecision pastAStop(RegionDecision d) {
+        return new RegionDecision(
+                d.region(),
+                d.method(),
+                d.reasons(),
+                d.firstStep(),
+                d.notOffered(),
+                d.architect(),
+                d.rules(),
+                d.setAside(),
+                new Overruled(Method.RECORE, "O. Varnholt", "no time", "The core is rotted."));
     }
 
     private static Assessment doubted(Assessment a) {
