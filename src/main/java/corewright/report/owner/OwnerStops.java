@@ -4,6 +4,7 @@ import corewright.assessment.Assessment;
 import corewright.decision.Overruled;
 import corewright.decision.RegionDecision;
 import corewright.report.page.Prose;
+import corewright.report.page.Wording;
 import java.util.List;
 import java.util.Objects;
 
@@ -13,7 +14,7 @@ final class OwnerStops {
 
     /** What the choice that is planned is to the report, a sentence. */
     static String standing(Assessment assessment) {
-        return passed(assessment).isEmpty() ? "Recommended." : "As decided by hand, past a stop sign.";
+        return passed(assessment).isEmpty() ? "Recommended." : "By hand.";
     }
 
     /** The same within a sentence on the costs. */
@@ -26,6 +27,13 @@ final class OwnerStops {
         return passed(assessment).stream().map(OwnerStops::sentence).toList();
     }
 
+    /** The same in brief, with a space before what follows; empty where there is none. */
+    static String brief(Assessment assessment) {
+        List<String> ids =
+                passed(assessment).stream().map(RegionDecision::region).toList();
+        return ids.isEmpty() ? "" : "Not what is decided for " + Wording.list(ids) + ": page 1 says why. ";
+    }
+
     private static List<RegionDecision> passed(Assessment assessment) {
         return assessment.decision().regions().stream()
                 .filter(d -> d.stopPassed().isPresent())
@@ -35,7 +43,7 @@ final class OwnerStops {
     private static String sentence(RegionDecision decision) {
         Overruled overruled = Objects.requireNonNull(decision.overruled());
         String who = overruled.by().isEmpty() ? "by hand" : "by " + Prose.plain(overruled.by());
-        return decision.region() + " is decided " + who + " past a stop sign; this report advises against it. "
+        return decision.region() + " goes past a stop sign, as decided " + who + "; this report advises against it. "
                 + Prose.plain(decision.stopPassed().orElseThrow());
     }
 }

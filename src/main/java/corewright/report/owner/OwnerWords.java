@@ -258,10 +258,8 @@ final class OwnerWords {
         return assessment.decision().choices().stream()
                 .filter(c -> c.advised() && !assessment.verdict().withheld())
                 .findFirst()
-                .map(c -> Prose.bold(Prose.plain(c.title()) + ".") + " "
-                        + OwnerStops.sentences(assessment).stream()
-                                .map(w -> w + " ")
-                                .collect(Collectors.joining()) + decides(assessment))
+                .map(c -> Prose.bold(Prose.plain(c.title()) + ".") + " " + OwnerStops.brief(assessment)
+                        + decides(assessment))
                 .orElse("");
     }
 

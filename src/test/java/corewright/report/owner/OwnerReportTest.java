@@ -104,11 +104,11 @@ class OwnerReportTest {
                 given.next());
 
         assertThat(text(a, 1))
-                .contains("R1 is decided by O. Varnholt past a stop sign; this report advises against it.")
+                .contains("R1 goes past a stop sign, as decided by O. Varnholt; this report advises against it.")
                 .contains("The core is rotted.", "as decided by hand: € 3 900 to 5 600")
                 .doesNotContain("which is advised");
         assertThat(text(a, 2))
-                .contains("As decided by hand, past a stop sign.", "advises against it")
+                .contains("By hand.", "Not what is decided for R1: page 1 says why.")
                 .doesNotContain("Recommended.");
         assertThat(text(a, 3)).contains("Past a stop sign: The core is rotted.");
     }
