@@ -1,6 +1,5 @@
 package corewright.decision;
 
-import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import corewright.decision.Effort.Estimate;
 import corewright.decision.Option.Standing;
@@ -52,10 +51,9 @@ final class RegionOptions {
     private Option option(Region region, RegionDecision decision, Method method) {
         Optional<String> refused = refused(region, decision, method);
         if (refused.isPresent()) {
-            String why =
-                    method == Method.MONITOR
-                            ? refused.get() + " Until it is done, " + meanwhile(region, decision)
-                            : refused.get();
+            String why = method == Method.MONITOR
+                    ? refused.get() + " Until it is done, " + meanwhile(region, decision)
+                    : refused.get();
             return new Option(
                     region.id(),
                     method.word(),

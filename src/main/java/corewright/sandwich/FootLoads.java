@@ -149,9 +149,7 @@ final class FootLoads {
     /** Feet whose square is within a distance of any of the cells' boxes. */
     private int[] beside(int[] cells, double distance) {
         double[] apart = apart(cells);
-        return IntStream.range(0, apart.length)
-                .filter(k -> apart[k] < distance)
-                .toArray();
+        return IntStream.range(0, apart.length).filter(k -> apart[k] < distance).toArray();
     }
 
     /** How far each foot's square is from the nearest of the cells' boxes, along x or y, whichever is more; negative where they overlap. */

@@ -33,8 +33,7 @@ final class PanelStudy {
 
     private static final double STEP_MM = 50;
 
-    private static final List<State> WITHOUT_PLAN =
-            List.of(State.AS_FOUND, State.AFTER_INJECTION, State.AFTER_RECORE);
+    private static final List<State> WITHOUT_PLAN = List.of(State.AS_FOUND, State.AFTER_INJECTION, State.AFTER_RECORE);
 
     private static final Quantiles WHOLE = new Quantiles(1, 1, 1);
 

@@ -79,8 +79,7 @@ class MeshWithoutCracksTest {
             patches.add(new Patch.Core(blob, balsa));
         }
         Skin skin = Skin.isotropic(2.8, 10050, 0.3);
-        return new PanelSpec(
-                outline, List.of(Support.SIMPLE), skin, skin, new PanelSpec.Core(9.5, balsa), patches);
+        return new PanelSpec(outline, List.of(Support.SIMPLE), skin, skin, new PanelSpec.Core(9.5, balsa), patches);
     }
 
     @ParameterizedTest

@@ -80,8 +80,7 @@ public final class TruthInRangeBenchmark {
 
     private void deck(String name, Survey survey, Truth truth) {
         DamageMap damage = Damage.fit(survey, new Memory()).map();
-        for (FaceDamage face :
-                damage.faces().stream().filter(FaceDamage::told).toList()) {
+        for (FaceDamage face : damage.faces().stream().filter(FaceDamage::told).toList()) {
             for (DeckPanel panel : DeckPanels.of(survey, face.face()).panels()) {
                 panel(name, survey, truth, face, panel);
             }
@@ -89,8 +88,7 @@ public final class TruthInRangeBenchmark {
     }
 
     private void panel(String name, Survey survey, Truth truth, FaceDamage face, DeckPanel cut) {
-        PanelInput input =
-                PanelInput.of(survey, face, cut, new CaseLoads(List.of(), List.of()), new Memory());
+        PanelInput input = PanelInput.of(survey, face, cut, new CaseLoads(List.of(), List.of()), new Memory());
         PanelSpec real = real(input.built(), truth, survey);
         if (input.damaged() || !real.patches().isEmpty()) {
             PanelStiffness panel = PanelStudy.found(input);
