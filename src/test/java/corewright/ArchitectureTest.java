@@ -315,7 +315,15 @@ class ArchitectureTest {
                             "SheetsCommand"),
                     "the tree of commands, whose leaves reach its options"),
             entry(
-                    Set.of("Around", "Cholesky", "Compliance", "Condensation", "Eliminated", "SelectedInverse"),
+                    Set.of(
+                            "Around",
+                            "Cholesky",
+                            "Climb",
+                            "Compliance",
+                            "Condensation",
+                            "Eliminated",
+                            "PairProducts",
+                            "SelectedInverse"),
                     "what is eliminated, and entries of the inverse, are read from the factor's own fronts"),
             entry(Set.of("CellStiffness", "CoreLayer"), "a cell's layers are told by the places of its nodes"),
             entry(

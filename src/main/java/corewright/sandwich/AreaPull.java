@@ -32,7 +32,7 @@ final class AreaPull {
     private static final double FORETOLD = 0.0075;
 
     /** Feet reckoned in each ring at most: time for them goes with their number, and most are soon foretold well. */
-    private static final int[] MOST = {48, 28, 12, 10};
+    private static final int[] MOST = {80, 40, 12, 10};
 
     /** Batches in a row that must come out as foretold. */
     private static final int GOOD = 2;

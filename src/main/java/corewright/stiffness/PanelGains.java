@@ -85,18 +85,24 @@ public final class PanelGains {
     /**
      * Stiffness over the one as built, at the place that is softest as found.
      *
+     * @param treatments of the whole face; empty is as found
      * @return empty where it cannot be calculated
      */
+    public Optional<Quantiles> after(String panel, List<Treatment> treatments) {
+        return after(new Asked(panel, treatments));
+    }
+
+    /** The same. */
     public Optional<Quantiles> after(Asked asked) {
         Optional<Quantiles> known = told.get(asked);
         if (known == null) {
-            known = after(asked.panel, asked.treatments);
+            known = reckoned(asked.panel, asked.treatments);
             told.put(asked, known);
         }
         return known;
     }
 
-    private Optional<Quantiles> after(String panel, List<Treatment> treatments) {
+    private Optional<Quantiles> reckoned(String panel, List<Treatment> treatments) {
         Kept kept = kept(panel);
         PanelStiffness known = kept.known;
         PanelInput input = kept.input;

@@ -176,21 +176,18 @@ final class PanelStudy {
     }
 
     /**
-     * The middle is the ratio of the two deflections; where the place lies at a rim, more damage elsewhere can make it stiffer, so
-     * either outlook may be either end.
-     *
      * @param builtMm deflection as built
      * @param middleMm deflection as estimated
      */
     private Quantiles ratios(Prospects state, Coordinate place, double builtMm, double middleMm) {
-        double middle = builtMm / middleMm;
-        double[] ends = Stream.of(state.worse(), state.better())
-                .mapToDouble(spec -> spec.equals(state.middle())
-                        ? middle
-                        : builtMm / sinks.computeIfAbsent(new Sink(spec, place), Sink::mm))
-                .toArray();
-        return new Quantiles(
-                Math.min(middle, Math.min(ends[0], ends[1])), middle, Math.max(middle, Math.max(ends[0], ends[1])));
+        return Likely.range(
+                builtMm / middleMm,
+                Stream.of(state.worse(), state.better())
+                        .mapToDouble(spec -> builtMm
+                                / (spec.equals(state.middle())
+                                        ? middleMm
+                                        : sinks.computeIfAbsent(new Sink(spec, place), Sink::mm)))
+                        .toArray());
     }
 
     private static StateStiffness state(Figures figures, Quantiles ratio) {

@@ -201,7 +201,7 @@ final class OwnerStiffnessPage {
         notes.append(PlannedMargins.words(assessment.survey().face(panel.panel().face()), panel));
         notes.append(
                 "Ranges come from how far the damage reaches, how deep it is, how soft wet core is and how stiff foam"
-                        + " that nobody has tested yet may be, all together; the error of the calculation itself is not in them. Each panel is"
+                        + " that nobody has tested yet may be, all together, and from how far map and calculation were off on invented decks. Each panel is"
                         + " calculated by itself, held at its supports, by finite elements. ");
         notes.append(Prose.bold(
                 "These figures compare; they do not clear a deck for use. A naval architect or surveyor does."));
