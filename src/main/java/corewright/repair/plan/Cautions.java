@@ -132,9 +132,7 @@ public final class Cautions {
                         G * facts.columnMm() / MM_PER_M * resin.densityKgM3() / PA_PER_KPA));
             case OVERHEAD -> {
                 cautions.add("Wear goggles that seal and a face shield: mix and dust fall on you.");
-                cautions.add(
-                        "Lay a dam of tape round each hole and plug it the moment the nozzle leaves: mix runs out of every"
-                                + " open hole. Keep no hole open but the vents that let the air out.");
+                cautions.add("Lay a dam of tape round each hole, plug it as the nozzle leaves: mix runs out of every open hole.");
             }
         }
     }
