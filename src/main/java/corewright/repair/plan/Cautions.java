@@ -132,7 +132,8 @@ public final class Cautions {
                         G * facts.columnMm() / MM_PER_M * resin.densityKgM3() / PA_PER_KPA));
             case OVERHEAD -> {
                 cautions.add("Wear goggles that seal and a face shield: mix and dust fall on you.");
-                cautions.add("Lay a dam of tape round each hole, plug it as the nozzle leaves: mix runs out of every open hole.");
+                cautions.add(
+                        "Lay a dam of tape round each hole, plug it as the nozzle leaves: mix runs out of every open hole.");
             }
         }
     }
