@@ -343,10 +343,7 @@ public final class FillSimulation {
             while (flow.nowS < untilS - 1e-9) {
                 flow.limitPockets(1000 * Restraint.sealedKPa(s.resin));
                 flow.rise(Math.min(untilS, flow.nowS + riseStepS));
-                mark(
-                        curing.rises()
-                                ? flow.nowS
-                                : settledS); // a mix that does not rise stands still once it has settled
+                mark(curing.rises() ? flow.nowS : settledS); // what does not rise has settled
             }
         }
 

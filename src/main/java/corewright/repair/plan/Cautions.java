@@ -133,8 +133,7 @@ public final class Cautions {
             case OVERHEAD -> {
                 cautions.add("Wear goggles that seal and a face shield: mix and dust fall on you.");
                 cautions.add(
-                        "Lay a dam of tape round each hole and plug it the moment the nozzle leaves: mix runs out of every"
-                                + " open hole. Keep no hole open but the vents that let the air out.");
+                        "Lay a dam of tape round each hole, plug it as the nozzle leaves: mix runs out of every open hole.");
             }
         }
     }

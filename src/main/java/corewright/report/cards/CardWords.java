@@ -48,8 +48,7 @@ record CardWords(Posture posture, boolean rises) {
             case DECK -> "**Mix shows at the next place.** Plug the hole you leave and move to where it showed.";
             case WALL ->
                 "**Mix shows at the next place.** Plug the hole you leave before you move up to where it showed.";
-            case OVERHEAD ->
-                "**Mix shows at the next place, or drips.** Plug that hole at once; only the vent stays open.";
+            case OVERHEAD -> "**Mix shows at the next place, or drips.** Plug that hole at once; only vents stay open.";
         };
     }
 
