@@ -220,7 +220,8 @@ final class MainView extends StackPane {
                         layers,
                         look,
                         Lettering.onScreen(sight.units().measure(), bench.ages().oldVolumes()),
-                        bench.region().map(r -> r.id()).orElse("")));
+                        bench.region().map(r -> r.id()).orElse(""),
+                        tasks.onHoles()));
         legend.show(layers, look, sight.units().measure(), nothingOf(survey));
         point(pointedX, pointedY);
         faces.show(survey);

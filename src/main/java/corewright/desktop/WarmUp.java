@@ -71,7 +71,7 @@ final class WarmUp {
             PlanCamera camera = PlanCamera.fitting(log.survey().face(face), PX, PX);
             Assessment bare = Partial.bare(log.survey(), List.of());
             PlanPainter.Showing showing = new PlanPainter.Showing(
-                    new Sight(() -> {}).layers(), ScreenLook.DAY, Lettering.onScreen(Measure.METRIC, false), "");
+                    new Sight(() -> {}).layers(), ScreenLook.DAY, Lettering.onScreen(Measure.METRIC, false), "", false);
             BufferedImage painted = PlanPainter.painted(new PlanPainter.Wish(bare, face, camera, showing, 1));
             int words =
                     Steps.of(log.survey(), null, true, Ages.FRESH, Units.METRIC).size()

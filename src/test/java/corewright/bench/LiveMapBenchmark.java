@@ -151,7 +151,8 @@ public final class LiveMapBenchmark {
                         box,
                         ScreenMap.fitting(survey.face("deck"), box),
                         layers,
-                        Lettering.onScreen(Measure.METRIC, false)));
+                        Lettering.onScreen(Measure.METRIC, false),
+                        false));
         BufferedImage image = new BufferedImage(1044, 740, BufferedImage.TYPE_INT_ARGB_PRE);
         Graphics2D g = image.createGraphics();
         map.paint(g, ScreenLook.DAY, "");

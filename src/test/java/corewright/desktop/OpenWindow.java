@@ -36,7 +36,7 @@ import javax.imageio.ImageIO;
 
 /** A real window without a screen, and hands to use it. */
 final class OpenWindow implements AutoCloseable {
-    private static final long PATIENCE_MS = Long.getLong("patience.ms", 120_000);
+    private static final long PATIENCE_MS = Long.getLong("patience.ms", 240_000);
 
     /** The toolkit begins once a machine and outlives every window. */
     static {

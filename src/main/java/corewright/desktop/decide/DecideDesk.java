@@ -123,8 +123,7 @@ public final class DecideDesk {
 
     private Button key(DecideModel.Row row) {
         VBox words = new VBox(3);
-        words.getChildren()
-                .add(line(Methods.name(row.method()) + (row.offered() ? "" : ": not offered"), "method-title"));
+        words.getChildren().add(line(Methods.name(row.method()) + standing(row), "method-title"));
         words.getChildren().add(line(row.offered() ? row.figures() : row.why(), "method-words"));
         if (row.offered()) {
             row.stiffness().ifPresent(q -> words.getChildren().add(bar(q, row.current())));
@@ -135,7 +134,7 @@ public final class DecideDesk {
         key.getStyleClass().addAll("method", row.current() ? "advised" : row.offered() ? "offered" : "not_offered");
         key.setMaxWidth(Double.MAX_VALUE);
         key.setMinHeight(javafx.scene.layout.Region.USE_PREF_SIZE);
-        key.setAccessibleText(Methods.name(row.method()) + ". " + row.figures());
+        key.setAccessibleText(Methods.name(row.method()) + standing(row) + ". " + row.figures());
         key.setAccessibleHelp(row.why());
         key.setOnAction(e -> {
             if (row.current()) {
@@ -145,6 +144,12 @@ public final class DecideDesk {
             }
         });
         return key;
+    }
+
+    private static String standing(DecideModel.Row row) {
+        return !row.offered()
+                ? ": not offered"
+                : (row.advised() ? ", advised" : "") + (row.current() && !row.advised() ? ", decided" : "");
     }
 
     /** Of a height that is known before it is laid out. */

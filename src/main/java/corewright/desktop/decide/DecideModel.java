@@ -40,7 +40,8 @@ public final class DecideModel {
             Optional<Quantiles> stiffness,
             String why,
             boolean offered,
-            boolean current) {}
+            boolean current,
+            boolean advised) {}
 
     private final Workbench bench;
     private @Nullable Method wanted;
@@ -72,7 +73,14 @@ public final class DecideModel {
             for (Option o : found().orElseThrow().decision().weighing().options()) {
                 if (o.region().equals(region.id())) {
                     Method method = Methods.of(o.method());
-                    rows.add(new Row(method, figures(o), o.stiffness(), o.why(), o.offered(), d.method() == method));
+                    rows.add(new Row(
+                            method,
+                            figures(o),
+                            o.stiffness(),
+                            o.why(),
+                            o.offered(),
+                            d.method() == method,
+                            advised(region) == method));
                 }
             }
         });

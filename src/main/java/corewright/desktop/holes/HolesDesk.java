@@ -18,6 +18,7 @@ import corewright.survey.Spot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -216,7 +217,9 @@ public final class HolesDesk implements PlanPane.Hand {
     private void figures(InjectionPlan of, List<Node> all) {
         Units units = bench.sight().units();
         all.add(SlipView.text(
-                Figures.fixed(units.volume(of.cavityMm3().p50()), 2) + " " + units.volumeUnit() + " to fill, "
+                Figures.fixed(units.volume(of.cavityMm3().p50()), 2) + " " + units.volumeUnit() + " to fill"
+                        + beside(of)
+                        + ", "
                         + Figures.fixed(units.volume(of.cavityMm3().p10()), 2) + " to "
                         + Figures.fixed(units.volume(of.cavityMm3().p90()), 2),
                 "head"));
@@ -236,9 +239,22 @@ public final class HolesDesk implements PlanPane.Hand {
                                         .distinct()
                                         .count(),
                                 "cup")
+                        + (of.outlook().heldLikelyG() < 0.5
+                                ? ""
+                                : " and " + Figures.fixed(of.outlook().heldLikelyG(), 0) + " g held back")
                         + ", buy for "
                         + Figures.fixed(of.buyG(), 0) + " g" + (model.moved() ? "; counted anew when kept." : "."),
                 "sentence"));
+    }
+
+    /** Other regions of the same space, whose litres are among them. */
+    private String beside(InjectionPlan of) {
+        String here = bench.region().map(r -> r.id()).orElse("");
+        String others = of.parts().stream()
+                .map(InjectionPlan.Part::region)
+                .filter(id -> !id.equals(here))
+                .collect(Collectors.joining(", "));
+        return others.isEmpty() ? "" : " with " + others;
     }
 
     private static String hundredths(double share) {

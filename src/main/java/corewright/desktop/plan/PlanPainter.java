@@ -24,10 +24,12 @@ public final class PlanPainter implements AutoCloseable {
      * What of a plan is shown, and how.
      *
      * @param selected id of the region selected, empty for none
+     * @param work holes are in hand: close by, patterns leave the middle to them
      */
-    public record Showing(Set<ScreenLayer> layers, ScreenLook look, Lettering lettering, String selected) {
+    public record Showing(
+            Set<ScreenLayer> layers, ScreenLook look, Lettering lettering, String selected, boolean work) {
         static final Showing NOTHING =
-                new Showing(Set.of(), ScreenLook.DAY, Lettering.onScreen(Measure.METRIC, false), "");
+                new Showing(Set.of(), ScreenLook.DAY, Lettering.onScreen(Measure.METRIC, false), "", false);
 
         public Showing {
             layers = Set.copyOf(layers);
@@ -45,7 +47,8 @@ public final class PlanPainter implements AutoCloseable {
                     && face.equals(other.face)
                     && camera.equals(other.camera)
                     && showing.layers().equals(other.showing.layers())
-                    && showing.lettering().equals(other.showing.lettering());
+                    && showing.lettering().equals(other.showing.lettering())
+                    && showing.work() == other.showing.work();
         }
     }
 
@@ -122,7 +125,8 @@ public final class PlanPainter implements AutoCloseable {
                         wish.camera().box(),
                         wish.camera().view(),
                         wish.showing().layers(),
-                        wish.showing().lettering()));
+                        wish.showing().lettering(),
+                        wish.showing().work()));
     }
 
     private static BufferedImage painted(ScreenMap placed, Wish wish) {

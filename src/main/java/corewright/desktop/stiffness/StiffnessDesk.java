@@ -114,7 +114,10 @@ public final class StiffnessDesk {
         if (!panel.damaged()) {
             all.add(SlipView.text("No damage was found in this panel.", "sentence"));
         }
-        model.loads(panel).forEach(line -> all.add(SlipView.text(line, "sentence")));
+        model.loads(panel).forEach(load -> {
+            all.add(SlipView.text("Under " + load.name(), "head"));
+            load.lines().forEach(line -> all.add(SlipView.text(line.state() + ": " + line.answer(), "sentence")));
+        });
         panel.notes().forEach(note -> all.add(SlipView.text(note, "quiet")));
         if (model.panels().size() > 1 || onPlan) {
             all.add(SlipView.key(

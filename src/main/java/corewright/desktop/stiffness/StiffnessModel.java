@@ -133,23 +133,34 @@ public final class StiffnessModel {
         return Figures.fixed(100 * share, 0);
     }
 
-    /** The survey's loads on the panel, a sentence each: what gives and how much of its strength is taken, as found and planned. */
-    public List<String> loads(PanelStiffness panel) {
+    /** What one of the survey's loads does to a panel, a line a state. */
+    public record Load(String name, List<Line> lines) {
+        /** What gives, and how much of its strength is taken. */
+        public record Line(String state, String answer) {}
+
+        public Load {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /** The survey's loads on the panel, as built, as found and planned. */
+    public List<Load> loads(PanelStiffness panel) {
         Units units = bench.sight().units();
-        List<String> lines = new ArrayList<>();
+        List<Load> all = new ArrayList<>();
         for (LoadCase loads : panel.cases()) {
-            List<String> parts = new ArrayList<>();
+            List<Load.Line> lines = new ArrayList<>();
             for (State state : List.of(State.AS_BUILT, State.AS_FOUND, State.AFTER_PLAN)) {
                 if (loads.states().containsKey(state)) {
                     LoadCase.Answer answer = loads.in(state);
-                    parts.add(word(state).toLowerCase(java.util.Locale.ROOT) + " "
-                            + units.measure().deflectionFigure(answer.deflectionMm()) + " " + units.depthUnit()
-                            + taken(answer));
+                    lines.add(new Load.Line(
+                            word(state),
+                            units.measure().deflectionFigure(answer.deflectionMm()) + " " + units.depthUnit()
+                                    + taken(answer)));
                 }
             }
-            lines.add(loads.name() + ": " + String.join("; ", parts) + ".");
+            all.add(new Load(loads.name(), lines));
         }
-        return lines;
+        return all;
     }
 
     /** A loose skin may buckle and still hold: it is told apart. */

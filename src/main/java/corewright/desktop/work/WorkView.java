@@ -25,6 +25,9 @@ import javafx.util.Duration;
 
 /** Work at the boat over the whole window: the holes, the cup and its clocks on one side, big keys on the other. */
 public final class WorkView extends HBox {
+    /** A lower window has room for the cup's words alone. */
+    private static final double CUP_FROM = 640;
+
     private final WorkModel model;
     private final Runnable leave;
     private final Runnable takeBack;
@@ -35,6 +38,7 @@ public final class WorkView extends HBox {
     private final Label value = new Label();
     private final Label unit = new Label();
     private final Label cup = new Label();
+    private final WorkCup drawn;
     private final GridPane clocks = new GridPane();
     private final Label sum = SlipView.text("", "quiet");
     private final Label says = SlipView.text("", "walk-question");
@@ -57,6 +61,7 @@ public final class WorkView extends HBox {
         this.model = model;
         this.leave = leave;
         this.takeBack = takeBack;
+        drawn = new WorkCup(look);
         plan = new WorkPlan(model, face, look, h -> act(() -> model.choose(h)));
         ooze = key("work-ooze", "mix at the next hole", () -> act(model::ooze));
         leak = key("work-leak", "leaks below", () -> act(model::leak));
@@ -80,6 +85,7 @@ public final class WorkView extends HBox {
         tick = new Timeline(new KeyFrame(Duration.seconds(1), e -> time()));
         tick.setCycleCount(Timeline.INDEFINITE);
         tick.play();
+        heightProperty().addListener(o -> show());
         show();
     }
 
@@ -89,7 +95,10 @@ public final class WorkView extends HBox {
         cup.setWrapText(true);
         clocks.getStyleClass().add("facts");
         VBox.setVgrow(plan, Priority.ALWAYS);
-        VBox box = new VBox(8, plan, cup, mix, clocks, sum, revision, issue);
+        HBox.setHgrow(clocks, Priority.ALWAYS);
+        HBox inHand = new HBox(12, drawn, clocks);
+        inHand.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+        VBox box = new VBox(8, plan, cup, inHand, mix, sum, revision, issue);
         box.getStyleClass().add("work-boat");
         box.setMinWidth(300);
         sum.setId("work-sum");
@@ -271,6 +280,8 @@ public final class WorkView extends HBox {
                         + Figures.fixed(model.target().orElseThrow().firstToG(), 0) + " g, both to "
                         + Figures.fixed(model.target().orElseThrow().secondToG(), 0) + " g")
                 .orElse("No cup is left to mix"));
+        drawn.show(model.cup().orElse(null), model.target().orElse(null));
+        part(drawn, drawn.isVisible() && (getHeight() == 0 || getHeight() >= CUP_FROM));
         plan.show();
         time();
     }

@@ -28,6 +28,7 @@ import corewright.drawing.placing.MapSpec;
 import corewright.drawing.placing.RegionLabel;
 import corewright.drawing.placing.SheetMarks;
 import corewright.drawing.placing.VoiceGridMark;
+import corewright.overlay.Overlay;
 import corewright.survey.Face;
 import corewright.survey.Photo;
 import java.awt.BasicStroke;
@@ -54,6 +55,15 @@ public final class ScreenMap {
 
     private static final double PATTERN_PX_PER_MM = 3.2;
     private static final int NEXT_SHOWN = 4;
+
+    /** Patterns are bands of this width from this scale on, as on work drawings: the middle belongs to holes. */
+    private static final double BAND = 5;
+
+    private static final double BAND_FROM_SCALE = 10;
+
+    /** Of 255: how much of a tint is left where the middle belongs to holes. */
+    private static final int PALE = 45;
+
     private static final double HELD_PX = 4;
     private static final double CASING_PX = 8;
 
@@ -65,6 +75,7 @@ public final class ScreenMap {
 
     private final MapLayout layout;
     private final Set<ScreenLayer> layers;
+    private final boolean banded;
     private final List<LineString> possible;
     private final PlanView view;
     private final FaceDamage damage;
@@ -74,8 +85,10 @@ public final class ScreenMap {
      *
      * @param box the window's plan in paper millimetres
      * @param view where the plan lies in it
+     * @param work holes are in hand: where the plan is close, patterns leave the middle to them
      */
-    public record Seen(String face, Box box, PlanView view, Set<ScreenLayer> layers, Lettering lettering) {
+    public record Seen(
+            String face, Box box, PlanView view, Set<ScreenLayer> layers, Lettering lettering, boolean work) {
         public Seen {
             layers = Set.copyOf(layers);
         }
@@ -89,6 +102,7 @@ public final class ScreenMap {
         this.layout = layout;
         this.layers = seen.layers();
         this.view = seen.view();
+        this.banded = seen.work() && view.scale() <= BAND_FROM_SCALE;
         this.damage = layout.spec().damage();
         this.possible = layers.contains(ScreenLayer.POSSIBLE) ? Extents.possible(damage, view) : List.of();
     }
@@ -238,12 +252,21 @@ public final class ScreenMap {
                 Shape area = shape(region.likely());
                 Color tint = look.tints().get(region.condition());
                 if (tint != null && layers.stream().noneMatch(ScreenLayer::surface)) {
-                    g.setColor(tint);
+                    g.setColor(banded ? pale(tint) : tint);
                     g.fill(area);
                 }
-                pattern.fill(Pattern.of(region.condition()), area, seen, ink);
+                pattern.fill(Pattern.of(region.condition()), banded ? band(region.likely()) : area, seen, ink);
             }
         }
+    }
+
+    private static Color pale(Color tint) {
+        return new Color(tint.getRed(), tint.getGreen(), tint.getBlue(), PALE);
+    }
+
+    private Shape band(Polygon onFace) {
+        Polygon area = view.onPaper(onFace);
+        return PlanView.shape(Overlay.difference(area, area.buffer(-BAND)));
     }
 
     private boolean shows(Condition condition) {

@@ -126,7 +126,8 @@ class MeasureTest {
                         box,
                         ScreenMap.fitting(ronja.survey().face(DrawingFixture.FACE), box),
                         Set.of(ScreenLayer.VOID, ScreenLayer.LABELS, ScreenLayer.PROBES, ScreenLayer.STRUCTURE),
-                        Lettering.onScreen(Measure.US, false)));
+                        Lettering.onScreen(Measure.US, false),
+                        false));
         Recorder recorder = new Recorder();
         recorder.setTransform(new AffineTransform());
         map.paint(recorder, ScreenLook.DAY, "");
