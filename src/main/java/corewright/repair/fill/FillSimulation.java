@@ -335,11 +335,11 @@ public final class FillSimulation {
 
         /** What stands in the cavity thickens and grows until then. */
         private void rise(double untilS) {
+            double settledS = flow.nowS;
             if (!curing.rises() && flow.nowS < untilS) {
                 flow.rise(Math.min(untilS, flow.nowS + SETTLES_S));
-                mark(flow.nowS);
+                mark(settledS);
             }
-            double settledS = flow.nowS;
             while (flow.nowS < untilS - 1e-9) {
                 flow.limitPockets(1000 * Restraint.sealedKPa(s.resin));
                 flow.rise(Math.min(untilS, flow.nowS + riseStepS));
