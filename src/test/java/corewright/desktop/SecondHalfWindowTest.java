@@ -10,6 +10,7 @@ import corewright.desktop.state.Step;
 import corewright.desktop.state.SurveyOpener;
 import corewright.desktop.work.WorkView;
 import corewright.repair.plan.Hole;
+import corewright.survey.MethodOverride;
 import corewright.survey.Sound;
 import corewright.survey.Survey;
 import corewright.survey.WorkEntry;
@@ -81,8 +82,9 @@ class SecondHalfWindowTest {
         click(window, "#decide-take");
         window.waitFor(
                 "the decision", () -> survey(window).judgements().methods().size() == 1);
-        assertThat(survey(window).judgements().methods().get(0).reason())
-                .isEqualTo("the owner sells her in May (J. Vestergaard)");
+        MethodOverride decided = survey(window).judgements().methods().get(0);
+        assertThat(decided.reason()).isEqualTo("the owner sells her in May");
+        assertThat(decided.who()).isEqualTo("J. Vestergaard");
         window.waitUntilCalculated();
     }
 

@@ -65,9 +65,9 @@ class DataFilesTest {
         assertThat(region.get("resin_g").decimalValue()).isEqualByComparingTo("192.5");
         assertThat(lines(BatchesCsv.of(assessment)))
                 .containsExactly(
-                        "batch,region,holes,part_a_g,part_b_g,mix_at_min,work_until_min,first_rise_min,hard_at_min,kind",
-                        "1,R1,R1-1,100.1,35.0,0,6,7,49,planned",
-                        "2,R1,R1-1 R1-2,92.4,32.3,8.33,14.33,15.33,57.33,planned");
+                        "batch,region,holes,part_a_g,part_b_g,mix_at_min,work_until_min,first_rise_min,hard_at_min,kind,lift",
+                        "1,R1,R1-1,100.1,35.0,0,6,7,49,planned,1",
+                        "2,R1,R1-1 R1-2,92.4,32.3,8.33,14.33,15.33,57.33,planned,1");
     }
 
     @Test
@@ -90,8 +90,8 @@ class DataFilesTest {
         assertThat(lines(HolesCsv.of(SampleAssessment.damaged())))
                 .containsExactly(
                         "id,face,region,kind,order,x,y,diameter_mm,depth_stop_mm,reach_mm,served_l,access,push_in_mm,simulated_l,low_g,planned_g,high_g,taken_g",
-                        "R1-1,foredeck,R1,injection,1,2290,530,6.4,6.5,120,0.426,,,,,110.4,,",
-                        "R1-2,foredeck,R1,injection,2,2650,680,6.4,6.5,120,0.426,,,,,110.4,,",
+                        "R1-1,foredeck,R1,injection,1,2290,530,6.4,6.5,120,0.426,,,,0.0,110.4,,",
+                        "R1-2,foredeck,R1,injection,2,2650,680,6.4,6.5,120,0.426,,,,0.0,110.4,,",
                         "R1-V1,foredeck,R1,vent,3,2290,700,6.4,6.5,0,0,,,,,,,");
     }
 

@@ -44,8 +44,10 @@ class GridLinesTest {
                 .filter(c -> mesh.zone[c] == 1)
                 .mapToDouble(c -> mesh.shape(c).area())
                 .sum();
-        // chords and cells of 20 mm across a region of some 100 mm
-        assertThat(loose).isCloseTo(areas[1], withinPercentage(5));
+        // chords and cells of 20 mm across a region of some 100 mm; nearer to the outline than a cell its rim yields to
+        // the outline's nodes,
+        // without which a panel was held inside its outline
+        assertThat(loose).isCloseTo(areas[1], withinPercentage(20));
     }
 
     private static Geometry read(String text) throws ParseException {
