@@ -109,7 +109,7 @@ class RunCommandTest {
                 "holes.csv",
                         "id,face,region,kind,order,x,y,diameter_mm,depth_stop_mm,reach_mm,served_l,access,push_in_mm,simulated_l,low_g,planned_g,high_g,taken_g",
                 "batches.csv",
-                        "batch,region,holes,part_a_g,part_b_g,mix_at_min,work_until_min,first_rise_min,hard_at_min,kind",
+                        "batch,region,holes,part_a_g,part_b_g,mix_at_min,work_until_min,first_rise_min,hard_at_min,kind,lift",
                 "buying-list.csv", "item,plan,buy,unit,basis",
                 "findings.csv", "severity,file,line,id,face,x,y,subject,message,effect",
                 "next-readings.csv", "rank,face,kind,x,y,gain,gain_unit,decisions");

@@ -20,7 +20,7 @@ final class Samples {
         }
     }
 
-    /** Takes away what versions 7 and 8 brought. */
+    /** Takes away what versions 7 to 9 brought. */
     static void makeVersion6(Path file) throws SQLException {
         for (String table : List.of(
                 "rule_overrides",
@@ -40,7 +40,7 @@ final class Samples {
                 "cup", "vent_shown", "depth_felt_mm", "leak", "stopped", "note", "who", "resin_lot", "card_revision")) {
             sql(file, "ALTER TABLE work_log DROP COLUMN " + column);
         }
-        sql(file, "ALTER TABLE moved_holes DROP COLUMN kind");
+        sql(file, "ALTER TABLE moved_holes DROP COLUMN kind", "ALTER TABLE method_overrides DROP COLUMN who");
         sql(file, "UPDATE survey_file SET value = 6 WHERE name = 'schema_version'");
     }
 }
