@@ -131,16 +131,10 @@ public final class Comparer {
         return sums;
     }
 
-    private Limits limits(Quantity quantity, List<FaceFigures.Figure> figures, double difference) {
+    private static Limits limits(Quantity quantity, List<FaceFigures.Figure> figures, double difference) {
         List<Double> was = sum(figures.stream().map(FaceFigures.Figure::before).toList());
         List<Double> is = sum(figures.stream().map(FaceFigures.Figure::after).toList());
-        double least = quantity.unit() == Quantity.Unit.AREA
-                ? before.survey().settings().thresholds().smallestRegionMm2()
-                : 0;
-        return Limits.ofDifference(was, is)
-                .widened(quantity.widening())
-                .blunted(least)
-                .with(difference);
+        return Limits.ofDifference(was, is).widened(quantity.widening()).with(difference);
     }
 
     private static List<Double> sum(List<List<Double>> draws) {

@@ -30,7 +30,6 @@ final class FaceFigures {
     private final Parameters.Drawn drawnBefore;
     private final Parameters.Drawn drawnAfter;
     private final String water;
-    private final double smallestMm2;
     private final Coverage coverageBefore;
     private final Coverage coverageAfter;
     private final boolean seenBefore;
@@ -44,7 +43,6 @@ final class FaceFigures {
         drawnBefore = before.parameters().drawn(this.before);
         drawnAfter = after.parameters().drawn(this.after);
         water = MeterScales.whyNot(before.survey(), after.survey(), face.name());
-        smallestMm2 = before.survey().settings().thresholds().smallestRegionMm2();
         coverageBefore = Coverage.of(before.survey(), this.before.face());
         coverageAfter = Coverage.of(after.survey(), this.after.face());
         seenBefore = before.survey().readings().on(face.name()).coreSeen();
@@ -109,7 +107,6 @@ final class FaceFigures {
                         is,
                         Limits.ofDifference(drawnWas, drawnIs)
                                 .widened(quantity.widening())
-                                .blunted(quantity.unit() == Quantity.Unit.AREA ? smallestMm2 : 0)
                                 .with(is - was),
                         Double.NaN,
                         "")

@@ -48,11 +48,6 @@ public record Limits(double low, double high) {
         return new Limits(middle + factor * (low - middle), middle + factor * (high - middle));
     }
 
-    /** Wider by what a map does not tell; nothing on either map stays nothing. */
-    Limits blunted(double least) {
-        return low == 0 && high == 0 ? this : new Limits(low - least, high + least);
-    }
-
     /** Wide enough for a difference that the draws do not hold. */
     Limits with(double difference) {
         return new Limits(Math.min(low, difference), Math.max(high, difference));
