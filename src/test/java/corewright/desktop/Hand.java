@@ -23,10 +23,13 @@ final class Hand {
         robot = OpenWindow.onFx(Robot::new);
     }
 
+    /** Down and up without a turn between in which what lies there could be made anew. */
     Hand clickOn(Point2D at) {
         move(at);
-        press();
-        return release();
+        return deed(() -> {
+            robot.mousePress(MouseButton.PRIMARY);
+            robot.mouseRelease(MouseButton.PRIMARY);
+        });
     }
 
     Hand doubleClickOn(Point2D at) {
@@ -69,7 +72,7 @@ final class Hand {
         return this;
     }
 
-    private Hand move(Point2D to) {
+    Hand move(Point2D to) {
         return deed(() -> robot.mouseMove(to));
     }
 

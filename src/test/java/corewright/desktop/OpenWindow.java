@@ -36,6 +36,8 @@ import javax.imageio.ImageIO;
 
 /** A real window without a screen, and hands to use it. */
 final class OpenWindow implements AutoCloseable {
+    private static final int TRIES = 10;
+
     private static final long PATIENCE_MS = Long.getLong("patience.ms", 240_000);
 
     /** The toolkit begins once a machine and outlives every window. */
@@ -147,7 +149,16 @@ final class OpenWindow implements AutoCloseable {
     }
 
     <T extends Node> Hand click(String selector, Class<T> kind, Predicate<T> right) {
-        return hand.clickOn(with(selector, kind, right, OpenWindow::inSight));
+        Point2D at = with(selector, kind, right, OpenWindow::inSight);
+        for (int tries = 0; tries < TRIES; tries++) {
+            hand.move(at);
+            Point2D still = with(selector, kind, right, OpenWindow::inSight);
+            if (still.equals(at)) {
+                break;
+            }
+            at = still; // rows were made anew on the way
+        }
+        return hand.clickOn(at);
     }
 
     <T extends Node> Hand doubleClick(String selector, Class<T> kind, Predicate<T> right) {

@@ -125,6 +125,7 @@ class TouchWindowTest {
             window.waitFor("the keep-out", () -> cleat(window).keepoutMm() == 85);
             window.choose("#form-load", "no");
             window.waitFor("no load", () -> !cleat(window).loadBearing());
+            window.waitUntilCalculated();
             window.click("#take-away");
             window.waitFor(
                     "no cleat", () -> survey(window).faces().get(0).features().isEmpty());
