@@ -9,24 +9,16 @@ import corewright.decision.drying.DryingPattern;
 import corewright.decision.drying.DryingTime;
 import corewright.decision.drying.DryingTimes;
 import corewright.decision.drying.Way;
-import corewright.drawing.cards.RegionPlan;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
-import corewright.drawing.kit.LyingSheet;
 import corewright.drawing.kit.Measure;
-import corewright.drawing.kit.Orientation;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
-import corewright.drawing.kit.PlaceNames;
-import corewright.drawing.kit.PrintRule;
-import corewright.drawing.kit.Type;
-import corewright.drawing.kit.Typeface;
 import corewright.drawing.screen.ChartPainter;
 import corewright.repair.plan.Cautions;
 import corewright.repair.plan.DepthStop;
 import corewright.report.page.DryingChart;
 import corewright.report.page.Prose;
-import corewright.report.page.Titles;
 import corewright.survey.Laminate;
 import corewright.survey.Spot;
 import corewright.survey.settings.Settings;
@@ -37,12 +29,6 @@ import java.util.Optional;
 
 /** The card of a region whose core is to be dried: at the front how it is opened and read, at the back how it should dry and a log. */
 final class DryCard implements TwoSided {
-    private static final double PLAN_WIDTH = 142;
-    private static final double PLAN_TOP = 37;
-    private static final double PLAN_FOOT = 171;
-    private static final double RIGHT_LEFT = 158;
-    private static final double RIGHT_WIDTH = CardSheet.RIGHT - RIGHT_LEFT;
-    private static final double RULE = 202;
     private static final double CHART_HEIGHT = 98;
     private static final double ROW = 9.4;
 
@@ -75,37 +61,20 @@ final class DryCard implements TwoSided {
 
     @Override
     public void front(Paper paper, List<String> side) {
-        CardSheet.head(paper, region.id() + " dry", measure.say(facts()), side);
-        CardSheet.ticks(paper, new CardWords(damage.face().posture(), false).gear());
-        List<Spot> holes = pattern.holes();
-        RegionPlan plan = new RegionPlan(
-                damage,
-                region,
-                begin(),
-                holes,
-                pattern.reads(),
-                measure,
-                new Box(CardSheet.LEFT, PLAN_TOP, PLAN_WIDTH, PLAN_FOOT - PLAN_TOP));
-        plan.paint(paper);
-        double y = PLAN_FOOT + 4;
-        Type bold = new Type(Typeface.TEXT_SEMIBOLD, 9);
-        String scale = "1 : " + Figures.atMost(plan.scale(), 0) + " on "
-                + LyingSheet.of(assessment.survey()).word() + ", "
-                + (measure == Measure.METRIC ? "millimetres" : "inches") + " from the datum";
-        paper.text(scale, CardSheet.LEFT + PLAN_WIDTH, y, bold, Anchor.RIGHT);
-        paper.text(
-                Orientation.of(damage.face()),
-                CardSheet.LEFT + PLAN_WIDTH,
-                y + 4,
-                new Type(Typeface.TEXT, 8.5),
-                Anchor.RIGHT);
-        Prose.CELL.paint(paper, measure.say(key()), CardSheet.LEFT, y + 5.5, PLAN_WIDTH, Anchor.LEFT);
-        double right = CardSheet.heading(paper, "Open and dry", RIGHT_LEFT, PLAN_TOP, RIGHT_WIDTH);
-        right = CardSteps.paint(paper, steps(), 1, RIGHT_LEFT, right, RIGHT_WIDTH);
+        new RegionSheet(assessment, region)
+                .paint(
+                        paper,
+                        "dry",
+                        "Nothing is filled or closed before a plug is dry.",
+                        new RegionSheet.Marks(begin(), pattern.holes(), pattern.reads()),
+                        key(),
+                        side);
+        double right = CardSheet.heading(
+                paper, "Open and dry", RegionSheet.RIGHT_LEFT, RegionSheet.TOP, RegionSheet.RIGHT_WIDTH);
+        right = CardSteps.paint(paper, steps(), 1, RegionSheet.RIGHT_LEFT, right, RegionSheet.RIGHT_WIDTH);
         String cautions = measure.say(Cautions.before("drilling", damage.face().posture())
                 + " Rotted core is dust that is not breathed. No heat that is left alone, no flame. " + Cautions.RULES);
-        Prose.CELL.paint(paper, cautions, RIGHT_LEFT, right + 2, RIGHT_WIDTH, Anchor.LEFT);
-        PrintRule.paint(paper, CardSheet.LEFT, RULE, measure);
+        Prose.CELL.paint(paper, cautions, RegionSheet.RIGHT_LEFT, right + 2, RegionSheet.RIGHT_WIDTH, Anchor.LEFT);
     }
 
     /** The hole nearest to the region's name, from which the rows are laid out. */
@@ -115,15 +84,6 @@ final class DryCard implements TwoSided {
         return pattern.holes().stream()
                 .min(Comparator.comparingDouble(s -> s.coordinate().distance(middle.coordinate())))
                 .orElse(middle);
-    }
-
-    private String facts() {
-        String boat = Titles.boat(assessment.survey().heading()).split(",", 2)[0];
-        return Prose.bold(Prose.plain(boat) + ", " + Prose.plain(region.face()) + ".") + " "
-                + PlaceNames.of(damage.face()).over(region.likely()) + ". "
-                + Figures.area(region.likely().getArea())
-                + ", " + region.condition().word().replace('-', ' ') + ".\n"
-                + Prose.bold("Nothing is filled or closed before a plug is dry.");
     }
 
     private String key() {
@@ -174,9 +134,11 @@ final class DryCard implements TwoSided {
                 "The same into moisture.csv, with the day in the column " + Prose.bold("taken.")
                         + " Run again: it says how it dries.",
                 side);
-        double top = CardSheet.heading(paper, "How it should dry", CardSheet.LEFT, CardSheet.BODY, PLAN_WIDTH);
+        double top =
+                CardSheet.heading(paper, "How it should dry", CardSheet.LEFT, CardSheet.BODY, RegionSheet.PLAN_WIDTH);
         time().ifPresent(t -> expected(paper, t, top + 2));
-        double right = CardSheet.heading(paper, "Read", RIGHT_LEFT, CardSheet.BODY, RIGHT_WIDTH);
+        double right =
+                CardSheet.heading(paper, "Read", RegionSheet.RIGHT_LEFT, CardSheet.BODY, RegionSheet.RIGHT_WIDTH);
         log(paper, right);
     }
 
@@ -193,24 +155,25 @@ final class DryCard implements TwoSided {
             paper.figure(
                     DryingChart.lines(c),
                     p -> ChartPainter.onPaper(
-                            p, DryingChart.of(c), new Box(CardSheet.LEFT, top, PLAN_WIDTH, CHART_HEIGHT)));
+                            p, DryingChart.of(c), new Box(CardSheet.LEFT, top, RegionSheet.PLAN_WIDTH, CHART_HEIGHT)));
             y += CHART_HEIGHT + 3;
             String lines = measure.say(DryingChart.lines(c));
-            Prose.NOTE.paint(paper, lines, CardSheet.LEFT, y, PLAN_WIDTH, Anchor.LEFT);
-            y += Prose.NOTE.height(lines, PLAN_WIDTH);
+            Prose.NOTE.paint(paper, lines, CardSheet.LEFT, y, RegionSheet.PLAN_WIDTH, Anchor.LEFT);
+            y += Prose.NOTE.height(lines, RegionSheet.PLAN_WIDTH);
         }
         String then = (curve.isPresent() ? Prose.bold(DryingChart.dry(time, curve.get())) + " " : "")
                 + Prose.plain(time.note()) + "\n" + Prose.bold("Nothing falls for a week:")
                 + " look for the leak, open more, bring drier air. "
                 + (curve.isPresent() ? Prose.bold("Not dry when the slow case is over:") + " cut it out. " : "")
                 + "A meter proves nothing: a plug does.";
-        Prose.TEXT.paint(paper, measure.say(then), CardSheet.LEFT, y + 3, PLAN_WIDTH, Anchor.LEFT);
+        Prose.TEXT.paint(paper, measure.say(then), CardSheet.LEFT, y + 3, RegionSheet.PLAN_WIDTH, Anchor.LEFT);
     }
 
     private void log(Paper paper, double top) {
         List<String> columns = List.of("a", "b", "c", "plug, %");
         double first = CardSheet.RIGHT - columns.size() * COLUMN;
-        paper.text("day", RIGHT_LEFT, CardSheet.level(CardSheet.WORD, top, ROW), CardSheet.WORD, Anchor.LEFT);
+        paper.text(
+                "day", RegionSheet.RIGHT_LEFT, CardSheet.level(CardSheet.WORD, top, ROW), CardSheet.WORD, Anchor.LEFT);
         for (int i = 0; i < columns.size(); i++) {
             paper.text(
                     columns.get(i),
@@ -220,7 +183,7 @@ final class DryCard implements TwoSided {
                     Anchor.CENTRE);
         }
         for (double y = top + ROW; y + ROW < CardSheet.BODY_END; y += ROW) {
-            CardSheet.box(paper, RIGHT_LEFT, y, first - RIGHT_LEFT, ROW);
+            CardSheet.box(paper, RegionSheet.RIGHT_LEFT, y, first - RegionSheet.RIGHT_LEFT, ROW);
             for (int i = 0; i < columns.size(); i++) {
                 CardSheet.box(paper, first + i * COLUMN, y, COLUMN, ROW);
             }

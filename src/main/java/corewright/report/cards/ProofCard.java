@@ -4,25 +4,16 @@ import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.decision.RegionDecision;
-import corewright.drawing.cards.RegionPlan;
-import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Figures;
-import corewright.drawing.kit.LyingSheet;
 import corewright.drawing.kit.Measure;
-import corewright.drawing.kit.Orientation;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Paper.Anchor;
 import corewright.drawing.kit.Pen;
-import corewright.drawing.kit.PlaceNames;
-import corewright.drawing.kit.PrintRule;
-import corewright.drawing.kit.Type;
-import corewright.drawing.kit.Typeface;
 import corewright.repair.plan.Cautions;
 import corewright.repair.plan.DepthStop;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.report.page.Prose;
-import corewright.report.page.Titles;
 import corewright.survey.Face;
 import corewright.survey.Laminate;
 import corewright.survey.Spot;
@@ -37,12 +28,6 @@ import org.jspecify.annotations.Nullable;
 
 /** The card of a region of which the core must be proven first: where to drill, what to look for, what follows. */
 final class ProofCard implements TwoSided {
-    private static final double PLAN_WIDTH = 142;
-    private static final double PLAN_TOP = 37;
-    private static final double PLAN_FOOT = 171;
-    private static final double RIGHT_LEFT = 158;
-    private static final double RIGHT_WIDTH = CardSheet.RIGHT - RIGHT_LEFT;
-    private static final double RULE = 202;
     private static final double METRE = 1000;
 
     /** The place of a further pilot hole stands in the words of the decision. */
@@ -100,51 +85,29 @@ final class ProofCard implements TwoSided {
 
     @Override
     public void front(Paper paper, List<String> side) {
-        CardSheet.head(paper, region.id() + " prove first", measure.say(facts()), side);
-        CardSheet.ticks(paper, new CardWords(damage.face().posture(), false).gear());
-        RegionPlan plan = new RegionPlan(
-                damage,
-                region,
-                drill,
-                List.of(),
-                List.of(),
-                measure,
-                new Box(CardSheet.LEFT, PLAN_TOP, PLAN_WIDTH, PLAN_FOOT - PLAN_TOP));
-        plan.paint(paper);
+        new RegionSheet(assessment, region)
+                .paint(
+                        paper,
+                        "prove first",
+                        "Nothing is filled and nothing is cut before this is settled.",
+                        new RegionSheet.Marks(drill, List.of(), List.of()),
+                        Prose.bold("Ring and cross:") + " drill here. " + decision.firstStep(),
+                        side);
         Face face = damage.face();
-        Type bold = new Type(Typeface.TEXT_SEMIBOLD, 9);
-        double y = PLAN_FOOT + 4;
-        String scale = "1 : " + Figures.atMost(plan.scale(), 0) + " on "
-                + LyingSheet.of(assessment.survey()).word() + ", "
-                + (measure == Measure.METRIC ? "millimetres" : "inches") + " from the datum";
-        paper.text(scale, CardSheet.LEFT + PLAN_WIDTH, y, bold, Anchor.RIGHT);
-        paper.text(
-                Orientation.of(face), CardSheet.LEFT + PLAN_WIDTH, y + 4, new Type(Typeface.TEXT, 8.5), Anchor.RIGHT);
-        String step = measure.say(Prose.bold("Ring and cross:") + " drill here. " + decision.firstStep());
-        Prose.CELL.paint(paper, step, CardSheet.LEFT, y + 5.5, PLAN_WIDTH, Anchor.LEFT);
-        double right = CardSheet.heading(paper, "Drill and look", RIGHT_LEFT, PLAN_TOP, RIGHT_WIDTH);
-        right = CardSteps.paint(paper, steps(), 1, RIGHT_LEFT, right, RIGHT_WIDTH);
-        right = CardSheet.heading(paper, "What follows", RIGHT_LEFT, right + 4, RIGHT_WIDTH);
+        double right = CardSheet.heading(
+                paper, "Drill and look", RegionSheet.RIGHT_LEFT, RegionSheet.TOP, RegionSheet.RIGHT_WIDTH);
+        right = CardSteps.paint(paper, steps(), 1, RegionSheet.RIGHT_LEFT, right, RegionSheet.RIGHT_WIDTH);
+        right = CardSheet.heading(paper, "What follows", RegionSheet.RIGHT_LEFT, right + 4, RegionSheet.RIGHT_WIDTH);
         right = outcomes(paper, right + 1);
         String cautions = measure.say(
                 Cautions.before("drilling", face.posture()) + " " + Cautions.SKIN + " Write what you found"
                         + " into probes.csv (x, y, void_depth, core_state) and run again: the next cards follow from it.");
-        Prose.CELL.paint(paper, cautions, RIGHT_LEFT, right + 2, RIGHT_WIDTH, Anchor.LEFT);
-        PrintRule.paint(paper, CardSheet.LEFT, RULE, measure);
+        Prose.CELL.paint(paper, cautions, RegionSheet.RIGHT_LEFT, right + 2, RegionSheet.RIGHT_WIDTH, Anchor.LEFT);
     }
 
     @Override
     public void back(Paper paper, List<String> side) {
         CardNotes.paint(paper, region.id(), side);
-    }
-
-    private String facts() {
-        String boat = Titles.boat(assessment.survey().heading()).split(",", 2)[0];
-        return Prose.bold(Prose.plain(boat) + ", " + Prose.plain(region.face()) + ".") + " "
-                + PlaceNames.of(damage.face()).over(region.likely()) + ". "
-                + Figures.area(region.likely().getArea())
-                + ", " + region.condition().word().replace('-', ' ') + ".\n"
-                + Prose.bold("Nothing is filled and nothing is cut before this is settled.");
     }
 
     private List<CardSteps.Step> steps() {
@@ -198,24 +161,24 @@ final class ProofCard implements TwoSided {
     }
 
     private double outcome(Paper paper, double top, String found, String then) {
-        double width = RIGHT_WIDTH - 56;
+        double width = RegionSheet.RIGHT_WIDTH - 56;
         String words = measure.say(then);
         double height = Math.max(CardSheet.BOX, Prose.CELL.height(words, width)) + 2;
-        CardSheet.box(paper, RIGHT_LEFT, top + (height - CardSheet.BOX) / 2, CardSheet.BOX);
+        CardSheet.box(paper, RegionSheet.RIGHT_LEFT, top + (height - CardSheet.BOX) / 2, CardSheet.BOX);
         paper.text(
                 found,
-                RIGHT_LEFT + CardSheet.BOX + 3,
+                RegionSheet.RIGHT_LEFT + CardSheet.BOX + 3,
                 CardSheet.level(CardSheet.WORD, top, height),
                 CardSheet.WORD,
                 Anchor.LEFT);
         Prose.CELL.paint(
                 paper,
                 words,
-                RIGHT_LEFT + 56,
+                RegionSheet.RIGHT_LEFT + 56,
                 top + (height - Prose.CELL.height(words, width)) / 2,
                 width,
                 Anchor.LEFT);
-        paper.line(Pen.FAINT, RIGHT_LEFT, top + height, CardSheet.RIGHT, top + height);
+        paper.line(Pen.FAINT, RegionSheet.RIGHT_LEFT, top + height, CardSheet.RIGHT, top + height);
         return top + height;
     }
 }
