@@ -73,7 +73,9 @@ final class DryCard implements TwoSided {
                 paper, "Open and dry", RegionSheet.RIGHT_LEFT, RegionSheet.TOP, RegionSheet.RIGHT_WIDTH);
         right = CardSteps.paint(paper, steps(), 1, RegionSheet.RIGHT_LEFT, right, RegionSheet.RIGHT_WIDTH);
         String cautions = measure.say(Cautions.before("drilling", damage.face().posture())
-                + " Rotted core is dust that is not breathed. No heat that is left alone, no flame. " + Cautions.RULES);
+                + " " + Cautions.SKIN
+                + " Rotted core is dust that is not breathed. No heat that is left alone, no flame. "
+                + Cautions.RULES);
         Prose.CELL.paint(paper, cautions, RegionSheet.RIGHT_LEFT, right + 2, RegionSheet.RIGHT_WIDTH, Anchor.LEFT);
     }
 
