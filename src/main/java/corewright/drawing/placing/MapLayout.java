@@ -112,6 +112,10 @@ public record MapLayout(
     }
 
     public VoiceGrid grid() {
+        return grid(spec);
+    }
+
+    private static VoiceGrid grid(MapSpec spec) {
         return VoiceGrid.of(spec.whole().face(), spec.damage().face().outline().getEnvelopeInternal());
     }
 
@@ -122,7 +126,11 @@ public record MapLayout(
     }
 
     public double rowNamesX() {
-        return view.x(grid().extent().getMaxX()) + VoiceGridMark.ROW_NAMES_GAP;
+        return rowNamesX(grid(), view);
+    }
+
+    private static double rowNamesX(VoiceGrid grid, PlanView view) {
+        return view.x(grid.extent().getMaxX()) + VoiceGridMark.ROW_NAMES_GAP;
     }
 
     /** The steps of laying out, each keeping clear of those before. */
@@ -181,7 +189,7 @@ public record MapLayout(
                     labels,
                     holes,
                     sheet,
-                    new Box(spec.box().x(), deckBox.y(), spec.box().width(), deckBox.height()),
+                    gridArea(),
                     filled,
                     fronts,
                     result.cost() + READING_LOST * (readings.size() - shown.size()));
@@ -195,6 +203,10 @@ public record MapLayout(
             double right =
                     spec.shows(Layer.VOICE_GRID) ? deckBox.right() : spec.box().right();
             return new Box(spec.box().x(), deckBox.y(), right - spec.box().x(), deckBox.height());
+        }
+
+        private Box gridArea() {
+            return new Box(spec.box().x(), deckBox.y(), spec.box().width(), deckBox.height());
         }
 
         private void claimOutside(List<Mark> sheet) {
@@ -217,8 +229,11 @@ public record MapLayout(
                 return new ArrayList<>();
             }
             Obstacles all = hard.copy();
-            Obstacles numbers = soft.copy();
-            return NamePlacer.place(spec, view, all, numbers);
+            if (spec.shows(Layer.VOICE_GRID)) {
+                VoiceGrid grid = grid(spec);
+                VoiceGridMark.boxes(grid, view, gridArea(), rowNamesX(grid, view)).forEach(all::add);
+            }
+            return NamePlacer.place(spec, view, all, soft);
         }
 
         /** Ids that stand on their regions, moved off what stands there. */

@@ -47,7 +47,7 @@ public record Marks(
         plans.addAll(filled.newHoles());
         List<HoleMark> holes = plans.stream().map(h -> HoleMark.of(h, view)).toList();
         List<Mark> fittings = fittings(spec, view);
-        List<Mark> probes = new ArrayList<>(spec.shows(Layer.PROBES) ? probes(spec, view) : List.of());
+        List<Mark> probes = new ArrayList<>(spec.shows(Layer.PROBES) ? probes(spec, view, fittings) : List.of());
         probes.addAll(filled.closed(view));
         probes.addAll(filled.warmth(view));
         probes.removeIf(p -> !p.box().meets(spec.box())); // one may lie far off the deck
@@ -72,10 +72,8 @@ public record Marks(
         return marks;
     }
 
-    /** A pilot hole's depth stands so much higher or lower where it would cover another's. */
-    private static final double SHIFT = 1.8;
-
-    private static List<Mark> probes(MapSpec spec, PlanView view) {
+    /** Figures stand beside their signs where they cover no other sign, no fitting and no other figure, if there is such a place. */
+    private static List<Mark> probes(MapSpec spec, PlanView view, List<Mark> fittings) {
         Readings readings = spec.assessment().survey().readings().on(spec.face());
         List<Mark> marks = new ArrayList<>();
         for (Feeler f : readings.feelers()) {
@@ -83,20 +81,27 @@ public record Marks(
             Point2D b = view.at(f.tip());
             marks.add(new FeelerMark(a.getX(), a.getY(), b.getX(), b.getY(), f.end() == FeelerEnd.FIRM));
         }
+        List<List<? extends Mark>> signs = new ArrayList<>();
+        List<Box> taken = new ArrayList<>();
+        Stream.concat(fittings.stream(), marks.stream()).forEach(m -> taken.addAll(m.parts()));
         for (Plug p : readings.plugs()) {
             Point2D at = view.at(p.spot());
-            marks.add(new PlugMark(at.getX(), at.getY(), Figures.atMost(p.moisturePercent(), 0) + " %"));
+            String percent = Figures.atMost(p.moisturePercent(), 0) + " %";
+            List<PlugMark> ways = PlugMark.ways(at.getX(), at.getY(), percent);
+            taken.add(ways.get(0).sign());
+            signs.add(ways);
         }
         for (Probe p : readings.probes()) {
             Point2D at = view.at(p.spot());
             String depth = spec.measure().depthFigure(p.voidDepthMm());
-            List<ProbeMark> ways = new ArrayList<>();
-            for (double drop : new double[] {0, -SHIFT, SHIFT, -2 * SHIFT, 2 * SHIFT}) {
-                ways.add(new ProbeMark(at.getX(), at.getY(), depth, true, drop));
-                ways.add(new ProbeMark(at.getX(), at.getY(), depth, false, drop));
-            }
-            marks.add(clearest(
-                    ways, marks.stream().flatMap(m -> m.parts().stream()).toList()));
+            List<ProbeMark> ways = ProbeMark.ways(at.getX(), at.getY(), depth);
+            taken.add(ways.get(0).sign());
+            signs.add(ways);
+        }
+        for (List<? extends Mark> ways : signs) {
+            Mark mark = clearest(ways, taken);
+            marks.add(mark);
+            taken.addAll(mark.parts());
         }
         return marks;
     }
@@ -138,7 +143,7 @@ public record Marks(
     }
 
     /** The first of those that cover least. */
-    private static <M extends Mark> M clearest(List<M> ways, List<Box> taken) {
+    private static <M extends Mark> M clearest(List<? extends M> ways, List<Box> taken) {
         M best = ways.get(0);
         for (M way : ways) {
             if (crowding(way, taken) < crowding(best, taken) - 1e-9) {
