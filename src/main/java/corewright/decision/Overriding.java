@@ -74,6 +74,7 @@ final class Overriding {
                 wanted,
                 reasons,
                 wanted == Method.MONITOR ? first : null,
+                wanted == Method.MONITOR ? rules.pilot() : null,
                 refused,
                 rules.architect(),
                 rules.rules(),

@@ -1,5 +1,6 @@
 package corewright.decision;
 
+import corewright.survey.Spot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param reasons why, a sentence each, the one that settled it first
  * @param firstStep what must be proven before anything is cut or filled, null where nothing must
+ * @param pilot where a hole proves it, null where none is named
  * @param notOffered methods that are not offered here, each with the reason
  * @param architect the place carries load: a naval architect or surveyor decides before any work
  * @param rules every rule that held, in the order they were asked
@@ -22,6 +24,7 @@ public record RegionDecision(
         Method method,
         List<String> reasons,
         @Nullable String firstStep,
+        @Nullable Spot pilot,
         Map<Method, String> notOffered,
         boolean architect,
         List<FiredRule> rules,
@@ -42,7 +45,7 @@ public record RegionDecision(
             @Nullable String firstStep,
             Map<Method, String> notOffered,
             boolean architect) {
-        this(region, method, reasons, firstStep, notOffered, architect, List.of(), Map.of(), null);
+        this(region, method, reasons, firstStep, null, notOffered, architect, List.of(), Map.of(), null);
     }
 
     /** The stop sign that a person's decision goes past, a sentence; empty where there is none. */
@@ -54,6 +57,7 @@ public record RegionDecision(
     RegionDecision because(String reason) {
         List<String> more = new ArrayList<>(reasons);
         more.add(reason);
-        return new RegionDecision(region, method, more, firstStep, notOffered, architect, rules, setAside, overruled);
+        return new RegionDecision(
+                region, method, more, firstStep, pilot, notOffered, architect, rules, setAside, overruled);
     }
 }

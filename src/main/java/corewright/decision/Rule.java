@@ -1,5 +1,6 @@
 package corewright.decision;
 
+import corewright.survey.Spot;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -13,7 +14,7 @@ import java.util.function.Predicate;
  * @param says its sentences, the reason of the decision; empty where it only refuses
  * @param advises its method, empty where it has none; the first rule that holds and advises settles the method
  * @param refuses methods it rules out, each with its sentence
- * @param first what must be proven first, a sentence
+ * @param first what must be proven first
  * @param source where it comes from, or its mark
  */
 record Rule(
@@ -22,9 +23,12 @@ record Rule(
         Function<Facts, String> says,
         Optional<Method> advises,
         Map<Method, Function<Facts, String>> refuses,
-        Optional<Function<Facts, String>> first,
+        Optional<First> first,
         String source) {
     static final String PRACTICE = "common practice";
+
+    /** The words before the place of a hole, and that place. */
+    record First(String drill, Function<Facts, Spot> at) {}
 
     Rule {
         refuses = Map.copyOf(refuses);
@@ -54,8 +58,9 @@ record Rule(
         return refuses(method, f -> why);
     }
 
-    Rule first(Function<Facts, String> step) {
-        return new Rule(name, when, says, advises, refuses, Optional.of(step), source);
+    /** A hole that must prove something first, with the words before its place. */
+    Rule first(String drill, Function<Facts, Spot> at) {
+        return new Rule(name, when, says, advises, refuses, Optional.of(new First(drill, at)), source);
     }
 
     Rule from(String where) {

@@ -7,7 +7,6 @@ import static corewright.decision.Method.RECORE;
 import static corewright.decision.Rule.when;
 
 import corewright.damage.Condition;
-import corewright.survey.Spot;
 import java.util.List;
 import java.util.Locale;
 
@@ -18,8 +17,6 @@ import java.util.Locale;
  * docs/repair.md.
  */
 final class RuleBook {
-    private static final String LOOK =
-            " and look at the core: dry core opens the way to injection, wet core means cutting out.";
 
     private static final String ARTICLES = "repair articles and owners' accounts, as common practice";
 
@@ -121,7 +118,7 @@ final class RuleBook {
                     .says(f -> f.evidence().dryProof(f.thresholds()).orElse("") + "\n" + f.reachOfProof())
                     .advises(MONITOR)
                     .refuses(INJECT, f -> "The core is proven dry in a part only. " + f.reachOfProof())
-                    .first(f -> "Drill a further pilot hole at " + place(f, f.beyondSpot()) + LOOK),
+                    .first("Drill a further pilot hole at ", Facts::beyondSpot),
             when("proven dry", f -> f.injectable() && f.proven())
                     .says(f -> f.evidence().dryProof(f.thresholds()).orElse("") + "\n"
                             + (f.region().condition() == Condition.VOID
@@ -136,8 +133,7 @@ final class RuleBook {
                     .refuses(
                             INJECT,
                             f -> "The core is not proven dry. " + f.against().orElse(""))
-                    .first(f -> "Open the place to the air until it is dry, then drill a pilot hole at "
-                            + place(f, f.pilotSpot()) + LOOK),
+                    .first("Open the place to the air until it is dry, then drill a pilot hole at ", Facts::pilotSpot),
             when("not proven dry", f -> f.injectable() && f.against().isEmpty() && !f.proven())
                     .says(f ->
                             "The skin is loose over core that is more probably dry, but no pilot hole or core sample "
@@ -147,13 +143,9 @@ final class RuleBook {
                             INJECT,
                             "The core is not proven dry: no pilot hole or core sample inside says so, and a moisture "
                                     + "meter proves nothing.")
-                    .first(f -> "Drill a pilot hole at " + place(f, f.pilotSpot()) + LOOK));
+                    .first("Drill a pilot hole at ", Facts::pilotSpot));
 
     private RuleBook() {}
-
-    private static String place(Facts facts, Spot spot) {
-        return Words.place(facts.evidence().face(), spot);
-    }
 
     private static String tooSlow(Facts facts) {
         var time = facts.throughHoles().orElseThrow();

@@ -1,6 +1,7 @@
 package corewright.decision;
 
 import corewright.survey.RuleOverride;
+import corewright.survey.Spot;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -16,6 +17,9 @@ import org.jspecify.annotations.Nullable;
 final class Rules {
     static final String SET_ASIDE = "set aside";
 
+    private static final String LOOK =
+            " and look at the core: dry core opens the way to injection, wet core means cutting out.";
+
     private final Facts facts;
     private final List<String> reasons = new ArrayList<>();
     private final List<String> argued = new ArrayList<>();
@@ -25,6 +29,7 @@ final class Rules {
     private @Nullable Rule instead;
     private @Nullable Method method;
     private @Nullable String first;
+    private @Nullable Spot pilot;
 
     private Rules(Facts facts) {
         this.facts = facts;
@@ -48,7 +53,7 @@ final class Rules {
         reasons.addAll(argued);
         String id = facts.region().id();
         facts.options().failed(id).ifPresent(d -> reasons.add(d.sentence()));
-        return new RegionDecision(id, settled, reasons, first, refused, facts.underLoad(), fired, setAside, null);
+        return new RegionDecision(id, settled, reasons, first, pilot, refused, facts.underLoad(), fired, setAside, null);
     }
 
     private void holds(Rule rule) {
@@ -57,7 +62,7 @@ final class Rules {
         rule.refuses().forEach((m, why) -> refused.putIfAbsent(m, why.apply(facts)));
         if (method == null && rule.advises().isPresent()) {
             method = rule.advises().get();
-            first = rule.first().map(step -> step.apply(facts)).orElse(null);
+            rule.first().ifPresent(this::prove);
         }
         fired.add(told(rule, effects(rule), says));
     }
@@ -91,8 +96,13 @@ final class Rules {
                 0,
                 "Rule \"" + rule.name() + "\" is set aside, and no other advises here: it is "
                         + (rule.advises().get() == stands ? "kept to." : "opened."));
-        first = rule.first().map(step -> step.apply(facts)).orElse(null);
+        rule.first().ifPresent(this::prove);
         return stands;
+    }
+
+    private void prove(Rule.First step) {
+        pilot = step.at().apply(facts);
+        first = step.drill() + Words.place(facts.evidence().face(), pilot) + LOOK;
     }
 
     private void addReasons(String says) {

@@ -68,12 +68,12 @@ final class WhatWouldChange {
 
     private void ask(FaceDamage face, Region region, RegionDecision decision) {
         Facts facts = Methods.facts(survey, face, region, options, drying);
-        if (decision.firstStep() != null) {
-            Spot spot = fired(decision, "proven dry in a part") ? facts.beyondSpot() : facts.pilotSpot();
-            double wet = facts.proven() ? at(face, spot) : underLoose(face, spot);
-            hole(decision, Method.RECORE, "wet", spot, wet, facts);
-            if (!fired(decision, "not dry") && facts.wouldBeProven(spot)) {
-                hole(decision, Method.INJECT, "dry", spot, 1 - wet, facts);
+        Spot pilot = decision.pilot();
+        if (pilot != null) {
+            double wet = facts.proven() ? at(face, pilot) : underLoose(face, pilot);
+            hole(decision, Method.RECORE, "wet", pilot, wet, facts);
+            if (!fired(decision, "not dry") && facts.wouldBeProven(pilot)) {
+                hole(decision, Method.INJECT, "dry", pilot, 1 - wet, facts);
             }
         } else if (decision.method() == Method.INJECT) {
             Spot spot = farthest(region, facts);

@@ -51,7 +51,9 @@ public final class ResurveyBenchmark {
     /** @param arguments which places; pairs; first seed */
     public static void main(String[] arguments) {
         ResurveyBenchmark benchmark = new ResurveyBenchmark(arguments);
-        benchmark.unchanged();
+        if (arguments.length < 4) {
+            benchmark.unchanged();
+        }
         benchmark.mended();
     }
 
@@ -102,6 +104,10 @@ public final class ResurveyBenchmark {
             Polygon place = (Polygon) new GeometryFactory().createPoint(middle).buffer(radius);
             FaceComparison face = comparison.faces().get(0);
             tried[what]++;
+            face.regions().stream()
+                    .filter(r -> at(r, place) && !fell(r))
+                    .flatMap(r -> r.figures().stream())
+                    .forEach(c -> out.println("  not proven: " + c));
             mapped[what] += face.regions().stream().anyMatch(r -> at(r, place)) ? 1 : 0;
             found[what] += face.regions().stream().anyMatch(r -> at(r, place) && fell(r)) ? 1 : 0;
             boolean elsewhere = face.regions().stream().anyMatch(r -> !at(r, place) && fell(r))

@@ -3,6 +3,7 @@ package corewright.decision;
 import static corewright.DamageFixtures.deck;
 import static corewright.DamageFixtures.fitting;
 import static corewright.DamageFixtures.rectangle;
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -19,14 +20,17 @@ import corewright.repair.plan.RepairOptions;
 import corewright.reuse.Memory;
 import corewright.survey.CoreMoisture;
 import corewright.survey.CoreState;
+import corewright.survey.Face;
 import corewright.survey.Finding;
 import corewright.survey.Laminate;
+import corewright.survey.Spot;
 import corewright.survey.Subject;
 import corewright.survey.Survey;
 import corewright.survey.settings.Resin;
 import corewright.survey.settings.Settings;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Polygon;
 
 class DeciderTest {
@@ -240,7 +244,10 @@ class DeciderTest {
         assertThat(d.reasons())
                 .anyMatch(r -> r.startsWith("The core is proven dry: a pilot hole at 1.15 m aft"))
                 .anyMatch(r -> r.startsWith("That speaks for 300 mm around, and 0.1"));
-        assertThat(d.firstStep()).startsWith("Drill a further pilot hole at 1.");
+        Spot pilot = requireNonNull(d.pilot());
+        Face face = one.survey().faces().get(0);
+        assertThat(pilot.coordinate().distance(new Coordinate(1150, 250))).isGreaterThan(Evidence.PROOF_REACH_MM);
+        assertThat(d.firstStep()).startsWith("Drill a further pilot hole at " + Words.place(face, pilot));
 
         Deck three = one.probe(1500, 250, 4, CoreState.DRY).probe(1850, 250, 4, CoreState.DRY);
         assertThat(first(three).method()).isEqualTo(Method.INJECT);

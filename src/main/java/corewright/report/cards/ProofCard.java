@@ -22,18 +22,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** The card of a region of which the core must be proven first: where to drill, what to look for, what follows. */
 final class ProofCard implements TwoSided {
-    private static final double METRE = 1000;
-
-    /** The place of a further pilot hole stands in the words of the decision. */
-    private static final Pattern PLACE =
-            Pattern.compile("pilot hole at ([0-9.]+) m aft, ([0-9.]+) m to (port|starboard)");
-
     private final Assessment assessment;
     private final Region region;
     private final RegionDecision decision;
@@ -47,7 +39,7 @@ final class ProofCard implements TwoSided {
         decision = assessment.decision().on(region.id());
         measure = Measure.of(assessment.survey());
         damage = assessment.damage().face(region.face());
-        drill = place().orElse(null);
+        drill = decision.pilot();
     }
 
     /** Regions that wait for a proof. */
@@ -59,28 +51,6 @@ final class ProofCard implements TwoSided {
 
     private Optional<InjectionPlan> plan() {
         return assessment.options().injection(region.id());
-    }
-
-    /** The planned hole nearest to the middle, if the words mean it; else where the words say, to the centimetre. */
-    private Optional<Spot> place() {
-        Spot middle =
-                new Spot(region.face(), region.label().getX(), region.label().getY());
-        Spot planned = plan().stream()
-                .flatMap(p -> p.holes().stream())
-                .filter(h -> h.kind() == Hole.Kind.INJECTION)
-                .map(Hole::spot)
-                .min(Comparator.comparingDouble(s -> s.coordinate().distance(middle.coordinate())))
-                .orElse(middle);
-        Matcher words = PLACE.matcher(String.valueOf(decision.firstStep()));
-        if (!words.find()) {
-            return String.valueOf(decision.firstStep()).contains("further") ? Optional.empty() : Optional.of(planned);
-        }
-        double side = Double.parseDouble(words.group(2)) * METRE;
-        Spot said = new Spot(
-                region.face(),
-                Double.parseDouble(words.group(1)) * METRE,
-                words.group(3).equals("port") ? -side : side);
-        return Optional.of(said.coordinate().distance(planned.coordinate()) < METRE / 100 ? planned : said);
     }
 
     @Override

@@ -119,6 +119,7 @@ class OwnerReportTest {
                 d.method(),
                 d.reasons(),
                 d.firstStep(),
+                d.pilot(),
                 d.notOffered(),
                 d.architect(),
                 d.rules(),
