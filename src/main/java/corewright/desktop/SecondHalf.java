@@ -16,6 +16,7 @@ import corewright.desktop.stiffness.StiffnessDesk;
 import corewright.desktop.work.FillCheckDesk;
 import corewright.desktop.work.WorkModel;
 import corewright.desktop.work.WorkView;
+import corewright.drawing.kit.Measure;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -162,7 +163,7 @@ final class SecondHalf {
                 .run(
                         () -> OwnerPane.made(found, sharpness),
                         made -> view.task(new OwnerPane(
-                                made, currency, bench.sight().appearance().look(), () -> view.task(null))),
+                                made, currency, Measure.of(found.survey()), bench.sight().appearance().look(), () -> view.task(null))),
                         e -> bench.say("Not shown: " + Complaints.sentence(e)));
     }
 

@@ -4,7 +4,7 @@ import corewright.assessment.Ages;
 import corewright.damage.Insight;
 import corewright.damage.Quantiles;
 import corewright.desktop.slip.Slip;
-import corewright.desktop.slip.SlipView;
+import corewright.desktop.slip.RangeBar;
 import corewright.desktop.state.Units;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.screen.Chart;
@@ -240,7 +240,7 @@ public final class InsightPanels {
                 List.of(
                         new Chart.Bars(width, heights),
                         new Chart.Span(range.low(), range.middle(), range.high(), 0.93 * up.end())));
-        return new Panel(title, SlipView.words(range), chart);
+        return new Panel(title, RangeBar.words(range), chart);
     }
 
     /** Some ten to twenty-five columns of a round width. */

@@ -1,23 +1,23 @@
 package corewright.desktop.owner;
 
 import corewright.assessment.Assessment;
-import corewright.damage.Quantiles;
-import corewright.decision.Choice;
 import corewright.desktop.plan.Pixels;
 import corewright.desktop.plan.PlanPane;
+import corewright.desktop.slip.RangeBar;
+import corewright.desktop.slip.Slip;
 import corewright.desktop.slip.SlipView;
 import corewright.drawing.kit.Box;
-import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.screen.ScreenLook;
 import corewright.report.owner.OwnerView;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
+import java.util.List;
 import javafx.beans.binding.Bindings;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -26,7 +26,6 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** One page for the owner, made of what was worked out beforehand. */
@@ -39,8 +38,8 @@ public final class OwnerPane extends VBox {
     /** Of the page's width, in a small window. */
     private static final double MAP_SHARE = 0.46;
 
-    private static final double MAP_HEIGHT = 390;
-    private static final double BAR = 165;
+    private static final double MAP_HEIGHT = 330;
+    private static final double AMOUNT_WIDTH = 206;
 
     /** What is shown, with its map painted. */
     public record Shown(OwnerView words, Pixels map) {}
@@ -62,9 +61,10 @@ public final class OwnerPane extends VBox {
 
     /**
      * @param currency before a sum
+     * @param measure of what is shown
      * @param leave back to work
      */
-    public OwnerPane(Shown shown, String currency, ScreenLook look, Runnable leave) {
+    public OwnerPane(Shown shown, String currency, Measure measure, ScreenLook look, Runnable leave) {
         getStyleClass().add("owner");
         setId("owner-pane");
         setFocusTraversable(true);
@@ -73,11 +73,7 @@ public final class OwnerPane extends VBox {
         title.setId("owner-title");
         HBox.setHgrow(title, Priority.ALWAYS);
         title.setMaxWidth(Double.MAX_VALUE);
-        Button round = SlipView.key("owner-turn", "Turn round", () -> setRotate(getRotate() == 0 ? 180 : 0));
-        Button back = SlipView.key("owner-back", "Back to work", leave);
-        round.setMinWidth(USE_PREF_SIZE);
-        back.setMinWidth(USE_PREF_SIZE);
-        HBox head = new HBox(12, title, round, back);
+        HBox head = new HBox(12, title, round(true));
         ImageView map = new ImageView(shown.map().image());
         map.setPreserveRatio(true);
         map.fitWidthProperty().bind(Bindings.min(MAP_WIDTH, widthProperty().multiply(MAP_SHARE)));
@@ -87,24 +83,33 @@ public final class OwnerPane extends VBox {
                 SlipView.text("What is wrong", "owner-head"),
                 SlipView.text(words.wrong(), "sentence"),
                 SlipView.text("How sure we are", "owner-head"),
-                SlipView.text(words.doubt(), "sentence"),
-                SlipView.text("What to do now", "owner-head"),
-                SlipView.text(words.now(), "sentence"));
-        HBox.setHgrow(told, Priority.ALWAYS);
-        HBox middle = new HBox(20, map, told);
-        VBox page = new VBox(12, middle);
-        if (!words.choices().isEmpty()) {
-            page.getChildren().add(SlipView.text("What can be done", "owner-head"));
-            HBox choices = new HBox(16);
-            words.choices().forEach(c -> choices.getChildren().add(choice(c, words.standing(), currency, look)));
-            page.getChildren().addAll(choices, SlipView.text(words.costs(), "quiet"));
+                SlipView.text(words.doubt(), "sentence"));
+        told.getChildren().add(SlipView.text("What to do now", "owner-head"));
+        for (int i = 0; i < words.now().size(); i++) {
+            told.getChildren().add(step(i + 1, words.now().get(i), words.now().size() == 1));
         }
+        HBox.setHgrow(told, Priority.ALWAYS);
+        told.setMinWidth(0);
+        VBox seen = new VBox(4, map, amounts(words.amounts(), look));
+        HBox middle = new HBox(20, seen, told);
+        VBox page = new VBox(6, middle);
+        if (!words.choices().isEmpty()) {
+            OwnerChoices choices = new OwnerChoices(words, currency, measure, look);
+            page.getChildren().addAll(choices.head(), choices.table());
+        }
+        Button back = SlipView.key("owner-back", "Back to work", leave);
+        back.setMinWidth(USE_PREF_SIZE);
+        Label costs = SlipView.text(words.costs(), "quiet");
+        HBox.setHgrow(costs, Priority.ALWAYS);
+        costs.setMaxWidth(Double.MAX_VALUE);
+        HBox foot = new HBox(16, back, costs, round(false));
+        foot.setAlignment(Pos.CENTER_LEFT);
         ScrollPane scroll = new ScrollPane(page);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.getStyleClass().add("insight-scroll");
         VBox.setVgrow(scroll, Priority.ALWAYS);
-        getChildren().setAll(head, scroll);
+        getChildren().setAll(head, scroll, foot);
         addEventFilter(KeyEvent.KEY_PRESSED, e -> {
             if (e.getCode() == KeyCode.ESCAPE) {
                 leave.run();
@@ -113,36 +118,41 @@ public final class OwnerPane extends VBox {
         });
     }
 
-    private static Node choice(Choice choice, String standing, String currency, ScreenLook look) {
-        VBox box = new VBox(4, SlipView.text(choice.title(), "owner-choice"), SlipView.text(choice.regions(), "quiet"));
-        choice.ofAsBuilt().ifPresent(q -> box.getChildren().add(bar(q, look)));
-        box.getChildren()
-                .addAll(
-                        SlipView.text(OwnerView.effort(currency, choice), "head"),
-                        SlipView.text((choice.advised() ? standing + " " : "") + choice.toKnow(), "sentence"));
-        box.getStyleClass().add(choice.advised() ? "owner-advised" : "owner-offered");
-        HBox.setHgrow(box, Priority.ALWAYS);
-        box.setPrefWidth(240);
-        box.setMaxWidth(Double.MAX_VALUE);
-        box.setMinHeight(Region.USE_PREF_SIZE);
-        return box;
+    /** At both long edges: whoever sits opposite reads the one that stands on its head for the other. */
+    private Button round(boolean opposite) {
+        Button round =
+                SlipView.key(opposite ? "owner-turn-back" : "owner-turn", "Turn round", () -> {
+                    setRotate(getRotate() == 0 ? 180 : 0);
+                    setAccessibleText("Page turned.");
+                });
+        round.setMinWidth(USE_PREF_SIZE);
+        round.setRotate(opposite ? 180 : 0);
+        return round;
     }
 
-    /** Stiffness where the deck is weakest, as built 100, from the low to the high figure. */
-    private static Canvas bar(Quantiles q, ScreenLook look) {
-        Canvas canvas = new Canvas(BAR + 20, 40);
-        GraphicsContext g = canvas.getGraphicsContext2D();
-        g.setFill(PlanPane.fx(look.tone().ink()));
-        g.setStroke(PlanPane.fx(look.tone().ink()));
-        double end = Math.max(1, q.p90());
-        g.strokeLine(1, 30.5, 1 + BAR, 30.5);
-        g.fillRect(1, 26, BAR * q.p10() / end, 9);
-        g.strokeRect(1 + BAR * q.p10() / end, 26, BAR * (q.p90() - q.p10()) / end, 9);
-        g.fillRect(BAR * q.p50() / end - 0.5, 21, 3, 19);
-        g.setFont(javafx.scene.text.Font.font("Asap", javafx.scene.text.FontWeight.BOLD, 15));
-        String words = Figures.fixed(100 * q.p50(), 0) + " of 100 as stiff as built";
-        g.fillText(words, 1, 15);
-        canvas.setAccessibleText(words);
-        return canvas;
+    private static Node amounts(List<OwnerView.Amount> amounts, ScreenLook look) {
+        HBox bars = new HBox(12);
+        bars.setAlignment(Pos.BOTTOM_LEFT);
+        for (OwnerView.Amount amount : amounts) {
+            Slip.Range range =
+                    new Slip.Range(amount.low(), amount.middle(), amount.high(), amount.unit(), false);
+            VBox one = new VBox(
+                    SlipView.text(amount.what(), "quiet"),
+                    RangeBar.of(range, AMOUNT_WIDTH, PlanPane.fx(look.tone().ink())));
+            one.setMaxWidth(AMOUNT_WIDTH);
+            bars.getChildren().add(one);
+        }
+        return bars;
+    }
+
+    private static Node step(int number, String words, boolean only) {
+        Label text = SlipView.text(words, "sentence");
+        HBox.setHgrow(text, Priority.ALWAYS);
+        if (only) {
+            return text;
+        }
+        Label count = SlipView.text(Integer.toString(number), "head");
+        count.setMinWidth(18);
+        return new HBox(6, count, text);
     }
 }

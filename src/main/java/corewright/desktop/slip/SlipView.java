@@ -31,7 +31,6 @@ public final class SlipView extends VBox {
     private static final double WIDTH = 350;
 
     /** A figure with two decimals at 14 px. */
-    private static final double LABEL_PX = 30;
 
     /** Ink of a figure of before: as strong as the quiet words beside it, 6.4 : 1 by day. */
     private static final double QUIET = 0.75;
@@ -119,9 +118,9 @@ public final class SlipView extends VBox {
         }
         Slip.Range range = slip.range();
         if (range != null) {
-            all.add(bar(range, range.old() ? ink.deriveColor(0, 1, 1, QUIET) : ink));
+            all.add(RangeBar.of(range, WIDTH, range.old() ? ink.deriveColor(0, 1, 1, QUIET) : ink));
             if (range.middle() < 0.2 * range.axisEnd()) { // the low figure has no room beside the bar
-                all.add(text(words(range), "quiet"));
+                all.add(text(RangeBar.words(range), "quiet"));
             }
         }
         if (!slip.facts().isEmpty()) {
@@ -273,50 +272,5 @@ public final class SlipView extends VBox {
         key.setAccessibleText(line.fact() + " " + line.consequence());
         key.setOnAction(e -> go.accept(line));
         return key;
-    }
-
-    /** A thick bar from the low to the high figure on an axis from zero, the middle as a tall tick. */
-    private static Node bar(Slip.Range range, Color ink) {
-        Canvas canvas = new Canvas(WIDTH, 66);
-        GraphicsContext g = canvas.getGraphicsContext2D();
-        double left = 12;
-        double right = WIDTH - 20;
-        double axis = 42;
-        double end = range.axisEnd();
-        g.setFill(ink);
-        g.setStroke(ink);
-        g.setLineWidth(1);
-        g.strokeLine(left, axis, right, axis);
-        int parts = Math.abs(end / 3 * 10 - Math.rint(end / 3 * 10)) < 1e-9 ? 3 : 4;
-        g.setFont(Font.font("Asap Condensed", 13));
-        for (int i = 0; i <= parts; i++) {
-            double x = left + (right - left) * i / parts;
-            g.strokeLine(x, axis, x, axis + 5);
-            g.setTextAlign(TextAlignment.CENTER);
-            g.fillText(Figures.atMost(end * i / parts, 2), x, axis + 19);
-        }
-        double per = (right - left) / end;
-        double low = left + range.low() * per;
-        double middle = left + range.middle() * per;
-        double high = left + range.high() * per;
-        g.fillRect(low, axis - 3, high - low, 6);
-        g.fillRect(middle - 1.5, axis - 11, 3, 20);
-        g.setFont(Font.font("Asap Condensed", FontWeight.BOLD, 14));
-        g.setTextAlign(TextAlignment.RIGHT);
-        boolean lowFits = low - 3 > LABEL_PX && middle - low > 0.6 * LABEL_PX;
-        g.fillText(lowFits ? Figures.fixed(range.low(), 2) : "", low - 3, axis - 7);
-        g.setTextAlign(TextAlignment.LEFT);
-        g.fillText(Figures.fixed(range.high(), 2), high + 3, axis - 7);
-        g.setTextAlign(middle < 2 * LABEL_PX ? TextAlignment.LEFT : TextAlignment.CENTER);
-        g.setFont(Font.font("Asap Condensed", FontWeight.BOLD, 15));
-        g.fillText(Figures.fixed(range.middle(), 2) + " " + range.unit(), middle, axis - 16);
-        canvas.setAccessibleText(words(range) + (range.old() ? " These figures are " + Ages.WORDS + "." : ""));
-        return canvas;
-    }
-
-    /** "Most likely 0.88 litres; in 8 cases of 10 between 0.65 and 1.15." */
-    public static String words(Slip.Range r) {
-        return "Most likely " + Figures.fixed(r.middle(), 2) + " " + r.unit() + "; in 8 cases of 10 between "
-                + Figures.fixed(r.low(), 2) + " and " + Figures.fixed(r.high(), 2) + ".";
     }
 }

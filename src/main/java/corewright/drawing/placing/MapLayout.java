@@ -10,6 +10,7 @@ import corewright.drawing.marks.NameMark;
 import corewright.drawing.marks.ReadingMark;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
@@ -216,7 +217,10 @@ public record MapLayout(
                 outside.add(Box.between(x, e.getMinY(), x, e.getMaxY()).grown(ROW_NAMES_HALF));
             }
             sheet.forEach(m -> outside.add(m.box().grown(1.5)));
-            marks.tags().forEach(t -> outside.add(t.box().grown(WORD_CLEAR))); // a tag may reach over the edge
+            Stream.of(marks.tags(), marks.probes(), marks.fittings()) // they may reach over the edge
+                    .flatMap(List::stream)
+                    .flatMap(m -> m.parts().stream())
+                    .forEach(part -> outside.add(part.grown(WORD_CLEAR)));
             DatumMark datum = new DatumMark(view.datumX(), view.datumY(), view.yDown());
             if (spec.showsDatum() && spec.box().holds(datum.box())) {
                 outside.add(datum.box().grown(0.5));

@@ -154,12 +154,17 @@ final class OwnerWords {
 
     /** What the owner should do before anything else, gravest first. */
     static String now(Assessment assessment) {
+        return String.join(" ", steps(assessment));
+    }
+
+    /** The same step by step. */
+    static List<String> steps(Assessment assessment) {
         Verdict verdict = assessment.verdict();
         if (verdict.withheld()) {
-            return (verdict.doubts().isEmpty()
+            return List.of((verdict.doubts().isEmpty()
                             ? "Have the deck read with a meter and tapped, in a grid, and calculate again."
                             : "Settle the question at the head of this page and calculate again.")
-                    + " Decide nothing on the deck before that.";
+                    + " Decide nothing on the deck before that.");
         }
         List<String> steps = new ArrayList<>();
         List<Region> regions = assessment.damage().regions();
@@ -177,7 +182,7 @@ final class OwnerWords {
         if (!verdict.free()) {
             steps.add("Have read what was not read.");
         }
-        return steps.isEmpty() ? "Nothing is pressing. Read the deck again in a year." : String.join(" ", steps);
+        return steps.isEmpty() ? List.of("Nothing is pressing. Read the deck again in a year.") : steps;
     }
 
     /** One sentence for all places under load, however many. */

@@ -105,7 +105,7 @@ final class RecordFound {
                         + " " + measure.areaUnit(),
                 Prose.bold(measure.areaFigure(likely)),
                 "",
-                "possible extents may overlap and are not added"));
+                "possible extents may overlap and are not added; the range counts doubtful places too"));
         flow.table("Regions", table);
         Quantiles empty = assessment.damage().voidMm3();
         if (empty.p90() > 0 && assessment.survey().readings().coreSeen()) {
