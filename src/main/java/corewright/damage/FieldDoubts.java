@@ -2,6 +2,7 @@ package corewright.damage;
 
 import corewright.field.LatentField;
 import corewright.survey.About;
+import corewright.survey.CoreState;
 import corewright.survey.Face;
 import corewright.survey.Finding;
 import corewright.survey.Finding.Severity;
@@ -15,6 +16,7 @@ import corewright.survey.settings.Settings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 
 /** Findings that only the fitted fields can tell: readings against their neighbours, and what was never read. */
 final class FieldDoubts {
@@ -41,8 +43,8 @@ final class FieldDoubts {
     static List<Finding> of(Face face, Settings settings, List<BayFields> bays, Judged judged) {
         FieldDoubts doubts = new FieldDoubts(face, settings, judged);
         for (BayFields bay : bays) {
-            doubts.contradictions(bay.wetSeen, bay.wet);
-            doubts.contradictions(bay.looseSeen, bay.loose);
+            doubts.contradictions(bay.wetSeen, bay.wet, FieldDoubts::water);
+            doubts.contradictions(bay.looseSeen, bay.loose, FieldDoubts::bond);
             doubts.disagreeing(bay.voidSeen);
             doubts.overSpace(bay);
             doubts.missing(bay);
@@ -50,7 +52,7 @@ final class FieldDoubts {
         return doubts.findings;
     }
 
-    private void contradictions(List<Observation> seen, LatentField field) {
+    private void contradictions(List<Observation> seen, LatentField field, Function<Reading, String> what) {
         for (int i = 0; i < seen.size(); i++) {
             Reading reading = seen.get(i).reading();
             if (judged.trusted(reading)) {
@@ -64,7 +66,7 @@ final class FieldDoubts {
                         String.format(
                                 Locale.ROOT,
                                 "%s contradicts its neighbours: %.0f %% likely a mistake",
-                                what(reading),
+                                what.apply(reading),
                                 100 * doubt),
                         "kept, but the map follows its neighbours; read it again");
             } else if (surprise > SURPRISE) {
@@ -73,7 +75,7 @@ final class FieldDoubts {
                         String.format(
                                 Locale.ROOT,
                                 "%s lies %.1f standard deviations from what its neighbours say",
-                                what(reading),
+                                what.apply(reading),
                                 surprise),
                         "kept in full; read it again");
             }
@@ -135,14 +137,27 @@ final class FieldDoubts {
         }
     }
 
-    private static String what(Reading reading) {
-        if (reading instanceof Tap tap && tap.sound() != null) {
-            return "the tap called " + tap.sound().name().toLowerCase(Locale.ROOT);
-        }
+    /** What a reading says of water. */
+    private static String water(Reading reading) {
         if (reading instanceof Moisture m) {
             return "the moisture reading " + MeterScale.text(m.value());
         }
-        return reading instanceof Probe ? "what the pilot hole found" : "the reading";
+        if (reading instanceof Probe p && p.coreMoisture() == null && p.coreState() == CoreState.ROTTED) {
+            return "the rotted core that the pilot hole found, taken for wet as its water was not noted,";
+        }
+        return reading instanceof Probe p && p.water() != null
+                ? "the " + p.water().name().toLowerCase(Locale.ROOT) + " core that the pilot hole found"
+                : "the core sample";
+    }
+
+    /** What a reading says of the skin's hold. */
+    private static String bond(Reading reading) {
+        if (reading instanceof Tap tap) {
+            return tap.sound() == null
+                    ? "the contact time"
+                    : "the tap called " + tap.sound().name().toLowerCase(Locale.ROOT);
+        }
+        return "the gap that the " + (reading instanceof Probe ? "pilot hole" : "rod") + " found";
     }
 
     private void add(Reading r, String message, String effect) {
