@@ -10,6 +10,7 @@ import corewright.drawing.kit.Figures;
 import corewright.survey.Edit;
 import corewright.survey.Survey;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -103,6 +104,10 @@ public final class DeckModel {
                                 : "Nothing that is offered comes to that.");
     }
 
+    /** R9 before R10. */
+    private static final Comparator<String> BY_NUMBER =
+            Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder());
+
     /** "R1, R4 inject; R3 cut out, recore". */
     public String mix() {
         return chosen().map(s -> mix(s.methods())).orElse("");
@@ -110,8 +115,9 @@ public final class DeckModel {
 
     private static String mix(Map<String, Method> methods) {
         Map<Method, List<String>> by = new TreeMap<>();
-        new TreeMap<>(methods).forEach((region, method) -> by.computeIfAbsent(method, m -> new ArrayList<>())
-                .add(region));
+        methods.forEach((region, method) ->
+                by.computeIfAbsent(method, m -> new ArrayList<>()).add(region));
+        by.values().forEach(regions -> regions.sort(BY_NUMBER));
         List<String> parts = new ArrayList<>();
         by.forEach((m, regions) ->
                 parts.add(String.join(", ", regions) + " " + Methods.name(m).toLowerCase(java.util.Locale.ROOT)));
@@ -139,7 +145,7 @@ public final class DeckModel {
                 : chosen().map(s -> s.methods().entrySet().stream()
                                 .filter(e -> found.decision().on(e.getKey()).method() != e.getValue())
                                 .map(Map.Entry::getKey)
-                                .sorted()
+                                .sorted(BY_NUMBER)
                                 .toList())
                         .orElse(List.of());
     }
