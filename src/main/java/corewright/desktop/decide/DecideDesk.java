@@ -112,7 +112,7 @@ public final class DecideDesk {
         if (!flips.isEmpty()) {
             all.add(SlipView.text("What would change this", "head"));
             flips.forEach(f -> all.add(SlipView.text(
-                    Methods.name(f.becomes()) + " if " + f.condition() + ": "
+                    Methods.name(f.becomes()) + " if " + model.say(f.condition()) + ": "
                             + (f.probability() < 0.005
                                     ? "less than 1 case in 100."
                                     : Figures.fixed(100 * f.probability(), 0) + " cases in 100."),

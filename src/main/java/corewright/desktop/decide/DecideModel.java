@@ -10,6 +10,7 @@ import corewright.decision.Overruled;
 import corewright.decision.RegionDecision;
 import corewright.desktop.state.Workbench;
 import corewright.drawing.kit.Figures;
+import corewright.drawing.kit.Measure;
 import corewright.report.page.Wording;
 import corewright.survey.Edit;
 import corewright.survey.MethodOverride;
@@ -77,7 +78,7 @@ public final class DecideModel {
                             method,
                             figures(o),
                             o.stiffness(),
-                            o.why(),
+                            say(o.why()),
                             o.offered(),
                             d.method() == method,
                             advised(region) == method));
@@ -92,7 +93,7 @@ public final class DecideModel {
                 bench.survey().map(s -> s.settings().costs().currency()).orElse("");
         return o.work()
                 .map(w -> Wording.money(currency, w.costLow(), w.costHigh()) + ", "
-                        + range(w.hoursLow(), w.hoursHigh(), 0) + " h, " + days(w) + kilograms(o))
+                        + range(w.hoursLow(), w.hoursHigh(), 0) + " h, " + days(w) + weight(o))
                 .orElse("");
     }
 
@@ -102,9 +103,12 @@ public final class DecideModel {
                 : Wording.days(w.daysLow(), w.daysHigh()) + (Math.ceil(w.daysHigh() - 1e-9) == 1 ? " day" : " days");
     }
 
-    private static String kilograms(Option o) {
-        double kg = o.weight().netKg();
-        return Double.isNaN(kg) || Math.abs(kg) < 0.05 ? "" : ", " + (kg > 0 ? "+" : "") + Figures.fixed(kg, 1) + " kg";
+    private String weight(Option o) {
+        Measure measure = bench.sight().units().measure();
+        double net = measure.weight(o.weight().netKg());
+        return Double.isNaN(net) || Math.abs(net) < 0.05
+                ? ""
+                : ", " + (net > 0 ? "+" : "") + Figures.fixed(net, 1) + " " + measure.weightUnit();
     }
 
     static String range(double low, double high, int decimals) {
@@ -115,12 +119,19 @@ public final class DecideModel {
 
     /** What must be proven first, empty where nothing must. */
     public String first(Region region) {
-        return decision(region).map(RegionDecision::firstStep).orElse("");
+        return say(decision(region).map(RegionDecision::firstStep).orElse(""));
     }
 
     /** Why it is decided so; a decision by hand first. */
     public List<String> reasons(Region region) {
-        return decision(region).map(RegionDecision::reasons).orElse(List.of());
+        return decision(region).map(RegionDecision::reasons).orElse(List.of()).stream()
+                .map(this::say)
+                .toList();
+    }
+
+    /** Words with the reader's units. */
+    String say(String words) {
+        return bench.sight().units().measure().say(words);
     }
 
     /** What would change it, the likeliest first. */

@@ -45,19 +45,24 @@ public final class RangeBar {
         g.setFont(Font.font("Asap Condensed", FontWeight.BOLD, 14));
         g.setTextAlign(TextAlignment.RIGHT);
         boolean lowFits = low - 3 > LABEL_PX && middle - low > 0.6 * LABEL_PX;
-        g.fillText(lowFits ? Figures.fixed(range.low(), 2) : "", low - 3, axis - 7);
+        g.fillText(lowFits ? figure(range, range.low()) : "", low - 3, axis - 7);
         g.setTextAlign(TextAlignment.LEFT);
-        g.fillText(Figures.fixed(range.high(), 2), high + 3, axis - 7);
+        g.fillText(figure(range, range.high()), high + 3, axis - 7);
         g.setTextAlign(middle < 2 * LABEL_PX ? TextAlignment.LEFT : TextAlignment.CENTER);
         g.setFont(Font.font("Asap Condensed", FontWeight.BOLD, 15));
-        g.fillText(Figures.fixed(range.middle(), 2) + " " + range.unit(), middle, axis - 16);
+        g.fillText(figure(range, range.middle()) + " " + range.unit(), middle, axis - 21);
         canvas.setAccessibleText(words(range) + (range.old() ? " These figures are " + Ages.WORDS + "." : ""));
         return canvas;
     }
 
     /** "Most likely 0.88 litres; in 8 cases of 10 between 0.65 and 1.15." */
     public static String words(Slip.Range r) {
-        return "Most likely " + Figures.fixed(r.middle(), 2) + " " + r.unit() + "; in 8 cases of 10 between "
-                + Figures.fixed(r.low(), 2) + " and " + Figures.fixed(r.high(), 2) + ".";
+        return "Most likely " + figure(r, r.middle()) + " " + r.unit() + "; in 8 cases of 10 between "
+                + figure(r, r.low()) + " and " + figure(r, r.high()) + ".";
+    }
+
+    /** Two decimals on an axis that ends below ten, else one. */
+    private static String figure(Slip.Range range, double value) {
+        return Figures.fixed(value, range.axisEnd() < 10 ? 2 : 1);
     }
 }
