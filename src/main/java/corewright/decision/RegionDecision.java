@@ -53,6 +53,11 @@ public record RegionDecision(
         return Optional.ofNullable(overruled).map(Overruled::stop);
     }
 
+    /** It is dried through holes, and nothing has to be proven before. */
+    public boolean opensToDry() {
+        return method == Method.DRY_OUT && firstStep == null;
+    }
+
     /** The same for one more reason. */
     RegionDecision because(String reason) {
         List<String> more = new ArrayList<>(reasons);

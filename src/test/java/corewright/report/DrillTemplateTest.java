@@ -5,11 +5,16 @@ import static org.assertj.core.api.Assertions.within;
 
 import corewright.Assessments;
 import corewright.assessment.Assessment;
+import corewright.damage.Region;
 import corewright.decision.Decision;
+import corewright.decision.Method;
+import corewright.decision.RegionDecision;
+import corewright.decision.drying.DryingPattern;
 import corewright.drawing.template.Leaf;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.RecorePlan;
 import corewright.report.template.DrillTemplate;
+import corewright.survey.Spot;
 import corewright.survey.settings.Settings.Terms;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
@@ -17,6 +22,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
@@ -114,7 +120,10 @@ class DrillTemplateTest {
         named(a, tiles);
     }
 
-    private static void lies(Assessment a, List<Sheet> sheets, double tilt) {
+    private static void lies(Assessment a, List<Sheet> all, double tilt) {
+        List<Sheet> sheets = all.stream()
+                .filter(s -> !s.text.contains(" open to dry")) // see below
+                .toList();
         List<Hole> planned = drilled(a);
         assertThat(planned).isNotEmpty();
         double bit = planned.get(0).diameterMm();
@@ -266,17 +275,48 @@ class DrillTemplateTest {
         assertThat(sheets).hasSizeBetween(6, 12);
     }
 
+    /** Every hole that a region dries through is on a sheet, where its card counts it. */
+    @Test
+    void theHolesOfWhatDriesLieWhereTheCardHasThem() throws IOException {
+        Assessment sample = SampleAssessment.damaged();
+        Region region = sample.damage().regions().get(0);
+        Assessment a = drying(sample, region);
+        Path file = folder.resolve("dry.pdf");
+        DrillTemplate.tiles(a, file);
+
+        List<Sheet> sheets = sheets(file).stream()
+                .filter(s -> s.text.contains(region.id() + " open to dry"))
+                .toList();
+        double bit = a.survey().settings().drilling().holeDiameterMm();
+        List<Spot> planned = DryingPattern.of(a.survey(), region).holes();
+        assertThat(planned).hasSizeGreaterThan(4);
+        for (Spot hole : planned) {
+            assertThat(sheets)
+                    .anyMatch(s -> s.drawn.circles.stream()
+                            .filter(c -> Math.abs(c.diameter() - bit) < 0.01)
+                            .anyMatch(c -> hole.coordinate().distance(new Coordinate(s.x(c.x()), s.y(c.y()))) <= TRUE_MM));
+        }
+        assertThat(sheets.get(0).text).contains("at each cross, " + planned.size() + " in all");
+    }
+
+    private static Assessment drying(Assessment a, Region region) {
+        RegionDecision dry = new RegionDecision(region.id(), Method.DRY_OUT, List.of("by hand"), null, Map.of(), false);
+        Decision d = a.decision();
+        List<RegionDecision> all = d.regions().stream()
+                .map(r -> r.region().equals(region.id()) ? dry : r)
+                .toList();
+        return with(a, new Decision(all, List.of(), List.of(), d.choices(), d.buying(), d.findings()));
+    }
+
     private static Assessment cutting(Assessment a, Geometry cut) {
         Decision d = a.decision();
         RecorePlan plan = new RecorePlan("R2", cut, 12.5, "balsa-150", 900, List.of());
+        return with(a, new Decision(d.regions(), List.of(), List.of(plan), d.choices(), d.buying(), d.findings()));
+    }
+
+    private static Assessment with(Assessment a, Decision decision) {
         return Assessments.of(
-                a.survey(),
-                a.damage(),
-                a.stiffness(),
-                a.options(),
-                new Decision(d.regions(), List.of(), List.of(plan), d.choices(), d.buying(), d.findings()),
-                a.findings(),
-                a.next());
+                a.survey(), a.damage(), a.stiffness(), a.options(), decision, a.findings(), a.next());
     }
 
     @Test

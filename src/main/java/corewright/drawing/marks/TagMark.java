@@ -26,31 +26,40 @@ public record TagMark(double x, double y, String text, boolean right, double dro
         this(x, y, text, right, 0);
     }
 
-    private double body() {
+    private double width() {
         return Math.max(LEAST_BODY, TYPE.width(text) + 1.4);
     }
 
     private Path2D outline() {
         double s = right ? 1 : -1;
         double neck = x + s * POINT;
-        double end = x + s * (POINT + body());
+        double end = x + s * (POINT + width());
         double top = y + drop - TALL / 2;
         return Paper.closed(x, y, neck, top, end, top, end, top + TALL, neck, top + TALL);
     }
 
-    /** Its body, and what leads from there to its point. */
-    @Override
-    public List<Box> parts() {
+    /** Its words with their frame. */
+    public Box body() {
         double s = right ? 1 : -1;
         double neck = x + s * POINT;
         double top = y + drop - TALL / 2;
-        Box body = Box.between(neck, top, neck + s * body(), top + TALL);
-        return List.of(body, Box.between(x, Math.min(y, top), neck, Math.max(y, top + TALL)));
+        return Box.between(neck, top, neck + s * width(), top + TALL);
+    }
+
+    /** What leads from there to its point. */
+    public Box pointer() {
+        double top = y + drop - TALL / 2;
+        return Box.between(x, Math.min(y, top), x + (right ? 1 : -1) * POINT, Math.max(y, top + TALL));
+    }
+
+    @Override
+    public List<Box> parts() {
+        return List.of(body(), pointer());
     }
 
     @Override
     public Box box() {
-        double length = POINT + body();
+        double length = POINT + width();
         double top = Math.min(y, y + drop - TALL / 2);
         double foot = Math.max(y, y + drop + TALL / 2);
         return new Box(right ? x : x - length, top, length, foot - top);
@@ -61,7 +70,7 @@ public record TagMark(double x, double y, String text, boolean right, double dro
         paper.casing(outline(), 1.1);
         paper.fill(outline(), Tone.WHITE);
         paper.draw(outline(), Pen.MARK);
-        double middle = x + (right ? 1 : -1) * (POINT + body() / 2 - 0.2);
+        double middle = x + (right ? 1 : -1) * (POINT + width() / 2 - 0.2);
         paper.text(text, middle, y + drop + TYPE.capMm() / 2, TYPE, Paper.Anchor.CENTRE);
     }
 }

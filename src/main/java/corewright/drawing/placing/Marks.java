@@ -22,6 +22,7 @@ import corewright.survey.Readings;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 
@@ -99,7 +100,7 @@ public record Marks(
             signs.add(ways);
         }
         for (List<? extends Mark> ways : signs) {
-            Mark mark = clearest(ways, taken);
+            Mark mark = clearest(ways, way -> crowding(way.parts(), taken));
             marks.add(mark);
             taken.addAll(mark.parts());
         }
@@ -114,6 +115,9 @@ public record Marks(
 
     private static final int DROPS = 6;
 
+    /** Pointers of tags that ask about one place cross without harm: it counts so much of covering a word. */
+    private static final double ACROSS_POINTER = 0.02;
+
     /** Tags lie to the right of their point unless they would cover another tag, a fitting or a pilot hole and its depth. */
     private static List<TagMark> tags(MapSpec spec, PlanView view, List<Mark> fittings, List<Mark> probes) {
         List<TagMark> tags = new ArrayList<>();
@@ -123,6 +127,7 @@ public record Marks(
         List<Box> taken = new ArrayList<>(Stream.concat(fittings.stream(), probes.stream())
                 .flatMap(m -> m.parts().stream())
                 .toList());
+        List<Box> pointers = new ArrayList<>();
         for (NextReading next : spec.assessment().next()) {
             if (!next.spot().face().equals(spec.face()) || tags.size() == MOST_TAGS) {
                 continue;
@@ -135,26 +140,32 @@ public record Marks(
                 ways.add(new TagMark(at.getX(), at.getY(), text, true, drop));
                 ways.add(new TagMark(at.getX(), at.getY(), text, false, drop));
             }
-            TagMark tag = clearest(ways, taken);
+            TagMark tag = clearest(
+                    ways, way -> crowding(way.parts(), taken) + ACROSS_POINTER * crowding(way.parts(), pointers));
             tags.add(tag);
-            taken.addAll(tag.parts());
+            taken.add(tag.body());
+            pointers.add(tag.pointer());
         }
         return tags;
     }
 
-    /** The first of those that cover least. */
-    private static <M extends Mark> M clearest(List<? extends M> ways, List<Box> taken) {
+    /** The first of those that cost least. */
+    private static <M extends Mark> M clearest(List<? extends M> ways, ToDoubleFunction<M> cost) {
         M best = ways.get(0);
-        for (M way : ways) {
-            if (crowding(way, taken) < crowding(best, taken) - 1e-9) {
+        double least = cost.applyAsDouble(best);
+        for (M way : ways.subList(1, ways.size())) {
+            double now = cost.applyAsDouble(way);
+            if (now < least - 1e-9) {
                 best = way;
+                least = now;
             }
         }
         return best;
     }
 
-    private static double crowding(Mark mark, List<Box> taken) {
-        return mark.parts().stream()
+    /** Paper shared with what is taken. */
+    private static double crowding(List<Box> parts, List<Box> taken) {
+        return parts.stream()
                 .map(p -> p.grown(0.3))
                 .mapToDouble(p -> taken.stream().mapToDouble(p::overlap).sum())
                 .sum();

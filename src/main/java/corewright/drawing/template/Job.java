@@ -6,6 +6,7 @@ import corewright.damage.Region;
 import corewright.decision.RegionDecision;
 import corewright.drawing.kit.PlanView;
 import corewright.repair.plan.Hole;
+import corewright.survey.Spot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -13,11 +14,13 @@ import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 
 /**
- * What belongs to one card and is laid out on the face together: the holes of one space, or one cut.
+ * What belongs to one card and is laid out on the face together: the holes of one space, one cut, or the holes that one region dries
+ * through.
  *
  * @param title as the card's
  * @param regions that are worked on
  * @param holes places of nozzles too, where nothing is drilled
+ * @param drying places of holes that stay open, all alike
  * @param cut through the outer skin
  * @param skinMm thickness of the outer skin at the cut
  */
@@ -27,11 +30,13 @@ public record Job(
         FaceDamage damage,
         List<Region> regions,
         List<Hole> holes,
+        List<Spot> drying,
         Optional<Geometry> cut,
         double skinMm) {
     public Job {
         regions = List.copyOf(regions);
         holes = List.copyOf(holes);
+        drying = List.copyOf(drying);
     }
 
     /** Full size, as whoever works there sees it, the datum at the paper's corner. */

@@ -61,9 +61,9 @@ public record Tiling(int columns, int rows, List<Tile> tiles) {
 
     private static Needs needs(Job job) {
         PlanView view = job.view();
-        List<Box> rings = job.holes().stream()
-                .filter(Hole::drilled)
-                .map(h -> Box.round(view.x(h.spot().xMm()), view.y(h.spot().yMm()), RING / 2))
+        List<Box> rings = Stream.concat(
+                        job.holes().stream().filter(Hole::drilled).map(Hole::spot), job.drying().stream())
+                .map(s -> Box.round(view.x(s.xMm()), view.y(s.yMm()), RING / 2))
                 .toList();
         return new Needs(rings, job.cut().map(c -> view.onPaper(c).getBoundary()));
     }

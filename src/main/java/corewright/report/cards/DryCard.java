@@ -3,7 +3,6 @@ package corewright.report.cards;
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
-import corewright.decision.Method;
 import corewright.decision.drying.DryingCurve;
 import corewright.decision.drying.DryingPattern;
 import corewright.decision.drying.DryingTime;
@@ -54,8 +53,7 @@ final class DryCard implements TwoSided {
     /** Regions that are to be dried. */
     static List<Region> wanted(Assessment assessment) {
         return assessment.damage().regions().stream()
-                .filter(r -> assessment.decision().on(r.id()).method() == Method.DRY_OUT)
-                .filter(r -> assessment.decision().on(r.id()).firstStep() == null)
+                .filter(r -> assessment.decision().on(r.id()).opensToDry())
                 .toList();
     }
 

@@ -76,7 +76,7 @@ public final class DrillTemplate {
         paper.part(Part.TITLE, p -> p.text("Nothing to drill or cut", Leaf.LEFT, 24, TITLE, Anchor.LEFT));
         String words = assessment.verdict().withheld()
                 ? assessment.verdict().sentence() + " Drill nothing before that is settled."
-                : "No region of this survey is to be injected or cut out, so there is no template.";
+                : "No region of this survey is to be injected, cut out or opened to dry, so there is no template.";
         Prose.TEXT.paint(
                 paper,
                 Prose.bold(Titles.boat(heading) + ".") + " " + Prose.plain(words),

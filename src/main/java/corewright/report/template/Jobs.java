@@ -3,6 +3,7 @@ package corewright.report.template;
 import corewright.assessment.Assessment;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
+import corewright.decision.drying.DryingPattern;
 import corewright.drawing.template.Job;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
@@ -18,19 +19,24 @@ import org.locationtech.jts.geom.Coordinate;
 final class Jobs {
     private Jobs() {}
 
-    /** In the order of the cards: injections, then cuts. */
+    /** Injections, then cuts, then what is opened to dry. */
     static List<Job> of(Assessment assessment) {
         List<Job> jobs = new ArrayList<>();
         assessment.decision().injections().forEach(p -> jobs.add(injection(assessment, p)));
         assessment.decision().recores().stream()
                 .filter(p -> !p.cut().isEmpty())
                 .forEach(p -> jobs.add(cut(assessment, p)));
+        assessment.damage().regions().stream()
+                .filter(r -> assessment.decision().on(r.id()).opensToDry())
+                .forEach(r -> jobs.add(drying(assessment, r)));
         return jobs.stream().filter(Jobs::holdsWork).toList();
     }
 
     /** Where all is filled through openings that are there, nothing is laid out. */
     private static boolean holdsWork(Job job) {
-        return job.cut().isPresent() || job.holes().stream().anyMatch(Hole::drilled);
+        return job.cut().isPresent()
+                || !job.drying().isEmpty()
+                || job.holes().stream().anyMatch(Hole::drilled);
     }
 
     private static Job injection(Assessment assessment, InjectionPlan plan) {
@@ -41,7 +47,14 @@ final class Jobs {
         List<String> others = parts.stream().filter(p -> !p.equals(lead)).toList();
         String title = others.isEmpty() ? lead : lead + " with " + Wording.list(others);
         return new Job(
-                assessment, title + " drill", face(assessment, lead), regions, plan.holes(), Optional.empty(), 0);
+                assessment,
+                title + " drill",
+                face(assessment, lead),
+                regions,
+                plan.holes(),
+                List.of(),
+                Optional.empty(),
+                0);
     }
 
     private static Job cut(Assessment assessment, RecorePlan plan) {
@@ -52,7 +65,27 @@ final class Jobs {
                 .laminateAt(new Spot(face.face().name(), middle.x, middle.y))
                 .outerSkinMm();
         List<Region> regions = regions(assessment, List.of(plan.region()));
-        return new Job(assessment, plan.region() + " cut out", face, regions, List.of(), Optional.of(plan.cut()), skin);
+        return new Job(
+                assessment,
+                plan.region() + " cut out",
+                face,
+                regions,
+                List.of(),
+                List.of(),
+                Optional.of(plan.cut()),
+                skin);
+    }
+
+    private static Job drying(Assessment assessment, Region region) {
+        return new Job(
+                assessment,
+                region.id() + " open to dry",
+                assessment.damage().face(region.face()),
+                List.of(region),
+                List.of(),
+                DryingPattern.of(assessment.survey(), region).holes(),
+                Optional.empty(),
+                0);
     }
 
     private static List<Region> regions(Assessment assessment, List<String> ids) {

@@ -10,9 +10,11 @@ import corewright.drawing.kit.Typeface;
 import corewright.drawing.template.Job;
 import corewright.drawing.template.Leaf;
 import corewright.drawing.template.Tiling;
+import corewright.repair.plan.Hole;
 import corewright.drawing.template.Tiling.Tile;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Rings about a place on the seam of two sheets; they close when the sheets lie right.
@@ -63,10 +65,8 @@ record Seam(double x, double y, double besideX, double besideY, String other) {
             double x = upright ? seam : frame.x() + share * frame.width();
             double y = upright ? frame.y() + share * frame.height() : seam;
             double clear = Tiling.RING / 2 + AWAY + 4;
-            if (job.holes().stream()
-                    .noneMatch(h -> Math.hypot(
-                                    view.x(h.spot().xMm()) - x, view.y(h.spot().yMm()) - y)
-                            < clear)) {
+            if (Stream.concat(job.holes().stream().map(Hole::spot), job.drying().stream())
+                    .noneMatch(s -> Math.hypot(view.x(s.xMm()) - x, view.y(s.yMm()) - y) < clear)) {
                 return share;
             }
         }

@@ -166,15 +166,22 @@ final class TilePage {
     }
 
     private String drill() {
+        String edges = " Heavy line: likely damage. Broken: cannot be ruled out.";
+        if (!job.drying().isEmpty()) {
+            return measure.say("Drill "
+                            + Figures.atMost(job.assessment().survey().settings().drilling().holeDiameterMm(), 1)
+                            + " mm at each cross, " + job.drying().size() + " in all, with the collar that the card tells.")
+                    + edges;
+        }
         double bit = job.holes().stream()
                 .filter(Hole::drilled)
                 .mapToDouble(Hole::diameterMm)
                 .max()
                 .orElse(0);
         return measure.say("Drill " + Figures.atMost(bit, 1)
-                + " mm. Set the collar to the figure under the bar, hole by hole"
-                + (measure == Measure.METRIC ? ", in mm." : ", in inches.")
-                + " Heavy line: likely damage. Broken: cannot be ruled out.");
+                        + " mm. Set the collar to the figure under the bar, hole by hole"
+                        + (measure == Measure.METRIC ? ", in mm." : ", in inches."))
+                + edges;
     }
 
     /** 100 mm along the foot and 100 mm up the left. */
