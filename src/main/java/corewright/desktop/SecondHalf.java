@@ -163,7 +163,7 @@ final class SecondHalf {
                 .run(
                         () -> OwnerPane.made(found, sharpness),
                         made -> view.task(new OwnerPane(
-                                made, currency, Measure.of(found.survey()), bench.sight().appearance().look(), () -> view.task(null))),
+                                made, currency, Measure.of(found.survey()), () -> view.task(null))),
                         e -> bench.say("Not shown: " + Complaints.sentence(e)));
     }
 

@@ -1,8 +1,6 @@
 package corewright.desktop.owner;
 
-import corewright.desktop.plan.PlanPane;
 import corewright.drawing.kit.Measure;
-import corewright.drawing.screen.ScreenLook;
 import java.util.function.DoubleUnaryOperator;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
@@ -27,11 +25,9 @@ final class FootPicture {
     private static final double SOLE_HIGH = 7;
 
     private final GraphicsContext g;
-    private final Color ink;
 
-    private FootPicture(GraphicsContext g, Color ink) {
+    private FootPicture(GraphicsContext g) {
         this.g = g;
-        this.ink = ink;
     }
 
     /**
@@ -39,10 +35,9 @@ final class FootPicture {
      * @param builtMm how far it did as built
      * @param deepestMm the largest dip of all pictures beside each other
      */
-    static Canvas of(double dipMm, double builtMm, double deepestMm, Measure measure, ScreenLook look) {
+    static Canvas of(double dipMm, double builtMm, double deepestMm, Measure measure) {
         Canvas canvas = new Canvas(WIDTH, HEIGHT);
-        FootPicture picture =
-                new FootPicture(canvas.getGraphicsContext2D(), PlanPane.fx(look.tone().ink()));
+        FootPicture picture = new FootPicture(canvas.getGraphicsContext2D());
         double scale = DEEPEST / deepestMm;
         picture.paint(dipMm * scale, builtMm * scale, measure.deflectionFigure(dipMm) + " " + measure.depthUnit());
         canvas.setAccessibleText("Gives " + measure.deflectionFigure(dipMm) + " " + measure.depthUnit()
@@ -51,7 +46,7 @@ final class FootPicture {
     }
 
     private void paint(double dip, double built, String words) {
-        g.setStroke(ink);
+        g.setStroke(OwnerPane.INK);
         g.setFill(Color.web("#F2F1EC"));
         g.setLineWidth(1.8);
         DoubleUnaryOperator deck = x -> LEVEL + dip * shape(x);
@@ -73,7 +68,7 @@ final class FootPicture {
         line(x -> LEVEL + built * shape(x));
         g.setLineDashes();
         boot(LEVEL + dip);
-        g.setFill(ink);
+        g.setFill(OwnerPane.INK);
         g.setFont(Font.font("Asap", FontWeight.BOLD, 24));
         g.setTextAlign(TextAlignment.RIGHT);
         g.fillText(words, WIDTH - 2, 28);
@@ -108,7 +103,7 @@ final class FootPicture {
         g.lineTo(heel + 36, 2);
         g.fill();
         g.stroke();
-        g.setFill(ink);
+        g.setFill(OwnerPane.INK);
         g.fillRect(heel, sole, SOLE, SOLE_HIGH);
     }
 }

@@ -2,11 +2,9 @@ package corewright.desktop.owner;
 
 import corewright.damage.Quantiles;
 import corewright.decision.Choice;
-import corewright.desktop.plan.PlanPane;
 import corewright.desktop.slip.SlipView;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Measure;
-import corewright.drawing.screen.ScreenLook;
 import corewright.report.owner.OwnerView;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,15 +33,13 @@ final class OwnerChoices {
     private final OwnerView words;
     private final String currency;
     private final Measure measure;
-    private final ScreenLook look;
     private final double deepestMm;
     private final Optional<Double> today;
 
-    OwnerChoices(OwnerView words, String currency, Measure measure, ScreenLook look) {
+    OwnerChoices(OwnerView words, String currency, Measure measure) {
         this.words = words;
         this.currency = currency;
         this.measure = measure;
-        this.look = look;
         today = words.choices().get(0).ofAsBuilt().map(Quantiles::p50);
         deepestMm = words.foot().stream()
                 .flatMap(f -> words.choices().stream()
@@ -111,16 +107,15 @@ final class OwnerChoices {
     }
 
     private Node picture(OwnerView.Foot foot, Quantiles left) {
-        return FootPicture.of(foot.dipMm(left.p50()), foot.builtMm(), deepestMm, measure, look);
+        return FootPicture.of(foot.dipMm(left.p50()), foot.builtMm(), deepestMm, measure);
     }
 
     /** Stiffness where the deck is weakest, as built 100, from the low to the high figure, with today's in it. */
     private Canvas bar(Quantiles q) {
         Canvas canvas = new Canvas(BAR + 58, BAR_TOP + BAR_HIGH + 6);
         GraphicsContext g = canvas.getGraphicsContext2D();
-        Color ink = PlanPane.fx(look.tone().ink());
-        g.setFill(ink);
-        g.setStroke(ink);
+        g.setFill(OwnerPane.INK);
+        g.setStroke(OwnerPane.INK);
         double per = BAR / Math.max(1, q.p90());
         double foot = BAR_TOP + BAR_HIGH;
         g.strokeLine(1, foot + 0.5, 1 + BAR, foot + 0.5);

@@ -11,7 +11,6 @@ import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.screen.ScreenLook;
 import corewright.report.owner.OwnerView;
-import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
@@ -27,6 +26,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import javafx.scene.paint.Color;
 
 /** One page for the owner, made of what was worked out beforehand. */
 public final class OwnerPane extends VBox {
@@ -41,6 +41,9 @@ public final class OwnerPane extends VBox {
     private static final double MAP_HEIGHT = 330;
     private static final double AMOUNT_WIDTH = 206;
 
+    /** The page is white paper, by night too. */
+    static final Color INK = PlanPane.fx(ScreenLook.DAY.tone().ink());
+
     /** What is shown, with its map painted. */
     public record Shown(OwnerView words, Pixels map) {}
 
@@ -51,7 +54,7 @@ public final class OwnerPane extends VBox {
                 (int) Math.ceil(MAP_HEIGHT * sharpness),
                 BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
-        g.setColor(Color.WHITE);
+        g.setColor(java.awt.Color.WHITE);
         g.fillRect(0, 0, image.getWidth(), image.getHeight());
         g.scale(sharpness * PX_PER_MM, sharpness * PX_PER_MM);
         OwnerView.paintMap(new Paper(g), found, new Box(0, 0, MAP_WIDTH / PX_PER_MM, MAP_HEIGHT / PX_PER_MM));
@@ -64,7 +67,7 @@ public final class OwnerPane extends VBox {
      * @param measure of what is shown
      * @param leave back to work
      */
-    public OwnerPane(Shown shown, String currency, Measure measure, ScreenLook look, Runnable leave) {
+    public OwnerPane(Shown shown, String currency, Measure measure, Runnable leave) {
         getStyleClass().add("owner");
         setId("owner-pane");
         setFocusTraversable(true);
@@ -90,11 +93,11 @@ public final class OwnerPane extends VBox {
         }
         HBox.setHgrow(told, Priority.ALWAYS);
         told.setMinWidth(0);
-        VBox seen = new VBox(4, map, amounts(words.amounts(), look));
+        VBox seen = new VBox(4, map, amounts(words.amounts()));
         HBox middle = new HBox(20, seen, told);
         VBox page = new VBox(6, middle);
         if (!words.choices().isEmpty()) {
-            OwnerChoices choices = new OwnerChoices(words, currency, measure, look);
+            OwnerChoices choices = new OwnerChoices(words, currency, measure);
             page.getChildren().addAll(choices.head(), choices.table());
         }
         Button back = SlipView.key("owner-back", "Back to work", leave);
@@ -130,7 +133,7 @@ public final class OwnerPane extends VBox {
         return round;
     }
 
-    private static Node amounts(List<OwnerView.Amount> amounts, ScreenLook look) {
+    private static Node amounts(List<OwnerView.Amount> amounts) {
         HBox bars = new HBox(12);
         bars.setAlignment(Pos.BOTTOM_LEFT);
         for (OwnerView.Amount amount : amounts) {
@@ -138,7 +141,7 @@ public final class OwnerPane extends VBox {
                     new Slip.Range(amount.low(), amount.middle(), amount.high(), amount.unit(), false);
             VBox one = new VBox(
                     SlipView.text(amount.what(), "quiet"),
-                    RangeBar.of(range, AMOUNT_WIDTH, PlanPane.fx(look.tone().ink())));
+                    RangeBar.of(range, AMOUNT_WIDTH, INK));
             one.setMaxWidth(AMOUNT_WIDTH);
             bars.getChildren().add(one);
         }
