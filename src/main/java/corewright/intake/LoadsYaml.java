@@ -94,7 +94,7 @@ final class LoadsYaml {
             block.complain("line", "a load along a line is a force, expected force_N alone");
             return null;
         }
-        String name = block.text("name");
+        String name = block.name("name");
         return area == null
                 ? null
                 : new DeckLoad(name.isEmpty() ? "load " + number : name, faceName, area, force, pressure, mx, my);

@@ -32,7 +32,7 @@ class SurveyYamlTest {
     void readsTheHeading(@TempDir Path dir) {
         SurveyFolders folder = adding(
                 dir,
-                "vessel: Wren\nclient: A. Owner\nsurveyor: B. Tap\nweather: 18 C, dry\ndays_ashore: 40\nnotes: |\n  two\n  lines\n");
+                "vessel: \"Wr\\ten\"\nclient: \"A.\\nOwner\"\nsurveyor: B. Tap\nweather: 18 C, dry\ndays_ashore: 40\nnotes: |\n  two\n  lines\n");
 
         Heading heading = Reads.read(folder).survey().heading();
 
@@ -40,7 +40,7 @@ class SurveyYamlTest {
                 .isEqualTo(new Heading(
                         "Test deck",
                         LocalDate.of(2026, 4, 2),
-                        "Wren",
+                        "Wr en",
                         "A. Owner",
                         "B. Tap",
                         "18 C, dry",

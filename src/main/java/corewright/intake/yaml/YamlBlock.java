@@ -63,14 +63,24 @@ public record YamlBlock(YamlValue value, Notes notes) {
         return within(text, LONGEST_TEXT);
     }
 
-    /** A text that must be there; empty after a complaint. */
+    /** A name that must be there, on one line; empty after a complaint. */
     public String required(String key, String expected) {
         YamlValue text = value.at(key);
         if (text.shape() != Shape.TEXT || text.text().isEmpty()) {
             expected(key, expected);
             return "";
         }
-        return within(text, LONGEST_NAME);
+        return line(text);
+    }
+
+    /** A name that may be missing: empty then, and after a complaint. */
+    public String name(String key) {
+        YamlValue text = value.at(key);
+        return text.shape() == Shape.TEXT ? line(text) : text(key);
+    }
+
+    private String line(YamlValue text) {
+        return within(text, LONGEST_NAME).replaceAll("\\s*[\\n\\r\\t]\\s*", " ");
     }
 
     private String within(YamlValue text, int longest) {
