@@ -8,6 +8,7 @@ import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Measure;
 import corewright.report.page.Prose;
 import corewright.report.page.Wording;
+import corewright.stiffness.PanelStiffness;
 import corewright.stiffness.State;
 import java.util.List;
 import java.util.Optional;
@@ -86,9 +87,21 @@ final class OwnerCosts {
                 .stiffness()
                 .worst()
                 .filter(p -> after.isPresent())
-                .map(p -> " The panel that lost most has "
+                .map(p -> " " + Wording.sentence(Prose.plain(p.panel().name())) + ", the panel that lost most, has "
                         + hundredths(p.in(State.AS_FOUND).ofAsBuilt()) + " of 100 of its stiffness, and "
-                        + after.map(OwnerCosts::hundredths).orElse("") + " after it.")
+                        + after.map(OwnerCosts::hundredths).orElse("") + " after it" + loads(assessment, p) + ".")
+                .orElse("");
+    }
+
+    /** Which panel the survey's loads ask most of, beside the one just named; empty where there are no loads. */
+    private static String loads(Assessment assessment, PanelStiffness named) {
+        return assessment
+                .stiffness()
+                .mostLoaded()
+                .map(p -> p.equals(named)
+                        ? ", and the survey's loads ask most of it"
+                        : "; the survey's loads ask most of "
+                                + Prose.plain(p.panel().name()))
                 .orElse("");
     }
 
