@@ -218,7 +218,7 @@ public final class DecisionBenchmark {
             wet += mm2;
             taken += inside(inCut, at) ? mm2 : 0;
             left += !inside(inCut, at) && inside(beside, at) ? mm2 : 0;
-            over += inside(inFill, at) ? mm2 : 0;
+            over += inside(inFill, at) && !inside(inCut, at) ? mm2 : 0; // what is cut out is not filled
         }
         return new Score(wet, wetCuts.getArea(), taken + left, left, filled.size(), fill.getArea(), over);
     }

@@ -25,6 +25,8 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.index.quadtree.Quadtree;
 
 /**
  * The marks of a map at their places, before anything is moved or left out.
@@ -99,13 +101,43 @@ public record Marks(
             taken.add(ways.get(0).sign());
             signs.add(ways);
         }
-        for (List<? extends Mark> ways : signs) {
-            Mark mark = clearest(ways, way -> crowding(way.parts(), taken));
-            marks.add(mark);
-            taken.addAll(mark.parts());
-        }
+        marks.addAll(apart(signs, taken));
         return marks;
     }
+
+    /** One of each list, again and again while the others move, so that they cover least of each other. */
+    private static List<Mark> apart(List<List<? extends Mark>> signs, List<Box> taken) {
+        Quadtree all = new Quadtree();
+        taken.forEach(box -> all.insert(envelope(box), box));
+        List<Mark> chosen = new ArrayList<>();
+        for (int turn = 0; turn < TURNS; turn++) {
+            for (int i = 0; i < signs.size(); i++) {
+                if (turn > 0) {
+                    chosen.get(i).parts().forEach(box -> all.remove(envelope(box), box));
+                }
+                List<? extends Mark> ways = signs.get(i);
+                Box room = ways.stream().map(Mark::box).reduce(Box::and).orElseThrow();
+                List<Box> near = new ArrayList<>();
+                for (Object box : all.query(envelope(room.grown(1)))) {
+                    near.add((Box) box);
+                }
+                Mark mark = clearest(ways, way -> crowding(way.parts(), near));
+                mark.parts().forEach(box -> all.insert(envelope(box), box));
+                if (turn == 0) {
+                    chosen.add(mark);
+                } else {
+                    chosen.set(i, mark);
+                }
+            }
+        }
+        return chosen;
+    }
+
+    private static Envelope envelope(Box box) {
+        return new Envelope(box.x(), box.right(), box.y(), box.bottom());
+    }
+
+    private static final int TURNS = 4;
 
     /** The most telling next readings of a face; more would hide what they ask about. Chosen by eye. */
     private static final int MOST_TAGS = 8;
