@@ -184,7 +184,11 @@ public final class Paper {
     public void haloText(String plain, double x, double y, Type type, Anchor anchor, double haloMm) {
         String words = Figures.signed(plain, decimal);
         double left = x - anchor.share * type.width(words);
-        casing(type.outline(words, left, y), 2 * haloMm);
+        if (tone == Tone.PRINT) {
+            casing(type.outline(words, left, y), 2 * haloMm);
+        } else { // a screen is painted again and again
+            fill(type.halo(words, left, y, tone.lines() * haloMm), Tone.WHITE);
+        }
         text(words, left, y, type, Anchor.LEFT);
     }
 
