@@ -97,12 +97,21 @@ public final class LevelPartition {
         return FACTORY.createLineString(new Coordinate[] {p, q});
     }
 
+    /** The grid on which the crossings of one raster's levels lie. */
+    static PrecisionModel grid(Raster raster) {
+        return new PrecisionModel(gridScale(raster.extent(), raster.cell()));
+    }
+
     private static double gridScale(Geometry area, List<Cut> cuts) {
         Envelope extent = area.getEnvelopeInternal();
         double cell = cuts.stream()
                 .mapToDouble(cut -> cut.raster().cell())
                 .min()
                 .orElse(Math.max(extent.getWidth(), extent.getHeight()) / CELLS_OF_AN_AREA);
+        return gridScale(extent, cell);
+    }
+
+    private static double gridScale(Envelope extent, double cell) {
         double farthest = Math.max(
                 Math.max(Math.abs(extent.getMinX()), Math.abs(extent.getMaxX())),
                 Math.max(Math.abs(extent.getMinY()), Math.abs(extent.getMaxY())));

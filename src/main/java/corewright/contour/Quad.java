@@ -19,11 +19,14 @@ record Quad(Node a, Node b, Node c, Node d) {
         }
     }
 
-    /** Passes on the level line's straight pieces: none, one or, at a saddle, two. */
+    /** Passes on the level line's straight pieces, what is above on their left: none, one or, at a saddle, two. */
     void lines(double level, BiConsumer<Coordinate, Coordinate> line) {
         for (int corner = 0; corner < 4; corner++) {
             if (isCutOff(corner, level)) {
-                line.accept(before(corner, level), after(corner, level));
+                boolean above = node(corner).isAbove(level);
+                line.accept(
+                        above ? after(corner, level) : before(corner, level),
+                        above ? before(corner, level) : after(corner, level));
             }
         }
         int pair = pairAbove(level);
@@ -108,7 +111,8 @@ record Quad(Node a, Node b, Node c, Node d) {
         return crossing(node(corner), node(corner + 1), level);
     }
 
-    private Node node(int i) {
+    /** A corner, taken modulo 4. */
+    Node node(int i) {
         return switch (i & 3) {
             case 0 -> a;
             case 1 -> b;

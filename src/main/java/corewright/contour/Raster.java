@@ -2,6 +2,7 @@ package corewright.contour;
 
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
+import org.locationtech.jts.geom.Envelope;
 
 /**
  * A grid of square cells with one value each. Immutable; row-major, row 0 at the smallest y; NaN is outside.
@@ -106,6 +107,11 @@ public final class Raster {
         int column = (int) Math.floor((x - x0) / cell);
         int row = (int) Math.floor((y - y0) / cell);
         return column < 0 || row < 0 || column >= columns || row >= rows ? Double.NaN : at(row, column);
+    }
+
+    /** What its cells cover. */
+    Envelope extent() {
+        return new Envelope(x0, x0 + columns * cell, y0, y0 + rows * cell);
     }
 
     /** Whether the other raster has the same cells. */

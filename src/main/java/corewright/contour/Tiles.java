@@ -77,9 +77,11 @@ final class Tiles {
         return new Coordinate(node.x(), node.y());
     }
 
-    private record Edge(Node from, Node to) {}
+    /** A piece of the data's edge, the data on its left. */
+    record Edge(Node from, Node to) {}
 
-    private record Tile(Quad quad, List<Edge> edges) {
+    /** A quadrilateral, and its sides beyond which there is no data. */
+    record Tile(Quad quad, List<Edge> edges) {
         boolean holds(Coordinate place) {
             return isLeft(quad.a(), quad.b(), place)
                     && isLeft(quad.b(), quad.c(), place)
@@ -93,7 +95,7 @@ final class Tiles {
     }
 
     /** The tile whose lower left centre is (row, column), in parts; row and column may be -1. */
-    private List<Tile> tiles(int row, int column) {
+    List<Tile> tiles(int row, int column) {
         // Counter-clockwise from the lower left: cells 0 to 3, with data where their bit is set.
         double[] v = {value(row, column), value(row, column + 1), value(row + 1, column + 1), value(row + 1, column)};
         int data = 0;

@@ -13,7 +13,9 @@
  * Mesh}); (2) in each the level line from crossing to crossing, marching squares ({@code Quad}); (3) these lines, the
  * area's edge and any dividers noded on a fine grid (snap rounding: J. Hobby, Computational Geometry 13, 1999, as in JTS)
  * and polygonised, so that neighbours share every vertex; (4) each face asks every raster on which side it lies. {@link
- * corewright.contour.Contours} and {@link corewright.contour.Coverage} join the pieces again without moving a vertex.
+ * corewright.contour.Coverage} joins the pieces again without moving a vertex. The bands of a single raster need no noding, as lines of
+ * several levels never cross: {@link corewright.contour.Contours} links the sides found in one pass to rings ({@code BandSides}, {@code
+ * BandPolygons}, {@code Nesting}).
  *
  * <p><b>Units.</b> None: lengths are those of the rasters.
  */

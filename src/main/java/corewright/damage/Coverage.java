@@ -1,6 +1,7 @@
 package corewright.damage;
 
 import corewright.field.NeighbourIndex;
+import corewright.reuse.Latest;
 import corewright.survey.About;
 import corewright.survey.Face;
 import corewright.survey.Finding;
@@ -16,6 +17,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -45,13 +47,20 @@ public record Coverage(String face, double water, double bond) {
 
     private static final double LEAST_CELL_MM = 5;
 
+    /** By survey, then face: pages ask some forty times, and the window asks on its own thread, which may not wait. */
+    private static final Latest<Survey, Map<String, Coverage>> KNOWN = new Latest<>(4, ConcurrentHashMap::new);
+
     /** The coverage of every face. */
     public static List<Coverage> of(Survey survey) {
         return survey.faces().stream().map(f -> of(survey, f)).toList();
     }
 
-    /** The coverage of one face. */
+    /** The coverage of one face of a survey. */
     public static Coverage of(Survey survey, Face face) {
+        return KNOWN.of(survey).computeIfAbsent(face.name(), name -> worked(survey, face));
+    }
+
+    private static Coverage worked(Survey survey, Face face) {
         Plan plan = Plan.of(survey, face);
         double cellMm = Math.max(LEAST_CELL_MM, Math.sqrt(face.outline().getArea() / CELLS));
         Frame frame = Frame.over(face.outline(), cellMm);

@@ -171,8 +171,11 @@ final class MainView extends StackPane {
     /** Everything as the workbench now has it. */
     private void show() {
         Sight sight = bench.sight();
-        getStyleClass().removeAll("day", "night", "sunlight");
-        getStyleClass().add(sight.appearance().name().toLowerCase(java.util.Locale.ROOT));
+        String style = sight.appearance().name().toLowerCase(java.util.Locale.ROOT);
+        if (!getStyleClass().contains(style)) { // every change has the whole window styled anew
+            getStyleClass().removeAll("day", "night", "sunlight");
+            getStyleClass().add(style);
+        }
         boolean open = bench.survey().isPresent();
         work.setVisible(
                 (open || !bench.complaints().isEmpty() || !bench.busy().what().isEmpty()) && task == null);

@@ -13,6 +13,8 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 
@@ -133,6 +135,7 @@ final class LoadVector {
     List<Spot> spotsOver(Geometry loaded) {
         List<Spot> spots = new ArrayList<>();
         boolean rectangle = loaded.isRectangle();
+        PreparedGeometry area = PreparedGeometryFactory.prepare(loaded);
         for (int c : cellsNear(loaded.getEnvelopeInternal())) {
             if (rectangle && mesh.shape(c).upright()) { // a foot: hundreds of them make a map
                 addOverlap(c, loaded.getEnvelopeInternal(), spots);
@@ -142,7 +145,12 @@ final class LoadVector {
                 addConvex(c, RectangleClip.clip(polygon(c), loaded.getEnvelopeInternal()), spots);
                 continue;
             }
-            Geometry part = Overlay.intersection(polygon(c), loaded);
+            Polygon cell = polygon(c);
+            if (area.covers(cell)) { // most cells of a region: nothing to cut
+                addWhole(c, cell, spots);
+                continue;
+            }
+            Geometry part = Overlay.intersection(cell, loaded);
             for (int k = 0; k < part.getNumGeometries(); k++) {
                 if (part.getGeometryN(k) instanceof Polygon p && p.getArea() > 0) {
                     Geometry triangles = PolygonTriangulator.triangulate(p);
@@ -173,6 +181,14 @@ final class LoadVector {
                 double s = (2 * y - cell.y[0] - cell.y[3]) / cell.ey(1);
                 spots.add(new Spot(c, r, s, x, y, (x1 - x0) * (y1 - y0) / 4));
             }
+        }
+    }
+
+    private void addWhole(int c, Polygon cell, List<Spot> spots) {
+        if (mesh.shape(c).upright()) {
+            addOverlap(c, cell.getEnvelopeInternal(), spots);
+        } else {
+            addConvex(c, cell.getCoordinates(), spots);
         }
     }
 

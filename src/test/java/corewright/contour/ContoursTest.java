@@ -7,11 +7,13 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.algorithm.locate.PointOnGeometryLocator;
 import org.locationtech.jts.coverage.CoverageValidator;
@@ -146,6 +148,22 @@ class ContoursTest {
                 .mapToDouble(b -> b.area().getArea())
                 .sum();
         assertThat(sum).isCloseTo(5, within(1e-9));
+    }
+
+    /** Lines of several levels then run along one side of a tile, where some end: each must stop where another ends. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7})
+    void cliffsBesideLevelsMakeValidBands(int seed) {
+        double[] heights = {1e30, -1e30, 1e8, 0.5, 1, 1.3, 2, 0, 3, 1 - 1e-12, Double.NaN};
+        double[] values = new Random(seed)
+                .ints(80, 0, heights.length)
+                .mapToDouble(i -> heights[i])
+                .toArray();
+        Raster cliffs = new Raster(-137.3, 41.9, 25.3, 8, 10, values);
+        List<Band> bands = Contours.bands(cliffs, 0.5, 1, 1.3, 2);
+        assertThat(bands).allMatch(band -> band.area().isValid());
+        double sum = bands.stream().mapToDouble(b -> b.area().getArea()).sum();
+        assertThat(sum).isCloseTo(Fields.dataArea(cliffs), within(1e-9 * sum));
     }
 
     @Test

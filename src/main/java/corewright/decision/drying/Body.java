@@ -92,22 +92,39 @@ public abstract class Body {
         return high;
     }
 
-    /** A root between two places where a function changes its sign. */
+    /** A root between two places where a function changes its sign (C. Ridders, IEEE Transactions on Circuits and Systems 26, 1979). */
     static double root(DoubleUnaryOperator f, double from, double to) {
         double low = from;
         double high = to;
         double atLow = f.applyAsDouble(low);
+        double atHigh = f.applyAsDouble(high);
+        double root = high;
         for (int i = 0; i < 100 && high - low > 1e-14 * high; i++) {
             double middle = (low + high) / 2;
-            double at = f.applyAsDouble(middle);
-            if (at > 0 == atLow > 0) {
+            double atMiddle = f.applyAsDouble(middle);
+            double last = root;
+            double scale = Math.sqrt(atMiddle * atMiddle - atLow * atHigh);
+            root = atMiddle == 0 ? middle : middle + (middle - low) * Math.signum(atLow) * atMiddle / scale;
+            double at = f.applyAsDouble(root);
+            if (at == 0 || Math.abs(root - last) <= 1e-14 * root) {
+                break;
+            }
+            if (atMiddle > 0 == atLow > 0) {
                 low = middle;
-                atLow = at;
+                atLow = atMiddle;
             } else {
                 high = middle;
+                atHigh = atMiddle;
+            }
+            if (at > 0 == atLow > 0) {
+                low = root;
+                atLow = at;
+            } else {
+                high = root;
+                atHigh = at;
             }
         }
-        return (low + high) / 2;
+        return root;
     }
 
     /** The first root beyond a place, by steps smaller than any two roots lie apart. */

@@ -38,6 +38,12 @@ public final class Sight {
         return step == Step.REPAIR ? decided : found;
     }
 
+    /** How a survey just opened is looked at; whoever opens it tells. */
+    void begin(Units ofSurvey, Step first) {
+        units = ofSurvey;
+        step = first;
+    }
+
     /** Shows another step. */
     public void go(Step to) {
         step = to;

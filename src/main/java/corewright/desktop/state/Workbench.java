@@ -88,9 +88,8 @@ public final class Workbench {
         face = opened.survey().faces().get(0).name();
         message = opened.whyReadOnly().isEmpty() ? Kept.sentence(opened) : opened.whyReadOnly();
         opening = Busy.NOT;
-        conclusions.startOver(opened);
-        sight.measure(Units.of(opened.survey()));
-        sight.go(Steps.count(opened.survey().readings()) == 0 ? Step.PLAN : Step.DAMAGE);
+        sight.begin(Units.of(opened.survey()), Steps.count(opened.survey().readings()) == 0 ? Step.PLAN : Step.DAMAGE);
+        conclusions.startOver(opened); // tells of all this, once
     }
 
     private void refused(String what, Exception e) {

@@ -29,10 +29,14 @@ public final class Paper {
         }
     }
 
+    /** A clip may be rounded to a file's units. */
+    private static final double CLIP_SLACK_MM = 0.5;
+
     private final Graphics2D g;
     private final Tone tone;
     private final Terms.Sign decimal;
     private final Parts parts;
+    private boolean clipped;
 
     /** For print: grey pictures, SVG and PDF. */
     public Paper(Graphics2D graphics) {
@@ -76,15 +80,37 @@ public final class Paper {
     }
 
     private void part(Parts.Part part, String says, Consumer<Paper> painting) {
-        parts.part(part, says, g, on -> painting.accept(on == g ? this : new Paper(on, tone, decimal, parts)));
+        parts.part(part, says, g, on -> painting.accept(on == g ? this : on(on)));
+    }
+
+    private Paper on(Graphics2D other) {
+        Paper paper = new Paper(other, tone, decimal, parts);
+        paper.clipped = clipped;
+        return paper;
     }
 
     /** Paints on the same sheet where only what lies inside the shape takes ink. */
     public void within(Shape shape, Consumer<Paper> painting) {
-        Graphics2D clipped = (Graphics2D) g.create();
-        clipped.clip(shape);
-        painting.accept(new Paper(clipped, tone, decimal, parts));
-        clipped.dispose();
+        Graphics2D part = (Graphics2D) g.create();
+        part.clip(shape);
+        Paper within = on(part);
+        within.clipped = true;
+        painting.accept(within);
+        part.dispose();
+    }
+
+    /** Whether nothing of a shape would be seen: a file need not hold it, as most of a deck on one sheet of many. */
+    private boolean isOutside(Shape shape, double reachMm) {
+        if (!clipped) {
+            return false;
+        }
+        Rectangle2D seen = g.getClip().getBounds2D();
+        Rectangle2D box = shape.getBounds2D();
+        double reach = reachMm + CLIP_SLACK_MM;
+        return box.getMaxX() + reach < seen.getMinX()
+                || box.getMinX() - reach > seen.getMaxX()
+                || box.getMaxY() + reach < seen.getMinY()
+                || box.getMinY() - reach > seen.getMaxY();
     }
 
     /** A line along a shape. */
@@ -93,6 +119,9 @@ public final class Paper {
     }
 
     public void draw(Shape shape, Pen pen, Color colour) {
+        if (isOutside(shape, pen.weightMm() * tone.lines() / 2)) {
+            return;
+        }
         g.setColor(tone.of(colour));
         g.setStroke(tone.lines() == 1 ? pen.stroke() : pen.times(tone.lines()).stroke());
         g.draw(shape);
@@ -113,6 +142,9 @@ public final class Paper {
     }
 
     public void fill(Shape shape, Color colour) {
+        if (isOutside(shape, 0)) {
+            return;
+        }
         g.setColor(tone.of(colour));
         g.fill(shape);
     }
@@ -184,7 +216,11 @@ public final class Paper {
     public void haloText(String plain, double x, double y, Type type, Anchor anchor, double haloMm) {
         String words = Figures.signed(plain, decimal);
         double left = x - anchor.share * type.width(words);
-        casing(type.outline(words, left, y), 2 * haloMm);
+        if (tone == Tone.PRINT) {
+            casing(type.outline(words, left, y), 2 * haloMm);
+        } else { // a screen is painted again and again
+            fill(type.halo(words, left, y, tone.lines() * haloMm), Tone.WHITE);
+        }
         text(words, left, y, type, Anchor.LEFT);
     }
 

@@ -137,7 +137,8 @@ public final class RegionWords {
     }
 
     private static boolean inside(Geometry area, double x, double y) {
-        return area.intersects(Shapes.point(x, y));
+        // most of many thousand readings lie far from a region
+        return area.getEnvelopeInternal().covers(x, y) && area.intersects(Shapes.point(x, y));
     }
 
     /** Around another region, or at the load-bearing fitting in it or next to it, or nothing. */

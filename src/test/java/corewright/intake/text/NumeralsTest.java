@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import corewright.intake.text.Numerals.Decimal;
+import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -35,6 +37,21 @@ class NumeralsTest {
             })
     void readsWhatPeopleAndSpreadsheetsWrite(String text, double value) {
         assertThat(Numerals.parse(text, Decimal.DOT)).isEqualTo(value);
+    }
+
+    @Test
+    void briefNumbersAreTheirNearestDoublesToTheLastBit() {
+        Random random = new Random(5);
+        for (int i = 0; i < 20_000; i++) {
+            String digits = Long.toString(random.nextLong(1_000_000_000_000L) >> random.nextInt(40));
+            int dot = random.nextInt(digits.length() + 1);
+            String text = (random.nextBoolean() ? "-" : "") + digits.substring(0, dot) + "." + digits.substring(dot);
+            assertThat(Numerals.brief(text, Decimal.DOT)).isEqualTo(Double.parseDouble(text));
+        }
+        assertThat(Stream.of("", "-", ".", "-.", "1.2.3", "+1", "1e3", "1234567890123456"))
+                .allMatch(text -> Double.isNaN(Numerals.brief(text, Decimal.DOT)));
+        assertThat(Numerals.brief("1.5", Decimal.COMMA)).isNaN();
+        assertThat(Numerals.parse("1000000001", Decimal.DOT)).isNull();
     }
 
     @Test
