@@ -127,7 +127,7 @@ final class PanelStudy {
     /** @param whole asked for the loads, whose margins want all that a core does */
     private Figures figures(FootLoadMap feet, PanelModel model, PanelModel whole, Coordinate softest) {
         Place at = feet.places().stream()
-                .filter(p -> p.x() == softest.x && p.y() == softest.y && p.theory() != Theory.LARGE_BETWEEN)
+                .filter(p -> p.x() == softest.x && p.y() == softest.y && p.theory() == Theory.LARGE)
                 .findFirst()
                 .orElseGet(() -> place(model, softest));
         return new Figures(feet.with(List.of(at)), at, answers(whole));
