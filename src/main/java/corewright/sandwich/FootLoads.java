@@ -158,9 +158,8 @@ final class FootLoads {
     /** A foot with the whole theory, not between others; as it is where no equilibrium is found. */
     Place whole(Place p, int k) {
         Foot foot = feet.get(k);
-        double[] load = model.full(foot.force());
         return model.pull()
-                .settle(load, model.factor.solve(load), SETTLED)
+                .settle(model.full(foot.force()), SETTLED)
                 .map(found -> new Place(p.x(), p.y(), foot.ask().dot(found.x()), p.linearMm(), Theory.LARGE))
                 .orElse(p);
     }

@@ -2,6 +2,7 @@ package corewright.sandwich;
 
 import corewright.linear.Anderson;
 import corewright.linear.Cholesky;
+import corewright.linear.NotPositiveDefiniteException;
 import corewright.linear.SparseVector;
 import java.util.Arrays;
 import java.util.List;
@@ -25,8 +26,13 @@ final class PanelPull {
     /** Seen were 1 to 14, the most where a panel keeps less than half of its linear deflection. */
     private static final int REPETITIONS = 30;
 
-    /** What the first step leaves to move where nothing is loose, as part of the square of what it moved: 0.01 to 0.04 seen. */
-    private static final double SQUARE = 0.1;
+    /**
+     * What the first step leaves to move, as part of the square of what it moved: 0.01 to 0.04 seen where all is bonded, up to 0.6 where skins are
+     * loose.
+     */
+    private static final double BONDED_SQUARE = 0.1;
+
+    private static final double LOOSE_SQUARE = 1;
 
     /** Forces out of balance that are left in an area, as part of {@code part}: they weigh more under a foot than over a panel. */
     private static final double INNER = 0.2;
@@ -56,18 +62,17 @@ final class PanelPull {
     /**
      * Settles a load; nothing if no equilibrium is found.
      *
-     * @param linear the linear solution
      * @param part how far the displacements may move in the last repetition, as part of them
      */
-    Optional<Settled> settle(double[] load, double[] linear, double part) {
-        return new Repetition(load, linear, part).settle().or(() -> whole(load, linear));
+    Optional<Settled> settle(double[] load, double part) {
+        return new Repetition(load, part).settle().or(() -> whole(load));
     }
 
     /** Newton's method on all cells at once. */
-    private Optional<Settled> whole(double[] load, double[] linear) {
+    private Optional<Settled> whole(double[] load) {
         LargeDeflection all = new LargeDeflection(
                 model, IntStream.range(0, model.mesh.cells.length).toArray());
-        return all.settle(all.on.local(linear), List.of()).map(found -> {
+        return all.settle(model.factor.solve(load), List.of()).map(found -> {
             double[] forces = load.clone();
             all.addForces(found.added(), forces);
             return new Settled(model.factor.solve(forces), forces);
@@ -80,6 +85,7 @@ final class PanelPull {
         private final double part;
         private final Anderson mixing = new Anderson();
 
+        /** Displacements; to begin with the linear ones. */
         private double[] x;
 
         /** What each area adds to the linear solution on its nodes. */
@@ -87,23 +93,33 @@ final class PanelPull {
 
         private final Cholesky[] tangents = new Cholesky[areas.size()];
 
-        Repetition(double[] load, double[] linear, double part) {
+        Repetition(double[] load, double part) {
             this.load = load;
             this.part = part;
-            x = linear;
+            x = areas.isEmpty() ? model.factor.solve(load) : model.solveLoose(SparseVector.of(load));
             for (int a = 0; a < added.length; a++) {
                 added[a] = new double[areas.get(a).stiffness.size()];
             }
         }
 
+        /** Nothing where it does not come to rest. */
         Optional<Settled> settle() {
+            try {
+                return repeat();
+            } catch (NotPositiveDefiniteException astray) {
+                return Optional.empty();
+            }
+        }
+
+        private Optional<Settled> repeat() {
             double[] forces = load.clone();
             if (!areas.isEmpty()) {
-                if (!addAreas(forces, model.solveLoose(SparseVector.of(model.withContact(load))))) {
+                if (!addAreas(forces, x, model.solveLoose(SparseVector.of(model.withContact(load))))) {
                     return Optional.empty();
                 }
                 x = model.factor.solve(forces);
             }
+            double square = areas.isEmpty() ? BONDED_SQUARE : LOOSE_SQUARE;
             for (int k = 0; k < REPETITIONS; k++) {
                 double[] before = joined(x);
                 double[] stretched = forces.clone();
@@ -111,7 +127,9 @@ final class PanelPull {
                 double[] further = load.clone();
                 bonded.subtractStretch(x, further);
                 bonded.subtractPull(x, model.factor.solve(stretched), further);
-                if (!addAreas(further, null)) {
+                double s = share(further);
+                if (!areas.isEmpty()
+                        && !addAreas(further, model.solveLoose(SparseVector.of(withAreas(further))), null)) {
                     return Optional.empty();
                 }
                 double[] next = model.factor.solve(further);
@@ -121,18 +139,14 @@ final class PanelPull {
                     return Optional.of(new Settled(next, further));
                 }
                 if (k == 0) {
-                    double s = share(forces, further);
                     x = between(x, next, s);
-                    if (areas.isEmpty() && SQUARE * moved * moved < part * most * most) {
+                    if (square * moved * moved < part * most * most) {
                         return Optional.of(new Settled(x, between(forces, further, s)));
                     }
                 } else {
                     apart(mixing.next(before, joined(next)));
                 }
-                forces = load.clone();
-                for (int a = 0; a < added.length; a++) {
-                    areas.get(a).addForces(added[a], forces);
-                }
+                forces = withAreas(load);
             }
             return Optional.empty();
         }
@@ -141,12 +155,12 @@ final class PanelPull {
          * How far to go from x to what the forces of its pull make of it: these grow with the third power of the deflections, so they balance
          * at the part s³ of them with s + s³ x'F/x'load = 1.
          */
-        private double share(double[] forces, double[] further) {
+        private double share(double[] pulled) {
             double pull = 0;
             double work = 0;
             for (int i = 0; i < x.length; i++) {
                 work += x[i] * load[i];
-                pull += x[i] * (forces[i] - further[i]);
+                pull += x[i] * (load[i] - pulled[i]);
             }
             double ratio = work == 0 ? 0 : Math.max(0, pull / work);
             double s = 1;
@@ -163,12 +177,13 @@ final class PanelPull {
         /**
          * Settles each loose area on the displacements that the rest gives it, and adds the forces it takes.
          *
+         * @param all displacements by the forces and the areas as they are, right at the areas' nodes at least
          * @param resting displacements with contact alone, to begin with; else it is begun where the area is
          */
-        private boolean addAreas(double[] forces, double @Nullable [] resting) {
+        private boolean addAreas(double[] forces, double[] all, double @Nullable [] resting) {
             for (int a = 0; a < added.length; a++) {
                 LargeDeflection area = areas.get(a);
-                double[] rest = LargeDeflection.sum(area.on.local(x), added[a], -1);
+                double[] rest = LargeDeflection.sum(area.on.local(all), added[a], -1);
                 double[] guess =
                         resting == null ? added[a] : LargeDeflection.sum(area.on.local(resting), rest, -1);
                 Optional<LargeDeflection.Settled> found =
@@ -181,6 +196,15 @@ final class PanelPull {
                 area.addForces(added[a], forces);
             }
             return true;
+        }
+
+        /** The same forces, and with them what the areas add as they are. */
+        private double[] withAreas(double[] forces) {
+            double[] all = forces.clone();
+            for (int a = 0; a < added.length; a++) {
+                areas.get(a).addForces(added[a], all);
+            }
+            return all;
         }
 
         private double[] joined(double[] displacements) {

@@ -8,16 +8,20 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * By what the pull of all skins of a panel multiplies the deflection under feet of which the pull of loose skins is known. Feet are
- * reckoned by the whole theory ({@link PanelPull}) a few at a time, each time those least like the ones known ({@link FootLikeness}),
- * until a batch came out as foretold; the rest are foretold. Where the softest does not move, none does.
+ * How far feet sink with the pull of all skins of a panel, of which the pull of loose skins is known. Skins stiffen with the square of the
+ * deflection, so with m the deflection before and w with it, {@code w + A w³ = m}; A depends on the place alone, and that little. It is reckoned by the
+ * whole theory ({@link PanelPull}) for a few feet at a time, each time those least like the ones known ({@link FootLikeness}), until a batch
+ * came out as foretold; the rest are foretold. Where the softest foot does not move, none does.
  */
 final class PanelRatios {
-    /** Part by which a foretold ratio may be off. */
+    /** Part by which a foretold deflection may be off. */
     private static final double FORETOLD = 0.005;
 
-    /** A panel of which the softest foot moves by less than this part is told without: half of what that foot is told to. */
+    /** A panel of which the softest foot moves by less than this part is told without: half of what feet are foretold to. */
     private static final double UNMOVED = 0.0025;
+
+    /** Feet that sink less than this part of the softest tell nothing of A, and A nothing of them. */
+    private static final double SINKS = 0.3;
 
     /** Feet reckoned side by side. */
     private static final int BATCH = 2;
@@ -25,10 +29,16 @@ final class PanelRatios {
     /** Feet reckoned at most. */
     private static final int MOST = 40;
 
+    /** Newton's steps on a cubic: converged to rounding up to a hundredfold stiffening. */
+    private static final int CUBIC = 30;
+
     private final FootLoads loads;
     private final Place[] places;
     private final FootLikeness alike;
-    private final double[] ratio;
+
+    /** A of each foot that is known. */
+    private final double[] stiffening;
+
     private final Place[] whole;
     private final List<Integer> known = new ArrayList<>();
 
@@ -37,25 +47,28 @@ final class PanelRatios {
         this.loads = loads;
         this.places = places;
         alike = new FootLikeness(loads.model, loads.model.loose.cells, places);
-        ratio = new double[places.length];
+        stiffening = new double[places.length];
         whole = new Place[places.length];
     }
 
-    /** Puts the ratios to the places. */
+    /** Puts the deflections to the places. */
     void apply() {
-        int[] all = IntStream.range(0, places.length).toArray();
-        int softest = IntStream.of(all)
+        int softest = IntStream.range(0, places.length)
                 .boxed()
                 .max(Comparator.comparingDouble(k -> places[k].deflectionMm()))
                 .orElseThrow();
-        int[] order = alike.leastAlikeFirst(all, softest);
+        double most = places[softest].deflectionMm();
         reckon(new int[] {softest});
-        if (Math.abs(ratio[softest] - 1) > UNMOVED) {
+        if (Math.abs(whole[softest].deflectionMm() / most - 1) > UNMOVED) {
+            int[] sinking = IntStream.range(0, places.length)
+                    .filter(k -> places[k].deflectionMm() > SINKS * most)
+                    .toArray();
+            int[] order = alike.leastAlikeFirst(sinking, softest);
             boolean good = false;
             for (int from = 1; !good && from < Math.min(MOST, order.length); from += BATCH) {
-                good = reckon(Arrays.copyOfRange(order, from, Math.min(from + BATCH, order.length))) && from > 1;
+                good = reckon(Arrays.copyOfRange(order, from, Math.min(from + BATCH, order.length)));
             }
-            for (int k : all) {
+            for (int k = 0; k < places.length; k++) {
                 places[k] = foretold(k);
             }
         }
@@ -64,24 +77,29 @@ final class PanelRatios {
 
     /** Reckons some feet; says whether they came out as foretold. */
     private boolean reckon(int[] some) {
-        double[] foretold = IntStream.of(some)
-                .mapToDouble(k -> known.isEmpty() ? 1 : alike.between(k, known, ratio))
-                .toArray();
+        Place[] foretold = known.isEmpty()
+                ? new Place[0]
+                : IntStream.of(some).mapToObj(this::foretold).toArray(Place[]::new);
         IntStream.of(some).parallel().forEach(k -> whole[k] = loads.whole(places[k], k));
         boolean good = true;
         for (int i = 0; i < some.length; i++) {
             int k = some[i];
-            ratio[k] = whole[k].deflectionMm() / places[k].deflectionMm();
+            double mm = whole[k].deflectionMm();
+            stiffening[k] = (places[k].deflectionMm() / mm - 1) / (mm * mm);
             known.add(k);
-            good &= Math.abs(foretold[i] / ratio[k] - 1) < FORETOLD;
+            good &= foretold.length == 0 || Math.abs(foretold[i].deflectionMm() / mm - 1) < FORETOLD;
         }
         return good;
     }
 
     private Place foretold(int k) {
         Place p = places[k];
-        double mm = p.deflectionMm() * alike.between(k, known, ratio);
+        double a = Math.max(0, alike.between(k, known, stiffening));
+        double w = p.deflectionMm();
+        for (int pass = 0; pass < CUBIC; pass++) {
+            w -= (w + a * w * w * w - p.deflectionMm()) / (1 + 3 * a * w * w); // from above: falls monotonically
+        }
         Theory theory = p.theory() == Theory.LARGE_BETWEEN ? p.theory() : Theory.LARGE_BONDED_BETWEEN;
-        return new Place(p.x(), p.y(), mm, p.linearMm(), theory);
+        return new Place(p.x(), p.y(), w, p.linearMm(), theory);
     }
 }

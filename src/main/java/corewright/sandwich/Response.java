@@ -82,8 +82,17 @@ public final class Response {
      * below them; empty where no equilibrium is found.
      */
     public Optional<Response> largeDeflection() {
+        return largeDeflection(SETTLED);
+    }
+
+    /**
+     * The same, as near as asked.
+     *
+     * @param part how far displacements may still be off, as part of them
+     */
+    public Optional<Response> largeDeflection(double part) {
         return model.pull()
-                .settle(load, x, SETTLED)
+                .settle(load, part)
                 .map(found -> new Response(
                         model, loads, load, model.factor.solveRefined(model.matrix, found.forces()), true));
     }
