@@ -143,7 +143,8 @@ final class PanelCommand implements Callable<Integer> {
         }
         ObjectNode node = root.putObject("large_deflection");
         putDeflections(node.putArray("deflections"), file, large.get());
-        loose.flatMap(l -> large.get().at(l.x(), l.y())).ifPresent(d -> node.put("approach_mm", d.outerMm() - d.innerMm()));
+        loose.flatMap(l -> large.get().at(l.x(), l.y()))
+                .ifPresent(d -> node.put("approach_mm", d.outerMm() - d.innerMm()));
         node.put("max_core_shear_MPa", large.get().maxCoreShearMPa());
         node.put("reaction_sum_N", large.get().reactionSumN());
         node.put("theory", Theory.LARGE.words());

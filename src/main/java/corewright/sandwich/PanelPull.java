@@ -91,7 +91,7 @@ final class PanelPull {
         /** What each area adds to the linear solution on its nodes. */
         private final double[][] added = new double[areas.size()][];
 
-        private final Cholesky[] tangents = new Cholesky[areas.size()];
+        private final @Nullable Cholesky[] tangents = new Cholesky[areas.size()];
 
         Repetition(double[] load, double part) {
             this.load = load;
@@ -184,8 +184,7 @@ final class PanelPull {
             for (int a = 0; a < added.length; a++) {
                 LargeDeflection area = areas.get(a);
                 double[] rest = LargeDeflection.sum(area.on.local(all), added[a], -1);
-                double[] guess =
-                        resting == null ? added[a] : LargeDeflection.sum(area.on.local(resting), rest, -1);
+                double[] guess = resting == null ? added[a] : LargeDeflection.sum(area.on.local(resting), rest, -1);
                 Optional<LargeDeflection.Settled> found =
                         area.settle(rest, List.of(guess), Math.max(INNER * part, LargeDeflection.BALANCE), tangents[a]);
                 if (found.isEmpty()) {

@@ -165,7 +165,8 @@ public final class Response {
         double[] k = model.cellMatrix(c);
         double[] q = model.cellDisplacements(c, x);
         int surfaces = model.surfaces(c);
-        double[] extra = large ? new Karman(model.panel, model.mesh.shape(c), surfaces).forces(q) : new double[q.length];
+        double[] extra =
+                large ? new Karman(model.panel, model.mesh.shape(c), surfaces).forces(q) : new double[q.length];
         double sum = 0;
         for (int a = 0; a < corners.length; a++) {
             for (int s = 0; held[corners[a]] && s < surfaces; s++) {

@@ -80,9 +80,7 @@ class PanelCommandTest {
     /** Nothing loose, but wide: the skins' pull is told beside the linear figure, and why. */
     @Test
     void aWideBondedPanelIsToldWithThePullOfItsSkins(@TempDir Path dir) throws IOException {
-        Path file = Files.writeString(
-                dir.resolve("wide.yaml"),
-                """
+        Path file = Files.writeString(dir.resolve("wide.yaml"), """
                 outline: "POLYGON((0 0,2400 0,2400 2000,0 2000,0 0))"
                 outer_skin: { thickness_mm: 3.0, E_MPa: 11000, nu: 0.30 }
                 inner_skin: { thickness_mm: 2.5, E_MPa: 11000, nu: 0.30 }

@@ -264,7 +264,8 @@ class FootLoadsTest {
                 built.with(List.of(new Patch.Core(area, built.core().material()))), MeshSize.uniform(100));
         PanelModel loose =
                 PanelModel.forDeflections(built.with(List.of(new Patch.Loose(area, depth))), MeshSize.uniform(100));
-        List<Coordinate> feet = List.of(new Coordinate(1200, 1000), new Coordinate(900, 800), new Coordinate(1300, 900));
+        List<Coordinate> feet =
+                List.of(new Coordinate(1200, 1000), new Coordinate(900, 800), new Coordinate(1300, 900));
 
         List<FootLoadMap.Place> asBuilt = new FootLoads(sound, feet).places(Theory.LARGE);
         List<FootLoadMap.Place> asFound = new FootLoads(loose, feet).places(Theory.LARGE);

@@ -81,8 +81,8 @@ class LargeDeflectionTest {
     @CsvSource({"17.79, 0.237", "95.0, 0.912", "402.0, 1.902"})
     void clampedBondedSandwichAgreesWithLevy(double pressure, double deflection) {
         Plate plate = new Plate(0.316);
-        PanelModel model = PanelModel.of(
-                plate.bonded(Panels.rectangle(0, 0, 800, 800), Support.CLAMPED), MeshSize.uniform(50));
+        PanelModel model =
+                PanelModel.of(plate.bonded(Panels.rectangle(0, 0, 800, 800), Support.CLAMPED), MeshSize.uniform(50));
 
         assertThat(plate.middle(model, pressure / Math.pow(800, 4), 400, 400))
                 .isCloseTo(plate.thickness * deflection, withinPercentage(2));

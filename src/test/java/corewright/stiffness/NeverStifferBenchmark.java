@@ -40,7 +40,8 @@ public final class NeverStifferBenchmark {
     public static void main(String[] folders) throws IOException {
         NeverStifferBenchmark benchmark = new NeverStifferBenchmark();
         for (Path deck : TrialDecks.decks(Path.of(folders[0]))) {
-            benchmark.deck(String.valueOf(deck.getFileName()), SurveyFolder.read(deck).survey(), Truth.read(deck));
+            benchmark.deck(
+                    String.valueOf(deck.getFileName()), SurveyFolder.read(deck).survey(), Truth.read(deck));
         }
     }
 
@@ -50,7 +51,10 @@ public final class NeverStifferBenchmark {
             for (DeckPanel cut : DeckPanels.of(survey, face.face()).panels()) {
                 PanelInput input = PanelInput.of(survey, face, cut, new CaseLoads(List.of(), List.of()), new Memory());
                 compare(name + " " + cut.name() + " as found", input.built(), input.found());
-                compare(name + " " + cut.name() + " truly", input.built(), TruthInRangeBenchmark.real(input.built(), truth, survey));
+                compare(
+                        name + " " + cut.name() + " truly",
+                        input.built(),
+                        TruthInRangeBenchmark.real(input.built(), truth, survey));
             }
         }
     }
@@ -60,7 +64,8 @@ public final class NeverStifferBenchmark {
             return;
         }
         List<Patch> rims = new ArrayList<>();
-        damaged.patches().forEach(p -> rims.add(new Patch.Core(p.area(), built.core().material())));
+        damaged.patches()
+                .forEach(p -> rims.add(new Patch.Core(p.area(), built.core().material())));
         List<Patch> all = new ArrayList<>(rims);
         all.addAll(damaged.patches());
         PanelModel before = model(built.with(rims));
