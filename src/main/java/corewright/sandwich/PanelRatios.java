@@ -15,10 +15,10 @@ import java.util.stream.IntStream;
  */
 final class PanelRatios {
     /** Part by which a foretold deflection may be off. */
-    private static final double FORETOLD = 0.005;
+    private static final double FORETOLD = 0.0075;
 
-    /** A panel of which the softest foot moves by less than this part is told without: half of what feet are foretold to. */
-    private static final double UNMOVED = 0.0025;
+    /** A panel of which the softest foot moves by less than this part is told without: half of what rounding it to a per cent hides. */
+    private static final double UNMOVED = 0.005;
 
     /** Feet that sink less than this part of the softest tell nothing of A, and A nothing of them. */
     private static final double SINKS = 0.3;

@@ -34,7 +34,7 @@ final class PanelStudy {
     private static final double STEP_MM = 50;
 
     /** How near displacements under the survey's loads are reckoned: margins are told to a hundredth. */
-    private static final double SETTLED = 1e-4;
+    private static final double SETTLED = 5e-4;
 
     private static final List<State> WITHOUT_PLAN = List.of(State.AS_FOUND, State.AFTER_INJECTION, State.AFTER_RECORE);
 

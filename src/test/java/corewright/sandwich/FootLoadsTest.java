@@ -214,7 +214,7 @@ class FootLoadsTest {
         }
     }
 
-    /** Where the softest foot of a panel moves by less than a part in four hundred, the others are told as linear, and say so. */
+    /** Where the softest foot of a panel moves by less than a part in two hundred, the others are told as linear, and say so. */
     @Test
     void stiffSoundPanelIsLinear() {
         PanelModel model = PanelModel.of(Panels.solids('a', Support.SIMPLE), MeshSize.uniform(50));
@@ -226,7 +226,7 @@ class FootLoadsTest {
         for (int k = 0; k < whole.places().size(); k++) {
             FootLoadMap.Place place = whole.places().get(k);
             if (place.theory() == Theory.LARGE) {
-                assertThat(place.deflectionMm()).isCloseTo(place.linearMm(), withinPercentage(0.25));
+                assertThat(place.deflectionMm()).isCloseTo(place.linearMm(), withinPercentage(0.5));
                 reckoned++;
             } else {
                 assertThat(place).isEqualTo(linear.places().get(k));
