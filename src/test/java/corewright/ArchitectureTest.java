@@ -330,7 +330,9 @@ class ArchitectureTest {
                     Set.of(
                             "CondensedCells",
                             "Contact",
+                            "BondedSkins",
                             "LargeDeflection",
+                            "PanelPull",
                             "PanelModel",
                             "ReducedArea",
                             "Response",
@@ -340,7 +342,7 @@ class ArchitectureTest {
                     Set.of("Assessor", "Assessed", "Assessment", "Partial", "Progress"),
                     "what is assessed, whole and in part, and who is told"),
             entry(
-                    Set.of("AreaPull", "Foot", "FootLikeness", "FootLoadMap", "FootLoads"),
+                    Set.of("AreaPull", "Foot", "FootLikeness", "FootLoadMap", "FootLoads", "PanelRatios"),
                     "a map of feet, one foot of it, and what is foretold between feet"),
             entry(Set.of("ImportNote", "Table"), "a note on a row and the table it is kept in"),
             entry(Set.of("Schema", "Strangers"), "a file's tables are compared with those that would be made"),

@@ -107,9 +107,9 @@ final class PanelCommand implements Callable<Integer> {
                 putDeflections(node.putArray("deflections"), file, resting);
                 node.put("theory", Theory.CONTACT.words());
             }
-            if (loose.get().overstated()) {
-                putLargeDeflection(root, file, response, loose.get());
-            }
+        }
+        if (loose.filter(LooseSkin::overstated).isPresent() || wide(model, response)) {
+            putLargeDeflection(root, file, response, loose);
         }
         ArrayNode margins = root.putArray("margins");
         for (Margin m : Margins.of(model.panel(), response, file.strengths())) {
@@ -121,11 +121,20 @@ final class PanelCommand implements Callable<Integer> {
         mesh.put("nodes", model.meshNodes());
         mesh.put("unknowns", model.unknowns());
         ArrayNode notes = root.putArray("notes");
-        notes(loose, model).forEach(notes::add);
+        notes(loose, model, response).forEach(notes::add);
         return root;
     }
 
-    private void putLargeDeflection(ObjectNode root, PanelFile file, Response response, LooseSkin loose)
+    /** Whether a panel moves more than half its own thickness: up to there plates are taken as linear (common practice). */
+    private static boolean wide(PanelModel model, Response response) {
+        PanelSpec panel = model.panel();
+        double thickness = panel.outer().thicknessMm()
+                + panel.core().thicknessMm()
+                + panel.inner().thicknessMm();
+        return Math.abs(response.largest().innerMm()) > thickness / 2;
+    }
+
+    private void putLargeDeflection(ObjectNode root, PanelFile file, Response response, Optional<LooseSkin> loose)
             throws RefusedException {
         Optional<Response> large = response.largeDeflection();
         if (large.isEmpty()) {
@@ -134,15 +143,22 @@ final class PanelCommand implements Callable<Integer> {
         }
         ObjectNode node = root.putObject("large_deflection");
         putDeflections(node.putArray("deflections"), file, large.get());
-        Optional<Response.Deflection> there = large.get().at(loose.x(), loose.y());
-        there.ifPresent(d -> node.put("approach_mm", d.outerMm() - d.innerMm()));
+        loose.flatMap(l -> large.get().at(l.x(), l.y()))
+                .ifPresent(d -> node.put("approach_mm", d.outerMm() - d.innerMm()));
         node.put("max_core_shear_MPa", large.get().maxCoreShearMPa());
         node.put("reaction_sum_N", large.get().reactionSumN());
         node.put("theory", Theory.LARGE.words());
     }
 
-    private static List<String> notes(Optional<LooseSkin> loose, PanelModel model) {
+    private static List<String> notes(Optional<LooseSkin> loose, PanelModel model, Response response) {
         List<String> notes = new ArrayList<>(model.notes());
+        if (loose.filter(LooseSkin::overstated).isEmpty() && wide(model, response)) {
+            notes.add(String.format(
+                    Locale.ROOT,
+                    "the panel moves %.2f mm, more than half its thickness: the linear figure overstates it;"
+                            + " large_deflection counts the pull of its skins",
+                    response.largest().outerMm()));
+        }
         loose.filter(LooseSkin::overstated)
                 .ifPresent(l -> notes.add(String.format(
                         Locale.ROOT,

@@ -224,7 +224,7 @@ final class AreaPull {
         double[] load = others.clone();
         foot.force().addTo(load);
         double[] local = large.on.local(model.solveLoose(SparseVector.of(load)));
-        return large.settle(local, guesses(large, k, local), BALANCE)
+        return large.settle(local, guesses(large, k, local), BALANCE, null)
                 .map(settled -> {
                     double[] shape = LargeDeflection.sum(local, settled.added(), 1);
                     OptionalDouble here = large.on.at(shape, foot.ask());

@@ -19,9 +19,7 @@ public record FootLoadMap(double sideMm, double forceN, List<Place> places) {
 
     public static final double FORCE_N = 1000;
 
-    /** By what part a foretold place may truly give more, and how many such places are reckoned to find the softest. */
-    private static final double FORETOLD = 0.04;
-
+    /** How many foretold places are reckoned at most to find the softest. */
     private static final int DOUBTED = 12;
 
     public FootLoadMap {
@@ -90,21 +88,25 @@ public record FootLoadMap(double sideMm, double forceN, List<Place> places) {
         FootLoadMap map = this;
         for (int k = 0; k < DOUBTED; k++) {
             double sure = map.places.stream()
-                    .filter(p -> p.theory() != Theory.LARGE_BETWEEN)
+                    .filter(p -> p.theory().doubt() == 0)
                     .mapToDouble(Place::deflectionMm)
                     .max()
                     .orElse(0);
             Place doubted = map.places.stream()
-                    .filter(p -> p.theory() == Theory.LARGE_BETWEEN)
-                    .max(Comparator.comparingDouble(Place::deflectionMm))
+                    .filter(p -> p.theory().doubt() > 0)
+                    .max(Comparator.comparingDouble(FootLoadMap::most))
                     .orElse(null);
-            if (doubted == null || doubted.deflectionMm() * (1 + FORETOLD) < sure) {
+            if (doubted == null || most(doubted) < sure) {
                 break;
             }
             map = map.with(at(model, List.of(new Coordinate(doubted.x(), doubted.y())), Theory.LARGE)
                     .places());
         }
         return map;
+    }
+
+    private static double most(Place place) {
+        return place.deflectionMm() * (1 + place.theory().doubt());
     }
 
     /** Where the panel gives most. */

@@ -14,10 +14,11 @@ import org.locationtech.jts.geom.Envelope;
 /**
  * Feet on a panel, one at a time.
  *
- * <p><b>Steps.</b> (1) linear: {@code g'K⁻¹f}, f a foot's forces and g the interpolation at its centre; (2) contact, for feet
+ * <p><b>Steps of a map.</b> (1) linear: {@code g'K⁻¹f}, f a foot's forces and g the interpolation at its centre; (2) contact, for feet
  * on a loose area or beside one: the compliance of the nodes that may meet, with each other and with each foot, once; then a
  * complementarity problem a foot, from its neighbour's nodes in touch ({@link Contact}); (3) von Karman's strain, for feet on a loose area:
- * {@link AreaPull}, at some places of each area, and the ratio to contact alone between them.
+ * {@link AreaPull}, at some places of each area, and the ratio to contact alone between them; (4) the same strain in what is bonded too: {@link
+ * PanelRatios}, at some places of the panel. A few feet are reckoned by the whole theory at once ({@link PanelPull}).
  *
  * <p>Memory beside the model: a number for each pair of a loose node and a foot beside a loose area, and for each pair of
  * loose nodes; and for one area at a time a dense matrix of the unknowns on its rim. For 1000 loose nodes and 500 feet 16 MB,
@@ -31,6 +32,9 @@ final class FootLoads {
 
     /** So few feet are solved for one by one. */
     private static final int FEW = 8;
+
+    /** How far displacements may move in a last repetition, as part of them: a foot is then off by less than a printed digit. */
+    private static final double SETTLED = 5e-4;
 
     final PanelModel model;
     final List<Foot> feet;
@@ -58,8 +62,13 @@ final class FootLoads {
         if (theory != Theory.LINEAR && model.loose.nodes.length > 0) {
             rest(places);
         }
-        if ((theory == Theory.LARGE || theory == Theory.LARGE_BETWEEN) && !model.loose.none()) {
-            pull(places);
+        if (theory == Theory.LARGE || theory == Theory.LARGE_BETWEEN) {
+            if (places.length <= FEW) {
+                IntStream.range(0, places.length).parallel().forEach(k -> places[k] = whole(places[k], k));
+            } else {
+                pull(places);
+                new PanelRatios(this, places).apply();
+            }
         }
         return List.of(places);
     }
@@ -144,6 +153,15 @@ final class FootLoads {
                         reckoned[k] ? Theory.LARGE : Theory.LARGE_BETWEEN);
             }
         }
+    }
+
+    /** A foot with the whole theory, not between others; as it is where no equilibrium is found. */
+    Place whole(Place p, int k) {
+        Foot foot = feet.get(k);
+        return model.pull()
+                .settle(model.full(foot.force()), SETTLED)
+                .map(found -> new Place(p.x(), p.y(), foot.ask().dot(found.x()), p.linearMm(), Theory.LARGE))
+                .orElse(p);
     }
 
     /** Feet whose square is within a distance of any of the cells' boxes. */

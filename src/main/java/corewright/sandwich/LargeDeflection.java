@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Equilibrium with von Karman's strain ({@link Karman}) in the skins of some cells and with loose skins resting on what is
@@ -25,7 +26,7 @@ final class LargeDeflection {
     private static final int ITERATIONS = 100;
 
     /** Forces out of balance that are left, as part of those that bend the cells: far below a printed digit. */
-    private static final double BALANCE = 1e-6;
+    static final double BALANCE = 1e-6;
 
     /** Part of the promised fall in energy that a step must keep (L. Armijo, Pacific J. Math. 16, 1966). */
     private static final double KEPT = 1e-4;
@@ -86,10 +87,10 @@ final class LargeDeflection {
      * What the skins' pull and contact add to the linear solution.
      *
      * @param added at the nodes of the cells: d
-     * @param iterations it took
+     * @param tangent one that led there; none where the first guess was balanced
      */
     @SuppressWarnings("ArrayRecordComponent") // handed on, never compared
-    record Settled(double[] added, int iterations) {}
+    record Settled(double[] added, @Nullable Cholesky tangent) {}
 
     /** What is added to the linear solution, with the forces S d that it takes, and the step by which it was reached. */
     @SuppressWarnings("ArrayRecordComponent") // handles passed together, never compared
@@ -111,26 +112,27 @@ final class LargeDeflection {
      * @param x0 the linear solution at the nodes of the cells ({@link CondensedCells#local})
      */
     Optional<Settled> settle(double[] x0, List<double[]> guesses) {
-        return settle(x0, guesses, BALANCE);
+        return settle(x0, guesses, BALANCE, null);
     }
 
     /**
      * @param guesses at d: the one of least energy is begun with, or the linear solution, or a part of it if that has less
      * @param balance forces out of balance that are left, as part of those that bend the cells
+     * @param begun a tangent to begin with, from near by
      */
-    Optional<Settled> settle(double[] x0, List<double[]> guesses, double balance) {
+    Optional<Settled> settle(double[] x0, List<double[]> guesses, double balance, @Nullable Cholesky begun) {
         double limit = Math.max(balance * norm(stiffness.times(x0)), 1e-9);
         Point at = best(x0, guesses);
         Point lowest = at;
         double least = energy(x0, at);
         int free = 0;
-        Cholesky tangent = null;
+        Cholesky tangent = begun;
         double best = Double.POSITIVE_INFINITY;
         for (int pass = 0; pass < ITERATIONS; pass++) {
             double[] rest = outOfBalance(x0, at);
             double left = norm(rest);
             if (left <= limit) {
-                return Optional.of(new Settled(at.d, pass));
+                return Optional.of(new Settled(at.d, tangent));
             }
             if (free > FREE) {
                 at = lowest;
@@ -184,12 +186,21 @@ final class LargeDeflection {
 
     /** The forces that make the panel's linear calculation give the settled solution, to be added to the load. */
     double[] forces(Settled settled) {
-        double[] local = stiffness.times(settled.added);
         double[] forces = new double[model.matrix.size()];
-        for (int k = 0; k < nodes.length; k++) {
-            System.arraycopy(local, stiffness.first(k), forces, model.matrix.first(nodes[k]), stiffness.size(k));
-        }
+        addForces(settled.added, forces);
         return forces;
+    }
+
+    /** @param added to the linear solution on the area */
+    void addForces(double[] added, double[] forces) {
+        double[] local = stiffness.times(added);
+        for (int k = 0; k < nodes.length; k++) {
+            int from = stiffness.first(k);
+            int to = model.matrix.first(nodes[k]);
+            for (int i = 0; i < stiffness.size(k); i++) {
+                forces[to + i] += local[from + i];
+            }
+        }
     }
 
     private Point stepped(double[] x0, Point at, double[] rest, Cholesky tangent) {

@@ -42,6 +42,7 @@ public final class PanelModel {
     private final Map<Upright, double[]> uprights = new ConcurrentHashMap<>();
     private boolean @Nullable [] clear;
     private @Nullable Contact contact;
+    private @Nullable PanelPull pull;
     private final Map<Long, LargeDeflection> large = new HashMap<>();
     private final Map<LargeDeflection, ReducedArea> reduced = new HashMap<>();
 
@@ -217,6 +218,14 @@ public final class PanelModel {
 
     synchronized void keep(Contact found) {
         contact = found;
+    }
+
+    /** Von Karman's strain everywhere on the panel; what it needs is put together once. */
+    synchronized PanelPull pull() {
+        if (pull == null) {
+            pull = new PanelPull(this);
+        }
+        return pull;
     }
 
     /** The panel condensed onto some cells, once for each set of them. */

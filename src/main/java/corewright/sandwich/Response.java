@@ -1,14 +1,15 @@
 package corewright.sandwich;
 
-import corewright.linear.SparseVector;
 import corewright.sandwich.spec.Load;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** What a panel does under its loads. */
 public final class Response {
+    /** How far displacements may move in a last repetition, as part of them: far below a printed digit. */
+    private static final double SETTLED = 1e-7;
+
     private final PanelModel model;
     private final List<Load> loads;
 
@@ -78,22 +79,22 @@ public final class Response {
 
     /**
      * The same loads with the pull of skins that move far (von Karman's strains) and with loose skins resting on what is
-     * below them; empty where no equilibrium is found. Where nothing is loose it is the linear answer.
+     * below them; empty where no equilibrium is found.
      */
     public Optional<Response> largeDeflection() {
-        if (model.loose.none()) {
-            return Optional.of(this);
-        }
-        LargeDeflection large = model.large(model.loose.cells);
-        double[] local = large.on.local(model.solveLoose(SparseVector.of(load)));
-        double[] resting = large.on.local(model.solveLoose(SparseVector.of(model.withContact(load))));
-        return large.settle(local, List.of(LargeDeflection.sum(resting, local, -1)))
-                .map(settled -> {
-                    double[] more = large.forces(settled);
-                    double[] all = new double[load.length];
-                    Arrays.setAll(all, i -> load[i] + more[i]);
-                    return new Response(model, loads, load, model.factor.solveRefined(model.matrix, all), true);
-                });
+        return largeDeflection(SETTLED);
+    }
+
+    /**
+     * The same, as near as asked.
+     *
+     * @param part how far displacements may still be off, as part of them
+     */
+    public Optional<Response> largeDeflection(double part) {
+        return model.pull()
+                .settle(load, part)
+                .map(found -> new Response(
+                        model, loads, load, model.factor.solveRefined(model.matrix, found.forces()), true));
     }
 
     /** Where a loose skin nears what is below it most; empty where nothing is loose. */
@@ -164,8 +165,8 @@ public final class Response {
         double[] k = model.cellMatrix(c);
         double[] q = model.cellDisplacements(c, x);
         int surfaces = model.surfaces(c);
-        boolean more = large && !model.zones.get(model.mesh.zone[c]).bonded();
-        double[] extra = more ? new Karman(model.panel, model.mesh.shape(c), surfaces).forces(q) : new double[q.length];
+        double[] extra =
+                large ? new Karman(model.panel, model.mesh.shape(c), surfaces).forces(q) : new double[q.length];
         double sum = 0;
         for (int a = 0; a < corners.length; a++) {
             for (int s = 0; held[corners[a]] && s < surfaces; s++) {

@@ -74,8 +74,8 @@ final class Stresses {
                 zone.material().gxzMPa() * slipX,
                 zone.material().gyzMPa() * slipY,
                 zone.material().ezMPa() * squeeze,
-                skin(rows, centre, model.panel.outer(), 0, surfaces, q, large && !zone.bonded()),
-                skin(rows, centre, model.panel.inner(), 1, surfaces, q, large && !zone.bonded()));
+                skin(rows, centre, model.panel.outer(), 0, surfaces, q, large),
+                skin(rows, centre, model.panel.inner(), 1, surfaces, q, large));
     }
 
     private CellStress.SkinStress skin(

@@ -9,7 +9,7 @@
  * <p><b>Steps.</b> (1) {@code Mesher}: a graded grid over the outline, its nodes moved onto outline and rims, cells that the
  * boundary crosses split in two; (2) {@code Nodes}: what is free at each node, after supports and oblique edges, and where
  * the core has a second layer; (3) {@code CellStiffness} of each cell, added up; (4) factor; (5) {@code LoadVector}; (6)
- * solve; (7) {@code Response}: deflections, reactions, stresses; (8) {@code Contact} where a loose skin meets what is below, {@code LargeDeflection} where its slopes
+ * solve; (7) {@code Response}: deflections, reactions, stresses; (8) {@code Contact} where a loose skin meets what is below, {@code PanelPull} and, in loose areas, {@code LargeDeflection} where slopes
  * pull; (9) {@code FootLoads}: all this for feet everywhere.
  *
  * <p>Units: millimetre, newton, megapascal. z and deflections point inward, in the direction of a load on the outer skin.

@@ -33,6 +33,9 @@ final class PanelStudy {
 
     private static final double STEP_MM = 50;
 
+    /** How near displacements under the survey's loads are reckoned: margins are told to a hundredth. */
+    private static final double SETTLED = 5e-4;
+
     private static final List<State> WITHOUT_PLAN = List.of(State.AS_FOUND, State.AFTER_INJECTION, State.AFTER_RECORE);
 
     private static final Quantiles WHOLE = new Quantiles(1, 1, 1);
@@ -127,7 +130,7 @@ final class PanelStudy {
     /** @param whole asked for the loads, whose margins want all that a core does */
     private Figures figures(FootLoadMap feet, PanelModel model, PanelModel whole, Coordinate softest) {
         Place at = feet.places().stream()
-                .filter(p -> p.x() == softest.x && p.y() == softest.y && p.theory() != Theory.LARGE_BETWEEN)
+                .filter(p -> p.x() == softest.x && p.y() == softest.y && p.theory() == Theory.LARGE)
                 .findFirst()
                 .orElseGet(() -> place(model, softest));
         return new Figures(feet.with(List.of(at)), at, answers(whole));
@@ -153,7 +156,7 @@ final class PanelStudy {
 
     /** With contact and the skins' pull; with contact alone where no equilibrium with the pull is found. */
     private static Response settled(Response linear) {
-        return linear.largeDeflection().orElseGet(linear::withContact);
+        return linear.largeDeflection(SETTLED).orElseGet(linear::withContact);
     }
 
     private List<LoadCase> byCase(Map<State, Map<String, LoadCase.Answer>> answers) {

@@ -77,6 +77,36 @@ class PanelCommandTest {
         assertThat(root.get("notes").toString()).contains("overstates", "naval architect");
     }
 
+    /** Nothing loose, but wide: the skins' pull is told beside the linear figure, and why. */
+    @Test
+    void aWideBondedPanelIsToldWithThePullOfItsSkins(@TempDir Path dir) throws IOException {
+        Path file = Files.writeString(dir.resolve("wide.yaml"), """
+                outline: "POLYGON((0 0,2400 0,2400 2000,0 2000,0 0))"
+                outer_skin: { thickness_mm: 3.0, E_MPa: 11000, nu: 0.30 }
+                inner_skin: { thickness_mm: 2.5, E_MPa: 11000, nu: 0.30 }
+                core: { thickness_mm: 9.5, Gxz_MPa: 157, Gyz_MPa: 157, Ez_MPa: 3900 }
+                loads: [{ area: "POLYGON((1150 950,1250 950,1250 1050,1150 1050,1150 950))", force_N: 1000 }]
+                mesh_mm: 100
+                probe_points: [[1200,1000]]
+                """);
+        Path out = dir.resolve("f.json");
+        Corewright.run(
+                new PrintWriter(new StringWriter()),
+                new PrintWriter(new StringWriter()),
+                "panel",
+                file.toString(),
+                "--out",
+                out.toString());
+
+        JsonNode root = new ObjectMapper().readTree(Files.readString(out));
+        JsonNode large = root.get("large_deflection");
+        double linear = root.get("deflections").get(0).get("outer_mm").asDouble();
+        assertThat(large.get("deflections").get(0).get("outer_mm").asDouble()).isBetween(0.7 * linear, 0.9 * linear);
+        assertThat(large.has("approach_mm")).isFalse();
+        assertThat(large.get("reaction_sum_N").asDouble()).isCloseTo(1000, within(1e-3));
+        assertThat(root.get("notes").toString()).contains("more than half its thickness");
+    }
+
     @Test
     void refusesPointsOutsideAndPanelsThatNothingHolds(@TempDir Path dir) throws IOException {
         Path out = dir.resolve("f.json");

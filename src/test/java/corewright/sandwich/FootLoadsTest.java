@@ -18,6 +18,7 @@ import java.util.concurrent.ForkJoinPool;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
 
@@ -213,15 +214,66 @@ class FootLoadsTest {
         }
     }
 
-    /** A panel without loose areas is linear, and says so. */
+    /** Where the softest foot of a panel moves by less than a part in two hundred, the others are told as linear, and say so. */
     @Test
-    void soundPanelIsLinear() {
+    void stiffSoundPanelIsLinear() {
         PanelModel model = PanelModel.of(Panels.solids('a', Support.SIMPLE), MeshSize.uniform(50));
 
         FootLoadMap whole = FootLoadMap.of(model, 100, Theory.LARGE);
+        FootLoadMap linear = FootLoadMap.of(model, 100);
 
-        assertThat(whole).isEqualTo(FootLoadMap.of(model, 100));
-        assertThat(whole.places()).allMatch(p -> p.theory() == Theory.LINEAR);
+        int reckoned = 0;
+        for (int k = 0; k < whole.places().size(); k++) {
+            FootLoadMap.Place place = whole.places().get(k);
+            if (place.theory() == Theory.LARGE) {
+                assertThat(place.deflectionMm()).isCloseTo(place.linearMm(), withinPercentage(0.5));
+                reckoned++;
+            } else {
+                assertThat(place).isEqualTo(linear.places().get(k));
+            }
+        }
+        assertThat(reckoned).isEqualTo(1);
+    }
+
+    /**
+     * A wide bay, 2.4 x 2 m, that gives more than its own thickness: von Karman's strain in the bonded skins takes a tenth and more. Every foot of
+     * a map, most of them between others, against the full calculation; claim: 1 %.
+     */
+    @Test
+    void aWideBayGivesAsTheFullCalculationSays() {
+        PanelModel model = PanelModel.forDeflections(Panels.bay(2400, 2000, Support.SIMPLE), MeshSize.uniform(100));
+
+        FootLoadMap map = FootLoadMap.of(model, 200, Theory.LARGE);
+
+        assertThat(map.softest().deflectionMm()).isLessThan(0.9 * map.softest().linearMm());
+        for (int k = 0; k < map.places().size(); k += 17) {
+            FootLoadMap.Place place = map.places().get(k);
+            assertThat(place.deflectionMm())
+                    .as("%s", place)
+                    .isCloseTo(full(model, new Coordinate(place.x(), place.y())), withinPercentage(1));
+        }
+    }
+
+    /** Damage never stiffens: as found a bay gives at least what it gives as built, on one mesh. It came out 9 % stiffer when only loose skins pulled. */
+    @ParameterizedTest(name = "{0}, depth {1} mm")
+    @CsvSource({"SIMPLE, 0", "SIMPLE, 9.5", "CLAMPED, 0"})
+    void damageNeverStiffensAWideBay(Support edge, double depth) {
+        PanelSpec built = Panels.bay(2400, 2000, edge);
+        var area = Panels.ellipse(900, 800, 300, 200);
+        PanelModel sound = PanelModel.forDeflections(
+                built.with(List.of(new Patch.Core(area, built.core().material()))), MeshSize.uniform(100));
+        PanelModel loose =
+                PanelModel.forDeflections(built.with(List.of(new Patch.Loose(area, depth))), MeshSize.uniform(100));
+        List<Coordinate> feet =
+                List.of(new Coordinate(1200, 1000), new Coordinate(900, 800), new Coordinate(1300, 900));
+
+        List<FootLoadMap.Place> asBuilt = new FootLoads(sound, feet).places(Theory.LARGE);
+        List<FootLoadMap.Place> asFound = new FootLoads(loose, feet).places(Theory.LARGE);
+
+        for (int k = 0; k < feet.size(); k++) {
+            assertThat(asFound.get(k).deflectionMm())
+                    .isGreaterThan(asBuilt.get(k).deflectionMm() * (1 - 1e-3));
+        }
     }
 
     /** A panel with patches anywhere, at its edge too, and feet of which half stand on or at a loose one. */

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import corewright.sandwich.spec.CoreMaterial;
 import corewright.sandwich.spec.Load;
 import corewright.sandwich.spec.PanelSpec;
 import corewright.sandwich.spec.Patch;
 import corewright.sandwich.spec.Skin;
 import corewright.sandwich.spec.Support;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -69,6 +71,67 @@ class LargeDeflectionTest {
 
         assertThat(looseAlone(disc, 0.3, pressure * 11000 * 81 / Math.pow(200, 4) * 1e3, 0, 0))
                 .isCloseTo(3 * deflection, withinPercentage(1));
+    }
+
+    /**
+     * The same plate as two bonded skins on a core stiff in shear: a sandwich stretches by A = 2 E t/(1 - nu²) and bends by A (d²/4 + t²/12), so it is
+     * Levy's plate of the thickness h with h²/12 = d²/4 + t²/12.
+     */
+    @ParameterizedTest(name = "q a⁴/(E h⁴) = {0}")
+    @CsvSource({"17.79, 0.237", "95.0, 0.912", "402.0, 1.902"})
+    void clampedBondedSandwichAgreesWithLevy(double pressure, double deflection) {
+        Plate plate = new Plate(0.316);
+        PanelModel model =
+                PanelModel.of(plate.bonded(Panels.rectangle(0, 0, 800, 800), Support.CLAMPED), MeshSize.uniform(50));
+
+        assertThat(plate.middle(model, pressure / Math.pow(800, 4), 400, 400))
+                .isCloseTo(plate.thickness * deflection, withinPercentage(2));
+    }
+
+    /**
+     * A simply supported disc whose edge may draw in, as a bonded sandwich with a stiff core, nu 0.3: w/h at the centre for q a⁴/(E h⁴) from a
+     * Ritz series reckoned apart, (1 - r²) times six even powers for w, ten odd powers of r for u (the one term of Timoshenko and
+     * Woinowsky-Krieger, 1959, ch. 13, from memory: w/h + 0.262 (w/h)³ = 0.696 q a⁴/(E h⁴), lies within 2 %).
+     */
+    @ParameterizedTest(name = "q a⁴/(E h⁴) = {0}")
+    @CsvSource({"0.5, 0.33684", "1.5, 0.86083", "4, 1.6050"})
+    void simplySupportedBondedDiscDrawsIn(double pressure, double deflection) {
+        Plate plate = new Plate(0.3);
+        PanelModel model =
+                PanelModel.of(plate.bonded(Panels.ellipse(0, 0, 400, 400), Support.SIMPLE), MeshSize.uniform(40));
+
+        assertThat(plate.middle(model, pressure / Math.pow(400, 4), 0, 0))
+                .isCloseTo(plate.thickness * deflection, withinPercentage(2));
+    }
+
+    /** Skins of 2 mm, 12 mm apart, as one plate: its thickness and modulus. */
+    private static final class Plate {
+        private static final double SKIN = 2;
+        private static final double APART = 12;
+        private final double nu;
+        private final double thickness = Math.sqrt(3 * APART * APART + SKIN * SKIN);
+        private final double modulus = 2 * 11000 * SKIN / thickness;
+
+        Plate(double nu) {
+            this.nu = nu;
+        }
+
+        PanelSpec bonded(Polygon outline, Support support) {
+            Skin skin = Skin.isotropic(SKIN, 11000, nu);
+            CoreMaterial stiff = new CoreMaterial(1e5, 1e5, 1e5, Optional.empty());
+            return new PanelSpec(
+                    outline, List.of(support), skin, skin, new PanelSpec.Core(APART - SKIN, stiff), List.of());
+        }
+
+        /** Deflection of a place under q/(E h⁴). */
+        double middle(PanelModel model, double pressure, double x, double y) {
+            return model.solve(List.of(new Load.Pressure(1e3 * pressure * modulus * Math.pow(thickness, 4))))
+                    .largeDeflection()
+                    .orElseThrow()
+                    .at(x, y)
+                    .orElseThrow()
+                    .outerMm();
+        }
     }
 
     /** Where nothing moves far the linear answer stands. */

@@ -46,6 +46,17 @@ public final class Panels {
         return AffineTransformation.rotationInstance(Math.toRadians(degrees)).transform(g);
     }
 
+    /** A bay between beams far apart, skins 3 and 2.5 mm on 9.5 mm of balsa. */
+    static PanelSpec bay(double length, double width, Support support) {
+        return new PanelSpec(
+                rectangle(0, 0, length, width),
+                List.of(support),
+                Skin.isotropic(3, 11000, 0.3),
+                Skin.isotropic(2.5, 11000, 0.3),
+                new PanelSpec.Core(9.5, BALSA),
+                List.of());
+    }
+
     /** The panel of solids-900x600.csv, case a to e. */
     public static PanelSpec solids(char which, Support support) {
         Polygon ellipse = ellipse(450, 300, 200, 130);

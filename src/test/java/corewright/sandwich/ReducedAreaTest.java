@@ -32,7 +32,7 @@ class ReducedAreaTest {
             double[] linear = model.factor.solve(model.full(foot.force()));
             double[] local = large.on.local(linear);
             LargeDeflection.Settled whole =
-                    large.settle(local, List.of(), BALANCE).orElseThrow();
+                    large.settle(local, List.of(), BALANCE, null).orElseThrow();
             double[][] carried = area.carried(List.of(foot.force(), foot.ask()));
             ReducedFoot.Settled reduced = new ReducedFoot(area, carried[0])
                     .settle(List.of(), Optional.empty(), BALANCE)

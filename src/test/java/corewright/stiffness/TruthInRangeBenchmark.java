@@ -123,7 +123,7 @@ public final class TruthInRangeBenchmark {
      * Patches as a survey makes them, from what is truly there: wet, then loose, then each void with its mean depth. Rot is none of
      * the truth's: core is as rotten as the pilot holes in it say, on both sides.
      */
-    private static PanelSpec real(PanelSpec built, Truth truth, Survey survey) {
+    static PanelSpec real(PanelSpec built, Truth truth, Survey survey) {
         List<Patch> patches = new ArrayList<>();
         Rot rot = new Rot(truth, survey, built.core().material());
         for (Polygon wet : area(truth, truth::wetAt, built.outline())) {
