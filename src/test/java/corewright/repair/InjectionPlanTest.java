@@ -416,6 +416,18 @@ class InjectionPlanTest {
     }
 
     /** By hand: 1100 kg/m3 x 9.81 x 0.4 m = 4.3 kPa, a cell of the raster more or less. */
+    /** Liquid that stands in a hole does not say that the space round it is full: the holes are filled again. */
+    @Test
+    void aLooseSkinFourTimesAsFarOffIsFilledInASecondRound() {
+        Deck deck = deck(rectangle(0, -600, 1200, 600))
+                .slope(2, 90)
+                .region(Condition.DELAMINATED, rectangle(400, -200, 850, 150), (x, y) -> 0.3, 0.05, 4);
+        InjectionPlan plan = plan(deck);
+        assertThat(plan.resin()).isEqualTo("epoxy-thin");
+        assertThat(plan.outlook().emptyLargeWithout()).isGreaterThan(0.7);
+        assertThat(plan.outlook().emptyLarge()).isLessThan(0.05); // 4 per cent are wanted of ragged ones on the median
+    }
+
     @Test
     void aWallSaysWhatTheLiquidPresses() {
         InjectionPlan plan =

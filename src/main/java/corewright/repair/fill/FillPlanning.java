@@ -145,6 +145,7 @@ public final class FillPlanning {
             FillState moved = poured(moved(state));
             state = moved.emptyShare() < state.emptyShare() ? moved : state;
         }
+        state = topped(state);
         Judged best = judged(state, largeNetG);
         Judged last = best;
         for (int round = 0; round < LARGE_ROUNDS && best.outcome.emptyLarge > EMPTY_LARGE; round++) {
@@ -156,7 +157,31 @@ public final class FillPlanning {
             last = judged(poured(before.with(vents.cells(), vents.near(), middle)), largeNetG);
             best = last.score() < best.score() ? last : best; // a vent can also lead mix astray
         }
-        return best.outcome;
+        return fewer(best, largeNetG).outcome;
+    }
+
+    /** Without the vents that are not needed, where there are more than so many a place. */
+    private Judged fewer(Judged start, double largeNetG) {
+        Judged best = start;
+        int enough = enough(start.outcome.state);
+        for (int vent : start.outcome.state.vents()) {
+            FillState state = best.outcome.state;
+            if (state.vents().size() <= enough) {
+                break;
+            }
+            FillState without = poured(state.without(vent, middle));
+            if (without.emptyShare() <= Math.max(EMPTY, state.emptyShare())) {
+                Judged next = judged(without, largeNetG);
+                best = next.score() <= Math.max(1, best.score()) ? next : best;
+            }
+        }
+        return best;
+    }
+
+    private static int enough(FillState state) {
+        return Math.max(
+                FEWEST_VENTS,
+                (int) (VENTS_A_PLACE * state.pouring().holes().size()));
     }
 
     /** The same with vents that a person has placed: none is added or moved, whatever stays empty. */
@@ -164,6 +189,15 @@ public final class FillPlanning {
         return middle.passable() && large.passable()
                 ? judged(poured(FillState.of(start, vents, Map.of(), fine, middle)), largeNetG).outcome
                 : of(start, largeNetG, vents);
+    }
+
+    /** With all the grams again, where vents found since let more of them in. */
+    private FillState topped(FillState state) {
+        if (state.emptyShare() <= EMPTY || !state.pouring().canBeMore()) {
+            return state;
+        }
+        FillState more = poured(state.with(state.pouring().full(), middle));
+        return more.asPoured() && more.emptyShare() < state.emptyShare() ? more : state;
     }
 
     /** Vents for the most likely cavity, the fewest that do it. */
@@ -202,11 +236,8 @@ public final class FillPlanning {
     }
 
     private FillState instead(FillState state, int vent) {
-        List<Integer> others = new ArrayList<>(state.vents());
-        others.remove(Integer.valueOf(vent));
-        Map<Integer, Double> near = new LinkedHashMap<>(state.near());
-        near.remove(vent);
-        FillState fewer = new FillState(state.pouring(), others, near, fine, state.run());
+        FillState.Vents others = state.but(vent);
+        FillState fewer = new FillState(state.pouring(), others.cells(), others.near(), fine, state.run());
         FillState.Vents vents = more(fewer, state.ran(), pockets(state.ran()), EMPTY);
         return state.with(vents.cells(), vents.near(), middle);
     }

@@ -3,6 +3,7 @@ package corewright.repair.fill;
 import corewright.repair.pattern.Cavity;
 import corewright.repair.plan.Hole;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -48,6 +49,20 @@ public record FillState(
 
     FillState with(List<Integer> otherVents, Map<Integer, Double> otherNear, FillTrial middle) {
         return of(pouring, otherVents, otherNear, fine, middle);
+    }
+
+    /** Its vents less one. */
+    Vents but(int vent) {
+        List<Integer> others = new ArrayList<>(vents);
+        others.remove(Integer.valueOf(vent));
+        Map<Integer, Double> nearOthers = new LinkedHashMap<>(near);
+        nearOthers.remove(vent);
+        return new Vents(others, nearOthers);
+    }
+
+    FillState without(int vent, FillTrial middle) {
+        Vents others = but(vent);
+        return with(others.cells(), others.near(), middle);
     }
 
     FillTrial.Run ran() {

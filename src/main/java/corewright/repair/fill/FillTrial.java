@@ -104,6 +104,15 @@ public final class FillTrial {
         public Dose {
             watched = List.copyOf(watched);
         }
+
+        /** Whether it is a vent: each is the next one of a hole. */
+        boolean vent() {
+            return !watched.isEmpty();
+        }
+
+        Dose of(double otherMm3) {
+            return new Dose(at, otherMm3, dueS, watched);
+        }
     }
 
     /**
