@@ -99,7 +99,7 @@ public final class Cautions {
                     "Fill in " + facts.lifts() + " lifts where the space is higher than "
                             + Amounts.plain(drilling.highestFillMm())
                             + " mm: a hole gets an equal part of its grams from the cups of each. The next lift waits until the one before is"
-                            + " hard and no longer warm; clear the holes with a wire before it. Log a hole when its last lift is in.");
+                            + " hard and no longer warm; clear the holes with a wire before it. Log each lift with its number: a hole without one counts as filled.");
         } else if (facts.deepestGapMm() > drilling.highestFillMm()) {
             cautions.add("The space is up to " + Amounts.plain(Math.rint(facts.deepestGapMm()))
                     + " mm high, and what is poured stands as high in places: use a mix whose data sheet allows that in one fill;"
