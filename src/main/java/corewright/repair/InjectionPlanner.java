@@ -302,6 +302,7 @@ final class InjectionPlanner {
                         MaximumInscribedCircle.getRadiusLine(space.area(), cavity.cell)
                                 .getLength()),
                 task.face().posture(),
+                task.face().tiltDeg(),
                 columnMm(cavity, resin));
         Laminate thinnest = holes.stream()
                 .map(h -> task.laminateAt(h.spot()))

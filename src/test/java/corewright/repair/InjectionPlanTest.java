@@ -435,6 +435,17 @@ class InjectionPlanTest {
         assertThat(plan.cautions()).anyMatch(c -> c.matches(".*it presses with 4[.][234] kPa at its foot.*"));
     }
 
+    /** cos 30° = 0.866. */
+    @Test
+    void weightsAreStoppedOnASlope() {
+        assertThat(sloping(30).cautions()).anyMatch(c -> c.startsWith("On 30° weights slide") && c.contains("87 %"));
+        assertThat(sloping(8).cautions()).noneMatch(c -> c.contains("slide"));
+    }
+
+    private static InjectionPlan sloping(double deg) {
+        return plan(deck(DECK).slope(deg, 90).region(Condition.DELAMINATED, rectangle(1000, 0, 1150, 200), 0, 0.1));
+    }
+
     /** Thin epoxy flows while it is pushed, and a second more where it settles: nothing is due when its work time ends. */
     @Test
     void noVentIsDueLongAfterThinEpoxyIsIn() {
