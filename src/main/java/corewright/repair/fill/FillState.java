@@ -96,7 +96,7 @@ public record FillState(
     public boolean crowded(int vent) {
         Coordinate at = fine.centre(vent);
         List<Coordinate> before = places().subList(0, pouring.holes().size() + vents.indexOf(vent));
-        return before.stream().anyMatch(p -> p.distance(at) < FillPlanning.APART_MM);
+        return before.stream().anyMatch(p -> p.distance(at) < VentPlacing.APART_MM);
     }
 
     /** Another list of vents with what is known of the near ones. */

@@ -47,6 +47,9 @@ final class LargeSpace {
     /** The first shot of the cups that were not looked at to the end. */
     private int from;
 
+    /** Of what a large space takes more, by the places at which nothing showed; what was once found large is not small again. */
+    private double missing;
+
     /** What holes of this cup get over what is planned. */
     private double factor = 1;
 
@@ -168,7 +171,7 @@ final class LargeSpace {
                 shown += shows(place) ? 1 : 0;
             }
         }
-        double missing = due == 0 ? 0 : Math.min(1, (due - shown) / (ALL_MORE * due));
+        missing = Math.max(missing, due == 0 ? 0 : Math.min(1, (due - shown) / (ALL_MORE * due)));
         return 1 + (reserve.largerBy() - 1) * missing;
     }
 
