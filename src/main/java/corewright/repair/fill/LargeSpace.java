@@ -75,7 +75,7 @@ final class LargeSpace {
     double cup(List<FillSimulation.Shot> before, double mixAtS) {
         look(before, mixAtS);
         double atS = reserve.doses().isEmpty() ? mixAtS : Math.max(mixAtS, flow.nowS);
-        factor = factor(before, atS);
+        factor = rises ? factor(before, atS) : 1;
         return atS;
     }
 

@@ -77,10 +77,7 @@ final class VentPlacing {
         int cell = place(at, fine.centre(vent).distance(at), apartMm, state, others);
         if (cell >= 0) {
             vents.cells().set(vents.cells().indexOf(vent), cell);
-            Double share = vents.near().remove(vent);
-            if (share != null) {
-                vents.near().put(cell, share);
-            }
+            vents.near().remove(vent); // what that one was to empty
         }
         return cell >= 0;
     }
