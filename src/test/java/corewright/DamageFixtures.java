@@ -197,8 +197,7 @@ public final class DamageFixtures {
         }
 
         /** @param large P90 of its volume over the middle */
-        public Deck region(
-                Condition condition, Polygon area, DoubleBinaryOperator depth, double pWet, double large) {
+        public Deck region(Condition condition, Polygon area, DoubleBinaryOperator depth, double pWet, double large) {
             double sum = 0;
             double deepest = 0;
             int cells = 0;

@@ -119,14 +119,12 @@ public final class WorkModel {
 
     /** The hole after the one in hand. */
     public Optional<Hole> next() {
-        Hole now = hole().orElse(null);
-        return now == null ? Optional.empty() : open().filter(h -> h != now).findFirst();
+        return hole().flatMap(now -> open().filter(h -> h != now).findFirst());
     }
 
     /** Holes that still take mix, in the order of the cups: of a space in lifts each comes once a lift. */
     private Stream<Hole> open() {
-        return lifts().open().stream()
-                .flatMap(id -> holes().stream().filter(h -> h.id().equals(id)));
+        return lifts().open().stream().flatMap(id -> holes().stream().filter(h -> h.id().equals(id)));
     }
 
     private LiftsIn lifts() {
@@ -288,9 +286,7 @@ public final class WorkModel {
         }
         begin();
         double in = number(grams, plannedG(hole));
-        Double felt = depth.isEmpty() ? null : bench.sight().units().mm(number(depth, 0));
         Survey survey = bench.survey().orElseThrow();
-        Integer cup = cup().map(Batch::number).orElse(null);
         int revision = survey.repairPlan().revision();
         WorkEntry entry = new WorkEntry(
                 TYPED,
@@ -298,9 +294,9 @@ public final class WorkModel {
                 Math.rint(nowS.getAsDouble() - startS),
                 Math.rint(10 * in) / 10,
                 ooze.isEmpty() ? null : ooze,
-                cup,
+                cup().map(Batch::number).orElse(null),
                 vent.isEmpty() ? null : vent,
-                felt,
+                depth.isEmpty() ? null : bench.sight().units().mm(number(depth, 0)),
                 leak,
                 stopped,
                 "",

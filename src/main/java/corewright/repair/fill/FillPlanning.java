@@ -146,15 +146,23 @@ public final class FillPlanning {
             int moved = (int) vents.cells().stream()
                     .filter(v -> !state.vents().contains(v))
                     .count();
-            Judged next = moved == 0 ? best : judged(poured(state.with(vents.cells(), vents.near(), middle)), largeNetG);
+            Judged next =
+                    moved == 0 ? best : judged(poured(state.with(vents.cells(), vents.near(), middle)), largeNetG);
             most = next.score() < best.score() ? moved : moved / 2;
             best = next.score() < best.score() ? next : best;
         }
         return best;
     }
 
-    /** Without the vents that are not needed, where there are more than so many a place. */
+    /**
+     * Without the vents that are not needed, where there are more than so many a place. A mix that does not rise keeps them:
+     * it is by them that a space between the most likely and the large one is told (drawn at random, those of one stayed
+     * 11 % empty on the median without, 3 % with them).
+     */
     private Judged fewer(Judged start, double largeNetG) {
+        if (start.outcome.state.pouring().resin().expansion() <= 1) {
+            return start;
+        }
         Judged best = start;
         int enough = VentPlacing.enough(start.outcome.state);
         for (int vent : start.outcome.state.vents()) {

@@ -126,8 +126,7 @@ final class LargeSpace {
         int next = from;
         for (int i = from; i < shots.size() && rises && !reserve.doses().isEmpty(); i++) {
             double mixAtS = shots.get(i).mixAtS();
-            boolean lastOfCup =
-                    i + 1 == shots.size() || shots.get(i + 1).mixAtS() != mixAtS;
+            boolean lastOfCup = i + 1 == shots.size() || shots.get(i + 1).mixAtS() != mixAtS;
             double firstS = mixAtS + run.curing.firstRiseS();
             double endS = mixAtS + run.curing.riseEndS();
             for (double share : lastOfCup ? LOOKS : new double[0]) {

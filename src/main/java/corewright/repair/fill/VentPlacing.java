@@ -85,8 +85,7 @@ final class VentPlacing {
     /** So many vents are not too many, whether all are needed or not. */
     static int enough(FillState state) {
         return Math.max(
-                FEWEST_VENTS,
-                (int) (VENTS_A_PLACE * state.pouring().holes().size()));
+                FEWEST_VENTS, (int) (VENTS_A_PLACE * state.pouring().holes().size()));
     }
 
     static List<EnclosedAir.Pocket> pockets(FillTrial.Run run) {
@@ -142,8 +141,7 @@ final class VentPlacing {
     }
 
     /** Vents for the largest pockets, until what stays empty would be as little as is wanted. */
-    FillState.Vents more(
-            FillState state, FillTrial.Run run, List<EnclosedAir.Pocket> pockets, double emptyShare) {
+    FillState.Vents more(FillState state, FillTrial.Run run, List<EnclosedAir.Pocket> pockets, double emptyShare) {
         Cavity cavity = run.setting().cavity();
         double whole = run.whole().mm3();
         double worthMm3 = Math.max(Math.min(POCKET_MM3, THIN_SHARE * whole), POCKET_SHARE * whole);

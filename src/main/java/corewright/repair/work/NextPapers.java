@@ -102,8 +102,7 @@ public record NextPapers(String region, List<Line> holes, List<Cup> cups, BigDec
         return new NextPapers(plan.region(), lines, cups(survey, plan, lines, log, left.doubleValue()), left);
     }
 
-    private static List<Cup> cups(
-            Survey survey, InjectionPlan plan, List<Line> lines, WorkLog log, double leftG) {
+    private static List<Cup> cups(Survey survey, InjectionPlan plan, List<Line> lines, WorkLog log, double leftG) {
         List<Hole> open = new ArrayList<>();
         for (Line line : lines) {
             if (line.leftG.signum() > 0) {

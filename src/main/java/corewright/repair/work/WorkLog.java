@@ -89,8 +89,7 @@ public record WorkLog(
     }
 
     /** @param lifts in how many a hole is filled, where it is more than one */
-    static WorkLog of(
-            Map<String, Double> plannedG, Map<String, Integer> lifts, Quantiles mapped, List<WorkEntry> log) {
+    static WorkLog of(Map<String, Double> plannedG, Map<String, Integer> lifts, Quantiles mapped, List<WorkEntry> log) {
         Map<String, Double> in = liftsIn(lifts, log);
         Map<String, Double> taken = new LinkedHashMap<>();
         Set<String> oozed = new HashSet<>();

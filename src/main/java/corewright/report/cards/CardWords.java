@@ -39,7 +39,7 @@ record CardWords(Posture posture, boolean rises) {
             "**The cup feels warm, or its work time is over.** Do not pour. Carry it out to the tray.";
 
     private String nothing() {
-        return "**Nothing shows where mix is due.** The space is larger: mix the held-back cup at once and "
+        return "**Nothing shows where mix is due.** The space is larger: mix another cup at once and "
                 + (rises
                         ? "give the holes beside it, and those left, their high grams. After the rise pour what is left there."
                         : "fill all holes again from the first, each up to its high grams or until it takes no more; then pour what"

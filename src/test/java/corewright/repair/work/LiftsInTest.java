@@ -59,8 +59,7 @@ class LiftsInTest {
         assertThat(work.leftG()).isCloseTo(left, within(1e-9));
         NextPapers papers = NextPapers.of(deck.survey(), plan, work);
         assertThat(papers.leftG().doubleValue()).isCloseTo(left, within(0.05 * holes.size()));
-        List<Batch> cups =
-                papers.cups().stream().map(NextPapers.Cup::batch).toList();
+        List<Batch> cups = papers.cups().stream().map(NextPapers.Cup::batch).toList();
         assertThat(new LiftsIn(cups, List.of()).all(holes.get(0))).isEqualTo(1);
         for (String hole : holes.subList(1, holes.size())) {
             assertThat(new LiftsIn(cups, List.of()).all(hole)).isEqualTo(2);
