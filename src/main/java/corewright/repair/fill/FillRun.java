@@ -1,10 +1,8 @@
 package corewright.repair.fill;
 
-import corewright.repair.mix.Batches;
 import corewright.repair.mix.Curing;
 import corewright.repair.plan.Restraint;
 import java.util.Arrays;
-import java.util.List;
 
 /** One simulated fill on its way: shots go in, what stands in the cavity rises. */
 final class FillRun {
@@ -35,30 +33,9 @@ final class FillRun {
         Arrays.fill(arrivalS, Double.NaN);
     }
 
-    FillSimulation.Result of(List<FillSimulation.Shot> shots, FillSimulation.Reserve reserve) {
-        for (FillSimulation.Shot shot : shots) {
-            flow.outlet[shot.cell()] |= shot.nozzle() == 0;
-        }
-        for (int cell : s.outlets()) {
-            flow.outlet[cell] = true;
-        }
-        LargeSpace large = new LargeSpace(this, reserve);
-        double[] placed = new double[shots.size()];
-        double mixAtS = 0;
-        double over = 0;
-        for (int i = 0; i < placed.length; i++) {
-            FillSimulation.Shot shot = shots.get(i);
-            boolean sameCup = i > 0 && shot.mixAtS() == shots.get(i - 1).mixAtS();
-            if (!sameCup) {
-                mixAtS = large.cup(shots.subList(0, i), shot.mixAtS());
-            }
-            rise(sameCup ? flow.nowS + Batches.HOLE_S : mixAtS + s.drilling().mixingS());
-            double liquid = shot.liquidMm3() + large.more(shot) + (sameCup ? over : 0);
-            placed[i] = push(new FillSimulation.Shot(shot.hole(), shot.cell(), liquid, mixAtS, shot.nozzle()), i);
-            over = liquid - placed[i];
-        }
-        boolean[] shown = large.end(shots, mixAtS);
-        return result(placed, shown, large.pouredMm3());
+    /** A hole of a shot, or a vent or access, lets air out. */
+    void open(int cell) {
+        flow.outlet[cell] = true;
     }
 
     /** What a shot places, while its work time lasts. */
@@ -133,7 +110,7 @@ final class FillRun {
         return share;
     }
 
-    private FillSimulation.Result result(double[] placed, boolean[] shown, double reserveMm3) {
+    FillSimulation.Result result(double[] placed, boolean[] shown, double reserveMm3) {
         double empty = 0;
         double whole = 0;
         double liquid = 0;

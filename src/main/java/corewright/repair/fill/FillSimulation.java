@@ -103,12 +103,4 @@ public final class FillSimulation {
             return height;
         }
     }
-
-    public static Result run(Setting setting, List<Shot> shots) {
-        return run(setting, shots, Reserve.NONE);
-    }
-
-    public static Result run(Setting setting, List<Shot> shots, Reserve reserve) {
-        return new FillRun(setting).of(shots, reserve);
-    }
 }

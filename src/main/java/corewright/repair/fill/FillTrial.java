@@ -160,7 +160,7 @@ public final class FillTrial {
                 .toList();
         FillSimulation.Reserve reserve = new FillSimulation.Reserve(doses, held.mostMm3, cupMm3, held.largerBy);
         Map<String, Integer> partsOf = work.holes.stream().collect(Collectors.toMap(Hole::id, lifts::at));
-        return new Run(setting, whole, shots, FillSimulation.run(setting, shots, reserve), partsOf);
+        return new Run(setting, whole, shots, SimulatedFill.run(setting, shots, reserve), partsOf);
     }
 
     private FillSimulation.Setting setting(List<Coordinate> vents) {
