@@ -149,7 +149,7 @@ public final class Cautions {
         if (holding == Holding.DECK && facts.tiltDeg() > SLIDES_DEG) {
             cautions.add(String.format(
                     Locale.ROOT,
-                    "On %.0f° weights slide: stop the plate at its low edge with a batten screwed or strutted on, tie the weights to"
+                    "On %.0f° weights slide: stop the plate at its low edge with a clamped batten, tie the weights to"
                             + " it, and count on %.0f %% of what they weigh.",
                     facts.tiltDeg(),
                     100 * Math.cos(Math.toRadians(facts.tiltDeg()))));
