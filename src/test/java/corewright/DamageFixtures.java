@@ -193,6 +193,11 @@ public final class DamageFixtures {
 
         /** The next region, R1 first; its volume is the depth over its area, P10 and P90 at 0.75 and 1.3 of it. */
         public Deck region(Condition condition, Polygon area, DoubleBinaryOperator depth, double pWet) {
+            return region(condition, area, depth, pWet, 1.3);
+        }
+
+        /** @param large P90 of its volume over the middle */
+        public Deck region(Condition condition, Polygon area, DoubleBinaryOperator depth, double pWet, double large) {
             double sum = 0;
             double deepest = 0;
             int cells = 0;
@@ -223,7 +228,7 @@ public final class DamageFixtures {
                     area.buffer(60).intersection(outline),
                     area.getInteriorPoint(),
                     pWet,
-                    new Quantiles(0.75 * volume, volume, 1.3 * volume),
+                    new Quantiles(0.75 * volume, volume, large * volume),
                     mean,
                     deepest));
             return this;

@@ -407,7 +407,8 @@ public final class GeneratedSurveys {
                 text(),
                 name(),
                 name(),
-                maybe(1 + random.nextInt(9)));
+                maybe(1 + random.nextInt(9)),
+                maybe(1 + random.nextInt(3)));
     }
 
     private Photo photo() {

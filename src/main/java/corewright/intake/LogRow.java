@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 /** One row of the work log, as it is written at the boat. */
 final class LogRow {
     private static final int MOST_CUPS = 100_000;
+    private static final int MOST_LIFTS = 100;
 
     /** Hours and minutes since the first mix. */
     private static final Pattern CLOCK = Pattern.compile("([0-9]{1,3}):([0-5][0-9])");
@@ -47,7 +48,8 @@ final class LogRow {
                 row.text("note"),
                 row.name("who"),
                 row.name("resin_lot"),
-                revision);
+                revision,
+                whole(row, "lift", MOST_LIFTS));
     }
 
     private static @Nullable String optional(Row row, String column) {

@@ -51,6 +51,9 @@ import org.locationtech.jts.geom.Polygon;
 
 /** Plans the injection of one empty space. */
 final class InjectionPlanner {
+    /** More of a large space that stays empty is told. */
+    private static final double MUCH_EMPTY = 0.04;
+
     private final SpaceTask task;
     private final EmptySpace space;
     private final Settings settings;
@@ -231,6 +234,10 @@ final class InjectionPlanner {
             }
         }
         filled.state().pouring().tooLong().ifPresent(all::add);
+        if (filled.emptyLarge() > MUCH_EMPTY) {
+            all.add("Were the space as large as one in ten, " + Amounts.percent(filled.emptyLarge())
+                    + " of it would stay empty even so: tap it all when cured.");
+        }
         return all;
     }
 
@@ -302,6 +309,7 @@ final class InjectionPlanner {
                         MaximumInscribedCircle.getRadiusLine(space.area(), cavity.cell)
                                 .getLength()),
                 task.face().posture(),
+                task.face().tiltDeg(),
                 columnMm(cavity, resin));
         Laminate thinnest = holes.stream()
                 .map(h -> task.laminateAt(h.spot()))

@@ -259,7 +259,8 @@ public final class FolderWriter {
                 "note",
                 "who",
                 "resin_lot",
-                "card_revision");
+                "card_revision",
+                "lift");
         for (WorkEntry e : survey.log()) {
             log.row(
                     e.hole(),
@@ -274,7 +275,8 @@ public final class FolderWriter {
                     e.note(),
                     e.who(),
                     e.resinLot(),
-                    e.cardRevision());
+                    e.cardRevision(),
+                    e.lift());
         }
     }
 

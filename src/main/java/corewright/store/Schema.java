@@ -21,7 +21,7 @@ import java.util.Objects;
  */
 final class Schema {
     /** The version this program writes; there is a script for each version from 0. */
-    static final int VERSION = 9;
+    static final int VERSION = 10;
 
     private Schema() {}
 

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param who did it
  * @param resinLot as printed on the can
  * @param cardRevision of the plan on the card that was worked from
+ * @param lift number from 1, of a hole that is filled in several lifts; without it all of them are in
  */
 public record WorkEntry(
         Origin origin,
@@ -32,10 +33,11 @@ public record WorkEntry(
         String note,
         String who,
         String resinLot,
-        @Nullable Integer cardRevision) {
+        @Nullable Integer cardRevision,
+        @Nullable Integer lift) {
     /** Nothing but what went in. */
     public WorkEntry(Origin origin, String hole, double afterS, double grams, @Nullable String oozeAt) {
-        this(origin, hole, afterS, grams, oozeAt, null, null, null, "", "", "", "", "", null);
+        this(origin, hole, afterS, grams, oozeAt, null, null, null, "", "", "", "", "", null, null);
     }
 
     /** The same under the names of the plan. */
@@ -54,6 +56,7 @@ public record WorkEntry(
                 note,
                 who,
                 resinLot,
-                cardRevision);
+                cardRevision,
+                lift);
     }
 }

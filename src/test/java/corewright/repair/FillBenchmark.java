@@ -5,6 +5,7 @@ import static corewright.DamageFixtures.deck;
 import corewright.DamageFixtures.Deck;
 import corewright.damage.FaceDamage;
 import corewright.repair.fill.FillSimulation;
+import corewright.repair.fill.SimulatedFill;
 import corewright.repair.pattern.Cavity;
 import corewright.repair.pattern.Slope;
 import corewright.repair.plan.Batch;
@@ -86,7 +87,7 @@ public final class FillBenchmark {
                 .mapToInt(h -> cell(cavity, h))
                 .toArray();
         long start = System.nanoTime();
-        FillSimulation.Result result = FillSimulation.run(
+        FillSimulation.Result result = SimulatedFill.run(
                 new FillSimulation.Setting(
                         cavity,
                         FillSimulation.Setting.heights(

@@ -31,21 +31,38 @@ public final class GramsBenchmark {
 
     private GramsBenchmark() {}
 
-    /** @param args seeds of ragged cavities */
+    /**
+     * @param args seeds of ragged cavities; after {@code loose}, those of loose skins, P90 1.7 times and four times the
+     *     middle
+     */
     public static void main(String[] args) throws Exception {
-        demo();
-        for (int run = 0; run < Integer.getInteger("runs", 3); run++) {
+        int runs = Integer.getInteger("runs", 3);
+        if (runs > 0) {
+            demo(runs);
+        }
+        for (int run = 0; run < runs; run++) {
             plan("3 m2", PlanBenchmark.threeDeck());
         }
-        for (String seed : args) {
-            plan("ragged " + seed, PlanBenchmark.raggedDeck(Long.parseLong(seed), 100));
+        boolean loose = false;
+        for (String arg : args) {
+            loose |= arg.equals("loose");
+            if (arg.equals("loose")) {
+                continue;
+            }
+            long seed = Long.parseLong(arg);
+            if (loose) {
+                plan("loose " + seed, PlanBenchmark.looseDeck(seed, 1.7));
+                plan("wide " + seed, PlanBenchmark.looseDeck(seed, 4));
+            } else {
+                plan("ragged " + seed, PlanBenchmark.raggedDeck(seed, 100));
+            }
         }
     }
 
-    private static void demo() throws Exception {
+    private static void demo(int runs) throws Exception {
         Survey survey = SurveyFolder.read(Path.of("demo-data/quillwort")).survey();
         DamageMap damage = Damage.fit(survey, new Memory()).map();
-        for (int run = 0; run < Integer.getInteger("runs", 3); run++) {
+        for (int run = 0; run < runs; run++) {
             Memory memory = new Memory();
             long start = SYSTEM.getProcessCpuTime();
             RepairOptions options = RepairPlanner.plan(survey, damage, memory);

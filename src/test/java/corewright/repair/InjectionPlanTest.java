@@ -416,11 +416,34 @@ class InjectionPlanTest {
     }
 
     /** By hand: 1100 kg/m3 x 9.81 x 0.4 m = 4.3 kPa, a cell of the raster more or less. */
+    /** Liquid that stands in a hole does not say that the space round it is full: the holes are filled again. */
+    @Test
+    void aLooseSkinFourTimesAsFarOffIsFilledInASecondRound() {
+        Deck deck = deck(rectangle(0, -600, 1200, 600))
+                .slope(2, 90)
+                .region(Condition.DELAMINATED, rectangle(400, -200, 850, 150), (x, y) -> 0.3, 0.05, 4);
+        InjectionPlan plan = plan(deck);
+        assertThat(plan.resin()).isEqualTo("epoxy-thin");
+        assertThat(plan.outlook().emptyLargeWithout()).isGreaterThan(0.7);
+        assertThat(plan.outlook().emptyLarge()).isLessThan(0.05); // 4 per cent are wanted of ragged ones on the median
+    }
+
     @Test
     void aWallSaysWhatTheLiquidPresses() {
         InjectionPlan plan =
                 plan(deck(DECK).slope(90, 90).region(Condition.DELAMINATED, rectangle(1000, 0, 1150, 400), 0, 0.1));
         assertThat(plan.cautions()).anyMatch(c -> c.matches(".*it presses with 4[.][234] kPa at its foot.*"));
+    }
+
+    /** cos 30° = 0.866. */
+    @Test
+    void weightsAreStoppedOnASlope() {
+        assertThat(sloping(30).cautions()).anyMatch(c -> c.startsWith("On 30° weights slide") && c.contains("87 %"));
+        assertThat(sloping(8).cautions()).noneMatch(c -> c.contains("slide"));
+    }
+
+    private static InjectionPlan sloping(double deg) {
+        return plan(deck(DECK).slope(deg, 90).region(Condition.DELAMINATED, rectangle(1000, 0, 1150, 200), 0, 0.1));
     }
 
     /** Thin epoxy flows while it is pushed, and a second more where it settles: nothing is due when its work time ends. */

@@ -123,6 +123,16 @@ public final class PlanBenchmark {
         return deck.with(DamageFixtures.fitting("cleat", middle.getX() + 40, middle.getY(), false, 60));
     }
 
+    /**
+     * A loose skin of some 0.1 to 0.25 m2, 0.3 mm off.
+     *
+     * @param large P90 of its volume over the middle
+     */
+    static Deck looseDeck(long seed, double large) {
+        Polygon area = DamageFixtures.ragged(seed, 480 + 220 * new SplittableRandom(900 + seed).nextDouble());
+        return deck(DECK).region(Condition.DELAMINATED, area, (x, y) -> 0.3, 0.05, large);
+    }
+
     private static void threeSquareMetres() {
         Deck deck = threeDeck();
         for (int run = 0; run < 3; run++) {

@@ -102,7 +102,7 @@ class WorkTest {
 
     private static WorkEntry leaking(int hole, double grams) {
         return new WorkEntry(
-                HERE, "R1-" + hole, 60 * hole, grams, null, null, null, null, "below", "", "", "", "", null);
+                HERE, "R1-" + hole, 60 * hole, grams, null, null, null, null, "below", "", "", "", "", null, null);
     }
 
     @Test

@@ -37,7 +37,16 @@ final class Samples {
                     "DELETE FROM gpkg_contents WHERE table_name = '" + table + "'");
         }
         for (String column : List.of(
-                "cup", "vent_shown", "depth_felt_mm", "leak", "stopped", "note", "who", "resin_lot", "card_revision")) {
+                "cup",
+                "vent_shown",
+                "depth_felt_mm",
+                "leak",
+                "stopped",
+                "note",
+                "who",
+                "resin_lot",
+                "card_revision",
+                "lift")) {
             sql(file, "ALTER TABLE work_log DROP COLUMN " + column);
         }
         sql(file, "ALTER TABLE moved_holes DROP COLUMN kind", "ALTER TABLE method_overrides DROP COLUMN who");

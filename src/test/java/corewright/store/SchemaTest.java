@@ -84,7 +84,7 @@ class SchemaTest {
         }
 
         assertThat(strings(file, "SELECT value FROM survey_file WHERE name = 'schema_version'"))
-                .containsExactly("9");
+                .containsExactly("10");
         assertThat(SurveyFile.read(file).judgements().holes()).hasSize(1);
     }
 

@@ -38,8 +38,8 @@ class StoreRefusesTest {
             value = {
                 "PRAGMA application_id = 1 | is a database, but not marked as a GeoPackage, so it is no survey file",
                 "DROP TABLE survey_file | this is a GeoPackage, but not one that holds a survey of this program",
-                "UPDATE survey_file SET value = 10 WHERE name = 'schema_version' | was written by a newer version of"
-                        + " this program (tables of version 10, this one knows up to 9); open it with that one",
+                "UPDATE survey_file SET value = 11 WHERE name = 'schema_version' | was written by a newer version of"
+                        + " this program (tables of version 11, this one knows up to 10); open it with that one",
                 "DELETE FROM survey_file | does not say which version its tables are of; the file is damaged",
                 "DROP TABLE taps | table taps is missing; the file is damaged",
                 "DELETE FROM heading | table heading has 0 rows, expected one",

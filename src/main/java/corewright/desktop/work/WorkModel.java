@@ -11,6 +11,7 @@ import corewright.repair.plan.Batch;
 import corewright.repair.plan.CupTarget;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
+import corewright.repair.work.LiftsIn;
 import corewright.repair.work.WorkLog;
 import corewright.survey.Edit;
 import corewright.survey.Finding;
@@ -24,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleSupplier;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** One injection under way: which hole is next, what is typed, how far every clock is. Knows no window. */
@@ -112,16 +114,21 @@ public final class WorkModel {
     public Optional<Hole> hole() {
         Optional<Hole> touched =
                 holes().stream().filter(h -> h.id().equals(chosen)).findFirst();
-        return touched.or(
-                () -> holes().stream().filter(h -> logged(h).isEmpty()).findFirst());
+        return touched.or(() -> open().findFirst());
     }
 
     /** The hole after the one in hand. */
     public Optional<Hole> next() {
-        Hole now = hole().orElse(null);
-        return now == null
-                ? Optional.empty()
-                : holes().stream().filter(h -> h != now && logged(h).isEmpty()).findFirst();
+        return hole().flatMap(now -> open().filter(h -> h != now).findFirst());
+    }
+
+    /** Holes that still take mix, in the order of the cups: of a space in lifts each comes once a lift. */
+    private Stream<Hole> open() {
+        return lifts().open().stream().flatMap(id -> holes().stream().filter(h -> h.id().equals(id)));
+    }
+
+    private LiftsIn lifts() {
+        return new LiftsIn(plan().map(InjectionPlan::batches).orElse(List.of()), entries());
     }
 
     /** Takes another hole in hand. */
@@ -130,11 +137,11 @@ public final class WorkModel {
         chosen = hole.id();
     }
 
-    /** Grams planned into a hole, without waste. */
+    /** Grams planned into a hole at once, without waste: of one lift, where there are several. */
     public double plannedG(Hole hole) {
         double waste =
                 bench.survey().map(s -> s.settings().drilling().wasteFraction()).orElse(0.0);
-        return plan().map(p -> WorkLog.planned(p, waste).getOrDefault(hole.id(), 0.0))
+        return plan().map(p -> WorkLog.planned(p, waste).getOrDefault(hole.id(), 0.0) / lifts().all(hole.id()))
                 .orElse(0.0);
     }
 
@@ -153,8 +160,7 @@ public final class WorkModel {
 
     /** The cup from which the hole in hand is filled. */
     public Optional<Batch> cup() {
-        return hole().flatMap(h -> plan().flatMap(p ->
-                p.batches().stream().filter(b -> b.holes().contains(h.id())).findFirst()));
+        return hole().flatMap(h -> lifts().cup(h.id()));
     }
 
     public Optional<CupTarget> target() {
@@ -280,9 +286,7 @@ public final class WorkModel {
         }
         begin();
         double in = number(grams, plannedG(hole));
-        Double felt = depth.isEmpty() ? null : bench.sight().units().mm(number(depth, 0));
         Survey survey = bench.survey().orElseThrow();
-        Integer cup = cup().map(Batch::number).orElse(null);
         int revision = survey.repairPlan().revision();
         WorkEntry entry = new WorkEntry(
                 TYPED,
@@ -290,15 +294,16 @@ public final class WorkModel {
                 Math.rint(nowS.getAsDouble() - startS),
                 Math.rint(10 * in) / 10,
                 ooze.isEmpty() ? null : ooze,
-                cup,
+                cup().map(Batch::number).orElse(null),
                 vent.isEmpty() ? null : vent,
-                felt,
+                depth.isEmpty() ? null : bench.sight().units().mm(number(depth, 0)),
                 leak,
                 stopped,
                 "",
                 survey.heading().surveyor(),
                 "",
-                revision > 0 ? revision : null);
+                revision > 0 ? revision : null,
+                lifts().said(hole.id()));
         String name = "hole " + Figures.holeNumber(hole.id()) + ", " + Figures.atMost(entry.grams(), 1) + " g";
         clear();
         message = "Kept: " + name + ".";

@@ -42,7 +42,8 @@ public enum Kind {
                     "note",
                     "who",
                     "resin_lot",
-                    "card_revision")),
+                    "card_revision",
+                    "lift")),
     PHOTOS(List.of("file", "x", "y", "caption"), List.of("face", "note"));
 
     public final List<String> required;

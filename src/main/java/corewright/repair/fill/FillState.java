@@ -3,6 +3,7 @@ package corewright.repair.fill;
 import corewright.repair.pattern.Cavity;
 import corewright.repair.plan.Hole;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -50,6 +51,20 @@ public record FillState(
         return of(pouring, otherVents, otherNear, fine, middle);
     }
 
+    /** Its vents less one. */
+    Vents but(int vent) {
+        List<Integer> others = new ArrayList<>(vents);
+        others.remove(Integer.valueOf(vent));
+        Map<Integer, Double> nearOthers = new LinkedHashMap<>(near);
+        nearOthers.remove(vent);
+        return new Vents(others, nearOthers);
+    }
+
+    FillState without(int vent, FillTrial middle) {
+        Vents others = but(vent);
+        return with(others.cells(), others.near(), middle);
+    }
+
     FillTrial.Run ran() {
         return Objects.requireNonNull(run);
     }
@@ -81,7 +96,7 @@ public record FillState(
     public boolean crowded(int vent) {
         Coordinate at = fine.centre(vent);
         List<Coordinate> before = places().subList(0, pouring.holes().size() + vents.indexOf(vent));
-        return before.stream().anyMatch(p -> p.distance(at) < FillPlanning.APART_MM);
+        return before.stream().anyMatch(p -> p.distance(at) < VentPlacing.APART_MM);
     }
 
     /** Another list of vents with what is known of the near ones. */

@@ -104,6 +104,15 @@ public final class FillTrial {
         public Dose {
             watched = List.copyOf(watched);
         }
+
+        /** Whether it is a vent: each is the next one of a hole. */
+        boolean vent() {
+            return !watched.isEmpty();
+        }
+
+        Dose of(double otherMm3) {
+            return new Dose(at, otherMm3, dueS, watched);
+        }
     }
 
     /**
@@ -151,7 +160,7 @@ public final class FillTrial {
                 .toList();
         FillSimulation.Reserve reserve = new FillSimulation.Reserve(doses, held.mostMm3, cupMm3, held.largerBy);
         Map<String, Integer> partsOf = work.holes.stream().collect(Collectors.toMap(Hole::id, lifts::at));
-        return new Run(setting, whole, shots, FillSimulation.run(setting, shots, reserve), partsOf);
+        return new Run(setting, whole, shots, SimulatedFill.run(setting, shots, reserve), partsOf);
     }
 
     private FillSimulation.Setting setting(List<Coordinate> vents) {

@@ -67,45 +67,56 @@ public final class HeldBack {
     }
 
     /**
-     * The doses after a fill of the large cavity with none.
+     * The doses after a fill of the large cavity with none. A hole's, of a mix that does not rise, fills what is empty nearest to it: it gets
+     * more in any case.
      *
      * @param watching how that was filled
      */
     static FillTrial.Held of(FillTrial.Run run, FillTrial.Held watching, Resin resin) {
-        List<Coordinate> places =
-                watching.doses().stream().map(FillTrial.Dose::at).toList();
-        Cavity cavity = run.setting().cavity();
-        double[] emptyMm3 = new double[places.size()];
-        double[] nearMm3 = new double[places.size()];
+        List<FillTrial.Dose> before = watching.doses();
+        List<Coordinate> places = before.stream().map(FillTrial.Dose::at).toList();
         boolean[] shown = run.result().shown();
-        for (int c : cavity.cells) {
-            double mm3 = cavity.gapMm[c] * cavity.cell * cavity.cell;
-            double empty = mm3 * (1 - run.result().filled()[c]);
-            nearMm3[nearest(cavity, c, places, new boolean[places.size()])] += mm3;
-            if (empty > 0) {
-                emptyMm3[nearest(cavity, c, places, shown)] += empty;
-            }
+        boolean[] filled = new boolean[shown.length];
+        for (int p = 0; p < filled.length; p++) {
+            boolean again = resin.expansion() <= 1 && !before.get(p).vent();
+            filled[p] = resin.expansion() > 1 ? shown[p] : !again;
         }
+        double[] emptyMm3 = nearMm3(run, places, filled, true);
+        double[] nearMm3 = nearMm3(run, places, new boolean[filled.length], false);
         double liquid = resin.pack() / resin.expansion();
         List<FillTrial.Dose> doses = new ArrayList<>();
         for (int p = 0; p < emptyMm3.length; p++) {
-            double dose = liquid * Math.max(emptyMm3[p], LEAST_SHARE * nearMm3[p]);
-            doses.add(new FillTrial.Dose(
-                    places.get(p),
-                    Math.min(dose, watching.mostMm3()),
-                    watching.doses().get(p).dueS(),
-                    watching.doses().get(p).watched()));
+            double least = filled[p] || resin.expansion() > 1 ? LEAST_SHARE * nearMm3[p] : 0;
+            double dose = liquid * Math.max(emptyMm3[p], least);
+            doses.add(before.get(p).of(Math.min(dose, watching.mostMm3())));
         }
         return new FillTrial.Held(doses, watching.mostMm3(), watching.largerBy());
     }
 
-    /** The nearest place, of those at which nothing shows where there is one. */
-    private static int nearest(Cavity cavity, int cell, List<Coordinate> places, boolean[] shown) {
+    /** What of the cavity, or of what is empty in it, lies nearest to each place. */
+    private static double[] nearMm3(FillTrial.Run run, List<Coordinate> places, boolean[] last, boolean empty) {
+        Cavity cavity = run.setting().cavity();
+        double[] mm3 = new double[places.size()];
+        for (int c : cavity.cells) {
+            double share = empty ? 1 - run.result().filled()[c] : 1;
+            if (share > 0) {
+                mm3[nearest(cavity, c, places, last)] += share * cavity.gapMm[c] * cavity.cell * cavity.cell;
+            }
+        }
+        return mm3;
+    }
+
+    /**
+     * The nearest place.
+     *
+     * @param last those taken only where there is no other
+     */
+    private static int nearest(Cavity cavity, int cell, List<Coordinate> places, boolean[] last) {
         int best = -1;
         double least = Double.POSITIVE_INFINITY;
-        for (int p = 0; p < shown.length; p++) {
+        for (int p = 0; p < last.length; p++) {
             double d = Math.hypot(cavity.x(cell) - places.get(p).x, cavity.y(cell) - places.get(p).y)
-                    + (shown[p] ? 1e6 : 0);
+                    + (last[p] ? 1e6 : 0);
             if (d < least) {
                 least = d;
                 best = p;

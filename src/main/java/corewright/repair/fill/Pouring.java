@@ -80,6 +80,16 @@ public record Pouring(
         return with(holes, netG * LESS);
     }
 
+    /** Whether its holes get less than the whole cavity takes. */
+    boolean canBeMore() {
+        return netG < GOES_IN * fullG;
+    }
+
+    /** The grams of the whole cavity, shared as these are. */
+    Pouring full() {
+        return with(holes, fullG);
+    }
+
     /** A sentence where its cups take more than a day's work. */
     public Optional<String> tooLong() {
         double lastsS = batches.stream().mapToDouble(Batch::workUntilS).max().orElse(0);

@@ -21,6 +21,9 @@ public final class Cautions {
     /** Weights cannot hold more than about this. Practice. */
     private static final double BALLAST_LIMIT_KPA = 3;
 
+    /** A plate on release film begins to slide on paint or gelcoat: friction of some 0.2. From memory, practice. */
+    private static final double SLIDES_DEG = 10;
+
     private static final double G = 9.81;
     private static final double MM_PER_M = 1000;
     private static final double PA_PER_KPA = 1000;
@@ -30,6 +33,7 @@ public final class Cautions {
     /**
      * What of a pattern a person has to know.
      *
+     * @param tiltDeg of the face, from level
      * @param columnMm how high liquid mix may stand above itself, on a slope
      */
     public record Facts(
@@ -41,6 +45,7 @@ public final class Cautions {
             boolean pilotFirst,
             Lift lift,
             Posture posture,
+            double tiltDeg,
             double columnMm) {}
 
     /**
@@ -74,6 +79,7 @@ public final class Cautions {
         hot(cautions, facts, drilling);
         Holding holding = Holding.of(facts.posture());
         lifting(cautions, resin, holding);
+        sliding(cautions, facts, holding);
         vented(cautions, facts, resin, laminate);
         if (facts.coveredFraction() < 0.995) {
             cautions.add(Amounts.percent(1 - facts.coveredFraction())
@@ -99,7 +105,7 @@ public final class Cautions {
                     "Fill in " + facts.lifts() + " lifts where the space is higher than "
                             + Amounts.plain(drilling.highestFillMm())
                             + " mm: a hole gets an equal part of its grams from the cups of each. The next lift waits until the one before is"
-                            + " hard and no longer warm; clear the holes with a wire before it. Log a hole when its last lift is in.");
+                            + " hard and no longer warm; clear the holes with a wire before it. Log each lift with its number: a hole without one counts as filled.");
         } else if (facts.deepestGapMm() > drilling.highestFillMm()) {
             cautions.add("The space is up to " + Amounts.plain(Math.rint(facts.deepestGapMm()))
                     + " mm high, and what is poured stands as high in places: use a mix whose data sheet allows that in one fill;"
@@ -138,6 +144,18 @@ public final class Cautions {
         }
     }
 
+    /** What lies on a slope has to be stopped, and presses with a part of its weight only. */
+    private static void sliding(List<String> cautions, Facts facts, Holding holding) {
+        if (holding == Holding.DECK && facts.tiltDeg() > SLIDES_DEG) {
+            cautions.add(String.format(
+                    Locale.ROOT,
+                    "On %.0f° weights slide: stop the plate at its low edge with a clamped batten, tie the weights to"
+                            + " it, and count on %.0f %% of what they weigh.",
+                    facts.tiltDeg(),
+                    100 * Math.cos(Math.toRadians(facts.tiltDeg()))));
+        }
+    }
+
     /** The range with open vents, what a millimetre of lift takes, and what can hold it. */
     private static void vented(List<String> cautions, Facts facts, Resin resin, Laminate laminate) {
         Lift lift = facts.lift();
@@ -160,11 +178,12 @@ public final class Cautions {
                 "With every vent open it pushes with %.1f to %.1f kPa; %s.%s",
                 lift.vented().lowKPa(),
                 high,
-                held(high, holding),
+                held(high, facts),
                 moved));
     }
 
-    private static String held(double highKPa, Holding holding) {
+    private static String held(double highKPa, Facts facts) {
+        Holding holding = Holding.of(facts.posture());
         double kgM2 = Restraint.ballastKgM2(highKPa);
         if (holding != Holding.DECK) {
             return String.format(
@@ -175,7 +194,10 @@ public final class Cautions {
         }
         return highKPa > BALLAST_LIMIT_KPA
                 ? "weights cannot hold the most of it: open more vents, fill in lifts or screw a plate on"
-                : String.format(Locale.ROOT, "%.0f kg on a square metre hold the most of it", kgM2);
+                : String.format(
+                        Locale.ROOT,
+                        "%.0f kg on a square metre hold the most of it",
+                        kgM2 / Math.cos(Math.toRadians(facts.tiltDeg())));
     }
 
     private static void lifting(List<String> cautions, Resin resin, Holding holding) {

@@ -45,6 +45,23 @@ public record Hole(
         return new Hole(id, region, kind, order, spot, diameterMm, depthStopMm, reachMm, mm3, nozzle, range, gapMm);
     }
 
+    /** The same with a part of the height still empty, over the lifts that are in. */
+    public Hole over(double share) {
+        return new Hole(
+                id,
+                region,
+                kind,
+                order,
+                spot,
+                diameterMm,
+                depthStopMm,
+                reachMm,
+                servedMm3,
+                nozzle,
+                range,
+                share * gapMm);
+    }
+
     /** Whether it is drilled. */
     public boolean drilled() {
         return nozzle == null;

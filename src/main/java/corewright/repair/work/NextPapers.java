@@ -38,7 +38,7 @@ public record NextPapers(String region, List<Line> holes, List<Cup> cups, BigDec
      * A hole.
      *
      * @param takenG into it by the log; 0 while it is open
-     * @param leftG still to go in; 0 once it was filled, not where it took nothing and is to be tried again
+     * @param leftG still to go in; 0 once it was filled, not where a lift is still to go, or it took nothing and is to be tried again
      * @param logged whether the log names it
      */
     public record Line(String hole, BigDecimal plannedG, BigDecimal takenG, BigDecimal leftG, boolean logged) {
@@ -94,21 +94,22 @@ public record NextPapers(String region, List<Line> holes, List<Cup> cups, BigDec
                         hole.id(),
                         tenths(grams),
                         tenths(done == null ? 0 : done.takenG()),
-                        tenths(done == null || log.again().contains(hole.id()) ? grams * log.factor() : 0),
+                        tenths(grams * log.factor() * log.open().getOrDefault(hole.id(), done == null ? 1.0 : 0.0)),
                         done != null));
             }
         }
         BigDecimal left = lines.stream().map(Line::leftG).reduce(BigDecimal.ZERO, BigDecimal::add);
-        return new NextPapers(plan.region(), lines, cups(survey, plan, lines, left.doubleValue()), left);
+        return new NextPapers(plan.region(), lines, cups(survey, plan, lines, log, left.doubleValue()), left);
     }
 
-    private static List<Cup> cups(Survey survey, InjectionPlan plan, List<Line> lines, double leftG) {
+    private static List<Cup> cups(Survey survey, InjectionPlan plan, List<Line> lines, WorkLog log, double leftG) {
         List<Hole> open = new ArrayList<>();
         for (Line line : lines) {
             if (line.leftG.signum() > 0) {
                 plan.holes().stream()
                         .filter(h -> h.id().equals(line.hole))
-                        .map(h -> h.serving(line.leftG.doubleValue()))
+                        .map(h -> h.serving(line.leftG.doubleValue())
+                                .over(log.open().getOrDefault(h.id(), 1.0)))
                         .forEach(open::add);
             }
         }

@@ -5,6 +5,7 @@ import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.survey.WorkEntry;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,6 +31,8 @@ import java.util.Set;
  *     but not where it is known to have run out, and not in its low end, as it may have
  * @param leftG still to fill, mixed grams without waste
  * @param leftP90G with nine in ten enough
+ * @param open of holes that the log names, the share of their grams that is still to go: lifts that are not in, all of it where it
+ *     is tried again
  * @param again holes that were tried once, took nothing and showed no mix: cleared and tried again they are still to fill
  */
 public record WorkLog(
@@ -40,6 +43,7 @@ public record WorkLog(
         Quantiles cavity,
         double leftG,
         double leftP90G,
+        Map<String, Double> open,
         Set<String> again) {
     /** Of ln c where the readings give the volume no range. Practice. */
     private static final double COMMON_SD = 0.30;
@@ -54,6 +58,7 @@ public record WorkLog(
 
     public WorkLog {
         holes = List.copyOf(holes);
+        open = Map.copyOf(open);
         again = Set.copyOf(again);
     }
 
@@ -80,6 +85,12 @@ public record WorkLog(
      * @param log in the order of time; entries of other regions are left out
      */
     public static WorkLog of(Map<String, Double> plannedG, Quantiles mapped, List<WorkEntry> log) {
+        return of(plannedG, Map.of(), mapped, log);
+    }
+
+    /** @param lifts in how many a hole is filled, where it is more than one */
+    static WorkLog of(Map<String, Double> plannedG, Map<String, Integer> lifts, Quantiles mapped, List<WorkEntry> log) {
+        Map<String, Double> in = liftsIn(lifts, log);
         Map<String, Double> taken = new LinkedHashMap<>();
         Set<String> oozed = new HashSet<>();
         Set<String> leaking = new HashSet<>();
@@ -99,7 +110,7 @@ public record WorkLog(
         double variance = prior;
         List<Filled> filled = new ArrayList<>();
         for (Map.Entry<String, Double> hole : taken.entrySet()) {
-            double planned = plannedG.getOrDefault(hole.getKey(), 0.0);
+            double planned = plannedG.getOrDefault(hole.getKey(), 0.0) * in.getOrDefault(hole.getKey(), 1.0);
             if (planned <= 0) { // drilled outside what is mapped by now: it says nothing of the rest
                 filled.add(new Filled(hole.getKey(), 0, hole.getValue(), 0, Took.AS_PLANNED));
                 continue;
@@ -121,7 +132,25 @@ public record WorkLog(
         }
         double allG = plannedG.values().stream().mapToDouble(g -> g).sum();
         Quantiles cavity = cavity(prior, mean, variance, allG > 0 ? greedyG / allG : 0);
-        return left(plannedG, again(filled, log), filled, mean, variance, cavity);
+        Map<String, Double> open = new HashMap<>();
+        in.forEach((hole, share) -> open.put(hole, 1 - share));
+        Set<String> again = again(filled, log);
+        filled.stream().filter(f -> again.contains(f.hole)).forEach(f -> open.put(f.hole, 1.0));
+        open.values().removeIf(share -> share <= 0);
+        return left(plannedG, open, again, filled, mean, variance, cavity);
+    }
+
+    /** Share of a hole's lifts that are in, where a line says of which one it is. */
+    private static Map<String, Double> liftsIn(Map<String, Integer> lifts, List<WorkEntry> log) {
+        Map<String, Double> in = new HashMap<>();
+        for (WorkEntry entry : log) {
+            int of = lifts.getOrDefault(entry.hole(), 1);
+            if (of > 1) {
+                Integer lift = entry.lift();
+                in.merge(entry.hole(), lift == null ? 1.0 : Math.min(1.0, (double) lift / of), Math::max);
+            }
+        }
+        return in;
     }
 
     /** Of ln c before any grams: of the volume by the readings, and of what grams say of it. */
@@ -166,20 +195,20 @@ public record WorkLog(
 
     private static WorkLog left(
             Map<String, Double> plannedG,
+            Map<String, Double> open,
             Set<String> again,
             List<Filled> filled,
             double mean,
             double variance,
             Quantiles cavity) {
         Set<String> done = new HashSet<>();
-        filled.stream().map(Filled::hole).filter(h -> !again.contains(h)).forEach(done::add);
+        filled.stream().map(Filled::hole).forEach(done::add);
         double sum = 0;
         double squares = 0;
         for (Map.Entry<String, Double> hole : plannedG.entrySet()) {
-            if (!done.contains(hole.getKey())) {
-                sum += hole.getValue();
-                squares += hole.getValue() * hole.getValue();
-            }
+            double g = hole.getValue() * open.getOrDefault(hole.getKey(), done.contains(hole.getKey()) ? 0.0 : 1.0);
+            sum += g;
+            squares += g * g;
         }
         double sd = Math.sqrt(variance);
         double factor = Math.exp(mean);
@@ -193,6 +222,7 @@ public record WorkLog(
                 cavity,
                 factor * sum,
                 Math.exp(mean + P90 * whole) * sum,
+                open,
                 again);
     }
 

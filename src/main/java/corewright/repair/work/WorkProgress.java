@@ -61,7 +61,7 @@ public record WorkProgress(
             Survey survey, DamageMap damage, InjectionPlan plan, List<SurfaceTemperature> readings) {
         Drilling drilling = survey.settings().drilling();
         Map<String, Double> planned = WorkLog.planned(plan, drilling.wasteFraction());
-        WorkLog log = WorkLog.of(planned, plan.cavityMm3(), survey.log());
+        WorkLog log = WorkLog.of(planned, lifts(survey, plan), plan.cavityMm3(), survey.log());
         FillClock clock = new FillClock(survey, plan);
         List<FillCheck.Place> warmth = new ArrayList<>();
         for (SurfaceTemperature reading : readings) {
@@ -82,6 +82,13 @@ public record WorkProgress(
                 ? plan.cavityMm3()
                 : log.cavity().times(plan.cavityMm3().p50());
         return new WorkProgress(plan.region(), log, cavityMm3, cupG, warmth);
+    }
+
+    private static Map<String, Integer> lifts(Survey survey, InjectionPlan plan) {
+        LiftsIn in = new LiftsIn(plan.batches(), survey.log());
+        Map<String, Integer> lifts = new LinkedHashMap<>();
+        plan.filling().forEach(h -> lifts.put(h.id(), in.all(h.id())));
+        return lifts;
     }
 
     /** On the clock of the simulated fill. */

@@ -9,7 +9,8 @@ import java.util.regex.Pattern;
  */
 record CardCautions(List<String> drilling, List<String> holding, List<String> mixing) {
     private static final Pattern DRILLING = Pattern.compile("\\b[Dd]rill(ed|ing)?\\b|\\bholes? stand");
-    private static final Pattern HOLDING = Pattern.compile("kPa|before filling|Weigh the skin|dam of tape");
+    private static final Pattern HOLDING =
+            Pattern.compile("kPa|before filling|Weigh the skin|weights slide|dam of tape");
 
     static CardCautions of(List<String> cautions) {
         List<String> drilling = cautions.stream()

@@ -32,15 +32,18 @@ record CardWords(Posture posture, boolean rises) {
     }
 
     private static final String MUCH =
-            "**A hole has taken one and a half times its grams.** Write it down. Find where it goes before pouring more.";
+            "**A hole has taken one and a half times its grams, and mix shows where it is due.** Write it down. Find where it goes"
+                    + " before pouring more.";
 
     private static final String WARM =
             "**The cup feels warm, or its work time is over.** Do not pour. Carry it out to the tray.";
 
     private String nothing() {
-        return "**Nothing shows where mix is due.** The space is larger: mix the held-back cup at once and give the holes beside"
-                + " it, and those left, their high grams."
-                + (rises ? " After the rise pour what is left there." : "");
+        return "**Nothing shows where mix is due.** The space is larger: mix another cup at once and "
+                + (rises
+                        ? "give the holes beside it, and those left, their high grams. After the rise pour what is left there."
+                        : "fill all holes again from the first, each up to its high grams or until it takes no more; then pour what"
+                                + " is left where nothing shows.");
     }
 
     private String next() {

@@ -187,11 +187,13 @@ final class HoleTable {
         }
     }
 
-    /** @param dueS NaN where mix is due at no time */
+    /** @param dueS NaN where mix is due at no time, but in a larger space */
     static List<String> words(double dueS, double heldG) {
         List<String> words = new ArrayList<>();
         if (!Double.isNaN(dueS)) {
             words.add("mix due " + CardClock.said(dueS));
+        } else if (heldG > 0) {
+            words.add("due only if large");
         }
         words.add(heldG > 0 ? "else " + Figures.atMost(heldG, 0) + " g" : SEEN);
         return words;

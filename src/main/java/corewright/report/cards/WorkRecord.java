@@ -124,6 +124,7 @@ public final class WorkRecord {
 
     private static String note(WorkEntry e) {
         return Stream.of(
+                        e.lift() == null ? "" : "lift " + e.lift(),
                         e.leak().isEmpty() ? "" : "leak: " + e.leak(),
                         e.stopped().isEmpty() ? "" : "left off: " + e.stopped(),
                         Prose.plain(e.note()))

@@ -190,6 +190,11 @@ public final class SummaryJson {
                 part.map(InjectionPlan.Part::coveredFraction).orElse(null));
         Optional<Fill> fill = own.map(InjectionPlan::fill).filter(Fill::simulated);
         node.put("empty_after_rise", fill.map(Fill::emptyShare).orElse(null));
+        node.put(
+                "empty_if_large",
+                own.filter(p -> fill.isPresent())
+                        .map(p -> p.outlook().emptyLarge())
+                        .orElse(null));
         node.put("air_pockets", fill.map(f -> f.pockets().size()).orElse(null));
         node.put(
                 "hole_lower_bound", part.map(InjectionPlan.Part::holeLowerBound).orElse(null));

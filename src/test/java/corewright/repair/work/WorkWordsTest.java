@@ -55,6 +55,7 @@ class WorkWordsTest {
                 "",
                 "",
                 "",
+                null,
                 null);
     }
 

@@ -1,0 +1,46 @@
+package corewright.repair.fill;
+
+import corewright.repair.mix.Batches;
+import java.util.List;
+
+/** Runs a simulated fill: shot after shot, and what the technician does where nothing shows. */
+public final class SimulatedFill {
+    private SimulatedFill() {}
+
+    public static FillSimulation.Result run(FillSimulation.Setting setting, List<FillSimulation.Shot> shots) {
+        return run(setting, shots, FillSimulation.Reserve.NONE);
+    }
+
+    public static FillSimulation.Result run(
+            FillSimulation.Setting setting, List<FillSimulation.Shot> shots, FillSimulation.Reserve reserve) {
+        FillRun run = new FillRun(setting);
+        for (FillSimulation.Shot shot : shots) {
+            if (shot.nozzle() == 0) {
+                run.open(shot.cell());
+            }
+        }
+        for (int cell : setting.outlets()) {
+            run.open(cell);
+        }
+        LargeSpace large = new LargeSpace(run, reserve);
+        double[] placed = new double[shots.size()];
+        double mixAtS = 0;
+        double over = 0;
+        for (int i = 0; i < placed.length; i++) {
+            FillSimulation.Shot shot = shots.get(i);
+            boolean sameCup = i > 0 && shot.mixAtS() == shots.get(i - 1).mixAtS();
+            if (!sameCup) {
+                mixAtS = large.cup(shots.subList(0, i), shot.mixAtS());
+            }
+            run.rise(
+                    sameCup
+                            ? run.flow.nowS + Batches.HOLE_S
+                            : mixAtS + setting.drilling().mixingS());
+            double liquid = shot.liquidMm3() + large.more(shot) + (sameCup ? over : 0);
+            placed[i] = run.push(new FillSimulation.Shot(shot.hole(), shot.cell(), liquid, mixAtS, shot.nozzle()), i);
+            over = liquid - placed[i];
+        }
+        boolean[] shown = large.end(shots, mixAtS);
+        return run.result(placed, shown, large.pouredMm3());
+    }
+}
