@@ -53,7 +53,8 @@ final class Rules {
         reasons.addAll(argued);
         String id = facts.region().id();
         facts.options().failed(id).ifPresent(d -> reasons.add(d.sentence()));
-        return new RegionDecision(id, settled, reasons, first, pilot, refused, facts.underLoad(), fired, setAside, null);
+        return new RegionDecision(
+                id, settled, reasons, first, pilot, refused, facts.underLoad(), fired, setAside, null);
     }
 
     private void holds(Rule rule) {

@@ -162,8 +162,8 @@ final class SecondHalf {
         bench.jobs()
                 .run(
                         () -> OwnerPane.made(found, sharpness),
-                        made -> view.task(new OwnerPane(
-                                made, currency, Measure.of(found.survey()), () -> view.task(null))),
+                        made -> view.task(
+                                new OwnerPane(made, currency, Measure.of(found.survey()), () -> view.task(null))),
                         e -> bench.say("Not shown: " + Complaints.sentence(e)));
     }
 

@@ -291,10 +291,9 @@ class DrillTemplateTest {
         List<Spot> planned = DryingPattern.of(a.survey(), region).holes();
         assertThat(planned).hasSizeGreaterThan(4);
         for (Spot hole : planned) {
-            assertThat(sheets)
-                    .anyMatch(s -> s.drawn.circles.stream()
-                            .filter(c -> Math.abs(c.diameter() - bit) < 0.01)
-                            .anyMatch(c -> hole.coordinate().distance(new Coordinate(s.x(c.x()), s.y(c.y()))) <= TRUE_MM));
+            assertThat(sheets).anyMatch(s -> s.drawn.circles.stream()
+                    .filter(c -> Math.abs(c.diameter() - bit) < 0.01)
+                    .anyMatch(c -> hole.coordinate().distance(new Coordinate(s.x(c.x()), s.y(c.y()))) <= TRUE_MM));
         }
         assertThat(sheets.get(0).text).contains("at each cross, " + planned.size() + " in all");
     }
@@ -315,8 +314,7 @@ class DrillTemplateTest {
     }
 
     private static Assessment with(Assessment a, Decision decision) {
-        return Assessments.of(
-                a.survey(), a.damage(), a.stiffness(), a.options(), decision, a.findings(), a.next());
+        return Assessments.of(a.survey(), a.damage(), a.stiffness(), a.options(), decision, a.findings(), a.next());
     }
 
     @Test

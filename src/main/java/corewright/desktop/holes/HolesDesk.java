@@ -193,8 +193,11 @@ public final class HolesDesk implements PlanPane.Hand {
             return;
         }
         all.add(SlipView.text(
-                bench.sight().units().measure().say(
-                "Touch a hole or vent and drag it, or move it with the arrow keys, 5 mm each, 25 mm with Shift."),
+                bench.sight()
+                        .units()
+                        .measure()
+                        .say(
+                                "Touch a hole or vent and drag it, or move it with the arrow keys, 5 mm each, 25 mm with Shift."),
                 "quiet"));
         HBox adds = new HBox(
                 8,

@@ -54,15 +54,13 @@ final class OwnerChoices {
         Label title = SlipView.text("What can be done", "owner-head");
         title.setMinWidth(Region.USE_PREF_SIZE);
         HBox head = new HBox(14, title);
-        words.foot()
-                .filter(f -> today.isPresent())
-                .ifPresent(f -> head.getChildren()
-                        .add(SlipView.text(
-                                measure.say("how far " + f.face() + " gives under one foot (100 kg) where it lost most;"
-                                                + " broken line: as built, ")
-                                        + measure.deflectionFigure(f.builtMm()) + " " + measure.depthUnit()
-                                        + ". Bar: stiffness, as built 100; white line in it: today",
-                                "quiet")));
+        words.foot().filter(f -> today.isPresent()).ifPresent(f -> head.getChildren()
+                .add(SlipView.text(
+                        measure.say("how far " + f.face() + " gives under one foot (100 kg) where it lost most;"
+                                        + " broken line: as built, ")
+                                + measure.deflectionFigure(f.builtMm()) + " " + measure.depthUnit()
+                                + ". Bar: stiffness, as built 100; white line in it: today",
+                        "quiet")));
         head.getChildren().forEach(n -> ((Region) n).setMinHeight(Region.USE_PREF_SIZE));
         head.setAlignment(Pos.BASELINE_LEFT);
         return head;

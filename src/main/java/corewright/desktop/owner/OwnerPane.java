@@ -123,11 +123,10 @@ public final class OwnerPane extends VBox {
 
     /** At both long edges: whoever sits opposite reads the one that stands on its head for the other. */
     private Button round(boolean opposite) {
-        Button round =
-                SlipView.key(opposite ? "owner-turn-back" : "owner-turn", "Turn round", () -> {
-                    setRotate(getRotate() == 0 ? 180 : 0);
-                    setAccessibleText("Page turned.");
-                });
+        Button round = SlipView.key(opposite ? "owner-turn-back" : "owner-turn", "Turn round", () -> {
+            setRotate(getRotate() == 0 ? 180 : 0);
+            setAccessibleText("Page turned.");
+        });
         round.setMinWidth(USE_PREF_SIZE);
         round.setRotate(opposite ? 180 : 0);
         return round;
@@ -137,11 +136,8 @@ public final class OwnerPane extends VBox {
         HBox bars = new HBox(12);
         bars.setAlignment(Pos.BOTTOM_LEFT);
         for (OwnerView.Amount amount : amounts) {
-            Slip.Range range =
-                    new Slip.Range(amount.low(), amount.middle(), amount.high(), amount.unit(), false);
-            VBox one = new VBox(
-                    SlipView.text(amount.what(), "quiet"),
-                    RangeBar.of(range, AMOUNT_WIDTH, INK));
+            Slip.Range range = new Slip.Range(amount.low(), amount.middle(), amount.high(), amount.unit(), false);
+            VBox one = new VBox(SlipView.text(amount.what(), "quiet"), RangeBar.of(range, AMOUNT_WIDTH, INK));
             one.setMaxWidth(AMOUNT_WIDTH);
             bars.getChildren().add(one);
         }

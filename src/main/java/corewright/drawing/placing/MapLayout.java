@@ -235,7 +235,8 @@ public record MapLayout(
             Obstacles all = hard.copy();
             if (spec.shows(Layer.VOICE_GRID)) {
                 VoiceGrid grid = grid(spec);
-                VoiceGridMark.boxes(grid, view, gridArea(), rowNamesX(grid, view)).forEach(all::add);
+                VoiceGridMark.boxes(grid, view, gridArea(), rowNamesX(grid, view))
+                        .forEach(all::add);
             }
             return NamePlacer.place(spec, view, all, soft);
         }

@@ -41,6 +41,7 @@ public final class TilePlan {
 
     /** Across the cross of a hole that stays open. */
     private static final double DRYING = 14;
+
     private static final double POSSIBLE_CASING = 0.9;
     private static final double EDGE_ROOM = 5;
     private static final double SEARCH_STEP = 4;

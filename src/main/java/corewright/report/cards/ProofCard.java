@@ -19,7 +19,6 @@ import corewright.survey.Laminate;
 import corewright.survey.Spot;
 import corewright.survey.settings.Settings;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;

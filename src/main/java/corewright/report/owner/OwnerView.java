@@ -83,7 +83,8 @@ public record OwnerView(
                         .stiffness()
                         .worst()
                         .map(p -> new Foot(
-                                PlaceWords.named(p.panel().face()), p.in(State.AS_BUILT).deflectionMm())),
+                                PlaceWords.named(p.panel().face()),
+                                p.in(State.AS_BUILT).deflectionMm())),
                 said(measure, OwnerWords.costs(assessment)).replaceAll(" \\* .*", ""));
     }
 

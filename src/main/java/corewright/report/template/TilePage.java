@@ -169,8 +169,15 @@ final class TilePage {
         String edges = " Heavy line: likely damage. Broken: cannot be ruled out.";
         if (!job.drying().isEmpty()) {
             return measure.say("Drill "
-                            + Figures.atMost(job.assessment().survey().settings().drilling().holeDiameterMm(), 1)
-                            + " mm at each cross, " + job.drying().size() + " in all, with the collar that the card tells.")
+                            + Figures.atMost(
+                                    job.assessment()
+                                            .survey()
+                                            .settings()
+                                            .drilling()
+                                            .holeDiameterMm(),
+                                    1)
+                            + " mm at each cross, " + job.drying().size()
+                            + " in all, with the collar that the card tells.")
                     + edges;
         }
         double bit = job.holes().stream()
