@@ -1,6 +1,8 @@
 package corewright.desktop.owner;
 
+import corewright.desktop.plan.PlanPane;
 import corewright.drawing.kit.Measure;
+import corewright.drawing.screen.ScreenLook;
 import java.util.function.DoubleUnaryOperator;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
@@ -11,6 +13,9 @@ import javafx.scene.text.TextAlignment;
 
 /** A boot on a deck that gives under it, not to scale but with all its dips in one. As built is a broken line. */
 final class FootPicture {
+    /** The page is white paper, by night too. */
+    static final Color INK = PlanPane.fx(ScreenLook.DAY.tone().ink());
+
     private static final double WIDTH = 208;
     private static final double HEIGHT = 92;
 
@@ -46,7 +51,7 @@ final class FootPicture {
     }
 
     private void paint(double dip, double built, String words) {
-        g.setStroke(OwnerPane.INK);
+        g.setStroke(INK);
         g.setFill(Color.web("#F2F1EC"));
         g.setLineWidth(1.8);
         DoubleUnaryOperator deck = x -> LEVEL + dip * shape(x);
@@ -68,7 +73,7 @@ final class FootPicture {
         line(x -> LEVEL + built * shape(x));
         g.setLineDashes();
         boot(LEVEL + dip);
-        g.setFill(OwnerPane.INK);
+        g.setFill(INK);
         g.setFont(Font.font("Asap", FontWeight.BOLD, 24));
         g.setTextAlign(TextAlignment.RIGHT);
         g.fillText(words, WIDTH - 2, 28);
@@ -103,7 +108,7 @@ final class FootPicture {
         g.lineTo(heel + 36, 2);
         g.fill();
         g.stroke();
-        g.setFill(OwnerPane.INK);
+        g.setFill(INK);
         g.fillRect(heel, sole, SOLE, SOLE_HIGH);
     }
 }

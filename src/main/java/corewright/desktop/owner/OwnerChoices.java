@@ -112,8 +112,8 @@ final class OwnerChoices {
     private Canvas bar(Quantiles q) {
         Canvas canvas = new Canvas(BAR + 58, BAR_TOP + BAR_HIGH + 6);
         GraphicsContext g = canvas.getGraphicsContext2D();
-        g.setFill(OwnerPane.INK);
-        g.setStroke(OwnerPane.INK);
+        g.setFill(FootPicture.INK);
+        g.setStroke(FootPicture.INK);
         double per = BAR / Math.max(1, q.p90());
         double foot = BAR_TOP + BAR_HIGH;
         g.strokeLine(1, foot + 0.5, 1 + BAR, foot + 0.5);

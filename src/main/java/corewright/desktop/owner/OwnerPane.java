@@ -2,15 +2,14 @@ package corewright.desktop.owner;
 
 import corewright.assessment.Assessment;
 import corewright.desktop.plan.Pixels;
-import corewright.desktop.plan.PlanPane;
 import corewright.desktop.slip.RangeBar;
 import corewright.desktop.slip.Slip;
 import corewright.desktop.slip.SlipView;
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
-import corewright.drawing.screen.ScreenLook;
 import corewright.report.owner.OwnerView;
+import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
@@ -26,7 +25,6 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.scene.paint.Color;
 
 /** One page for the owner, made of what was worked out beforehand. */
 public final class OwnerPane extends VBox {
@@ -41,9 +39,6 @@ public final class OwnerPane extends VBox {
     private static final double MAP_HEIGHT = 330;
     private static final double AMOUNT_WIDTH = 206;
 
-    /** The page is white paper, by night too. */
-    static final Color INK = PlanPane.fx(ScreenLook.DAY.tone().ink());
-
     /** What is shown, with its map painted. */
     public record Shown(OwnerView words, Pixels map) {}
 
@@ -54,7 +49,7 @@ public final class OwnerPane extends VBox {
                 (int) Math.ceil(MAP_HEIGHT * sharpness),
                 BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
-        g.setColor(java.awt.Color.WHITE);
+        g.setColor(Color.WHITE);
         g.fillRect(0, 0, image.getWidth(), image.getHeight());
         g.scale(sharpness * PX_PER_MM, sharpness * PX_PER_MM);
         OwnerView.paintMap(new Paper(g), found, new Box(0, 0, MAP_WIDTH / PX_PER_MM, MAP_HEIGHT / PX_PER_MM));
@@ -137,7 +132,7 @@ public final class OwnerPane extends VBox {
         bars.setAlignment(Pos.BOTTOM_LEFT);
         for (OwnerView.Amount amount : amounts) {
             Slip.Range range = new Slip.Range(amount.low(), amount.middle(), amount.high(), amount.unit(), false);
-            VBox one = new VBox(SlipView.text(amount.what(), "quiet"), RangeBar.of(range, AMOUNT_WIDTH, INK));
+            VBox one = new VBox(SlipView.text(amount.what(), "quiet"), RangeBar.of(range, AMOUNT_WIDTH, FootPicture.INK));
             one.setMaxWidth(AMOUNT_WIDTH);
             bars.getChildren().add(one);
         }
