@@ -22,6 +22,9 @@ import java.util.Map;
 
 /** Assessments put together by hand, and the chain without panels. */
 public final class Assessments {
+    /** Plans of regions that several tests ask for; that remembering changes nothing is for ReuseTest to say. */
+    public static final Memory PLANS = new Memory();
+
     private Assessments() {}
 
     /** With the work done by the survey's log and readings. */
@@ -65,13 +68,13 @@ public final class Assessments {
 
     /** From the options of each region to the decision, as the chain does it. */
     public static Decision decide(Survey survey, DamageMap damage) {
-        return decide(survey, damage, RepairPlanner.plan(survey, damage, new Memory()));
+        return decide(survey, damage, RepairPlanner.plan(survey, damage, PLANS));
     }
 
     /** The same with other options. */
     public static Decision decide(Survey survey, DamageMap damage, RepairOptions options) {
         Methods methods = Methods.of(survey, damage, options);
-        RepairOptions plans = RepairPlanner.together(survey, damage, options, methods.of(Method.INJECT), new Memory());
+        RepairOptions plans = RepairPlanner.together(survey, damage, options, methods.of(Method.INJECT), PLANS);
         return Decider.decide(
                 survey,
                 damage,

@@ -17,7 +17,6 @@ import corewright.repair.plan.Batch;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RepairOptions;
-import corewright.reuse.Memory;
 import corewright.survey.CoreMoisture;
 import corewright.survey.CoreState;
 import corewright.survey.Face;
@@ -385,7 +384,7 @@ class DeciderTest {
                 .region(Condition.VOID, PATCH, 4, 0.1);
         assertThat(decide(deck).findings()).anySatisfy(f -> assertThat(f.message())
                 .isEqualTo("The thicknesses of laminate deck were not measured on this boat."));
-        RepairOptions options = RepairPlanner.plan(deck.survey(), deck.damage(), new Memory());
+        RepairOptions options = RepairPlanner.plan(deck.survey(), deck.damage(), Assessments.PLANS);
         assertThat(options.injections().get(0).cautions().get(0)).startsWith("Drill a pilot hole by hand first");
     }
 

@@ -4,12 +4,12 @@ import static corewright.DamageFixtures.deck;
 import static corewright.DamageFixtures.rectangle;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import corewright.Assessments;
 import corewright.DamageFixtures.Deck;
 import corewright.damage.Condition;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RepairOptions;
-import corewright.reuse.Memory;
 import corewright.survey.MovedHole;
 import corewright.survey.Part;
 import corewright.survey.Spot;
@@ -26,7 +26,7 @@ class LockedHolesTest {
     private final InjectionPlan free = plan(List.of());
 
     private RepairOptions plans(List<MovedHole> moved) {
-        return RepairPlanner.plan(Part.HOLES.with(deck.survey(), moved), deck.damage(), new Memory());
+        return RepairPlanner.plan(Part.HOLES.with(deck.survey(), moved), deck.damage(), Assessments.PLANS);
     }
 
     private InjectionPlan plan(List<MovedHole> moved) {
