@@ -102,7 +102,7 @@ final class AreaPull {
             }
             if (large == null) {
                 large = loads.model.large(area);
-                reduced = loads.model.reduced(large, here.length > MANY);
+                reduced = here.length > MANY && ReducedArea.pays(large) ? new ReducedArea(large) : null;
             }
             boolean moved = reckon(large, here, MOST[ring]);
             for (int k : here) {

@@ -71,8 +71,9 @@ final class ReducedArea {
         cornersOf = cornersOf();
         meetingOuter = Arrays.stream(large.meeting).map(node -> place(node, 0)).toArray();
         meetingInner = Arrays.stream(large.meeting).map(node -> place(node, 1)).toArray();
-        schur = new Schur(s, large.on.x, large.on.y, w, membrane());
-        double[][] left = schur.left();
+        Schur.Left reduced = Schur.of(s, large.on.x, large.on.y, w, membrane());
+        schur = reduced.others();
+        double[][] left = reduced.matrix();
         int n = w.length;
         bend = part(left, 0, n, 0, n);
         couple = part(left, 0, n, n, left.length);
