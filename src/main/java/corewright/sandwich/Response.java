@@ -93,8 +93,7 @@ public final class Response {
     public Optional<Response> largeDeflection(double part) {
         return model.pull()
                 .settle(load, part)
-                .map(found -> new Response(
-                        model, loads, load, model.factor.solveRefined(model.matrix, found.forces()), true));
+                .map(found -> new Response(model, loads, load, found, true));
     }
 
     /** Where a loose skin nears what is below it most; empty where nothing is loose. */
