@@ -83,8 +83,7 @@ public final class Cholesky {
         int root = factor.fronts.root;
         if (others.length == 0) {
             factor.eliminate(a, root);
-            return new Around(
-                    factor, new Condensation(a, keep, left(factor, Eliminated.NONE, new double[0][])));
+            return new Around(factor, new Condensation(a, keep, left(factor, Eliminated.NONE, new double[0][])));
         }
         int outside = keep.length == 0 ? root : factor.fronts.children[root][0];
         Elimination first = factor.new Elimination(a, outside);

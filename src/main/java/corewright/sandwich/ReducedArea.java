@@ -26,7 +26,7 @@ import java.util.TreeMap;
  * {@link ReducedFoot} finds them; forces on the rest of the panel are {@code K d + L q} at w and {@code -B q} at p.
  */
 final class ReducedArea {
-    /** Unknowns of an area up to which it pays: 4000 take 72 MB for good and as much again while they are reduced. */
+    /** Unknowns of an area up to which it pays: 4000 take 72 MB for a map and as much again while they are reduced. */
     private static final int MOST = 4000;
 
     final LargeDeflection large;
