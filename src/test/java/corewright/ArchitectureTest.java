@@ -334,7 +334,6 @@ class ArchitectureTest {
                             "LargeDeflection",
                             "PanelPull",
                             "PanelModel",
-                            "ReducedArea",
                             "Response",
                             "Stresses"),
                     "a model and what is solved with it"),

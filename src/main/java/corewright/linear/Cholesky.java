@@ -83,8 +83,7 @@ public final class Cholesky {
         int root = factor.fronts.root;
         if (others.length == 0) {
             factor.eliminate(a, root);
-            return new Around(
-                    factor, new Condensation(a, keep, new Eliminated(factor, Eliminated.NONE, new double[0][])));
+            return new Around(factor, new Condensation(a, keep, left(factor, Eliminated.NONE, new double[0][])));
         }
         int outside = keep.length == 0 ? root : factor.fronts.children[root][0];
         Elimination first = factor.new Elimination(a, outside);
@@ -92,7 +91,7 @@ public final class Cholesky {
         if (outside != root) {
             factor.new Elimination(a, root, first).invoke();
         }
-        return new Around(factor, new Condensation(a, keep, new Eliminated(factor, outside, left)));
+        return new Around(factor, new Condensation(a, keep, left(factor, outside, left)));
     }
 
     private static int[] others(BlockMatrix a, int[] nodes) {
@@ -102,15 +101,19 @@ public final class Cholesky {
     }
 
     /** Eliminates all nodes but some, in ascending order. */
-    static Eliminated eliminated(BlockMatrix a, double[] x, double[] y, int[] keep) {
+    static Eliminated.Left eliminated(BlockMatrix a, double[] x, double[] y, int[] keep) {
         int[] others = others(a, keep);
         Cholesky factor = new Cholesky(new Fronts(a, new Dissection(a, x, y, List.of(others), keep)));
         if (others.length == 0) {
-            return new Eliminated(factor, Eliminated.NONE, new double[0][]);
+            return left(factor, Eliminated.NONE, new double[0][]);
         }
         int root = factor.fronts.root;
         int outside = keep.length == 0 ? root : factor.fronts.children[root][0];
-        return new Eliminated(factor, outside, factor.eliminate(a, outside));
+        return left(factor, outside, factor.eliminate(a, outside));
+    }
+
+    private static Eliminated.Left left(Cholesky factor, int front, double[][] upper) {
+        return new Eliminated.Left(new Eliminated(factor, front), upper);
     }
 
     private double[][] eliminate(BlockMatrix a, int front) {

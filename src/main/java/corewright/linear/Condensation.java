@@ -15,8 +15,8 @@ public final class Condensation {
 
     private final BlockMatrix matrix;
 
-    Condensation(BlockMatrix a, int[] keep, Eliminated others) {
-        this.others = others;
+    Condensation(BlockMatrix a, int[] keep, Eliminated.Left left) {
+        others = left.others();
         int[] rim = others.rim();
         matrix = a.among(keep, rim);
         kept = new int[a.size()];
@@ -34,7 +34,7 @@ public final class Condensation {
                     matrix.add(
                             Arrays.binarySearch(keep, v),
                             Arrays.binarySearch(keep, b),
-                            block(others.left(), a, v, row, b, column));
+                            block(left.upper(), a, v, row, b, column));
                 }
                 column += a.size(b);
             }

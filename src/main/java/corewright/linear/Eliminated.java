@@ -10,11 +10,17 @@ import java.util.TreeMap;
  * The part of a factorisation that eliminates all nodes but some.
  *
  * @param front the one that eliminates the last of them; negative if there are none
- * @param left what it leaves on its boundary, upper triangle by rows
  */
-@SuppressWarnings("ArrayRecordComponent") // handed on, never compared
-record Eliminated(Cholesky factor, int front, double[][] left) {
+record Eliminated(Cholesky factor, int front) {
     static final int NONE = -1;
+
+    /**
+     * An elimination, and what it leaves on its boundary: apart, as that is large and wanted once.
+     *
+     * @param upper triangle by rows
+     */
+    @SuppressWarnings("ArrayRecordComponent") // handed on, never compared
+    record Left(Eliminated others, double[][] upper) {}
 
     /** Nodes on the boundary. */
     int[] rim() {

@@ -25,7 +25,22 @@ public final class Schur {
     /** Of each unknown of the bordered matrix, its number among those kept, then the columns; -1 if it is eliminated. */
     private final int[] kept;
 
-    private final double[][] left;
+    private final int size;
+
+    /**
+     * An elimination, and what it leaves: apart, as that is large and wanted once.
+     *
+     * @param matrix first the kept unknowns, then the columns
+     */
+    @SuppressWarnings("ArrayRecordComponent") // handed on, never compared
+    public record Left(Schur others, double[][] matrix) {}
+
+    private Schur(Eliminated others, int[] place, int[] kept, int size) {
+        this.others = others;
+        this.place = place;
+        this.kept = kept;
+        this.size = size;
+    }
 
     /**
      * @param x place of each node, for the elimination order
@@ -34,12 +49,12 @@ public final class Schur {
      * @param columns B
      * @throws NotPositiveDefiniteException if A_pp is not positive definite
      */
-    public Schur(BlockMatrix a, double[] x, double[] y, int[] keep, List<SparseVector> columns) {
+    public static Left of(BlockMatrix a, double[] x, double[] y, int[] keep, List<SparseVector> columns) {
         int n = a.nodes();
         Split split = new Split(a, keep);
         BlockMatrix bordered = bordered(a, split, columns);
-        place = new int[a.size()];
-        kept = new int[bordered.size()];
+        int[] place = new int[a.size()];
+        int[] kept = new int[bordered.size()];
         Arrays.fill(kept, -1);
         for (int i = 0; i < place.length; i++) {
             place[i] = bordered.first(split.node[i]) + split.within[i];
@@ -52,25 +67,26 @@ public final class Schur {
         }
         double[] px = Arrays.copyOf(x, bordered.nodes());
         double[] py = Arrays.copyOf(y, bordered.nodes());
-        others = Cholesky.eliminated(
+        Eliminated.Left found = Cholesky.eliminated(
                 bordered, px, py, IntStream.range(n, bordered.nodes()).toArray());
-        left = new double[keep.length + columns.size()][keep.length + columns.size()];
+        double[][] left = new double[keep.length + columns.size()][keep.length + columns.size()];
         bordered.forEach((i, j, value) -> {
             if (kept[i] >= 0 && kept[j] >= 0) {
                 left[kept[i]][kept[j]] = value;
                 left[kept[j]][kept[i]] = value;
             }
         });
-        int[] rows = others.rows();
+        int[] rows = found.others().rows();
         for (int i = 0; i < rows.length; i++) {
             for (int j = i; j < rows.length; j++) {
-                double value = others.left()[i][j];
+                double value = found.upper()[i][j];
                 left[kept[rows[i]]][kept[rows[j]]] += value;
                 if (j > i) {
                     left[kept[rows[j]]][kept[rows[i]]] += value;
                 }
             }
         }
+        return new Left(new Schur(found.others(), place, kept, left.length), left);
     }
 
     /** Each node parted in two, the second of what is kept. */
@@ -128,11 +144,6 @@ public final class Schur {
         return bordered;
     }
 
-    /** All of what is left, first the kept unknowns, then the columns. */
-    public double[][] left() {
-        return left;
-    }
-
     /** What is left of forces, by rows. */
     public double[][] carried(double[][] forces) {
         List<SparseVector> all = new ArrayList<>();
@@ -143,6 +154,6 @@ public final class Schur {
             }
             all.add(SparseVector.of(here));
         }
-        return others.carried(all, kept, left.length);
+        return others.carried(all, kept, size);
     }
 }

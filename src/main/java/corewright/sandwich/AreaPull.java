@@ -54,6 +54,9 @@ final class AreaPull {
     /** Feet on an area from which on it is reduced to its deflections first. */
     private static final int MANY = 4;
 
+    /** Numbers in the tangents that are kept, 64 MB: all of most areas. */
+    private static final int TANGENTS = 8_000_000;
+
     /** So many feet most alike give a foot a shape to begin from. */
     private static final int ALIKE = 2;
 
@@ -102,7 +105,7 @@ final class AreaPull {
             }
             if (large == null) {
                 large = loads.model.large(area);
-                reduced = loads.model.reduced(large, here.length > MANY);
+                reduced = here.length > MANY && ReducedArea.pays(large) ? new ReducedArea(large) : null;
             }
             boolean moved = reckon(large, here, MOST[ring]);
             for (int k : here) {
@@ -160,12 +163,22 @@ final class AreaPull {
                     worst = Math.max(worst, Double.isNaN(foretold[i]) ? 1 : Math.abs(foretold[i] / found - 1));
                 }
             }
+            letTangentsGo();
             good = worst < FORETOLD ? good + 1 : 0;
             if (good == GOOD) {
                 break;
             }
         }
         return moved;
+    }
+
+    /** Keeps the latest tangents alone. */
+    private void letTangentsGo() {
+        int size = reduced == null ? 1 : reduced.w.length;
+        int most = Math.max(BATCH, TANGENTS / (size * size));
+        for (int k : known.subList(0, Math.max(0, known.size() - most))) {
+            settled[k] = settled[k] == null ? null : settled[k].withoutTangent();
+        }
     }
 
     /** The first alone, as the others begin from its shape. */

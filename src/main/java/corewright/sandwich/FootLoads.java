@@ -160,7 +160,7 @@ final class FootLoads {
         Foot foot = feet.get(k);
         return model.pull()
                 .settle(model.full(foot.force()), SETTLED)
-                .map(found -> new Place(p.x(), p.y(), foot.ask().dot(found.x()), p.linearMm(), Theory.LARGE))
+                .map(found -> new Place(p.x(), p.y(), foot.ask().dot(found), p.linearMm(), Theory.LARGE))
                 .orElse(p);
     }
 

@@ -28,6 +28,12 @@ final class LargeDeflection {
     /** Forces out of balance that are left, as part of those that bend the cells: far below a printed digit. */
     static final double BALANCE = 1e-6;
 
+    /**
+     * Times the balance: a step of less than this part of the linear shape, in the root of its work, is the last. Where skins meet, forces stay out of
+     * balance long after nothing moves.
+     */
+    static final double NEAR = 15;
+
     /** Part of the promised fall in energy that a step must keep (L. Armijo, Pacific J. Math. 16, 1966). */
     private static final double KEPT = 1e-4;
 
@@ -36,7 +42,7 @@ final class LargeDeflection {
 
     private static final int HALVINGS = 30;
 
-    /** A step that leaves less than this part of the forces out of balance goes on with the tangent it had. */
+    /** A step shorter than this part of the shortest before, in the root of its work, goes on with the tangent it had. */
     private static final double FAST = 0.2;
 
     /** Parts of a shape that are taken from it, one after the other, as long as its energy falls; so many at most. */
@@ -121,7 +127,9 @@ final class LargeDeflection {
      * @param begun a tangent to begin with, from near by
      */
     Optional<Settled> settle(double[] x0, List<double[]> guesses, double balance, @Nullable Cholesky begun) {
-        double limit = Math.max(balance * norm(stiffness.times(x0)), 1e-9);
+        double[] bending = stiffness.times(x0);
+        double limit = Math.max(balance * norm(bending), 1e-9);
+        double near = NEAR * NEAR * balance * balance * dot(x0, bending);
         Point at = best(x0, guesses);
         Point lowest = at;
         double least = energy(x0, at);
@@ -141,12 +149,18 @@ final class LargeDeflection {
                 free = 0;
                 tangent = null;
             } else {
-                if (tangent == null || left > FAST * best) {
+                double[] step = tangent == null ? rest : tangent.solve(rest);
+                if (tangent == null || dot(rest, step) > FAST * FAST * best) {
                     tangent = tangent(x0, at);
+                    step = tangent.solve(rest);
                 }
-                at = at.moved(point(tangent.solve(rest)), 1);
+                at = at.moved(point(step), 1);
+                double work = dot(rest, step);
+                if (work <= near) {
+                    return Optional.of(new Settled(at.d, tangent));
+                }
+                best = Math.min(best, work);
             }
-            best = Math.min(best, left);
             double energy = energy(x0, at);
             free = energy < least ? 0 : free + 1;
             if (energy < least) {

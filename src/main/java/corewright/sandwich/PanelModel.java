@@ -44,7 +44,6 @@ public final class PanelModel {
     private @Nullable Contact contact;
     private @Nullable PanelPull pull;
     private final Map<Long, LargeDeflection> large = new HashMap<>();
-    private final Map<LargeDeflection, ReducedArea> reduced = new HashMap<>();
 
     private PanelModel(PanelSpec panel, MeshSize size, boolean deflectionsOnly) {
         this.panel = panel;
@@ -232,16 +231,6 @@ public final class PanelModel {
     synchronized LargeDeflection large(int[] cells) {
         return large.computeIfAbsent(
                 (long) cells.length << Integer.SIZE | cells[0], key -> new LargeDeflection(this, cells));
-    }
-
-    /** The same reduced to the deflections, once; null where it is not reduced yet and only a few feet are asked, or too large. */
-    synchronized @Nullable ReducedArea reduced(LargeDeflection area, boolean many) {
-        ReducedArea known = reduced.get(area);
-        if (known == null && many && ReducedArea.pays(area)) {
-            known = new ReducedArea(area);
-            reduced.put(area, known);
-        }
-        return known;
     }
 
     /** Forces, and the pushes of loose skins on each other. */

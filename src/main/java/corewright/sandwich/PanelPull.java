@@ -51,31 +51,22 @@ final class PanelPull {
     }
 
     /**
-     * What was found.
-     *
-     * @param x displacements
-     * @param forces that make the linear panel take them
-     */
-    @SuppressWarnings("ArrayRecordComponent") // handed on, never compared
-    record Settled(double[] x, double[] forces) {}
-
-    /**
-     * Settles a load; nothing if no equilibrium is found.
+     * Displacements under a load; nothing if no equilibrium is found.
      *
      * @param part how far the displacements may move in the last repetition, as part of them
      */
-    Optional<Settled> settle(double[] load, double part) {
+    Optional<double[]> settle(double[] load, double part) {
         return new Repetition(load, part).settle().or(() -> whole(load));
     }
 
     /** Newton's method on all cells at once. */
-    private Optional<Settled> whole(double[] load) {
+    private Optional<double[]> whole(double[] load) {
         LargeDeflection all = new LargeDeflection(
                 model, IntStream.range(0, model.mesh.cells.length).toArray());
         return all.settle(model.factor.solve(load), List.of()).map(found -> {
             double[] forces = load.clone();
             all.addForces(found.added(), forces);
-            return new Settled(model.factor.solve(forces), forces);
+            return model.factor.solve(forces);
         });
     }
 
@@ -103,7 +94,7 @@ final class PanelPull {
         }
 
         /** Nothing where it does not come to rest. */
-        Optional<Settled> settle() {
+        Optional<double[]> settle() {
             try {
                 return repeat();
             } catch (NotPositiveDefiniteException astray) {
@@ -111,7 +102,7 @@ final class PanelPull {
             }
         }
 
-        private Optional<Settled> repeat() {
+        private Optional<double[]> repeat() {
             double[] forces = load.clone();
             if (!areas.isEmpty()) {
                 if (!addAreas(forces, x, model.solveLoose(SparseVector.of(model.withContact(load))))) {
@@ -136,12 +127,12 @@ final class PanelPull {
                 double moved = norm(LargeDeflection.sum(next, x, -1));
                 double most = norm(next);
                 if (moved <= part * most) {
-                    return Optional.of(new Settled(next, further));
+                    return Optional.of(next);
                 }
                 if (k == 0) {
                     x = between(x, next, s);
                     if (square * moved * moved < part * most * most) {
-                        return Optional.of(new Settled(x, between(forces, further, s)));
+                        return Optional.of(x);
                     }
                 } else {
                     apart(mixing.next(before, joined(next)));

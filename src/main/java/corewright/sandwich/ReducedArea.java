@@ -26,7 +26,7 @@ import java.util.TreeMap;
  * {@link ReducedFoot} finds them; forces on the rest of the panel are {@code K d + L q} at w and {@code -B q} at p.
  */
 final class ReducedArea {
-    /** Unknowns of an area up to which it pays: 4000 take 72 MB for good and as much again while they are reduced. */
+    /** Unknowns of an area up to which it pays: 4000 take 72 MB for a map and as much again while they are reduced. */
     private static final int MOST = 4000;
 
     final LargeDeflection large;
@@ -71,8 +71,9 @@ final class ReducedArea {
         cornersOf = cornersOf();
         meetingOuter = Arrays.stream(large.meeting).map(node -> place(node, 0)).toArray();
         meetingInner = Arrays.stream(large.meeting).map(node -> place(node, 1)).toArray();
-        schur = new Schur(s, large.on.x, large.on.y, w, membrane());
-        double[][] left = schur.left();
+        Schur.Left reduced = Schur.of(s, large.on.x, large.on.y, w, membrane());
+        schur = reduced.others();
+        double[][] left = reduced.matrix();
         int n = w.length;
         bend = part(left, 0, n, 0, n);
         couple = part(left, 0, n, n, left.length);

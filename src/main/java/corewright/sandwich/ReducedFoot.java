@@ -18,8 +18,8 @@ final class ReducedFoot {
     private static final int HALVINGS = 30;
     private static final double KEPT = 1e-4;
 
-    /** A step that leaves less than this part of the least forces out of balance before goes on with the tangent it had. */
-    private static final double FAST = 0.05;
+    /** A step shorter than this part of the shortest before, in the root of its work, goes on with the tangent it had. */
+    private static final double FAST = 0.1;
 
     /** Numbers in a line of the processor's cache: so many rows are turned into columns together. */
     private static final int LINE = 8;
@@ -136,7 +136,7 @@ final class ReducedFoot {
             return own.length == 0 ? force : LargeDeflection.sum(force, area.times(area.stretch, own), -1);
         }
 
-        Settled settled(DenseFactor tangent) {
+        Settled settled(@Nullable DenseFactor tangent) {
             double[] more = Arrays.copyOf(d, d.length + q.length);
             System.arraycopy(q, 0, more, d.length, q.length);
             return new Settled(LargeDeflection.sum(w0, d, 1), more, tangent);
@@ -175,10 +175,14 @@ final class ReducedFoot {
      *
      * @param shape deflections w
      * @param more w less the linear ones, then the strains q
-     * @param tangent one that led there
+     * @param tangent one that led there; null where there was none, or it was let go
      */
     @SuppressWarnings("ArrayRecordComponent") // handed on, never compared
-    record Settled(double[] shape, double[] more, DenseFactor tangent) {
+    record Settled(double[] shape, double[] more, @Nullable DenseFactor tangent) {
+        Settled withoutTangent() {
+            return new Settled(shape, more, null);
+        }
+
         /**
          * What is added to the linear deflection of a place.
          *
@@ -195,7 +199,9 @@ final class ReducedFoot {
      * @param balance forces out of balance that are left, as part of those that bend the area
      */
     Optional<Settled> settle(List<Settled> alike, Optional<double[]> resting, double balance) {
-        double limit = Math.max(balance * norm(area.times(area.bend, w0)), 1e-9);
+        double[] bending = area.times(area.bend, w0);
+        double limit = Math.max(balance * norm(bending), 1e-9);
+        double near = LargeDeflection.NEAR * LargeDeflection.NEAR * balance * balance * dot(w0, bending);
         Shape at = new Shape(new double[w0.length]);
         DenseFactor tangent = null;
         for (Settled like : alike) {
@@ -215,19 +221,25 @@ final class ReducedFoot {
             double[] rest = at.rest();
             double left = norm(rest);
             if (left <= limit) {
-                return Optional.of(at.settled(tangent == null ? tangent(at) : tangent));
+                return Optional.of(at.settled(tangent));
             }
             if (free > FREE) {
                 at = stepped(lowest);
                 free = 0;
                 tangent = null;
             } else {
-                if (tangent == null || left > FAST * best) {
+                double[] step = tangent == null ? rest : tangent.solve(rest);
+                if (tangent == null || dot(rest, step) > FAST * FAST * best) {
                     tangent = tangent(at);
+                    step = tangent.solve(rest);
                 }
-                at = at.moved(tangent.solve(rest), 1);
+                at = at.moved(step, 1);
+                double work = dot(rest, step);
+                if (work <= near) {
+                    return Optional.of(at.settled(tangent));
+                }
+                best = Math.min(best, work);
             }
-            best = Math.min(best, left);
             free = at.energy < lowest.energy ? 0 : free + 1;
             if (at.energy < lowest.energy) {
                 lowest = at;

@@ -91,10 +91,7 @@ public final class Response {
      * @param part how far displacements may still be off, as part of them
      */
     public Optional<Response> largeDeflection(double part) {
-        return model.pull()
-                .settle(load, part)
-                .map(found -> new Response(
-                        model, loads, load, model.factor.solveRefined(model.matrix, found.forces()), true));
+        return model.pull().settle(load, part).map(found -> new Response(model, loads, load, found, true));
     }
 
     /** Where a loose skin nears what is below it most; empty where nothing is loose. */

@@ -21,7 +21,8 @@ class SchurTest {
         SparseVector column = SparseVector.of(Map.of(0, 2.0, n - (n % 5 == 3 ? 2 : 1), -1.0));
         Cholesky whole = Cholesky.factor(grid.matrix, grid.x, grid.y);
 
-        double[][] left = new Schur(grid.matrix, grid.x, grid.y, keep, List.of(column)).left();
+        double[][] left =
+                Schur.of(grid.matrix, grid.x, grid.y, keep, List.of(column)).matrix();
 
         // forces b on what is kept and t on the column: the whole's displacements there satisfy what is left
         double[] b = new double[n];
