@@ -224,7 +224,9 @@ public final class PrintedNumbers {
                 int from = words.indexOf("What can be done Choice");
                 int at = words.indexOf(title, Math.max(0, from));
                 int end = Math.min(words.length(), at + 420);
-                if (from < 0 || at < 0 || !expected.matcher(words.substring(at, end)).find()) {
+                if (from < 0
+                        || at < 0
+                        || !expected.matcher(words.substring(at, end)).find()) {
                     wrong.add("no row \"" + title + "\" with \"" + expected + "\"");
                 }
                 double kg = Double.parseDouble(row.get("weight_kg"));

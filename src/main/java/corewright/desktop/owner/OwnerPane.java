@@ -132,7 +132,8 @@ public final class OwnerPane extends VBox {
         bars.setAlignment(Pos.BOTTOM_LEFT);
         for (OwnerView.Amount amount : amounts) {
             Slip.Range range = new Slip.Range(amount.low(), amount.middle(), amount.high(), amount.unit(), false);
-            VBox one = new VBox(SlipView.text(amount.what(), "quiet"), RangeBar.of(range, AMOUNT_WIDTH, FootPicture.INK));
+            VBox one =
+                    new VBox(SlipView.text(amount.what(), "quiet"), RangeBar.of(range, AMOUNT_WIDTH, FootPicture.INK));
             one.setMaxWidth(AMOUNT_WIDTH);
             bars.getChildren().add(one);
         }
