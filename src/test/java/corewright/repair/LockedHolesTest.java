@@ -22,7 +22,7 @@ import org.junit.jupiter.api.TestInstance;
 class LockedHolesTest {
     private final Deck deck = deck(rectangle(0, -500, 2500, 900))
             .with(InjectionPlanTest.capped(100))
-            .region(Condition.VOID, rectangle(1000, 0, 1800, 600), 4, 0.1);
+            .region(Condition.VOID, rectangle(1000, 0, 1600, 500), 4, 0.1);
     private final InjectionPlan free = plan(List.of());
 
     private RepairOptions plans(List<MovedHole> moved) {
