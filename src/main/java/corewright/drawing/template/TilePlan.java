@@ -39,9 +39,6 @@ public final class TilePlan {
 
     private static final double CROSS_ARM = 12;
 
-    /** Across the cross of a hole that stays open. */
-    private static final double DRYING = 14;
-
     private static final double POSSIBLE_CASING = 0.9;
     private static final double EDGE_ROOM = 5;
     private static final double SEARCH_STEP = 4;
@@ -60,7 +57,7 @@ public final class TilePlan {
     private final Box printed;
     private final Polygon window;
     private final List<HolePrint> holes;
-    private final List<Box> drying;
+    private final List<DryingPrint> drying;
     private final Obstacles taken = new Obstacles();
 
     /** @param keepClear what stands on the sheet besides, as the rings at its seams */
@@ -78,12 +75,13 @@ public final class TilePlan {
                 .map(this::print)
                 .filter(h -> h.ring().meets(printed))
                 .toList();
+        double bit = job.assessment().survey().settings().drilling().holeDiameterMm();
         drying = job.drying().stream()
-                .map(s -> Box.round(view.x(s.xMm()), view.y(s.yMm()), DRYING / 2))
-                .filter(b -> b.meets(printed))
+                .map(s -> new DryingPrint(view.x(s.xMm()), view.y(s.yMm()), bit))
+                .filter(d -> d.box().meets(printed))
                 .toList();
         keepClear.forEach(taken::add);
-        drying.forEach(taken::add);
+        drying.forEach(d -> taken.add(d.box()));
         holes.forEach(h -> taken.add(h.ring()));
         job.cut().ifPresent(c -> claim(c.getBoundary()));
     }
@@ -119,7 +117,7 @@ public final class TilePlan {
             fittings(p);
             job.cut().ifPresent(c -> StructureMarks.cut(p, view.onPaper(c)));
             holes.forEach(h -> h.paint(p));
-            drying.forEach(b -> open(p, b));
+            drying.forEach(d -> d.paint(p));
             if (frame.holds(Box.round(view.datumX(), view.datumY(), 1))) {
                 new DatumMark(view.datumX(), view.datumY(), view.yDown()).paint(p);
                 new DatumMark(view.datumX(), view.datumY(), view.yDown())
@@ -134,16 +132,6 @@ public final class TilePlan {
         cutWords(paper);
         featureNames(paper);
         gridNames(paper);
-    }
-
-    /** A hole of many that are alike: the bit's circle and a cross, no number. */
-    private void open(Paper paper, Box at) {
-        double bit = job.assessment().survey().settings().drilling().holeDiameterMm();
-        double x = at.middleX();
-        double y = at.middleY();
-        paper.draw(Paper.circle(x, y, bit), Pen.MARK);
-        paper.line(Pen.LEADER, at.x(), y, at.right(), y);
-        paper.line(Pen.LEADER, x, at.y(), x, at.bottom());
     }
 
     /** The words stand on the sheet that has the hole's middle. */
