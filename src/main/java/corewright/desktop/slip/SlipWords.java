@@ -222,7 +222,8 @@ public final class SlipWords {
         List<String> kinds = new ArrayList<>();
         add(kinds, r.moisture().size(), "reading");
         add(kinds, r.taps().size(), "tap");
-        add(kinds, r.probes().size() + r.feelers().size(), "probe");
+        add(kinds, r.probes().size(), "probe");
+        add(kinds, r.feelers().size(), "feeler");
         add(kinds, r.plugs().size(), "plug");
         return kinds.isEmpty() ? "no reading of its own" : String.join(", ", kinds);
     }
