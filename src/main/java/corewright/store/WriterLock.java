@@ -157,10 +157,15 @@ public final class WriterLock implements AutoCloseable {
      */
     private static boolean isStill(Path path, Object before, FileChannel locked) throws IOException, NotFreeException {
         String content = MARK + ".".repeat(1 + RANDOM.nextInt(MOST_DOTS));
-        locked.truncate(0);
-        ByteBuffer bytes = ByteBuffer.wrap(content.getBytes(StandardCharsets.US_ASCII));
-        while (bytes.hasRemaining()) {
-            locked.write(bytes, bytes.position());
+        try {
+            locked.truncate(0);
+            ByteBuffer bytes = ByteBuffer.wrap(content.getBytes(StandardCharsets.US_ASCII));
+            while (bytes.hasRemaining()) {
+                locked.write(bytes, bytes.position());
+            }
+        } catch (IOException e) {
+            leave(path, before); // a full disk: what holds nobody's lock must not stay
+            throw e;
         }
         if (!before.equals(key(path))) {
             return false;
@@ -179,13 +184,18 @@ public final class WriterLock implements AutoCloseable {
                 return;
             }
             try (channel) {
-                if (key.equals(key(path))) {
-                    Files.deleteIfExists(path);
-                }
+                leave(path, key);
             } catch (IOException | NotFreeException e) {
                 // a file stays behind that locks nobody out, or somebody has put another in its place
             }
             HELD.remove(path);
+        }
+    }
+
+    /** Deletes the file that we hold the lock of, unless somebody has put another in its place. */
+    private static void leave(Path path, Object key) throws IOException, NotFreeException {
+        if (key.equals(key(path))) {
+            Files.deleteIfExists(path);
         }
     }
 }
