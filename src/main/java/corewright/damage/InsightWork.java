@@ -31,6 +31,9 @@ public final class InsightWork {
     /** Readings foretold that are enough to judge a map by: further parts are left once so many are. Judgement. */
     private static final double ENOUGH = 2000;
 
+    /** With so many foretold the remaining bays, in an order by chance, are left. Judgement. */
+    private static final int MOST = 4000;
+
     /** Readings whose pairs are compared; of more an even selection is taken. Judgement. */
     private static final int PAIRED = 4000;
 
@@ -119,9 +122,15 @@ public final class InsightWork {
     private static Insight.Quantity quantity(List<Sample> samples) {
         int all = samples.stream().mapToInt(s -> s.seen.size()).sum();
         int folds = (int) Math.min(FOLDS, Math.ceil(FOLDS * ENOUGH / Math.max(all, 1)));
-        return new Insight.Quantity(
-                lags(samples),
-                samples.stream().flatMap(s -> foretold(s, folds).stream()).toList());
+        List<Sample> mixed = new ArrayList<>(samples);
+        Collections.shuffle(mixed, new Random(SEED));
+        List<Insight.Foretold> foretold = new ArrayList<>();
+        for (Sample sample : all > FOLDS * MOST ? mixed : samples) {
+            if (foretold.size() < MOST) {
+                foretold.addAll(foretold(sample, folds));
+            }
+        }
+        return new Insight.Quantity(lags(samples), foretold);
     }
 
     /** @param folds how many of the parts are foretold */

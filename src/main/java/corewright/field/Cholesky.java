@@ -49,6 +49,16 @@ final class Cholesky {
         return factor(a, 0, pivot -> 0);
     }
 
+    /**
+     * Factors a matrix known to be well positive definite, in its own place.
+     *
+     * @param a upper triangle read; becomes the factor's
+     */
+    static Cholesky in(double[][] a) {
+        Dense.eliminate(a, (k, pivot) -> 1 / Math.sqrt(pivot));
+        return mirrored(a);
+    }
+
     private static Cholesky factor(double[][] a, double raise, DoubleUnaryOperator vanished) {
         int n = a.length;
         double[][] u = new double[n][];
@@ -57,6 +67,11 @@ final class Cholesky {
             u[i][i] *= 1 + raise;
         }
         Dense.eliminate(u, (k, pivot) -> pivot > TINY * a[k][k] ? 1 / Math.sqrt(pivot) : vanished.applyAsDouble(pivot));
+        return mirrored(u);
+    }
+
+    private static Cholesky mirrored(double[][] u) {
+        int n = u.length;
         for (int i = 0; i < n; i++) {
             for (int j = i + 1; j < n; j++) {
                 u[j][i] = u[i][j];
@@ -113,13 +128,20 @@ final class Cholesky {
         return sum;
     }
 
-    /** Diagonal of the inverse of A: column norms of the inverse of L. */
-    double[] inverseDiagonal() {
+    /**
+     * Diagonal of the inverse of A: column norms of the inverse of L.
+     *
+     * @param scratch n × n, overwritten
+     */
+    double[] inverseDiagonal(double[][] scratch) {
         double[] diagonal = new double[l.length];
-        double[][] inverse = inverse();
+        for (double[] row : scratch) {
+            Arrays.fill(row, 0);
+        }
+        invert(scratch);
         for (int i = 0; i < l.length; i++) {
             for (int j = 0; j <= i; j++) {
-                diagonal[j] += inverse[i][j] * inverse[i][j];
+                diagonal[j] += scratch[i][j] * scratch[i][j];
             }
         }
         return diagonal;
@@ -127,18 +149,21 @@ final class Cholesky {
 
     /** The inverse of L, lower triangle. */
     double[][] inverse() {
-        int n = l.length;
-        double[][] inverse = new double[n][n];
-        for (int i = 0; i < n; i++) {
+        double[][] inverse = new double[l.length][l.length];
+        invert(inverse);
+        return inverse;
+    }
+
+    private void invert(double[][] zeros) {
+        for (int i = 0; i < l.length; i++) {
             // row k of the inverse ends at column k, so a bundle of rows ends at its last one's
             for (int k0 = 0; k0 < i; k0 += PANEL) {
                 int k1 = Math.min(k0 + PANEL, i);
-                Dense.subtractRounded(inverse[i], inverse, Arrays.copyOfRange(l[i], k0, k1), k0, 0, k1);
+                Dense.subtractRounded(zeros[i], zeros, Arrays.copyOfRange(l[i], k0, k1), k0, 0, k1);
             }
-            inverse[i][i] = 1;
-            scale(inverse[i], i + 1, 1 / l[i][i]);
+            zeros[i][i] = 1;
+            scale(zeros[i], i + 1, 1 / l[i][i]);
         }
-        return inverse;
     }
 
     /** {@code t - L e} for many right-hand sides at once, the columns of e, into t. */

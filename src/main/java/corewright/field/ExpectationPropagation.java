@@ -1,5 +1,7 @@
 package corewright.field;
 
+import corewright.linear.Anderson;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -10,7 +12,8 @@ import java.util.List;
  * K − V'V with V = L⁻¹ T½ K, posterior mean K v − V'V v; all relative to the prior mean.
  *
  * <p>Source: Rasmussen and Williams, Gaussian Processes for Machine Learning (2006), section 3.6 and algorithm 3.5; all
- * sites are renewed together, with damping.
+ * sites are renewed together, with damping; as near sites that say the same move each other on by ever smaller steps, later
+ * rounds are mixed ({@link Anderson}).
  */
 final class ExpectationPropagation {
     /**
@@ -21,6 +24,9 @@ final class ExpectationPropagation {
 
     private static final double DAMPING = 0.7;
 
+    /** Rounds before any are mixed: the first ones leave the start and tell nothing of how later ones converge. */
+    private static final int PLAIN_ROUNDS = 2;
+
     private final List<Site> sites;
     private final double[] mean;
     private final double[][] covariance;
@@ -30,6 +36,7 @@ final class ExpectationPropagation {
     private final double[] marginalMean;
     private final double[] marginalVariance;
     private double[] weights = {};
+    private final double[][] b;
     private Cholesky factor = Cholesky.of(new double[0][0]);
 
     /** @param covariance prior, symmetric; not written to */
@@ -42,6 +49,7 @@ final class ExpectationPropagation {
         shift = new double[n];
         marginalMean = new double[n];
         marginalVariance = new double[n];
+        b = new double[n][n];
         for (int i = 0; i < n; i++) {
             precision[i] = LEAST_PRECISION;
             if (sites.get(i) instanceof Site.Value s) {
@@ -76,30 +84,48 @@ final class ExpectationPropagation {
 
     /** Rounds until settled; true when the sites stopped moving. */
     boolean run(int rounds, double tolerance) {
-        update();
+        Anderson mixing = new Anderson();
+        double[][] scratch = new double[n][n];
+        update(scratch);
         boolean settled = false;
         for (int round = 0; round < rounds && !settled; round++) {
-            settled = renewSites() <= tolerance;
-            update();
+            double[] before = state();
+            double[] after = before.clone();
+            settled = renew(after) <= tolerance;
+            take(round < PLAIN_ROUNDS ? after : mixing.next(before, after));
+            update(scratch);
         }
         return settled;
     }
 
+    /** All precisions, then all shifts. */
+    private double[] state() {
+        double[] all = Arrays.copyOf(precision, 2 * n);
+        System.arraycopy(shift, 0, all, n, n);
+        return all;
+    }
+
+    private void take(double[] all) {
+        for (int i = 0; i < n; i++) {
+            precision[i] = Math.max(LEAST_PRECISION, all[i]);
+            shift[i] = all[n + i];
+        }
+    }
+
     /** Posterior at the sites from the present precisions and shifts. The variance is (1 − (B⁻¹)_ii) / t_i. */
-    private void update() {
+    private void update(double[][] scratch) {
         double[] root = new double[n];
         for (int i = 0; i < n; i++) {
             root[i] = Math.sqrt(precision[i]);
         }
-        double[][] b = new double[n][n];
         for (int i = 0; i < n; i++) {
             for (int j = i; j < n; j++) {
                 b[i][j] = root[i] * covariance[i][j] * root[j];
             }
             b[i][i] += 1;
         }
-        factor = Cholesky.of(b);
-        double[] inverse = factor.inverseDiagonal();
+        factor = Cholesky.in(b);
+        double[] inverse = factor.inverseDiagonal(scratch);
         weights = weights();
         for (int i = 0; i < n; i++) {
             marginalVariance[i] = (1 - inverse[i]) / precision[i];
@@ -120,7 +146,13 @@ final class ExpectationPropagation {
         return scaled;
     }
 
-    private double renewSites() {
+    /**
+     * One damped step of every site.
+     *
+     * @param all precisions, then shifts; moved
+     * @return the largest step, relative
+     */
+    private double renew(double[] all) {
         double change = 0;
         for (int i = 0; i < n; i++) {
             if (!(sites.get(i) instanceof Site.Interval s)) {
@@ -135,8 +167,8 @@ final class ExpectationPropagation {
             double v = newMean * (t + 1 / c.variance) - c.mean / c.variance;
             double stepT = DAMPING * (t - precision[i]);
             double stepV = DAMPING * (v - shift[i]);
-            precision[i] += stepT;
-            shift[i] += stepV;
+            all[i] += stepT;
+            all[n + i] += stepV;
             change = Math.max(change, Math.abs(stepT) / (1 + t));
             change = Math.max(change, Math.abs(stepV) / (1 + Math.abs(v)));
         }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import corewright.assessment.Assessed;
+import corewright.assessment.Assessment;
 import corewright.assessment.Assessor;
 import corewright.assessment.Earlier;
 import corewright.assessment.Progress;
@@ -18,12 +19,16 @@ import corewright.report.page.Program;
 import corewright.report.record.SurveyRecord;
 import corewright.store.Pictures;
 import corewright.store.SurveyFile;
+import corewright.survey.Moisture;
+import corewright.survey.Readings;
 import corewright.survey.Subject;
 import corewright.survey.Survey;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -146,6 +151,38 @@ class SurveyRecordTest {
             n++;
         }
         return n;
+    }
+
+    /** What the meter and the hammer said of a deck scanned closely is left to the survey's files, and the record says so. */
+    @Test
+    void readingsByTheThousandAreNotPrintedOneByOne() throws IOException {
+        Assessment few = SampleAssessment.sound();
+        Readings r = few.survey().readings();
+        List<Moisture> many = new ArrayList<>(Collections.nCopies(6001 - r.taps().size(), r.moisture().get(0)));
+        Survey scanned = few.survey()
+                .with(new Readings(
+                        many, r.taps(), r.probes(), r.feelers(), r.plugs(), r.temperatures(), r.curedTaps()));
+        Path file = folder.resolve("scanned.pdf");
+
+        SurveyRecord.write(
+                new Assessment(
+                        scanned,
+                        few.damage(),
+                        few.stiffness(),
+                        few.options(),
+                        few.plans(),
+                        few.gains(),
+                        few.decision(),
+                        few.work(),
+                        few.findings(),
+                        few.next(),
+                        few.ages()),
+                Map.of(),
+                file);
+
+        String text = text(file);
+        assertThat(text.replaceAll("\\s+", " ")).contains("6 001 readings by meter or hammer are not printed one by one.");
+        assertThat(text.lines().mapToLong(SurveyRecordTest::readings).sum()).isZero();
     }
 
     @Test

@@ -130,8 +130,9 @@ public final class RegionWords {
         if (doubts == 0) {
             return false;
         }
-        long all = spec.assessment().survey().readings().on(spec.face()).moisture().stream()
-                .filter(m -> inside(near, m.spot().xMm(), m.spot().yMm()))
+        long all = spec.assessment().survey().readings().moisture().stream()
+                .filter(m -> m.spot().face().equals(spec.face())
+                        && inside(near, m.spot().xMm(), m.spot().yMm()))
                 .count();
         return 2 * doubts >= all;
     }

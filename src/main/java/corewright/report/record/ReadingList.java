@@ -9,6 +9,7 @@ import corewright.drawing.kit.Typeface;
 import corewright.report.page.Flow;
 import corewright.report.page.PageFrame;
 import corewright.report.page.Prose;
+import corewright.report.page.Wording;
 import corewright.survey.Feeler;
 import corewright.survey.Moisture;
 import corewright.survey.Plug;
@@ -21,7 +22,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** Every reading of a face in figures: place and value, in the order of the files, in columns. */
+/**
+ * Every reading of a face in figures: place and value, in the order of the files, in columns. Of a deck scanned closely, where
+ * they would fill some twenty pages and more, what the meter and the hammer said is left to the survey's own files.
+ */
 final class ReadingList {
     private static final Type ROW = new Type(Typeface.CONDENSED, 7.5);
     private static final Type HEAD = new Type(Typeface.CONDENSED_SEMIBOLD, 7.5);
@@ -34,6 +38,9 @@ final class ReadingList {
     private static final double WHAT = 24;
     private static final double HEADING = 9;
 
+    /** Meter readings and taps of a face that are printed at most. Judgement: 290 fill a page. */
+    private static final int MOST = 6000;
+
     private final Measure measure;
 
     ReadingList(Measure measure) {
@@ -43,7 +50,17 @@ final class ReadingList {
     private record Row(String aft, String across, String what) {}
 
     void of(Flow flow, Survey survey, String face) {
-        List<Row> rows = rows(survey.readings().on(face));
+        Readings readings = survey.readings().on(face);
+        int many = readings.moisture().size() + readings.taps().size();
+        if (many > MOST) {
+            flow.answer(
+                    "Readings",
+                    Wording.sentence(Prose.plain(face)) + ": " + Figures.fixed(many, 0)
+                            + " readings by meter or hammer are not printed one by one. As many as had room are on the maps before this"
+                            + " page; all are in the survey's own files, which the sum under " + Prose.bold("Rests on")
+                            + " proves.");
+        }
+        List<Row> rows = rows(readings, many <= MOST);
         String unit = measure == Measure.METRIC ? "mm" : "in";
         for (int next = 0; next < rows.size(); ) {
             if (flow.left() < HEADING + 8 * LEAD) {
@@ -76,13 +93,13 @@ final class ReadingList {
         paper.text(fitting.wrap(row.what, WIDTH - WHAT).get(0), x + WHAT, y, fitting, Anchor.LEFT);
     }
 
-    private List<Row> rows(Readings r) {
+    private List<Row> rows(Readings r, boolean all) {
         List<Row> rows = new ArrayList<>();
-        for (Moisture m : r.moisture()) {
+        for (Moisture m : all ? r.moisture() : List.<Moisture>of()) {
             String value = (m.offScale() ? ">" : "") + Figures.atMost(m.value(), 1);
             rows.add(row(m.spot(), m.meter() + " " + value + (m.reference() ? ", dry core" : "")));
         }
-        for (Tap t : r.taps()) {
+        for (Tap t : all ? r.taps() : List.<Tap>of()) {
             String sound = t.sound() == null ? "" : word(t.sound());
             String time = t.contactUs() == null ? "" : Figures.atMost(t.contactUs(), 0) + " µs";
             rows.add(row(t.spot(), (sound + " " + time).strip()));

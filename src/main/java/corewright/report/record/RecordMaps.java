@@ -109,7 +109,7 @@ final class RecordMaps {
         String thinned = hidden == 0
                 ? " All " + painted.readingsTotal() + " are shown."
                 : " " + painted.readingsShown() + " of " + painted.readingsTotal()
-                        + " are shown, as many as stand clear of each other; the list has them all.";
+                        + " are shown, as many as stand clear of each other; the survey's files have them all.";
         WORDS.paint(
                 paper,
                 words + thinned + " 1 : " + Figures.fixed(painted.scale(), 0) + " on " + sheet.word() + ", "
