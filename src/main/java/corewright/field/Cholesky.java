@@ -55,7 +55,12 @@ final class Cholesky {
      * @param a upper triangle read; becomes the factor's
      */
     static Cholesky in(double[][] a) {
-        Dense.eliminate(a, (k, pivot) -> 1 / Math.sqrt(pivot));
+        Dense.eliminate(a, (k, pivot) -> {
+            if (!(pivot > 0)) {
+                throw new ArithmeticException("pivot " + pivot + " of a matrix that is positive definite");
+            }
+            return 1 / Math.sqrt(pivot);
+        });
         return mirrored(a);
     }
 

@@ -1,7 +1,5 @@
 package corewright.field;
 
-import corewright.linear.Anderson;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -12,8 +10,7 @@ import java.util.List;
  * K − V'V with V = L⁻¹ T½ K, posterior mean K v − V'V v; all relative to the prior mean.
  *
  * <p>Source: Rasmussen and Williams, Gaussian Processes for Machine Learning (2006), section 3.6 and algorithm 3.5; all
- * sites are renewed together, with damping; as near sites that say the same move each other on by ever smaller steps, later
- * rounds are mixed ({@link Anderson}).
+ * sites are renewed together, with damping.
  */
 final class ExpectationPropagation {
     /**
@@ -23,9 +20,6 @@ final class ExpectationPropagation {
     private static final double LEAST_PRECISION = 1e-8;
 
     private static final double DAMPING = 0.7;
-
-    /** Rounds before any are mixed: the first ones leave the start and tell nothing of how later ones converge. */
-    private static final int PLAIN_ROUNDS = 2;
 
     private final List<Site> sites;
     private final double[] mean;
@@ -84,32 +78,14 @@ final class ExpectationPropagation {
 
     /** Rounds until settled; true when the sites stopped moving. */
     boolean run(int rounds, double tolerance) {
-        Anderson mixing = new Anderson();
         double[][] scratch = new double[n][n];
         update(scratch);
         boolean settled = false;
         for (int round = 0; round < rounds && !settled; round++) {
-            double[] before = state();
-            double[] after = before.clone();
-            settled = renew(after) <= tolerance;
-            take(round < PLAIN_ROUNDS ? after : mixing.next(before, after));
+            settled = renewSites() <= tolerance;
             update(scratch);
         }
         return settled;
-    }
-
-    /** All precisions, then all shifts. */
-    private double[] state() {
-        double[] all = Arrays.copyOf(precision, 2 * n);
-        System.arraycopy(shift, 0, all, n, n);
-        return all;
-    }
-
-    private void take(double[] all) {
-        for (int i = 0; i < n; i++) {
-            precision[i] = Math.max(LEAST_PRECISION, all[i]);
-            shift[i] = all[n + i];
-        }
     }
 
     /** Posterior at the sites from the present precisions and shifts. The variance is (1 − (B⁻¹)_ii) / t_i. */
@@ -146,13 +122,7 @@ final class ExpectationPropagation {
         return scaled;
     }
 
-    /**
-     * One damped step of every site.
-     *
-     * @param all precisions, then shifts; moved
-     * @return the largest step, relative
-     */
-    private double renew(double[] all) {
+    private double renewSites() {
         double change = 0;
         for (int i = 0; i < n; i++) {
             if (!(sites.get(i) instanceof Site.Interval s)) {
@@ -167,8 +137,8 @@ final class ExpectationPropagation {
             double v = newMean * (t + 1 / c.variance) - c.mean / c.variance;
             double stepT = DAMPING * (t - precision[i]);
             double stepV = DAMPING * (v - shift[i]);
-            all[i] += stepT;
-            all[n + i] += stepV;
+            precision[i] += stepT;
+            shift[i] += stepV;
             change = Math.max(change, Math.abs(stepT) / (1 + t));
             change = Math.max(change, Math.abs(stepV) / (1 + Math.abs(v)));
         }

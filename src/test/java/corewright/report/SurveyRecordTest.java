@@ -158,7 +158,8 @@ class SurveyRecordTest {
     void readingsByTheThousandAreNotPrintedOneByOne() throws IOException {
         Assessment few = SampleAssessment.sound();
         Readings r = few.survey().readings();
-        List<Moisture> many = new ArrayList<>(Collections.nCopies(6001 - r.taps().size(), r.moisture().get(0)));
+        List<Moisture> many = new ArrayList<>(
+                Collections.nCopies(6001 - r.taps().size(), r.moisture().get(0)));
         Survey scanned = few.survey()
                 .with(new Readings(
                         many, r.taps(), r.probes(), r.feelers(), r.plugs(), r.temperatures(), r.curedTaps()));
@@ -181,7 +182,8 @@ class SurveyRecordTest {
                 file);
 
         String text = text(file);
-        assertThat(text.replaceAll("\\s+", " ")).contains("6 001 readings by meter or hammer are not printed one by one.");
+        assertThat(text.replaceAll("\\s+", " "))
+                .contains("6 001 readings by meter or hammer are not printed one by one.");
         assertThat(text.lines().mapToLong(SurveyRecordTest::readings).sum()).isZero();
     }
 
