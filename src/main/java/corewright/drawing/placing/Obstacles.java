@@ -5,25 +5,33 @@ import corewright.drawing.marks.Mark;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.index.quadtree.Quadtree;
+import org.locationtech.jts.index.strtree.STRtree;
 
 /**
  * What stands on the paper already, as boxes; leaders are level and upright, so they are boxes too. Found by place, as there may be
  * a box for each of many thousand readings.
  */
 public final class Obstacles {
+    /** So many more than are indexed are looked through one by one, and an eighth of these. Judgement. */
+    private static final int LOOSE = 64;
+
     private final List<Box> boxes = new ArrayList<>();
-    private final Quadtree byPlace = new Quadtree();
+
+    /** Of the first boxes; not added to once it is built. */
+    private STRtree index = new STRtree();
+
+    private int indexed;
 
     Obstacles copy() {
         Obstacles copy = new Obstacles();
-        boxes.forEach(copy::add);
+        copy.boxes.addAll(boxes);
+        copy.index = index;
+        copy.indexed = indexed;
         return copy;
     }
 
     public void add(Box box) {
         boxes.add(box);
-        byPlace.insert(extent(box), box);
     }
 
     public void addAll(List<? extends Mark> marks) {
@@ -31,18 +39,27 @@ public final class Obstacles {
     }
 
     public boolean free(Box box) {
-        return near(box).stream().noneMatch(taken -> taken.meets(box));
+        return hits(box) == 0;
     }
 
     /** How many things a box touches. */
     int hits(Box box) {
-        return (int) near(box).stream().filter(taken -> taken.meets(box)).count();
+        if (boxes.size() - indexed > LOOSE + indexed / 8) {
+            indexAll();
+        }
+        int[] hits = {0};
+        index.query(extent(box), taken -> hits[0] += ((Box) taken).meets(box) ? 1 : 0);
+        for (Box taken : boxes.subList(indexed, boxes.size())) {
+            hits[0] += taken.meets(box) ? 1 : 0;
+        }
+        return hits[0];
     }
 
-    /** All that may touch a box, and some that do not. */
-    @SuppressWarnings("unchecked") // of what add puts in
-    private List<Box> near(Box box) {
-        return byPlace.query(extent(box));
+    private void indexAll() {
+        index = new STRtree();
+        boxes.forEach(box -> index.insert(extent(box), box));
+        index.build();
+        indexed = boxes.size();
     }
 
     private static Envelope extent(Box box) {

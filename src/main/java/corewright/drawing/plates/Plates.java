@@ -57,6 +57,11 @@ public final class Plates {
 
     /** All plates in the survey's order of faces. */
     public static List<Plate> of(Assessment assessment) {
+        return of(assessment, EnumSet.allOf(PlateKind.class));
+    }
+
+    /** Those of some kinds, numbered among all. */
+    public static List<Plate> of(Assessment assessment, Set<PlateKind> kinds) {
         List<Wanted> wanted = new ArrayList<>();
         for (FaceDamage damage : assessment.damage().faces()) {
             String face = damage.face().name();
@@ -69,7 +74,9 @@ public final class Plates {
         List<Plate> plates = new ArrayList<>();
         for (int i = 0; i < wanted.size(); i++) {
             Wanted w = wanted.get(i);
-            plates.add(new Plate(w.spec, w.kind, w.detail, i + 1, wanted.size()));
+            if (kinds.contains(w.kind)) {
+                plates.add(new Plate(w.spec, w.kind, w.detail, i + 1, wanted.size()));
+            }
         }
         return plates;
     }

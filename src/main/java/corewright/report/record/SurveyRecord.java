@@ -30,6 +30,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** survey-record.pdf: what was done, read and concluded, and what that rests on. */
 public final class SurveyRecord {
@@ -97,19 +98,17 @@ public final class SurveyRecord {
     private List<Page> pages() throws IOException {
         List<Page> pages = new ArrayList<>();
         portrait(pages, facts(), " · survey record");
-        for (Plate plate : Plates.of(assessment)) {
-            if (plate.kind() == PlateKind.CONDITION) {
-                pages.add(new Page(false, plate::paint));
-                String face = plate.layout().spec().face();
-                boolean moisture =
-                        !assessment.survey().readings().on(face).moisture().isEmpty();
-                boolean taps = !assessment.survey().readings().on(face).taps().isEmpty();
-                if (moisture) {
-                    pages.add(new Page(false, p -> RecordMaps.moisture(p, assessment, face)));
-                }
-                if (taps) {
-                    pages.add(new Page(false, p -> RecordMaps.taps(p, assessment, face)));
-                }
+        for (Plate plate : Plates.of(assessment, Set.of(PlateKind.CONDITION))) {
+            pages.add(new Page(false, plate::paint));
+            String face = plate.layout().spec().face();
+            boolean moisture =
+                    !assessment.survey().readings().on(face).moisture().isEmpty();
+            boolean taps = !assessment.survey().readings().on(face).taps().isEmpty();
+            if (moisture) {
+                pages.add(new Page(false, p -> RecordMaps.moisture(p, assessment, face)));
+            }
+            if (taps) {
+                pages.add(new Page(false, p -> RecordMaps.taps(p, assessment, face)));
             }
         }
         portrait(pages, appendix(), " · survey record, checks, readings and findings");
