@@ -109,6 +109,7 @@ final class MainView extends StackPane {
         plan.onTouch(this::touch);
         plan.onPoint(this::point);
         bench.listen(this::show);
+        bench.jobs().paintFirst(plan::awaitPainted);
         plan.over(new PlaceMark(() -> new PlaceMark.Seen(
                 bench.sight().mark(), bench.face(), bench.sight().appearance().look())));
         bench.listenToMoves(s -> plan.centre(s.xMm(), s.yMm()));

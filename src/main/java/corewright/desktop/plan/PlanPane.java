@@ -289,6 +289,11 @@ public final class PlanPane extends Region {
         }
     }
 
+    /** Waits, on any other thread than the window's, until what was last asked for is painted; a second at most. */
+    public void awaitPainted() throws InterruptedException {
+        painter.await();
+    }
+
     public void stop() {
         painter.close();
     }

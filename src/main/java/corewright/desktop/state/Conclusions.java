@@ -14,6 +14,7 @@ import corewright.survey.Survey;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.CountDownLatch;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -123,9 +124,20 @@ final class Conclusions {
             jobs.onWindow(() -> progress(mine, stage, fraction));
         }
 
+        /** The map goes first: what comes after it takes both cores for long, and somebody is waiting for the map. */
         @Override
         public void mapped(Assessed early) {
-            jobs.onWindow(() -> take(mine, survey, early));
+            CountDownLatch taken = new CountDownLatch(1);
+            jobs.onWindow(() -> {
+                take(mine, survey, early);
+                taken.countDown();
+            });
+            try {
+                taken.await();
+                jobs.awaitPainted();
+            } catch (InterruptedException e) {
+                throw new CancellationException();
+            }
         }
     }
 
