@@ -24,8 +24,6 @@ import org.jspecify.annotations.Nullable;
 public final class SlipView extends VBox {
     private static final double WIDTH = 350;
 
-    /** A figure with two decimals at 14 px. */
-
     /** Ink of a figure of before: as strong as the quiet words beside it, 6.4 : 1 by day. */
     private static final double QUIET = 0.75;
 
@@ -263,6 +261,7 @@ public final class SlipView extends VBox {
         key.setGraphic(row);
         key.getStyleClass().add("finding");
         key.setMaxWidth(Double.MAX_VALUE);
+        key.setMinHeight(Region.USE_PREF_SIZE); // its least height else is that of one letter a line
         key.setAccessibleText(line.fact() + " " + line.consequence());
         key.setOnAction(e -> go.accept(line));
         return key;
