@@ -260,8 +260,8 @@ public final class SlipView extends VBox {
         Button key = new Button();
         key.setGraphic(row);
         key.getStyleClass().add("finding");
+        key.setWrapText(true); // as high as its words are at its width; else as high as at no width, one letter a line
         key.setMaxWidth(Double.MAX_VALUE);
-        key.setMinHeight(Region.USE_PREF_SIZE); // its least height else is that of one letter a line
         key.setAccessibleText(line.fact() + " " + line.consequence());
         key.setOnAction(e -> go.accept(line));
         return key;
