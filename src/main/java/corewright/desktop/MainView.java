@@ -197,7 +197,7 @@ final class MainView extends StackPane {
         shown.ifPresent(this::show);
         if (shown.isEmpty()) {
             steps.show("Corewright", "", Map.of(), sight.step());
-            slip.show(complaints(), ink());
+            slip.show(complaints(), ink(), tasks.ways());
         }
     }
 
