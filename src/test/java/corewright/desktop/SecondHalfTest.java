@@ -3,6 +3,10 @@ package corewright.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import corewright.desktop.state.Units;
+import corewright.desktop.slip.SlipWords;
+import corewright.desktop.slip.Slip;
+import corewright.assessment.Ages;
 import corewright.SurveyFolders;
 import corewright.assessment.Assessment;
 import corewright.assessment.Assessor;
@@ -31,6 +35,8 @@ import corewright.survey.Part;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
 import java.nio.file.Path;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -59,6 +65,19 @@ class SecondHalfTest {
     @AfterAll
     static void close() {
         bench.close();
+    }
+
+    /** Rounded one by one they would miss it by a hundredth now and then. */
+    @Test
+    void areasAddUpToTheirHeading() {
+        Assessment found = bench.found().orElseThrow();
+        Slip slip = SlipWords.of(found, Units.METRIC, Ages.FRESH).face(bench.face());
+        BigDecimal sum = slip.facts().stream()
+                .filter(f -> f.value().endsWith(" m²"))
+                .map(f -> new BigDecimal(f.value().replace(" m²", "")))
+                .reduce(BigDecimal.ZERO, BigDecimal::add)
+                .setScale(2, RoundingMode.HALF_UP);
+        assertThat(slip.aside()).isEqualTo(sum + " m²");
     }
 
     @Test

@@ -190,10 +190,11 @@ final class Conclusions {
         told.changed();
     }
 
-    /** While held nothing is calculated; let go, everything is that is old. */
+    /** While held nothing is calculated; let go, everything is that is old. What is under way already is not begun again. */
     void hold(boolean on) {
+        boolean letGo = held && !on;
         held = on;
-        if (!on && !fresh() && !stopped) {
+        if (letGo && !fresh() && !stopped && busy.what().isEmpty()) {
             calculate();
         }
     }
