@@ -17,7 +17,7 @@ import javafx.stage.Window;
  *
  * <pre>DISPLAY=:7 java -cp ... corewright.desktop.StartBenchmark demo-data/quillwort</pre>
  *
- * ends once the whole chain is done; so does a start from the program's own jar, whose archive of classes it can use.
+ * Ends once the whole chain is done. An archive of classes needs jars on the class path.
  */
 final class StartBenchmark {
     private static final long PAUSE_MS = 10;
@@ -74,7 +74,8 @@ final class StartBenchmark {
     }
 
     private static void say(String what) {
-        long clock = System.currentTimeMillis() - ManagementFactory.getRuntimeMXBean().getStartTime();
+        long clock = System.currentTimeMillis()
+                - ManagementFactory.getRuntimeMXBean().getStartTime();
         long cpu = ((com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean())
                 .getProcessCpuTime();
         System.out.printf("%s | %.2f s | %.2f s of processor time%n", what, clock / 1e3, cpu / 1e9);

@@ -87,7 +87,8 @@ class StepPicturesTest {
                         OpenWindow.doFx(() -> window.desk.bench().select(step == Step.REPAIR ? "R1" : ""));
                         window.waitUntilCalculated();
                         settle(window, step);
-                        window.write(TO.resolve((step + "-" + appearance + "-").toLowerCase(Locale.ROOT) + size.name + ".png"));
+                        window.write(TO.resolve(
+                                (step + "-" + appearance + "-").toLowerCase(Locale.ROOT) + size.name + ".png"));
                     }
                 }
                 OpenWindow.doFx(() -> window.desk.bench().select(""));

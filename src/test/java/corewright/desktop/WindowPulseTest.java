@@ -55,9 +55,7 @@ class WindowPulseTest {
             beats.join();
         }
         longest.forEach((what, ms) -> System.out.printf("%s | %.0f ms%n", what, ms));
-        assertThat(longest).allSatisfy((what, ms) -> assertThat(ms)
-                .as(what)
-                .isLessThan(2 * WANTED_MS));
+        assertThat(longest).allSatisfy((what, ms) -> assertThat(ms).as(what).isLessThan(2 * WANTED_MS));
         assertThat(longest.entrySet())
                 .filteredOn(
                         e -> !e.getKey().startsWith("first time") && !e.getKey().equals("start"))

@@ -115,9 +115,9 @@ public final class DecideModel {
 
     /** Of which panel the stiffness of a region's methods is told; empty where none was calculated. */
     String panel(Region region) {
-        return found()
-                .flatMap(a -> a.decision().weighing().options().stream()
-                        .filter(o -> o.region().equals(region.id()) && !o.panel().isEmpty())
+        return found().flatMap(a -> a.decision().weighing().options().stream()
+                        .filter(o ->
+                                o.region().equals(region.id()) && !o.panel().isEmpty())
                         .map(Option::panel)
                         .findFirst())
                 .orElse("");

@@ -178,9 +178,8 @@ final class DeckDesk {
             if (step == chosen) {
                 g.setFill(ink);
                 g.setTextAlign(x0 > WIDTH / 2 ? TextAlignment.RIGHT : TextAlignment.LEFT);
-                String words = model.byBudget()
-                        ? Figures.fixed(100 * step.share(), 0) + " of 100"
-                        : model.money(step.cost());
+                String words =
+                        model.byBudget() ? Figures.fixed(100 * step.share(), 0) + " of 100" : model.money(step.cost());
                 g.fillText(words, x0 > WIDTH / 2 ? x1 : x0, base - h - 5);
             }
             from = step.share();

@@ -26,7 +26,8 @@ public final class Steps {
     private static final String OLD = ", old";
 
     /** By the faces' own list: it is asked for whenever anything is shown anew. */
-    private static final Latest<List<Face>, AtomicReference<Double>> CORE_MM2 = new Latest<>(2, AtomicReference::new);
+    private static final Latest<List<Face>, AtomicReference<Double>> CORE_MM2 =
+            new Latest<>(2, () -> new AtomicReference<>(0.0));
 
     private static final String NOT_YET = "not calculated yet";
 
@@ -64,11 +65,8 @@ public final class Steps {
     }
 
     private static String plan(Survey survey, Units units) {
-        AtomicReference<Double> mm2 = CORE_MM2.of(survey.faces());
-        if (mm2.get() == null) {
-            mm2.set(coreMm2(survey.faces()));
-        }
-        return (survey.faces().size() > 1 ? survey.faces().size() + " faces, " : "") + units.wholeArea(mm2.get());
+        double mm2 = CORE_MM2.of(survey.faces()).updateAndGet(known -> known > 0 ? known : coreMm2(survey.faces()));
+        return (survey.faces().size() > 1 ? survey.faces().size() + " faces, " : "") + units.wholeArea(mm2);
     }
 
     private static double coreMm2(List<Face> faces) {

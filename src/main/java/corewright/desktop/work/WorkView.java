@@ -98,9 +98,8 @@ public final class WorkView extends HBox {
         HBox.setHgrow(clocks, Priority.ALWAYS);
         HBox inHand = new HBox(12, drawn, clocks);
         inHand.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
-        Label what = new Label(String.join(
-                        ", ", model.regions().stream().map(r -> r.id()).toList())
-                + ": inject");
+        Label what = new Label(
+                String.join(", ", model.regions().stream().map(r -> r.id()).toList()) + ": inject");
         what.getStyleClass().add("work-what");
         what.setId("work-what");
         VBox box = new VBox(8, what, plan, cup, inHand, mix, sum, revision, issue);

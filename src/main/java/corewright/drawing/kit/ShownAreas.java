@@ -19,7 +19,8 @@ public record ShownAreas(Map<Condition, Double> mm2) {
     public static ShownAreas of(FaceDamage damage, Measure measure) {
         Map<Condition, Double> rows = new EnumMap<>(Condition.class);
         damage.regions()
-                .forEach(r -> rows.merge(r.condition(), measure.shownArea(r.likely().getArea()), Double::sum));
+                .forEach(r ->
+                        rows.merge(r.condition(), measure.shownArea(r.likely().getArea()), Double::sum));
         rows.values().removeIf(mm2 -> mm2 <= 0);
         rows.put(Condition.SOUND, measure.shownArea(damage.areaMm2(Condition.SOUND)));
         return new ShownAreas(rows);

@@ -65,8 +65,8 @@ class MethodWordsTest {
 
         assertThat(note(slip, "Monitor"))
                 .isEqualTo(stiff(found, region, Method.MONITOR))
-                .isEqualTo(Figures.fixed(
-                                100 * panel.in(State.AS_FOUND).ofAsBuilt().p50(), 0) + " of 100 stiff");
+                .isEqualTo(
+                        Figures.fixed(100 * panel.in(State.AS_FOUND).ofAsBuilt().p50(), 0) + " of 100 stiff");
         assertThat(note(slip, "Inject")).isEqualTo(stiff(found, region, Method.INJECT));
         assertThat(slip.work().advice())
                 .endsWith("Stiff: " + panel.panel().name() + " at its softest when " + region.id()

@@ -21,6 +21,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -224,26 +225,25 @@ class WorkbenchTest {
     /** Whoever closes a view that never stopped the calculation may not have it begin from the start. */
     @Test
     void whatIsUnderWayIsNotBegunAgain(@TempDir Path folder) {
-        int[] begun = {0};
+        AtomicInteger begun = new AtomicInteger();
         Workbench working = new Workbench(new Unending(begun), MapChain::assess);
         Path survey = SurveyFolders.minimal(folder).path();
         working.open("survey", () -> SurveyOpener.open(survey));
-        assertThat(begun[0]).as("reading and calculating").isEqualTo(2);
+        assertThat(begun).as("reading and calculating").hasValue(2);
 
         working.hold(false);
         working.hold(true);
         working.hold(false);
 
-        assertThat(begun[0]).isEqualTo(2);
+        assertThat(begun).hasValue(2);
         working.close();
     }
 
     /** Reads at once; what is begun after that never ends. */
-    private record Unending(int[] begun) implements Jobs {
+    private record Unending(AtomicInteger begun) implements Jobs {
         @Override
         public <T> Job run(Callable<T> work, Consumer<T> done, Consumer<Exception> failed) {
-            begun[0]++;
-            return begun[0] == 1 ? new AtOnce().run(work, done, failed) : () -> {};
+            return begun.incrementAndGet() == 1 ? new AtOnce().run(work, done, failed) : () -> {};
         }
 
         @Override
