@@ -2,6 +2,7 @@ package corewright.desktop.slip;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import corewright.desktop.WindowToolkit;
 import corewright.desktop.state.Units;
 import corewright.survey.Finding;
 import java.util.List;
@@ -19,11 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class FindingRowsTest {
     @BeforeAll
     static void toolkit() {
-        try {
-            Platform.startup(() -> Platform.setImplicitExit(false));
-        } catch (IllegalStateException e) {
-            // another class of this machine began it
-        }
+        WindowToolkit.begin();
     }
 
     /** Each once was as high as its words would be with one letter a line, so that only the first was ever in sight. */
