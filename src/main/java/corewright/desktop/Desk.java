@@ -276,6 +276,17 @@ final class Desk implements Tasks {
     }
 
     @Override
+    public Node[] ways() {
+        return bench.complaints().isEmpty()
+                ? new Node[0]
+                : new Node[] {
+                    SlipView.key("way-file", "Open a survey file", this::open),
+                    SlipView.key("way-folder", "Open a survey folder", this::openFolder),
+                    SlipView.key("way-new", "Begin a new survey", this::startNew)
+                };
+    }
+
+    @Override
     public Node[] actions(Step step) {
         return switch (step) {
             case PLAN -> planKeys();

@@ -16,6 +16,8 @@ final class FxJobs implements Jobs, AutoCloseable {
     private final ExecutorService side = Executors.newCachedThreadPool(r -> daemon(r, "work"));
     private final ExecutorService line = Executors.newSingleThreadExecutor(r -> daemon(r, "edits"));
 
+    private volatile Painting painting = () -> {};
+
     private static Thread daemon(Runnable run, String name) {
         Thread thread = new Thread(run, "corewright-" + name);
         thread.setDaemon(true);
@@ -70,6 +72,16 @@ final class FxJobs implements Jobs, AutoCloseable {
     @Override
     public void onWindow(Runnable deed) {
         Platform.runLater(deed);
+    }
+
+    @Override
+    public void paintFirst(Painting first) {
+        painting = first;
+    }
+
+    @Override
+    public void awaitPainted() throws InterruptedException {
+        painting.await();
     }
 
     /** Edits already handed in are still written. */

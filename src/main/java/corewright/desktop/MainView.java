@@ -40,7 +40,6 @@ import java.util.function.UnaryOperator;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.input.Dragboard;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
@@ -54,8 +53,7 @@ import org.jspecify.annotations.Nullable;
 final class MainView extends StackPane {
     private static final double SMALL_HEIGHT = 720;
     private static final double SMALL_WIDTH = 1180;
-    private static final double SLIP = 396;
-    private static final double SLIP_LEAST = 382;
+    private static final double WIDE_WIDTH = 1280;
 
     /** "Undo: " and some letters. */
     private static final double DEED_LEAST = 90;
@@ -78,7 +76,7 @@ final class MainView extends StackPane {
     private final NoticePane notice;
     private final VBox under = new VBox();
     private final BorderPane left = new BorderPane();
-    private final ScrollPane slipScroll;
+    private final SlipRoom room;
     private @Nullable Node task;
     private final Holding holding = new Holding();
     private Consumer<Spot> found = s -> {};
@@ -97,18 +95,14 @@ final class MainView extends StackPane {
         start = new StartPane(tasks);
         notice = new NoticePane(bench);
         faces = new FaceKeys(bench);
-        slipScroll = new ScrollPane(slip);
-        slipScroll.setFitToWidth(true);
-        slipScroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        slipScroll.getStyleClass().add("slip-scroll");
-        slipScroll.setPrefWidth(SLIP);
-        slipScroll.setMinWidth(SLIP_LEAST);
+        room = new SlipRoom(slip);
         compose();
         widthProperty().addListener(o -> fitStyle());
         heightProperty().addListener(o -> fitStyle());
         plan.onTouch(this::touch);
         plan.onPoint(this::point);
         bench.listen(this::show);
+        bench.jobs().paintFirst(plan::awaitPainted);
         plan.over(new PlaceMark(() -> new PlaceMark.Seen(
                 bench.sight().mark(), bench.face(), bench.sight().appearance().look())));
         bench.listenToMoves(s -> plan.centre(s.xMm(), s.yMm()));
@@ -148,8 +142,8 @@ final class MainView extends StackPane {
         under.getChildren().setAll(foot, legend);
         work.setTop(top);
         work.setCenter(left);
-        VBox.setVgrow(slipScroll, Priority.ALWAYS);
-        VBox right = new VBox(slipScroll, notice);
+        VBox.setVgrow(room, Priority.ALWAYS);
+        VBox right = new VBox(room, notice);
         right.getStyleClass().add("right");
         work.setRight(right);
         getChildren().addAll(start, work);
@@ -164,8 +158,16 @@ final class MainView extends StackPane {
             } else {
                 getStyleClass().remove("small");
             }
-            slipScroll.setPrefWidth(small ? SLIP_LEAST : SLIP);
         }
+        room.fit(wideSlip(), small);
+    }
+
+    /** Four methods beside each other need one scale, and room for it. */
+    boolean wideSlip() {
+        return getWidth() >= WIDE_WIDTH
+                && bench.sight().step() == Step.REPAIR
+                && bench.region().isPresent()
+                && !tasks.onHoles();
     }
 
     /** Everything as the workbench now has it. */
@@ -195,7 +197,7 @@ final class MainView extends StackPane {
         shown.ifPresent(this::show);
         if (shown.isEmpty()) {
             steps.show("Corewright", "", Map.of(), sight.step());
-            slip.show(complaints(), ink());
+            slip.show(complaints(), ink(), tasks.ways());
         }
     }
 
@@ -210,6 +212,7 @@ final class MainView extends StackPane {
                 sight.step());
         ScreenLook look = look();
         Node instead = tasks.middle(sight.step());
+        room.fit(wideSlip(), getStyleClass().contains("small"));
         left.setCenter(instead == null ? plan : instead);
         left.setBottom(instead == null ? under : null);
         Set<ScreenLayer> layers = new HashSet<>(sight.layers());

@@ -41,7 +41,7 @@ final class SecondHalf {
         this.bench = bench;
         this.view = view;
         bench.listen(this::follow);
-        decide = new DecideDesk(bench, view::refresh);
+        decide = new DecideDesk(bench, view::refresh, view::wideSlip);
         stiffness = new StiffnessDesk(bench, view.plan(), view::refresh);
         holes = new HolesDesk(bench, view.plan(), view::refresh);
         check = new FillCheckDesk(bench, view.plan());

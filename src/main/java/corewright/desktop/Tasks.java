@@ -32,6 +32,9 @@ public interface Tasks {
 
     List<Path> recent();
 
+    /** Keys that lead on from a survey that was refused; none while there is none. */
+    Node[] ways();
+
     /** Keys of the step in its slip. */
     Node[] actions(Step step);
 

@@ -40,9 +40,8 @@ final class OpenWindow implements AutoCloseable {
 
     private static final long PATIENCE_MS = Long.getLong("patience.ms", 240_000);
 
-    /** The toolkit begins once a machine and outlives every window. */
     static {
-        Platform.startup(() -> Platform.setImplicitExit(false));
+        WindowToolkit.begin();
     }
 
     final Hand hand;

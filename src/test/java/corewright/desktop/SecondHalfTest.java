@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import corewright.SurveyFolders;
+import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
 import corewright.assessment.Assessor;
 import corewright.decision.DeckSteps;
@@ -12,8 +13,11 @@ import corewright.desktop.decide.DecideModel;
 import corewright.desktop.decide.DeckModel;
 import corewright.desktop.find.Finder;
 import corewright.desktop.holes.HolesModel;
+import corewright.desktop.slip.Slip;
+import corewright.desktop.slip.SlipWords;
 import corewright.desktop.state.AtOnce;
 import corewright.desktop.state.SurveyOpener;
+import corewright.desktop.state.Units;
 import corewright.desktop.state.Workbench;
 import corewright.desktop.stiffness.StiffnessModel;
 import corewright.desktop.work.Clock;
@@ -30,6 +34,8 @@ import corewright.survey.MovedHole;
 import corewright.survey.Part;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -59,6 +65,19 @@ class SecondHalfTest {
     @AfterAll
     static void close() {
         bench.close();
+    }
+
+    /** Rounded one by one they would miss it by a hundredth now and then. */
+    @Test
+    void areasAddUpToTheirHeading() {
+        Assessment found = bench.found().orElseThrow();
+        Slip slip = SlipWords.of(found, Units.METRIC, Ages.FRESH).face(bench.face());
+        BigDecimal sum = slip.facts().stream()
+                .filter(f -> f.value().endsWith(" m²"))
+                .map(f -> new BigDecimal(f.value().replace(" m²", "")))
+                .reduce(BigDecimal.ZERO, BigDecimal::add)
+                .setScale(2, RoundingMode.HALF_UP);
+        assertThat(slip.aside()).isEqualTo(sum + " m²");
     }
 
     @Test

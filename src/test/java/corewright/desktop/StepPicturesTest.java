@@ -3,6 +3,7 @@ package corewright.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.assessment.Assessor;
+import corewright.desktop.state.Appearance;
 import corewright.desktop.state.Step;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -79,6 +80,19 @@ class StepPicturesTest {
                     window.desk.view().task(null);
                     window.desk.bench().select("");
                 });
+                for (Appearance appearance : List.of(Appearance.NIGHT, Appearance.SUNLIGHT)) {
+                    OpenWindow.doFx(() -> window.desk.bench().sight().appear(appearance));
+                    for (Step step : List.of(Step.DAMAGE, Step.REPAIR, Step.STIFFNESS)) {
+                        OpenWindow.doFx(() -> window.desk.bench().sight().go(step));
+                        OpenWindow.doFx(() -> window.desk.bench().select(step == Step.REPAIR ? "R1" : ""));
+                        window.waitUntilCalculated();
+                        settle(window, step);
+                        window.write(TO.resolve(
+                                (step + "-" + appearance + "-").toLowerCase(Locale.ROOT) + size.name + ".png"));
+                    }
+                }
+                OpenWindow.doFx(() -> window.desk.bench().select(""));
+                OpenWindow.doFx(() -> window.desk.bench().sight().appear(Appearance.DAY));
             }
             assertThat(TO.resolve("papers-200.png")).exists();
         }

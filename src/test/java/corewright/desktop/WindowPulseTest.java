@@ -2,6 +2,7 @@ package corewright.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import corewright.assessment.Assessor;
 import corewright.desktop.state.Appearance;
 import corewright.desktop.state.Step;
 import corewright.survey.Edit;
@@ -26,11 +27,13 @@ import org.junit.jupiter.api.io.TempDir;
 /**
  * How long the window's thread is busy at a stretch while the demo is worked on: a beat is handed to it every few
  * milliseconds, and what the thread computes between two beats is one stretch. Processor time counts, so that the figure does
- * not depend on who else uses the machine. Run with {@code -Dwindow.pulse=true -Dtest=WindowPulseTest}; prints a table.
+ * not depend on who else uses the machine. Run with {@code -Dwindow.pulse=true -Dtest=WindowPulseTest}, and
+ * {@code -Dwindow.pulse.survey=FOLDER} for another survey than the demo; prints a table.
  */
 @EnabledIfSystemProperty(named = "window.pulse", matches = "true")
 class WindowPulseTest {
     private static final double WANTED_MS = 50;
+    private static final Path SURVEY = Path.of(System.getProperty("window.pulse.survey", "demo-data/quillwort"));
 
     private final Map<String, Double> longest = new LinkedHashMap<>();
     private volatile String doing = "start";
@@ -38,13 +41,13 @@ class WindowPulseTest {
 
     @Test
     void theWindowsThreadIsNeverBusyForLong(@TempDir Path folder) throws Exception {
-        try (Stream<Path> files = Files.list(Path.of("demo-data/quillwort"))) {
+        try (Stream<Path> files = Files.list(SURVEY)) {
             for (Path file : files.toList()) {
                 Files.copy(file, folder.resolve(file.getFileName()));
             }
         }
         WarmUp.begin(null); // as the program does
-        try (OpenWindow window = new OpenWindow(MapChain::assess, Optional.empty())) {
+        try (OpenWindow window = new OpenWindow(Assessor::assess, Optional.empty())) {
             Thread beats = beats();
             work(window, folder, "first time: ");
             work(window, folder, "");
@@ -52,9 +55,7 @@ class WindowPulseTest {
             beats.join();
         }
         longest.forEach((what, ms) -> System.out.printf("%s | %.0f ms%n", what, ms));
-        assertThat(longest).allSatisfy((what, ms) -> assertThat(ms)
-                .as(what)
-                .isLessThan(what.startsWith("first time: open") ? 10 * WANTED_MS : 2 * WANTED_MS));
+        assertThat(longest).allSatisfy((what, ms) -> assertThat(ms).as(what).isLessThan(2 * WANTED_MS));
         assertThat(longest.entrySet())
                 .filteredOn(
                         e -> !e.getKey().startsWith("first time") && !e.getKey().equals("start"))
@@ -96,9 +97,11 @@ class WindowPulseTest {
             deed(when + "move the plan", 30, () -> desk.view().plan().move(7, 3));
             deed(when + "zoom", 30, () -> desk.view().plan().zoomMiddle(1.02));
         }
+        window.waitUntilCalculated();
         for (Step step : Step.values()) {
-            deed(when + "another step", 200, () -> desk.bench().sight().go(step));
+            deed(when + "step " + step.word(), 1500, () -> desk.bench().sight().go(step));
         }
+        decide(desk, when);
         for (Appearance a : List.of(Appearance.NIGHT, Appearance.SUNLIGHT, Appearance.DAY)) {
             deed(when + "another appearance", 400, () -> desk.bench().sight().appear(a));
         }
@@ -114,6 +117,16 @@ class WindowPulseTest {
             desk.bench().hold(false);
             desk.bench().stop();
         });
+    }
+
+    private void decide(Desk desk, String when) throws InterruptedException {
+        deed(when + "step Repair", 500, () -> desk.bench().sight().go(Step.REPAIR));
+        deed(when + "decide", 800, () -> desk.bench().select("R1"));
+        deed(when + "holes", 2500, () -> desk.half().holes().open());
+        deed(when + "work", 1500, () -> desk.half().work());
+        deed(when + "back to the plan", 500, () -> desk.view().task(null));
+        deed(when + "owner's page", 3000, () -> desk.half().showOwner());
+        deed(when + "back to the plan", 500, () -> desk.view().task(null));
     }
 
     private void deed(String what, long thenMs, Runnable deed) throws InterruptedException {

@@ -28,15 +28,22 @@ import org.locationtech.jts.geom.Geometry;
 public final class DecideModel {
     private static final int FLIPS = 2;
 
+    /** What a method asks, as ranges; nothing of what is not offered. The weight is what stays aboard. */
+    public record Asks(String cost, String hours, String days, String weight) {
+        static final Asks NOTHING = new Asks("", "", "", "");
+    }
+
     /**
      * One of the four methods.
      *
-     * @param figures cost, hours, days and weight as ranges; empty where it is not offered
+     * @param asks cost, hours, days and weight, each as a column has it
+     * @param figures the same in words; empty where it is not offered
      * @param stiffness 1 as built; empty where it was not calculated
      * @param current what is decided now
      */
     public record Row(
             Method method,
+            Asks asks,
             String figures,
             Optional<Quantiles> stiffness,
             String why,
@@ -76,6 +83,7 @@ public final class DecideModel {
                     Method method = Methods.of(o.method());
                     rows.add(new Row(
                             method,
+                            o.work().map(w -> asks(o, w)).orElse(Asks.NOTHING),
                             figures(o),
                             o.stiffness(),
                             say(o.why()),
@@ -88,9 +96,35 @@ public final class DecideModel {
         return rows;
     }
 
+    private Asks asks(Option o, Option.Work w) {
+        Measure measure = bench.sight().units().measure();
+        double net = measure.weight(o.weight().netKg());
+        return new Asks(
+                Wording.money("", w.costLow(), w.costHigh()).strip(),
+                range(w.hoursLow(), w.hoursHigh(), 0),
+                Double.isInfinite(w.daysHigh())
+                        ? Wording.days(w.daysLow(), w.daysLow()) + " or more"
+                        : Wording.days(w.daysLow(), w.daysHigh()),
+                Double.isNaN(net) ? "?" : Figures.fixed(net, 1));
+    }
+
+    /** In which costs are told. */
+    String currency() {
+        return bench.survey().map(s -> s.settings().costs().currency()).orElse("");
+    }
+
+    /** Of which panel the stiffness of a region's methods is told; empty where none was calculated. */
+    String panel(Region region) {
+        return found().flatMap(a -> a.decision().weighing().options().stream()
+                        .filter(o ->
+                                o.region().equals(region.id()) && !o.panel().isEmpty())
+                        .map(Option::panel)
+                        .findFirst())
+                .orElse("");
+    }
+
     private String figures(Option o) {
-        String currency =
-                bench.survey().map(s -> s.settings().costs().currency()).orElse("");
+        String currency = currency();
         return o.work()
                 .map(w -> Wording.money(currency, w.costLow(), w.costHigh()) + ", "
                         + range(w.hoursLow(), w.hoursHigh(), 0) + " h, " + days(w) + weight(o))

@@ -178,9 +178,8 @@ final class DeckDesk {
             if (step == chosen) {
                 g.setFill(ink);
                 g.setTextAlign(x0 > WIDTH / 2 ? TextAlignment.RIGHT : TextAlignment.LEFT);
-                String words = model.byBudget()
-                        ? Figures.fixed(100 * step.share(), 0) + " of 100"
-                        : Figures.fixed(step.cost(), 0);
+                String words =
+                        model.byBudget() ? Figures.fixed(100 * step.share(), 0) + " of 100" : model.money(step.cost());
                 g.fillText(words, x0 > WIDTH / 2 ? x1 : x0, base - h - 5);
             }
             from = step.share();
@@ -195,6 +194,8 @@ final class DeckDesk {
         g.setFill(ink);
         g.setTextAlign(TextAlignment.LEFT);
         g.fillText(Figures.fixed(model.byBudget() ? 0 : 100 * model.low(), 0), 0, HEIGHT - 6);
+        g.setTextAlign(TextAlignment.CENTER);
+        g.fillText(model.byBudget() ? "at most" : "stiff, of 100 as built", WIDTH / 2, HEIGHT - 6);
         g.setTextAlign(TextAlignment.RIGHT);
         g.fillText(model.byBudget() ? Figures.fixed(model.high(), 0) : "100", WIDTH, HEIGHT - 6);
     }

@@ -89,7 +89,7 @@ public final class DeckModel {
                 : "At least " + Figures.fixed(100 * asked(), 0) + " of 100 at the softest place of the weakest panel.";
     }
 
-    private String money(double sum) {
+    String money(double sum) {
         return bench.survey().map(s -> s.settings().costs().currency()).orElse("") + " " + Figures.fixed(sum, 0);
     }
 

@@ -9,8 +9,12 @@ import corewright.drawing.screen.ScreenMap;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.Set;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -20,6 +24,8 @@ import org.jspecify.annotations.Nullable;
  * go is kept while only colours or the region selected change.
  */
 public final class PlanPainter implements AutoCloseable {
+    private static final long PATIENCE_MS = 1000;
+
     /**
      * What of a plan is shown, and how.
      *
@@ -139,6 +145,15 @@ public final class PlanPainter implements AutoCloseable {
         placed.paint(g, wish.showing().look(), wish.showing().selected());
         g.dispose();
         return image;
+    }
+
+    /** Waits until what was wished for before is painted, a second at most. */
+    void await() throws InterruptedException {
+        try {
+            thread.submit(() -> {}).get(PATIENCE_MS, TimeUnit.MILLISECONDS);
+        } catch (ExecutionException | RejectedExecutionException | TimeoutException e) {
+            // whoever waits may go on: the picture takes long, or nobody wants it any more
+        }
     }
 
     @Override

@@ -26,6 +26,12 @@ public final class PlanPane extends Region {
 
     private static final double WHEEL = 1.0015;
 
+    /** Room that an area looked at leaves to the letters over the plan, to the scale under it and to the rows beside it. */
+    private static final double HEAD_PX = 28;
+
+    private static final double FOOT_PX = 58;
+    private static final double SIDE_PX = 32;
+
     /** Something drawn over the plan by whoever has it in hand. */
     public interface Overlay {
         void paint(GraphicsContext g, PlanCamera camera);
@@ -131,10 +137,11 @@ public final class PlanPane extends Region {
     /** An area of the face, as large as the room allows. */
     public void look(Envelope area) {
         if (getWidth() >= LEAST_PX && getHeight() >= LEAST_PX && !area.isNull()) {
-            double wide = area.getWidth() / camera.mmPerPx() / getWidth();
-            double high = area.getHeight() / camera.mmPerPx() / getHeight();
-            camera = camera.zoomed(0.9 / Math.max(1e-6, Math.max(wide, high)), getWidth() / 2, getHeight() / 2)
-                    .centredOn(area.centre().x, area.centre().y);
+            double wide = area.getWidth() / camera.mmPerPx() / (getWidth() - 2 * SIDE_PX);
+            double high = area.getHeight() / camera.mmPerPx() / (getHeight() - HEAD_PX - FOOT_PX);
+            camera = camera.zoomed(1 / Math.max(1e-6, Math.max(wide, high)), getWidth() / 2, getHeight() / 2)
+                    .centredOn(area.centre().x, area.centre().y)
+                    .moved(0, (HEAD_PX - FOOT_PX) / 2);
             fitted = false;
             ask();
         }
@@ -287,6 +294,11 @@ public final class PlanPane extends Region {
                 ask();
             }
         }
+    }
+
+    /** Waits, on any other thread than the window's, until what was last asked for is painted; a second at most. */
+    public void awaitPainted() throws InterruptedException {
+        painter.await();
     }
 
     public void stop() {

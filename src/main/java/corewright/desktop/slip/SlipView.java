@@ -24,8 +24,6 @@ import org.jspecify.annotations.Nullable;
 public final class SlipView extends VBox {
     private static final double WIDTH = 350;
 
-    /** A figure with two decimals at 14 px. */
-
     /** Ink of a figure of before: as strong as the quiet words beside it, 6.4 : 1 by day. */
     private static final double QUIET = 0.75;
 
@@ -262,6 +260,7 @@ public final class SlipView extends VBox {
         Button key = new Button();
         key.setGraphic(row);
         key.getStyleClass().add("finding");
+        key.setWrapText(true); // as high as its words are at its width; else as high as at no width, one letter a line
         key.setMaxWidth(Double.MAX_VALUE);
         key.setAccessibleText(line.fact() + " " + line.consequence());
         key.setOnAction(e -> go.accept(line));

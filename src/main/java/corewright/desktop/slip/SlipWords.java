@@ -11,6 +11,7 @@ import corewright.desktop.state.Steps;
 import corewright.desktop.state.Units;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.PlaceNames;
+import corewright.drawing.kit.ShownAreas;
 import corewright.survey.Feature;
 import corewright.survey.Moisture;
 import corewright.survey.Readings;
@@ -18,14 +19,14 @@ import corewright.survey.Spot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
+import org.locationtech.jts.algorithm.locate.PointOnGeometryLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Location;
 
 /** What the slip says of a region or of a whole face. */
 public final class SlipWords {
-    private static final GeometryFactory POINTS = new GeometryFactory();
-
     /** A reading this near an edge still bears on the region: half a common grid of 75 to 150 mm. */
     static final double NEAR_MM = 50;
 
@@ -48,14 +49,15 @@ public final class SlipWords {
     public Slip face(String name) {
         FaceDamage damage = found.damage().face(name);
         double deck = damage.deckMm2();
-        List<Slip.Fact> facts = new ArrayList<>(areas(damage));
+        ShownAreas shown = ShownAreas.of(damage, units.measure());
+        List<Slip.Fact> facts = new ArrayList<>(areas(damage, shown));
         Readings own = found.survey().readings().on(name);
         facts.add(new Slip.Fact("rests on", restsOn(own)));
         List<Slip.FindingLine> lines = FindingLines.of(found, name, units);
         Slip.Range range = own.coreSeen() && damage.voidMm3().p90() > 0 ? volume(damage.voidMm3()) : null;
         return new Slip(
                 Character.toUpperCase(name.charAt(0)) + name.substring(1),
-                deck > 0 ? units.area(deck) : "",
+                deck > 0 ? units.area(damage.told() ? shown.allMm2() : deck) : "",
                 summary(damage, deck),
                 range == null ? "How much" : missing(),
                 range,
@@ -64,16 +66,16 @@ public final class SlipWords {
                 age(range != null));
     }
 
-    private List<Slip.Fact> areas(FaceDamage damage) {
+    private List<Slip.Fact> areas(FaceDamage damage, ShownAreas shown) {
         List<Slip.Fact> facts = new ArrayList<>();
         for (Condition c : List.of(Condition.WET, Condition.DELAMINATED, Condition.WET_DELAMINATED, Condition.VOID)) {
-            double area = damage.areaMm2(c);
+            double area = shown.mm2(c);
             if (area > 0) {
                 facts.add(new Slip.Fact(c.word(), units.area(area), ages.oldMap()));
             }
         }
         if (damage.told()) {
-            facts.add(new Slip.Fact("sound", units.area(damage.areaMm2(Condition.SOUND)), ages.oldMap()));
+            facts.add(new Slip.Fact("sound", units.area(shown.mm2(Condition.SOUND)), ages.oldMap()));
         }
         return facts;
     }
@@ -203,7 +205,8 @@ public final class SlipWords {
     }
 
     private Readings near(Region region) {
-        Geometry area = region.likely().buffer(NEAR_MM);
+        PointOnGeometryLocator area =
+                new IndexedPointInAreaLocator(region.likely().buffer(NEAR_MM));
         Readings on = found.survey().readings().on(region.face());
         return new Readings(
                 on.moisture().stream().filter(m -> in(area, m.spot())).toList(),
@@ -214,8 +217,8 @@ public final class SlipWords {
                 List.of());
     }
 
-    private static boolean in(Geometry area, Spot spot) {
-        return area.covers(POINTS.createPoint(new Coordinate(spot.xMm(), spot.yMm())));
+    private static boolean in(PointOnGeometryLocator area, Spot spot) {
+        return area.locate(new Coordinate(spot.xMm(), spot.yMm())) != Location.EXTERIOR;
     }
 
     private static String restsOn(Readings r) {

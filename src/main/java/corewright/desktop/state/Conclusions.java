@@ -14,6 +14,7 @@ import corewright.survey.Survey;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.CountDownLatch;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -123,9 +124,20 @@ final class Conclusions {
             jobs.onWindow(() -> progress(mine, stage, fraction));
         }
 
+        /** The map goes first: what comes after it takes both cores for long, and somebody is waiting for the map. */
         @Override
         public void mapped(Assessed early) {
-            jobs.onWindow(() -> take(mine, survey, early));
+            CountDownLatch taken = new CountDownLatch(1);
+            jobs.onWindow(() -> {
+                take(mine, survey, early);
+                taken.countDown();
+            });
+            try {
+                taken.await();
+                jobs.awaitPainted();
+            } catch (InterruptedException e) {
+                throw new CancellationException();
+            }
         }
     }
 
@@ -178,10 +190,11 @@ final class Conclusions {
         told.changed();
     }
 
-    /** While held nothing is calculated; let go, everything is that is old. */
+    /** While held nothing is calculated; let go, everything is that is old. What is under way already is not begun again. */
     void hold(boolean on) {
+        boolean letGo = held && !on;
         held = on;
-        if (!on && !fresh() && !stopped) {
+        if (letGo && !fresh() && !stopped && busy.what().isEmpty()) {
             calculate();
         }
     }

@@ -1,5 +1,6 @@
 package corewright.desktop.state;
 
+import corewright.damage.Coverage;
 import corewright.store.Pictures;
 import corewright.store.SurveyFile;
 import corewright.survey.Edit;
@@ -24,6 +25,11 @@ final class FileLog implements EditLog {
 
     /** What there is to be seen between two edits. */
     private record Seen(Survey survey, Path place, String whyReadOnly, boolean canUndo, boolean canRedo) {
+        Seen {
+            List<Coverage> known = Coverage.of(survey); // the slip asks for it, and finds it worked out
+            assert !known.isEmpty();
+        }
+
         static Seen of(SurveyFile file) {
             return new Seen(file.survey(), file.path(), file.whyReadOnly(), file.canUndo(), file.canRedo());
         }

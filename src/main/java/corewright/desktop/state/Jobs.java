@@ -22,4 +22,16 @@ public interface Jobs {
 
     /** Something for the window's thread, from any thread. */
     void onWindow(Runnable deed);
+
+    /** Paints on a thread of its own. */
+    interface Painting {
+        /** Returns when what was asked for last is painted, or after a while. */
+        void await() throws InterruptedException;
+    }
+
+    /** Names who paints what the window shows. */
+    default void paintFirst(Painting painting) {}
+
+    /** Returns when what the window shows is painted, or after a while; not for the window's thread. */
+    default void awaitPainted() throws InterruptedException {}
 }

@@ -4,13 +4,16 @@ import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
 import corewright.drawing.kit.Figures;
 import corewright.overlay.Overlay;
+import corewright.reuse.Latest;
 import corewright.survey.Face;
 import corewright.survey.Feature;
 import corewright.survey.Readings;
 import corewright.survey.Survey;
 import java.util.Collection;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Geometry;
@@ -21,6 +24,10 @@ public final class Steps {
 
     /** As it stands after a state; the slip says the whole of it, {@link Ages#WORDS}. */
     private static final String OLD = ", old";
+
+    /** By the faces' own list: it is asked for whenever anything is shown anew. */
+    private static final Latest<List<Face>, AtomicReference<Double>> CORE_MM2 =
+            new Latest<>(2, () -> new AtomicReference<>(0.0));
 
     private static final String NOT_YET = "not calculated yet";
 
@@ -58,15 +65,20 @@ public final class Steps {
     }
 
     private static String plan(Survey survey, Units units) {
+        double mm2 = CORE_MM2.of(survey.faces()).updateAndGet(known -> known > 0 ? known : coreMm2(survey.faces()));
+        return (survey.faces().size() > 1 ? survey.faces().size() + " faces, " : "") + units.wholeArea(mm2);
+    }
+
+    private static double coreMm2(List<Face> faces) {
         double mm2 = 0;
-        for (Face face : survey.faces()) {
+        for (Face face : faces) {
             Geometry deck = face.outline();
             for (Feature.Opening opening : face.all(Feature.Opening.class)) {
                 deck = Overlay.difference(deck, opening.geometry());
             }
             mm2 += deck.getArea();
         }
-        return (survey.faces().size() > 1 ? survey.faces().size() + " faces, " : "") + units.area(mm2);
+        return mm2;
     }
 
     private static String readings(Survey survey, @Nullable Assessment found, Ages ages) {

@@ -2,6 +2,7 @@ package corewright.desktop.state;
 
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.Measure;
+import corewright.report.page.Wording;
 import corewright.survey.Survey;
 
 /** How quantities are shown; what is stored does not change. */
@@ -30,6 +31,11 @@ public enum Units {
     /** An area, 0.17 m² or 1.8 ft². */
     public String area(double mm2) {
         return measure.area(mm2);
+    }
+
+    /** The area of everything together, as roughly as the owner's report has it, 6.0 m² or 65 ft². */
+    public String wholeArea(double mm2) {
+        return Wording.known(measure.areaOf(mm2)) + " " + measure.areaUnit();
     }
 
     /** A depth or thickness, 5.2 mm or 0.20 in. */

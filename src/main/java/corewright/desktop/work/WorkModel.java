@@ -3,7 +3,6 @@ package corewright.desktop.work;
 import corewright.assessment.Assessment;
 import corewright.assessment.Issued;
 import corewright.damage.Region;
-import corewright.desktop.state.Units;
 import corewright.desktop.state.Workbench;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.PlaceNames;
@@ -85,8 +84,6 @@ public final class WorkModel {
         }
     }
 
-    // --- where it is -------------------------------------------------------------------------------------------------
-
     /** Holes into which mix goes, in working order. */
     public List<Hole> holes() {
         return plan().map(p -> p.holes().stream().filter(Hole::fills).toList()).orElse(List.of());
@@ -156,8 +153,6 @@ public final class WorkModel {
                 .orElse("");
     }
 
-    // --- the cup -----------------------------------------------------------------------------------------------------
-
     /** The cup from which the hole in hand is filled. */
     public Optional<Batch> cup() {
         return hole().flatMap(h -> lifts().cup(h.id()));
@@ -202,8 +197,6 @@ public final class WorkModel {
                 Clock.of("to the first rise; leave the weights on", cup.firstRiseS() - cup.mixAtS(), gone),
                 Clock.of("to hard; feel by hand: cool and firm", cup.hardAtS() - cup.mixAtS(), gone));
     }
-
-    // --- the keys ----------------------------------------------------------------------------------------------------
 
     public void write(Field into) {
         field = into;
@@ -315,8 +308,6 @@ public final class WorkModel {
         return plain.isEmpty() ? otherwise : Double.parseDouble(plain);
     }
 
-    // --- words -------------------------------------------------------------------------------------------------------
-
     /** "Hole 4", or "Nozzle N1". */
     public String name(Hole hole) {
         return (hole.drilled() ? "Hole " : "Nozzle ") + Figures.holeNumber(hole.id());
@@ -329,11 +320,15 @@ public final class WorkModel {
 
     /** The depth stop, or how far the nozzle is pushed. */
     public String how(Hole hole) {
-        Units units = bench.sight().units();
         Hole.Nozzle nozzle = hole.nozzle();
         return nozzle == null
-                ? "depth stop " + units.depth(hole.depthStopMm())
-                : "push it " + units.length(nozzle.pushMm()) + " in from " + nozzle.access();
+                ? "depth stop " + bench.sight().units().depth(hole.depthStopMm())
+                : "push it " + bench.sight().units().length(nozzle.pushMm()) + " in from " + nozzle.access();
+    }
+
+    /** The figure of the depth stop, as everything here is measured. */
+    String stop(Hole hole) {
+        return bench.sight().units().depthFigure(hole.depthStopMm());
     }
 
     /** The regions that are filled, to be drawn. */

@@ -110,20 +110,27 @@ final class WorkPlan extends Region {
                 g.setFill(crayon);
                 g.fillOval(x - 2 * DISC, y - 2 * DISC, 4 * DISC, 4 * DISC);
                 disc(g, x, y, 1.7 * DISC, number(h), crayon, ground);
-                words(
-                        g,
-                        x,
-                        y + 2 * DISC + 20,
-                        h.drilled() ? Figures.atMost(h.depthStopMm(), 1) + " mm" : "",
-                        crayon,
-                        ground,
-                        22);
+                stop(g, x, y + 2 * DISC, h, crayon, ground, 22);
             } else {
                 disc(g, x, y, DISC, number(h), done ? ground : ink, done ? ink : ground);
+                if (!done) {
+                    stop(g, x, y + DISC, h, ink, ground, 15);
+                }
             }
             model.logged(h)
                     .ifPresent(grams -> words(g, x, y + DISC + 18, Figures.fixed(grams, 0) + " g", ink, ground, 15));
         }
+    }
+
+    /** The depth stop as the work card has it: its figure under a bar. */
+    private void stop(GraphicsContext g, double x, double top, Hole hole, Color ink, Color ground, double px) {
+        if (!hole.drilled()) {
+            return;
+        }
+        words(g, x, top + 4 + 1.1 * px, model.stop(hole), ink, ground, px);
+        g.setStroke(ink);
+        g.setLineWidth(2.5);
+        g.strokeLine(x - px, top + 4, x + px, top + 4);
     }
 
     private static void outline(GraphicsContext g, PlanView v, corewright.damage.Region region) {

@@ -98,7 +98,11 @@ public final class WorkView extends HBox {
         HBox.setHgrow(clocks, Priority.ALWAYS);
         HBox inHand = new HBox(12, drawn, clocks);
         inHand.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
-        VBox box = new VBox(8, plan, cup, inHand, mix, sum, revision, issue);
+        Label what = new Label(
+                String.join(", ", model.regions().stream().map(r -> r.id()).toList()) + ": inject");
+        what.getStyleClass().add("work-what");
+        what.setId("work-what");
+        VBox box = new VBox(8, what, plan, cup, inHand, mix, sum, revision, issue);
         box.getStyleClass().add("work-boat");
         box.setMinWidth(300);
         sum.setId("work-sum");
@@ -269,6 +273,7 @@ public final class WorkView extends HBox {
         }
         part(vents, hole != null && !model.vents().isEmpty());
         says.setText(model.says());
+        part(says, !model.says().isEmpty());
         sum.setText(model.sum());
         String change = model.revision();
         revision.setText(change);

@@ -58,6 +58,11 @@ public enum Measure {
         return this == METRIC ? Figures.area(mm2) : areaFigure(mm2) + " ft²";
     }
 
+    /** Square millimetres of the figure that {@link #area} shows, so that sums are those of the figures to be read. */
+    public double shownArea(double mm2) {
+        return this == METRIC ? 1e6 * Figures.shownArea(mm2) : Math.rint(10 * areaOf(mm2)) / 10 * MM2_PER_FOOT2;
+    }
+
     /** The figure of a large area alone. */
     public String areaFigure(double mm2) {
         return this == METRIC ? Figures.fixed(mm2 / 1e6, 2) : Figures.fixed(mm2 / MM2_PER_FOOT2, 1);

@@ -1,13 +1,14 @@
 package corewright.drawing.plates;
 
-import corewright.damage.Condition;
 import corewright.damage.FaceDamage;
 import corewright.damage.Region;
 import corewright.decision.Method;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.kit.LyingSheet;
+import corewright.drawing.kit.Measure;
 import corewright.drawing.kit.Paper;
 import corewright.drawing.kit.Pen;
+import corewright.drawing.kit.ShownAreas;
 import corewright.drawing.kit.Type;
 import corewright.drawing.kit.Typeface;
 import corewright.drawing.kit.VoiceGrid;
@@ -145,16 +146,7 @@ final class ReadingColumn {
 
     private List<Row> conditions() {
         List<Row> rows = new ArrayList<>();
-        for (Condition c : Condition.values()) {
-            double area = c == Condition.SOUND
-                    ? Figures.shownArea(damage.areaMm2(c))
-                    : shown(damage.regions().stream()
-                            .filter(r -> r.condition() == c)
-                            .toList());
-            if (area > 0 || c == Condition.SOUND) {
-                rows.add(new Row(c.word(), area));
-            }
-        }
+        ShownAreas.of(damage, Measure.METRIC).mm2().forEach((c, mm2) -> rows.add(new Row(c.word(), mm2 / 1e6)));
         return rows;
     }
 

@@ -9,6 +9,8 @@ import corewright.assessment.Assessor;
 import corewright.assessment.Earlier;
 import corewright.assessment.Progress;
 import corewright.damage.Region;
+import corewright.decision.Method;
+import corewright.decision.Option;
 import corewright.desktop.state.Units;
 import corewright.drawing.kit.Figures;
 import corewright.intake.Intake;
@@ -30,13 +32,17 @@ class MethodWordsTest {
                 .note();
     }
 
-    private static String stiff(PanelStiffness panel, State state) {
-        return Figures.fixed(100 * panel.in(state).ofAsBuilt().p50(), 0) + " of 100 stiff";
+    private static String stiff(Assessment found, Region region, Method method) {
+        Option option = found.decision().weighing().options().stream()
+                .filter(o -> o.region().equals(region.id()) && o.method().equals(method.word()))
+                .findFirst()
+                .orElseThrow();
+        return Figures.fixed(100 * option.stiffness().orElseThrow().p50(), 0) + " of 100 stiff";
     }
 
-    /** Of the region that holds the panel's softest place the slip says what the owner's page says of that place. */
+    /** The steps Damage and Repair say one figure of a method, and both whose it is; left alone, it is that of the deck as found. */
     @Test
-    void slipAndPageTellOfOnePlace(@TempDir Path dir) throws IOException {
+    void everyStepTellsOneFigureOfAMethod(@TempDir Path dir) throws IOException {
         SurveyFolders folder = SurveyFolders.minimal(dir)
                 .replacing("plan.csv", "POINT(450 300),yes,yes,60", "POINT(450 60),yes,yes,40")
                 .replacing("probes.csv", "P2,480,540,4.5,rotted", "P2,480,540,4.5,dry")
@@ -57,7 +63,13 @@ class MethodWordsTest {
 
         Slip slip = SlipWords.of(found, Units.METRIC, Ages.FRESH).region(region);
 
-        assertThat(note(slip, "Monitor")).isEqualTo(stiff(panel, State.AS_FOUND));
-        assertThat(note(slip, "Inject")).isEqualTo(stiff(panel, State.AFTER_INJECTION));
+        assertThat(note(slip, "Monitor"))
+                .isEqualTo(stiff(found, region, Method.MONITOR))
+                .isEqualTo(
+                        Figures.fixed(100 * panel.in(State.AS_FOUND).ofAsBuilt().p50(), 0) + " of 100 stiff");
+        assertThat(note(slip, "Inject")).isEqualTo(stiff(found, region, Method.INJECT));
+        assertThat(slip.work().advice())
+                .endsWith("Stiff: " + panel.panel().name() + " at its softest when " + region.id()
+                        + " alone is treated so.");
     }
 }

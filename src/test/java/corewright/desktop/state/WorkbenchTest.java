@@ -20,6 +20,9 @@ import corewright.survey.Part;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -217,5 +220,45 @@ class WorkbenchTest {
                 .isEqualTo("The system's GTK 3 is missing: install it with \"apt-get install -y --no-install-recommends"
                         + " libgtk-3-0 libxtst6\".");
         assertThat(Desktop.missing(new IllegalStateException("ours"))).isEmpty();
+    }
+
+    /** Whoever closes a view that never stopped the calculation may not have it begin from the start. */
+    @Test
+    void whatIsUnderWayIsNotBegunAgain(@TempDir Path folder) {
+        AtomicInteger begun = new AtomicInteger();
+        Workbench working = new Workbench(new Unending(begun), MapChain::assess);
+        Path survey = SurveyFolders.minimal(folder).path();
+        working.open("survey", () -> SurveyOpener.open(survey));
+        assertThat(begun).as("reading and calculating").hasValue(2);
+
+        working.hold(false);
+        working.hold(true);
+        working.hold(false);
+
+        assertThat(begun).hasValue(2);
+        working.close();
+    }
+
+    /** Reads at once; what is begun after that never ends. */
+    private record Unending(AtomicInteger begun) implements Jobs {
+        @Override
+        public <T> Job run(Callable<T> work, Consumer<T> done, Consumer<Exception> failed) {
+            return begun.incrementAndGet() == 1 ? new AtOnce().run(work, done, failed) : () -> {};
+        }
+
+        @Override
+        public <T> Job inOrder(Callable<T> work, Consumer<T> done, Consumer<Exception> failed) {
+            return run(work, done, failed);
+        }
+
+        @Override
+        public Job later(long delayMs, Runnable deed) {
+            return () -> {};
+        }
+
+        @Override
+        public void onWindow(Runnable deed) {
+            deed.run();
+        }
     }
 }
