@@ -29,8 +29,10 @@ final class MeshGrid {
     /** A patch cut along the outline has its corners on it but for rounding. */
     private static final double ON_OUTLINE_MM = 1e-6;
 
+    /** Tips of openings are looked for so often on half a grid line. */
+    private static final int TIP_STEPS = 5;
+
     final int columns;
-    final int rows;
 
     /** Millimetres. */
     final double[] x;
@@ -54,8 +56,7 @@ final class MeshGrid {
         gridX = GridLines.of(panel, size, true);
         gridY = GridLines.of(panel, size, false);
         columns = gridX.length;
-        rows = gridY.length;
-        x = new double[columns * rows];
+        x = new double[columns * gridY.length];
         y = new double[x.length];
         label = new int[x.length];
         for (int v = 0; v < x.length; v++) {
@@ -77,8 +78,10 @@ final class MeshGrid {
     /** Thereafter every grid line that leaves the panel does so through a node on its outline. */
     void moveToOutline() {
         corners(panel.outline()).forEach(p -> moveNearest(p, ON_OUTLINE, v -> true));
+        int[] tips = atCorner.stream().toArray();
         patchCorners().stream().filter(this::onOutline).forEach(p -> moveNearest(p, ON_OUTLINE, v -> true));
         moveToCrossings((a, b) -> inside(a) != inside(b) && !onOutline(a) && !onOutline(b), ON_OUTLINE, v -> true);
+        Arrays.stream(tips).forEach(this::moveBesideTip);
     }
 
     /** @param fits whether what meets at a node is still sound; if not, the node goes back and the rim runs past it */
@@ -188,6 +191,40 @@ final class MeshGrid {
         return false;
     }
 
+    /**
+     * Where a corner of the outline points into the panel between two nodes, the grid line between them runs through what is not
+     * panel: they go onto the corner's sides.
+     */
+    private void moveBesideTip(int corner) {
+        for (int v : new int[] {corner - columns - 1, corner - columns, corner - 1, corner}) {
+            if (isCell(v)) {
+                int[] ring = {v, v + 1, v + 1 + columns, v + columns};
+                for (int k = 0; k < 4; k++) {
+                    moveOutOfTip(ring[k], ring[(k + 1) % 4]);
+                    moveOutOfTip(ring[(k + 1) % 4], ring[k]);
+                }
+            }
+        }
+    }
+
+    /** Whether a node is the lower left one of a cell. */
+    boolean isCell(int v) {
+        return v >= 0 && v % columns + 1 < columns && v + columns < x.length;
+    }
+
+    /** Moves a node inside to where its way to another leaves the panel, if it does before the middle. */
+    private void moveOutOfTip(int a, int b) {
+        for (int k = 1; k <= TIP_STEPS && inside(a) && label[b] != OUTSIDE; k++) {
+            double part = 0.5 * k / TIP_STEPS;
+            double px = x[a] + part * (x[b] - x[a]);
+            double py = y[a] + part * (y[b] - y[a]);
+            if (partition.at(px, py) == OUTSIDE) {
+                double t = leaves(x[a], y[a], px, py, ON_OUTLINE);
+                move(a, x[a] + t * (px - x[a]), y[a] + t * (py - y[a]), ON_OUTLINE, v -> true);
+            }
+        }
+    }
+
     private boolean onOutline(int v) {
         return label[v] == ON_OUTLINE;
     }
@@ -222,23 +259,29 @@ final class MeshGrid {
     }
 
     private Crossing crossing(int a, int b, int kind) {
-        int here = side(label[a], kind);
+        double part = leaves(x[a], y[a], x[b], y[b], kind);
+        double px = x[a] + part * (x[b] - x[a]);
+        double py = y[a] + part * (y[b] - y[a]);
+        double length = Math.hypot(x[b] - x[a], y[b] - y[a]);
+        return part <= 0.5
+                ? new Crossing(a, b, px, py, part * length)
+                : new Crossing(b, a, px, py, (1 - part) * length);
+    }
+
+    /** At what part of a straight way a boundary of some kind is met. */
+    private double leaves(double fromX, double fromY, double toX, double toY, int kind) {
+        int here = side(partition.at(fromX, fromY), kind);
         double low = 0;
         double high = 1;
         for (int pass = 0; pass < 50; pass++) { // to the last bit
             double t = (low + high) / 2;
-            if (side(partition.at(x[a] + t * (x[b] - x[a]), y[a] + t * (y[b] - y[a])), kind) == here) {
+            if (side(partition.at(fromX + t * (toX - fromX), fromY + t * (toY - fromY)), kind) == here) {
                 low = t;
             } else {
                 high = t;
             }
         }
-        double px = x[a] + high * (x[b] - x[a]);
-        double py = y[a] + high * (y[b] - y[a]);
-        double length = Math.hypot(x[b] - x[a], y[b] - y[a]);
-        return high <= 0.5
-                ? new Crossing(a, b, px, py, high * length)
-                : new Crossing(b, a, px, py, (1 - high) * length);
+        return high;
     }
 
     /** What a boundary of a kind tells apart. */

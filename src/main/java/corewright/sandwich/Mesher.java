@@ -43,8 +43,7 @@ final class Mesher {
         grid.moveToOutline();
         pieces = new int[grid.x.length][];
         for (int v = 0; v < pieces.length; v++) {
-            boolean cell = v % grid.columns + 1 < grid.columns && v + grid.columns < pieces.length;
-            pieces[v] = cell ? within(new int[] {v, v + 1, v + 1 + grid.columns, v + grid.columns}) : NONE;
+            pieces[v] = grid.isCell(v) ? within(new int[] {v, v + 1, v + 1 + grid.columns, v + grid.columns}) : NONE;
         }
     }
 
@@ -116,7 +115,7 @@ final class Mesher {
     /** Whether no piece at a node is turned over. */
     private boolean fits(int v) {
         return IntStream.of(v, v - 1, v - grid.columns, v - grid.columns - 1)
-                .filter(cell -> cell >= 0)
+                .filter(grid::isCell)
                 .mapToObj(cell -> pieces[cell])
                 .allMatch(piece -> piece.length == 0 || sound(piece));
     }
