@@ -29,7 +29,7 @@ final class MeshGrid {
     /** A patch cut along the outline has its corners on it but for rounding. */
     private static final double ON_OUTLINE_MM = 1e-6;
 
-    /** Tips of openings are looked for so often on half a grid line. */
+    /** Tips are looked for so often on half a grid line. */
     private static final int TIP_STEPS = 5;
 
     final int columns;
@@ -81,7 +81,7 @@ final class MeshGrid {
         int[] tips = atCorner.stream().toArray();
         patchCorners().stream().filter(this::onOutline).forEach(p -> moveNearest(p, ON_OUTLINE, v -> true));
         moveToCrossings((a, b) -> inside(a) != inside(b) && !onOutline(a) && !onOutline(b), ON_OUTLINE, v -> true);
-        Arrays.stream(tips).forEach(this::moveBesideTip);
+        Arrays.stream(tips).forEach(this::moveOntoTip);
     }
 
     /** @param fits whether what meets at a node is still sound; if not, the node goes back and the rim runs past it */
@@ -192,16 +192,16 @@ final class MeshGrid {
     }
 
     /**
-     * Where a corner of the outline points into the panel between two nodes, the grid line between them runs through what is not
-     * panel: they go onto the corner's sides.
+     * Where the tip of a corner of the outline reaches between two nodes that lie on one side of it, the grid line between them runs
+     * through the tip: they go onto the corner's sides.
      */
-    private void moveBesideTip(int corner) {
+    private void moveOntoTip(int corner) {
         for (int v : new int[] {corner - columns - 1, corner - columns, corner - 1, corner}) {
             if (isCell(v)) {
                 int[] ring = {v, v + 1, v + 1 + columns, v + columns};
                 for (int k = 0; k < 4; k++) {
-                    moveOutOfTip(ring[k], ring[(k + 1) % 4]);
-                    moveOutOfTip(ring[(k + 1) % 4], ring[k]);
+                    moveOntoTip(ring[k], ring[(k + 1) % 4]);
+                    moveOntoTip(ring[(k + 1) % 4], ring[k]);
                 }
             }
         }
@@ -212,13 +212,13 @@ final class MeshGrid {
         return v >= 0 && v % columns + 1 < columns && v + columns < x.length;
     }
 
-    /** Moves a node inside to where its way to another leaves the panel, if it does before the middle. */
-    private void moveOutOfTip(int a, int b) {
-        for (int k = 1; k <= TIP_STEPS && inside(a) && label[b] != OUTSIDE; k++) {
+    /** Moves a node to where its way to another of its side, or on the outline, crosses the outline, if it does before the middle. */
+    private void moveOntoTip(int a, int b) {
+        for (int k = 1; k <= TIP_STEPS && !onOutline(a) && (onOutline(b) || inside(a) == inside(b)); k++) {
             double part = 0.5 * k / TIP_STEPS;
             double px = x[a] + part * (x[b] - x[a]);
             double py = y[a] + part * (y[b] - y[a]);
-            if (partition.at(px, py) == OUTSIDE) {
+            if (inside(a) == (partition.at(px, py) == OUTSIDE)) {
                 double t = leaves(x[a], y[a], px, py, ON_OUTLINE);
                 move(a, x[a] + t * (px - x[a]), y[a] + t * (py - y[a]), ON_OUTLINE, v -> true);
             }

@@ -42,7 +42,7 @@ public final class MeshFuzz {
     }
 
     static PanelSpec panel(long seed) {
-        Random random = new Random(seed);
+        Random random = new Random(0x9E3779B97F4A7C15L * (seed + 1)); // seeds in a row begin alike
         Polygon outline = outline(random);
         List<Patch> patches = new ArrayList<>();
         for (int k = 1 + random.nextInt(5); k > 0; k--) {

@@ -62,9 +62,9 @@ class MeshWithoutCracksTest {
         }
     }
 
-    /** Rims of a raster, beside outlines of many shapes: as {@link MeshFuzz}, of which these are those that failed once. */
+    /** Rims of a raster beside outlines of many shapes, of {@link MeshFuzz} some that had nodes of the edge 20 to 34 mm inside. */
     @ParameterizedTest
-    @ValueSource(ints = {0, 5, 8, 26, 47})
+    @ValueSource(ints = {20, 22, 26, 32, 37})
     void stairsBesideAnOutlineLeaveItWhole(int seed) {
         assertThat(MeshFuzz.flaws(MeshFuzz.panel(seed))).isEmpty();
     }
