@@ -130,7 +130,8 @@ final class Mesher {
 
     /** Adds a quadrilateral, whole or in two triangles along the rim through it. */
     private void cutQuad(int[] q) {
-        int[] apart = Arrays.stream(q).map(v -> grid.label[v]).filter(z -> z >= 0).toArray();
+        int[] apart =
+                Arrays.stream(q).map(v -> grid.label[v]).filter(z -> z >= 0).toArray();
         boolean mixed = Arrays.stream(apart).distinct().count() > 1;
         if (apart.length >= 2 && !mixed) {
             addQuad(q, apart[0]);
@@ -153,7 +154,10 @@ final class Mesher {
     }
 
     private static int find(int[] q, IntPredicate what) {
-        return IntStream.range(0, q.length).filter(k -> what.test(q[k])).findFirst().orElse(-1);
+        return IntStream.range(0, q.length)
+                .filter(k -> what.test(q[k]))
+                .findFirst()
+                .orElse(-1);
     }
 
     /** That of the corners within a zone; of their centre where they are in none or in several. */
@@ -191,7 +195,8 @@ final class Mesher {
     }
 
     private Mesh collect() {
-        int[] used = cells.stream().flatMapToInt(Arrays::stream).sorted().distinct().toArray();
+        int[] used =
+                cells.stream().flatMapToInt(Arrays::stream).sorted().distinct().toArray();
         double[][] nodes = {
             Arrays.stream(used).mapToDouble(v -> grid.x[v]).toArray(),
             Arrays.stream(used).mapToDouble(v -> grid.y[v]).toArray(),
@@ -199,9 +204,8 @@ final class Mesher {
             Arrays.stream(used).mapToDouble(grid::gridY).toArray()
         };
         int[][] numbered = cells.stream()
-                .map(c -> Arrays.stream(c)
-                        .map(v -> Arrays.binarySearch(used, v))
-                        .toArray())
+                .map(c ->
+                        Arrays.stream(c).map(v -> Arrays.binarySearch(used, v)).toArray())
                 .toArray(int[][]::new);
         int[] zone = zones.stream().mapToInt(z -> z).toArray();
         return new Mesh(nodes, numbered, zone, Zone.of(panel));

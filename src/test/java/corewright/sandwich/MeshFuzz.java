@@ -66,9 +66,7 @@ public final class MeshFuzz {
                 };
         Polygon turned = random.nextBoolean() ? outline : (Polygon) Panels.turned(outline, 360 * random.nextDouble());
         Geometry hatch = Panels.turned(Panels.rectangle(-150, -120, 150, 120), 90 * random.nextDouble());
-        return random.nextInt(3) > 0 || !turned.contains(hatch)
-                ? turned
-                : (Polygon) Overlay.difference(turned, hatch);
+        return random.nextInt(3) > 0 || !turned.contains(hatch) ? turned : (Polygon) Overlay.difference(turned, hatch);
     }
 
     /** A foredeck: two curved sides that meet in a stem, a straight back. */
