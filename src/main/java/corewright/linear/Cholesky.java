@@ -112,8 +112,8 @@ public final class Cholesky {
         return left(factor, outside, factor.eliminate(a, outside));
     }
 
-    private static Eliminated.Left left(Cholesky factor, int front, double[][] upper) {
-        return new Eliminated.Left(new Eliminated(factor, front), upper);
+    private static Eliminated.Left left(Cholesky factor, int front, double[][] lower) {
+        return new Eliminated.Left(new Eliminated(factor, front), lower);
     }
 
     private double[][] eliminate(BlockMatrix a, int front) {
@@ -133,7 +133,7 @@ public final class Cholesky {
         return sum;
     }
 
-    /** Eliminates a front after its children; hands on its Schur complement, upper triangle by rows. */
+    /** Eliminates a front after its children; hands on its Schur complement, lower triangle by rows. */
     private final class Elimination extends RecursiveTask<double[][]> {
         private static final long serialVersionUID = 1L;
 
@@ -206,6 +206,7 @@ public final class Cholesky {
         }
     }
 
+    /** @param part what a child leaves, lower triangle by rows; its rows ascend in the parent too */
     private void takeLeftOver(int child, double[][] part, Front f) {
         int[] map = fronts.rowInParent[child];
         int n = map.length;
@@ -216,13 +217,16 @@ public final class Cholesky {
         }
         for (int i = 0; i < n; i++) {
             double[] from = part[i];
-            double[] to = f.row(map[i]);
-            for (int j = i; j < inside; j++) {
-                to[map[j]] += from[j];
+            int row = map[i];
+            for (int j = 0; j < Math.min(inside, i + 1); j++) {
+                if (i < inside) {
+                    f.own()[map[j]][row] += from[j];
+                } else {
+                    f.rest()[map[j]][row - p] += from[j];
+                }
             }
-            double[] right = i < inside ? f.rest()[map[i]] : to;
-            for (int j = Math.max(i, inside); j < n; j++) {
-                right[map[j] - p] += from[j];
+            for (int j = inside; j <= i; j++) {
+                f.left()[row - p][map[j] - p] += from[j];
             }
         }
     }

@@ -34,7 +34,7 @@ public final class Condensation {
                     matrix.add(
                             Arrays.binarySearch(keep, v),
                             Arrays.binarySearch(keep, b),
-                            block(left.upper(), a, v, row, b, column));
+                            block(left.lower(), a, v, row, b, column));
                 }
                 column += a.size(b);
             }
@@ -52,13 +52,13 @@ public final class Condensation {
         return new Condensation(a, keep, Cholesky.eliminated(a, x, y, keep));
     }
 
-    /** A block of a symmetric matrix of which the upper triangle is held. */
-    private static double[] block(double[][] upper, BlockMatrix a, int v, int row, int b, int column) {
+    /** A block of a symmetric matrix of which the lower triangle is held. */
+    private static double[] block(double[][] lower, BlockMatrix a, int v, int row, int b, int column) {
         double[] block = new double[a.size(v) * a.size(b)];
         for (int i = 0; i < a.size(v); i++) {
             for (int j = 0; j < a.size(b); j++) {
-                int r = Math.min(row + i, column + j);
-                block[i * a.size(b) + j] = upper[r][Math.max(row + i, column + j)];
+                int r = Math.max(row + i, column + j);
+                block[i * a.size(b) + j] = lower[r][Math.min(row + i, column + j)];
             }
         }
         return block;

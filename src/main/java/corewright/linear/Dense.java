@@ -1,5 +1,6 @@
 package corewright.linear;
 
+import java.util.Arrays;
 import java.util.stream.IntStream;
 
 /**
@@ -11,33 +12,38 @@ public final class Dense {
     /** Pivots applied together: 32 rows of 2000 columns stay in the second-level cache; 16 to 64 time alike. */
     private static final int PANEL = 32;
 
+    /** Columns that a panel's rows are applied to together: 32 rows of 128 stay in the first-level cache (a third faster than whole rows of 400). */
+    private static final int BLOCK = 128;
+
     /** Fronts with more work than this in one panel's update share it among threads: about 2 ms. */
     private static final long SHARED_WORK = 20_000_000;
 
     private Dense() {}
 
     /**
-     * A symmetric matrix, upper triangle by rows, in the parts it has once its pivots are eliminated.
+     * A symmetric matrix in the parts it has once its pivots are eliminated.
      *
-     * @param own p × p, then U of the pivots
+     * @param own p × p, upper triangle by rows, then U of the pivots
      * @param rest p × r, then U right of the pivots
-     * @param left r × r, then what is left (the Schur complement)
+     * @param left r × r, lower triangle by rows, then what is left (the Schur complement)
      */
     @SuppressWarnings("ArrayRecordComponent") // three handles passed together, never compared
     record Front(double[][] own, double[][] rest, double[][] left) {
         static Front zero(int pivots, int boundary) {
-            return new Front(new double[pivots][pivots], new double[pivots][boundary], new double[boundary][boundary]);
+            return new Front(new double[pivots][pivots], new double[pivots][boundary], triangle(boundary));
         }
 
-        double[] row(int i) {
-            return i < own.length ? own[i] : left[i - own.length];
+        private static double[][] triangle(int n) {
+            double[][] rows = new double[n][];
+            Arrays.setAll(rows, i -> new double[i + 1]);
+            return rows;
         }
     }
 
-    /** {@code c -= Σ factor[q] b[first + q]}, from a column on. */
+    /** {@code c -= Σ factor[q] b[first + q]}, over columns {@code from .. to - 1}. */
     @FunctionalInterface
     private interface Kernel {
-        void subtract(double[] c, double[][] b, double[] factor, int first, int column);
+        void subtract(double[] c, double[][] b, double[] factor, int first, int from, int to);
     }
 
     /** What a pivot's row is multiplied by. */
@@ -53,7 +59,7 @@ public final class Dense {
      */
     public static void eliminate(double[][] a, PivotRule rule) {
         Front f = new Front(a, new double[a.length][0], new double[0][0]);
-        eliminate(f, rule, (c, b, factor, first, column) -> subtractRounded(c, b, factor, first, column, c.length));
+        eliminate(f, rule, Dense::subtractRounded);
     }
 
     /** Eliminates the pivots of a front: A = Uᵀ U. What lies below the diagonal is scratch. */
@@ -74,27 +80,47 @@ public final class Dense {
             int from = k0;
             int to = Math.min(p, k0 + PANEL);
             for (int k = from; k < to; k++) {
-                update(f, from, k, k, kernel);
+                double[] factor = factors(f, from, k, k);
+                kernel.subtract(f.own[k], f.own, factor, from, k, p);
+                kernel.subtract(f.rest[k], f.rest, factor, from, 0, r);
                 scale(f, k, rule);
             }
-            IntStream rows = IntStream.range(to, p + r);
+            double[][] factors = new double[p + r][];
+            for (int row = to; row < factors.length; row++) {
+                factors[row] = factors(f, from, to, row);
+            }
+            for (int column = to; column < p; column += BLOCK) {
+                int end = Math.min(p, column + BLOCK);
+                for (int row = to; row < end; row++) {
+                    kernel.subtract(f.own[row], f.own, factors[row], from, Math.max(row, column), end);
+                }
+            }
+            IntStream blocks = IntStream.range(0, (r + BLOCK - 1) / BLOCK);
             long work = (long) (to - from) * (p + r - to) * (p + r - to);
-            (work > SHARED_WORK ? rows.parallel() : rows).forEach(i -> update(f, from, to, i, kernel));
+            (work > SHARED_WORK ? blocks.parallel() : blocks)
+                    .forEach(block -> update(f, from, to, factors, BLOCK * block, kernel));
         }
     }
 
-    /** Applies pivots {@code from .. to - 1} to a row. */
-    private static void update(Front f, int from, int to, int row, Kernel kernel) {
+    /** What pivots {@code from .. to - 1} have in a row's column. */
+    private static double[] factors(Front f, int from, int to, int row) {
         int p = f.own.length;
-        double[] factor = new double[to - from];
+        double[] factors = new double[to - from];
         for (int k = from; k < to; k++) {
-            factor[k - from] = row < p ? f.own[k][row] : f.rest[k][row - p];
+            factors[k - from] = row < p ? f.own[k][row] : f.rest[k][row - p];
         }
-        if (row < p) {
-            kernel.subtract(f.own[row], f.own, factor, from, row);
-            kernel.subtract(f.rest[row], f.rest, factor, from, 0);
-        } else {
-            kernel.subtract(f.left[row - p], f.rest, factor, from, row - p);
+        return factors;
+    }
+
+    /** Applies pivots {@code from .. to - 1} to a block of columns right of all pivots. */
+    private static void update(Front f, int from, int to, double[][] factors, int column, Kernel kernel) {
+        int p = f.own.length;
+        int end = Math.min(f.left.length, column + BLOCK);
+        for (int row = to; row < p; row++) {
+            kernel.subtract(f.rest[row], f.rest, factors[row], from, column, end);
+        }
+        for (int row = column; row < f.left.length; row++) {
+            kernel.subtract(f.left[row], f.rest, factors[p + row], from, column, Math.min(end, row + 1));
         }
     }
 
@@ -123,9 +149,9 @@ public final class Dense {
                 for (int k = k0; k < to; k += 4) {
                     int end = Math.min(to, k + 4);
                     solveFew(own[v], ownU, k, end);
-                    subtract(own[v], ownU, java.util.Arrays.copyOfRange(own[v], k, end), k, end);
+                    subtract(own[v], ownU, Arrays.copyOfRange(own[v], k, end), k, end);
                 }
-                subtract(rest[v], restU, java.util.Arrays.copyOfRange(own[v], k0, to), k0, 0);
+                subtract(rest[v], restU, Arrays.copyOfRange(own[v], k0, to), k0, 0);
             }
         }
     }
@@ -142,16 +168,20 @@ public final class Dense {
 
     /** {@code c -= Σ factor[q] b[first + q]}, from a column on. */
     public static void subtract(double[] c, double[][] b, double[] factor, int first, int column) {
+        subtract(c, b, factor, first, column, c.length);
+    }
+
+    private static void subtract(double[] c, double[][] b, double[] factor, int first, int from, int to) {
         int q = 0;
         for (; q + 4 <= factor.length; q += 4) {
-            subtractFour(c, b, factor, first, q, column);
+            subtractFour(c, b, factor, first, q, from, to);
         }
         for (; q < factor.length; q++) {
-            subtractOne(c, b[first + q], factor[q], column);
+            subtractOne(c, b[first + q], factor[q], from, to);
         }
     }
 
-    private static void subtractFour(double[] c, double[][] b, double[] factor, int first, int q, int column) {
+    private static void subtractFour(double[] c, double[][] b, double[] factor, int first, int q, int from, int to) {
         double[] b0 = b[first + q];
         double[] b1 = b[first + q + 1];
         double[] b2 = b[first + q + 2];
@@ -160,13 +190,13 @@ public final class Dense {
         double x1 = -factor[q + 1];
         double x2 = -factor[q + 2];
         double x3 = -factor[q + 3];
-        for (int j = column; j < c.length; j++) {
+        for (int j = from; j < to; j++) {
             c[j] = Math.fma(x0, b0[j], Math.fma(x1, b1[j], Math.fma(x2, b2[j], Math.fma(x3, b3[j], c[j]))));
         }
     }
 
-    private static void subtractOne(double[] c, double[] b, double factor, int column) {
-        for (int j = column; j < c.length; j++) {
+    private static void subtractOne(double[] c, double[] b, double factor, int from, int to) {
+        for (int j = from; j < to; j++) {
             c[j] = Math.fma(-factor, b[j], c[j]);
         }
     }

@@ -17,10 +17,10 @@ record Eliminated(Cholesky factor, int front) {
     /**
      * An elimination, and what it leaves on its boundary: apart, as that is large and wanted once.
      *
-     * @param upper triangle by rows
+     * @param lower triangle by rows
      */
     @SuppressWarnings("ArrayRecordComponent") // handed on, never compared
-    record Left(Eliminated others, double[][] upper) {}
+    record Left(Eliminated others, double[][] lower) {}
 
     /** Nodes on the boundary. */
     int[] rim() {

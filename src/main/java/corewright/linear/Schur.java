@@ -78,10 +78,10 @@ public final class Schur {
         });
         int[] rows = found.others().rows();
         for (int i = 0; i < rows.length; i++) {
-            for (int j = i; j < rows.length; j++) {
-                double value = found.upper()[i][j];
+            for (int j = 0; j <= i; j++) {
+                double value = found.lower()[i][j];
                 left[kept[rows[i]]][kept[rows[j]]] += value;
-                if (j > i) {
+                if (j < i) {
                     left[kept[rows[j]]][kept[rows[i]]] += value;
                 }
             }

@@ -1,6 +1,7 @@
 package corewright.sandwich;
 
 import corewright.overlay.Overlay;
+import corewright.overlay.RectangleClip;
 import corewright.sandwich.spec.Load;
 import corewright.sandwich.spec.UnsupportedPanelException;
 import java.util.ArrayList;

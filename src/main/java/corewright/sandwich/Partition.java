@@ -13,7 +13,8 @@ import org.locationtech.jts.geom.Location;
 /** Which zone of a panel a point lies in. */
 final class Partition {
     static final int OUTSIDE = -1;
-    static final int ON_BOUNDARY = -2;
+    static final int ON_OUTLINE = -2;
+    static final int ON_RIM = -3;
 
     private final IndexedPointInAreaLocator outline;
     private final List<IndexedPointInAreaLocator> patches = new ArrayList<>();
@@ -25,32 +26,35 @@ final class Partition {
         }
     }
 
-    /** Zone number, {@link #OUTSIDE}, or {@link #ON_BOUNDARY} of the outline or of the patch on top. */
+    /** Zone number, {@link #OUTSIDE}, {@link #ON_OUTLINE}, or {@link #ON_RIM} of the patch on top. */
     int at(double x, double y) {
-        Coordinate p = new Coordinate(x, y);
-        int place = outline.locate(p);
-        if (place != Location.INTERIOR) {
-            return place == Location.EXTERIOR ? OUTSIDE : ON_BOUNDARY;
+        int place = outline.locate(new Coordinate(x, y));
+        if (place == Location.INTERIOR) {
+            return patchAt(x, y);
         }
+        return place == Location.EXTERIOR ? OUTSIDE : ON_OUTLINE;
+    }
+
+    /** Zone number or {@link #ON_RIM}, whether the outline holds the point or not. */
+    private int patchAt(double x, double y) {
+        Coordinate p = new Coordinate(x, y);
         for (int k = patches.size() - 1; k >= 0; k--) {
-            place = patches.get(k).locate(p);
+            int place = patches.get(k).locate(p);
             if (place != Location.EXTERIOR) {
-                return place == Location.INTERIOR ? k + 1 : ON_BOUNDARY;
+                return place == Location.INTERIOR ? k + 1 : ON_RIM;
             }
         }
         return 0;
     }
 
-    /** A zone next to a point on a boundary; {@link #OUTSIDE} where none is. */
-    int beside(double x, double y) {
+    /** The zone of a point, or one next to it where it lies on a rim. A chord of the outline may leave it outside: no matter. */
+    int near(double x, double y) {
+        int zone = patchAt(x, y);
         double step = 1e-6 * (Math.abs(x) + Math.abs(y) + 1);
-        for (int k = 0; k < 8; k++) {
-            int zone = at(x + step * Math.cos(k * Math.PI / 4 + 0.1), y + step * Math.sin(k * Math.PI / 4 + 0.1));
-            if (zone >= 0) {
-                return zone;
-            }
+        for (int k = 0; k < 8 && zone < 0; k++) {
+            zone = patchAt(x + step * Math.cos(k * Math.PI / 4 + 0.1), y + step * Math.sin(k * Math.PI / 4 + 0.1));
         }
-        return OUTSIDE;
+        return Math.max(zone, 0);
     }
 
     /** Exact area of each zone, mm². */

@@ -1,4 +1,4 @@
-package corewright.sandwich;
+package corewright.overlay;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,11 +10,11 @@ import org.locationtech.jts.geom.Polygon;
  * A convex polygon cut to an upright rectangle, some fifty times faster than the overlay of any two areas. Source: I. E.
  * Sutherland and G. W. Hodgman, Reentrant polygon clipping, Comm. ACM 17 (1974).
  */
-final class RectangleClip {
+public final class RectangleClip {
     private RectangleClip() {}
 
     /** Corners in order, the first not repeated; fewer than three if nothing is left. */
-    static Coordinate[] clip(Polygon convex, Envelope box) {
+    public static Coordinate[] clip(Polygon convex, Envelope box) {
         Coordinate[] ring = convex.getExteriorRing().getCoordinates();
         List<Coordinate> points = new ArrayList<>(List.of(ring).subList(0, ring.length - 1));
         points = keep(points, 0, 1, -box.getMinX());
