@@ -173,7 +173,7 @@ final class InjectionPlanner {
                 new Outlook(
                         filled.fill().simulated()
                                 ? drawn.trial(DrawnCavities.Size.SMALL, resin)
-                                        .run(filled.state().work(), FillTrial.Held.NOTHING)
+                                        .run(filled.state().work(), filled.watching())
                                         .emptyShare()
                                 : 0,
                         filled.emptyLarge(),

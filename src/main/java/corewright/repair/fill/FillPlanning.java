@@ -87,6 +87,11 @@ public final class FillPlanning {
         public Outcome {
             unshown = List.copyOf(unshown);
         }
+
+        /** How a smaller space is filled: a mix that does not rise until it shows at the next hole. */
+        public FillTrial.Held watching() {
+            return state.pouring().resin().expansion() > 1 ? FillTrial.Held.NOTHING : held;
+        }
     }
 
     /** A plan and its fill of the large cavity. */
@@ -155,14 +160,8 @@ public final class FillPlanning {
     }
 
     /**
-     * Without the vents that are not needed, where there are more than so many a place. A mix that does not rise keeps them:
-     * it is by them that a space between the most likely and the large one is told (drawn at random, those of one stayed
-     * 11 % empty on the median without, 3 % with them).
-     */
+     * Without the vents that are not needed, where there are more than so many a place. */
     private Judged fewer(Judged start, double largeNetG) {
-        if (start.outcome.state.pouring().resin().expansion() <= 1) {
-            return start;
-        }
         Judged best = start;
         int enough = VentPlacing.enough(start.outcome.state);
         for (int vent : start.outcome.state.vents()) {
@@ -240,8 +239,12 @@ public final class FillPlanning {
     /** Grams as the holes take them, and as evenly dense as that goes. */
     private FillState poured(FillState start) {
         FillState state = start;
+        boolean rises = start.pouring().resin().expansion() > 1;
         for (int round = 0; round < GRAM_ROUNDS && !state.asPoured(); round++) {
-            state = state.with(state.pouring().after(state.takenMm3(), round >= EXACT_FROM), middle);
+            state = state.with(state.pouring().after(state.takenMm3(), !rises || round >= EXACT_FROM), middle);
+        }
+        if (!rises) {
+            return state.with(state.pouring().after(state.takenMm3(), true), middle).asPlanned(middle);
         }
         FillState less = state;
         for (int round = 0; round < LESS_ROUNDS && less.pouring().canBeLess() && uneven(less); round++) {
@@ -261,7 +264,7 @@ public final class FillPlanning {
         double mostMm3 = Math.max(0, largeNetG - netG) / (resin.densityKgM3() * 1e-6);
         FillTrial.Held watching = HeldBack.watching(state, mostMm3, Math.max(1, largeNetG / netG));
         FillTrial.Run without = large.run(state.work(), watching);
-        FillTrial.Held held = HeldBack.of(without, watching, resin);
+        FillTrial.Held held = HeldBack.of(without, watching, resin, state.pouring().liquidMm3(), state.pouring().holes());
         List<Integer> unshown = new ArrayList<>();
         for (int p = 0; p < state.places().size(); p++) {
             if (!without.result().shown()[p]) {

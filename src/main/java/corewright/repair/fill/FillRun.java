@@ -3,6 +3,7 @@ package corewright.repair.fill;
 import corewright.repair.mix.Curing;
 import corewright.repair.plan.Restraint;
 import java.util.Arrays;
+import java.util.function.BooleanSupplier;
 
 /** One simulated fill on its way: shots go in, what stands in the cavity rises. */
 final class FillRun {
@@ -38,8 +39,17 @@ final class FillRun {
         flow.outlet[cell] = true;
     }
 
-    /** What a shot places, while its work time lasts. */
+    /** Whether the work time of a mix is over. */
+    boolean old(double mixAtS) {
+        return flow.nowS >= mixAtS + workS - 1e-9;
+    }
+
     double push(FillSimulation.Shot shot, int number) {
+        return push(shot, number, () -> false);
+    }
+
+    /** What a shot places, while its work time lasts and until enough is in. */
+    double push(FillSimulation.Shot shot, int number, BooleanSupplier enough) {
         double left = flow.begin(shot.cell(), shot.liquidMm3(), number, shot.mixAtS());
         double endS = Math.max(shot.mixAtS() + workS, flow.nowS);
         FillFlow.Tool tool = new FillFlow.Tool(
@@ -49,7 +59,7 @@ final class FillRun {
                 shot.nozzle(),
                 shot.mixAtS());
         mark(flow.nowS);
-        while (left > 1e-6 * shot.liquidMm3() && flow.nowS < endS - 1e-9) {
+        while (left > 1e-6 * shot.liquidMm3() && flow.nowS < endS - 1e-9 && !enough.getAsBoolean()) {
             if (!flow.full[shot.cell()]) { // ran dry down the slope
                 left = flow.begin(shot.cell(), left, number, shot.mixAtS());
                 continue;

@@ -28,7 +28,12 @@ public record FillState(
     static FillState of(
             Pouring pouring, List<Integer> vents, Map<Integer, Double> near, Cavity fine, FillTrial middle) {
         return new FillState(
-                pouring, vents, near, fine, middle.run(work(pouring, vents, fine), FillTrial.Held.NOTHING));
+                pouring, vents, near, fine, middle.shared(work(pouring, vents, fine)));
+    }
+
+    /** The same with just the grams that are planned. */
+    FillState asPlanned(FillTrial middle) {
+        return new FillState(pouring, vents, near, fine, middle.run(work(), FillTrial.Held.NOTHING));
     }
 
     private static FillTrial.Work work(Pouring pouring, List<Integer> vents, Cavity fine) {

@@ -163,6 +163,16 @@ public final class FillTrial {
         return new Run(setting, whole, shots, SimulatedFill.run(setting, shots, reserve), partsOf);
     }
 
+    /** How much each hole takes of all the liquid: of a mix that does not rise as much as it takes until mix shows at the next one. */
+    Run shared(Work work) {
+        if (resin.expansion() > 1) {
+            return run(work, Held.NOTHING);
+        }
+        FillSimulation.Setting setting = setting(work.vents);
+        List<FillSimulation.Shot> shots = shots(work);
+        return new Run(setting, whole, shots, SimulatedFill.shared(setting, shots), Map.of());
+    }
+
     private FillSimulation.Setting setting(List<Coordinate> vents) {
         List<Integer> outlets = new ArrayList<>(accesses);
         vents.forEach(v -> outlets.add(cellAt(v)));

@@ -5,6 +5,7 @@ import corewright.repair.plan.Hole;
 import corewright.survey.settings.Resin;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
@@ -17,6 +18,8 @@ import org.locationtech.jts.geom.Coordinate;
 public final class HeldBack {
     /** Of what lies nearest to a place, where it shows in the one large cavity that was tried. Practice. */
     private static final double LEAST_SHARE = 0.35;
+
+    private static final double HIGH = 1.3;
 
     private HeldBack() {}
 
@@ -72,7 +75,8 @@ public final class HeldBack {
      *
      * @param watching how that was filled
      */
-    static FillTrial.Held of(FillTrial.Run run, FillTrial.Held watching, Resin resin) {
+    static FillTrial.Held of(
+            FillTrial.Run run, FillTrial.Held watching, Resin resin, Map<String, Double> plannedMm3, List<Hole> holes) {
         List<FillTrial.Dose> before = watching.doses();
         List<Coordinate> places = before.stream().map(FillTrial.Dose::at).toList();
         boolean[] shown = run.result().shown();
@@ -87,7 +91,9 @@ public final class HeldBack {
         List<FillTrial.Dose> doses = new ArrayList<>();
         for (int p = 0; p < emptyMm3.length; p++) {
             double least = filled[p] || resin.expansion() > 1 ? LEAST_SHARE * nearMm3[p] : 0;
-            double dose = liquid * Math.max(emptyMm3[p], least);
+            double dose = resin.expansion() > 1 || before.get(p).vent()
+                    ? liquid * Math.max(emptyMm3[p], least)
+                    : (HIGH * watching.largerBy() - 1) * plannedMm3.getOrDefault(holes.get(p).id(), 0.0);
             doses.add(before.get(p).of(Math.min(dose, watching.mostMm3())));
         }
         return new FillTrial.Held(doses, watching.mostMm3(), watching.largerBy());

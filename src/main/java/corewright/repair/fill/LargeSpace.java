@@ -1,6 +1,7 @@
 package corewright.repair.fill;
 
 import corewright.repair.mix.Batches;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -87,6 +88,15 @@ final class LargeSpace {
         return more;
     }
 
+    /** A mix that does not rise: from hole to hole. */
+    double[] followed(List<FillSimulation.Shot> shots) {
+        double planned = shots.stream().mapToDouble(FillSimulation.Shot::liquidMm3).sum();
+        double[] placed = new HoleToHole(run, shots).followed(reserve, () -> reserve.doses().stream()
+                .allMatch(d -> Double.isNaN(d.dueS()) || shows(d)));
+        held -= Math.max(0, Arrays.stream(placed).sum() - planned);
+        return placed;
+    }
+
     /**
      * What is done when all cups are in.
      *
@@ -99,16 +109,11 @@ final class LargeSpace {
             run.riseToEnd(mixAtS);
         }
         boolean[] shown = new boolean[reserve.doses().size()];
-        boolean late = false;
         for (int i = 0; i < shown.length; i++) {
             FillSimulation.Dose place = reserve.doses().get(i);
             shown[i] = shows(place);
-            late |= !shown[i] && !Double.isNaN(place.dueS());
         }
         double lastS = mixAtS;
-        if (late && !rises) {
-            lastS = again(shots, mixAtS);
-        }
         for (int round = 0; round < ROUNDS && held > 0; round++) {
             lastS = unshown(lastS);
         }
@@ -172,21 +177,6 @@ final class LargeSpace {
         }
         missing = Math.max(missing, due == 0 ? 0 : Math.min(1, (due - shown) / (ALL_MORE * due)));
         return 1 + (reserve.largerBy() - 1) * missing;
-    }
-
-    /** A second round of the holes, in their order, each with its dose; when the last cup of it was mixed. */
-    private double again(List<FillSimulation.Shot> shots, double lastS) {
-        Cup cup = new Cup();
-        for (FillSimulation.Dose dose : reserve.doses()) {
-            double mm3 = Math.min(dose.liquidMm3(), held);
-            if (mm3 > 0) {
-                shots.stream()
-                        .filter(s -> s.cell() == dose.cell())
-                        .findFirst()
-                        .ifPresent(s -> cup.into(s.hole(), s.cell(), mm3, s.nozzle()));
-            }
-        }
-        return cup.used() ? cup.mixAtS : lastS;
     }
 
     /** Doses into the places where nothing shows; when the last cup of it was mixed. */
