@@ -159,8 +159,7 @@ public final class FillPlanning {
         return best;
     }
 
-    /**
-     * Without the vents that are not needed, where there are more than so many a place. */
+    /** Without the vents that are not needed, where there are more than so many a place. */
     private Judged fewer(Judged start, double largeNetG) {
         Judged best = start;
         int enough = VentPlacing.enough(start.outcome.state);
@@ -238,13 +237,12 @@ public final class FillPlanning {
 
     /** Grams as the holes take them, and as evenly dense as that goes. */
     private FillState poured(FillState start) {
-        FillState state = start;
-        boolean rises = start.pouring().resin().expansion() > 1;
-        for (int round = 0; round < GRAM_ROUNDS && !state.asPoured(); round++) {
-            state = state.with(state.pouring().after(state.takenMm3(), !rises || round >= EXACT_FROM), middle);
+        if (start.pouring().resin().expansion() <= 1) {
+            return fromHoleToHole(start);
         }
-        if (!rises) {
-            return state.with(state.pouring().after(state.takenMm3(), true), middle).asPlanned(middle);
+        FillState state = start;
+        for (int round = 0; round < GRAM_ROUNDS && !state.asPoured(); round++) {
+            state = state.with(state.pouring().after(state.takenMm3(), round >= EXACT_FROM), middle);
         }
         FillState less = state;
         for (int round = 0; round < LESS_ROUNDS && less.pouring().canBeLess() && uneven(less); round++) {
@@ -252,6 +250,19 @@ public final class FillPlanning {
         }
         boolean better = less.asPoured() && !uneven(less) && less.emptyShare() <= Math.max(EMPTY, state.emptyShare());
         return better ? less : state;
+    }
+
+    /** Of a mix that does not rise: what each takes until mix shows at the next, then just so much, as long as that goes in. */
+    private FillState fromHoleToHole(FillState start) {
+        FillState state = start;
+        for (int round = 0; round < EXACT_FROM && !state.asPoured(); round++) {
+            state = state.with(state.pouring().after(state.takenMm3(), true), middle);
+        }
+        state = state.pouring(state.pouring().after(state.takenMm3(), true), middle);
+        for (int round = 0; round < GRAM_ROUNDS && !state.asPoured(); round++) {
+            state = state.pouring(state.pouring().after(state.takenMm3(), true), middle);
+        }
+        return state;
     }
 
     private static boolean uneven(FillState state) {

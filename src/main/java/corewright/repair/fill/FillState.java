@@ -31,9 +31,10 @@ public record FillState(
                 pouring, vents, near, fine, middle.shared(work(pouring, vents, fine)));
     }
 
-    /** The same with just the grams that are planned. */
-    FillState asPlanned(FillTrial middle) {
-        return new FillState(pouring, vents, near, fine, middle.run(work(), FillTrial.Held.NOTHING));
+    /** Just so many grams into each hole, whatever shows. */
+    FillState pouring(Pouring exactly, FillTrial middle) {
+        FillTrial.Work work = work(exactly, vents, fine);
+        return new FillState(exactly, vents, near, fine, middle.run(work, FillTrial.Held.NOTHING));
     }
 
     private static FillTrial.Work work(Pouring pouring, List<Integer> vents, Cavity fine) {

@@ -103,14 +103,13 @@ final class HoleToHole {
         return last;
     }
 
-    /** Cell of the first hole after a shot at which no mix shows; -1 where all show. */
+    /** Cell of the first hole after a shot at which no mix shows; -1 where all show. A nozzle's mouth is not seen. */
     private int next(int shot) {
-        for (FillSimulation.Shot later : shots.subList(shot + 1, shots.size())) {
-            if (later.cell() != shots.get(shot).cell() && !run.flow.full[later.cell()]) {
-                return later.cell();
-            }
-        }
-        return -1;
+        return shots.subList(shot + 1, shots.size()).stream()
+                .filter(s -> s.nozzle() == 0 && s.cell() != shots.get(shot).cell() && !run.flow.full[s.cell()])
+                .mapToInt(FillSimulation.Shot::cell)
+                .findFirst()
+                .orElse(-1);
     }
 
     /** How many holes are still to come. */
