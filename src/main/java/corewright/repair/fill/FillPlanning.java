@@ -28,6 +28,11 @@ public final class FillPlanning {
     /** Steps down to a more even density at most. */
     private static final int LESS_ROUNDS = 4;
 
+    /** Steps of sharing grams by the density they give at most. */
+    private static final int EVEN_ROUNDS = 5;
+
+    private static final int EVEN_GRAMS = 3;
+
     /** Cells of all fills in which another place for a vent is tried: some 25 fills of a square metre. */
     private static final int TRIED_CELLS = 40_000;
 
@@ -41,6 +46,9 @@ public final class FillPlanning {
     private static final double EMPTY = 0.017;
 
     private static final double EMPTY_LARGE = 0.033;
+
+    /** So much may stay empty of the most likely one for a more even density. Practice. */
+    private static final double EMPTY_EVEN = 0.019;
 
     /** Of the filled volume, as dense as the mean within 15 per cent. */
     private static final double EVEN_SHARE = 0.9;
@@ -98,7 +106,8 @@ public final class FillPlanning {
     private record Judged(Outcome outcome, FillTrial.Run large) {
         /** How far from what is wanted; 1 is just enough. */
         double score() {
-            return Math.max(outcome.state.emptyShare() / EMPTY, outcome.emptyLarge / EMPTY_LARGE);
+            double empty = Math.max(outcome.state.emptyShare() / EMPTY, outcome.emptyLarge / EMPTY_LARGE);
+            return Math.max(empty, EVEN_SHARE / evenShare(outcome.state));
         }
     }
 
@@ -249,7 +258,33 @@ public final class FillPlanning {
             less = less.with(less.pouring().less(), middle);
         }
         boolean better = less.asPoured() && !uneven(less) && less.emptyShare() <= Math.max(EMPTY, state.emptyShare());
-        return better ? less : state;
+        return better ? less : evened(state);
+    }
+
+    /** Less into the holes round which the mix is denser than on the mean, and then less in all, as long as that makes it more even. */
+    private FillState evened(FillState start) {
+        FillState best = start;
+        for (int round = 0; round < EVEN_ROUNDS && uneven(best); round++) {
+            Pouring shared = best.pouring().times(new FillRecord(best.ran()).thinner(best.pouring().holes()));
+            FillState next = taken(best.with(round > 0 && shared.canBeLess() ? shared.less() : shared, middle));
+            boolean better = next.asPoured()
+                    && evenShare(next) > evenShare(best)
+                    && next.emptyShare() <= Math.max(EMPTY_EVEN, best.emptyShare());
+            if (!better && round > 0) {
+                break;
+            }
+            best = better ? next : best;
+        }
+        return best;
+    }
+
+    /** Each hole with the grams it took. */
+    private FillState taken(FillState start) {
+        FillState state = start;
+        for (int round = 0; round < EVEN_GRAMS && !state.asPoured(); round++) {
+            state = state.with(state.pouring().after(state.takenMm3(), true), middle);
+        }
+        return state;
     }
 
     /** Of a mix that does not rise: what each takes until mix shows at the next, then just so much, as long as that goes in. */
@@ -266,7 +301,11 @@ public final class FillPlanning {
     }
 
     private static boolean uneven(FillState state) {
-        return new FillRecord(state.ran()).density().evenShare() < EVEN_SHARE;
+        return evenShare(state) < EVEN_SHARE;
+    }
+
+    private static double evenShare(FillState state) {
+        return new FillRecord(state.ran()).density().evenShare();
     }
 
     private Judged judged(FillState state, double largeNetG) {

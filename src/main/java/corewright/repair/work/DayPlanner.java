@@ -167,13 +167,14 @@ final class DayPlanner {
 
     /** A hole at which mix shows only while the one before it is filled is not plugged before. */
     private void itsTurnNext(InjectionPlan plan, Hole hole, double atS) {
-        List<String> next = plan.holes().stream()
-                .filter(h -> h.fills() && h.order() == hole.order() + 1)
-                .map(Hole::id)
-                .toList();
-        vents.stream()
-                .filter(v -> v.region.equals(plan.region()) && next.contains(v.hole) && v.dueS > atS - Batches.HOLE_S)
-                .forEach(plugged::add);
+        List<Hole> filling = plan.filling();
+        int next = filling.indexOf(hole) + 1;
+        if (next < filling.size()) {
+            String id = filling.get(next).id();
+            vents.stream()
+                    .filter(v -> v.region.equals(plan.region()) && v.hole.equals(id) && v.dueS > atS - Batches.HOLE_S)
+                    .forEach(plugged::add);
+        }
     }
 
     /** What cups of its own have put into a hole before. */
