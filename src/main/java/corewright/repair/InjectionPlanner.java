@@ -5,7 +5,6 @@ import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import corewright.repair.fill.DrawnCavities;
 import corewright.repair.fill.FillPlanning;
-import corewright.repair.fill.FillTrial;
 import corewright.repair.fill.Pouring;
 import corewright.repair.mix.Batches;
 import corewright.repair.mix.HeldCups;

@@ -155,7 +155,8 @@ public final class FillPapers {
         inCups.forEach((space, mixed) -> shares.add(inHoles.getOrDefault(space, 0.0) / mixed));
         double share = shares.stream().mapToDouble(s -> s).max().orElse(1);
         inCups.forEach((space, mixed) -> {
-            long count = cups.stream().filter(c -> c.get("region").equals(space)).count();
+            long count =
+                    cups.stream().filter(c -> c.get("region").equals(space)).count();
             if (Math.abs(inHoles.getOrDefault(space, 0.0) - share * mixed) > 2 * GRAM * count + 0.002 * mixed) {
                 say("%s: %.1f g into holes of %.1f mixed", space, inHoles.get(space), mixed);
             }
@@ -217,7 +218,8 @@ public final class FillPapers {
                     .toList();
             for (String hole : cup.get("holes").split(" ")) {
                 List<Map<String, String>> into = own.stream()
-                        .filter(b -> b.get("what").equals("inject") && b.get("hole").equals(hole))
+                        .filter(b ->
+                                b.get("what").equals("inject") && b.get("hole").equals(hole))
                         .toList();
                 if (into.isEmpty()) {
                     say("cup %s is never poured into %s", cup.get("batch"), hole);
@@ -234,11 +236,18 @@ public final class FillPapers {
                     say("mix shows at %s after the work time", bar.get("hole"));
                 }
             }
-            boolean planned = cup.get("kind").equals("planned") && !cup.get("lift").isEmpty();
+            boolean planned =
+                    cup.get("kind").equals("planned") && lastLift(cup); // over an earlier one there is air
             if (rises && planned && own.stream().noneMatch(b -> b.get("what").equals("feel"))) {
                 say("cup %s is felt by nobody", cup.get("batch"));
             }
         }
+    }
+
+    private boolean lastLift(Map<String, String> cup) {
+        return cups.stream()
+                .filter(c -> c.get("region").equals(cup.get("region")))
+                .allMatch(c -> number(c, "lift") <= number(cup, "lift"));
     }
 
     /** Of openings nearer than is wished the later one has a reason on its card. */

@@ -11,7 +11,7 @@ import java.util.Map;
 /**
  * Runs a plan through the flow, in the most likely cavity and in one as large as one in ten, and changes what does not
  * work: (1) air that stays enclosed gets a vent, the largest first, until little enough stays empty; (2) a hole gets the
- * grams that it takes; (3) what is held back for the large cavity is shared out to the places where nothing shows in it, and
+ * grams that it takes, less where the mix would be denser than on the mean; (3) what is held back for the large cavity is shared out to the places where nothing shows in it, and
  * air enclosed even so gets a vent too.
  *
  * <p>The raster is 25 mm above 1 m2, 12.5 mm below, finer in small regions.
@@ -265,7 +265,8 @@ public final class FillPlanning {
     private FillState evened(FillState start) {
         FillState best = start;
         for (int round = 0; round < EVEN_ROUNDS && uneven(best); round++) {
-            Pouring shared = best.pouring().times(new FillRecord(best.ran()).thinner(best.pouring().holes()));
+            Pouring shared = best.pouring()
+                    .times(new FillRecord(best.ran()).thinner(best.pouring().holes()));
             FillState next = taken(best.with(round > 0 && shared.canBeLess() ? shared.less() : shared, middle));
             boolean better = next.asPoured()
                     && evenShare(next) > evenShare(best)
@@ -314,7 +315,12 @@ public final class FillPlanning {
         double mostMm3 = Math.max(0, largeNetG - netG) / (resin.densityKgM3() * 1e-6);
         FillTrial.Held watching = HeldBack.watching(state, mostMm3, Math.max(1, largeNetG / netG));
         FillTrial.Run without = large.run(state.work(), watching);
-        FillTrial.Held held = HeldBack.of(without, watching, resin, state.pouring().liquidMm3(), state.pouring().holes());
+        FillTrial.Held held = HeldBack.of(
+                without,
+                watching,
+                resin,
+                state.pouring().liquidMm3(),
+                state.pouring().holes());
         List<Integer> unshown = new ArrayList<>();
         for (int p = 0; p < state.places().size(); p++) {
             if (!without.result().shown()[p]) {

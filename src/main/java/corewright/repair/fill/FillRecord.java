@@ -109,7 +109,8 @@ final class FillRecord {
             if (result.filled()[c] >= FILLED) {
                 Coordinate at = cavity.centre(c);
                 Hole hole = holes.stream()
-                        .min(Comparator.comparingDouble(h -> h.spot().coordinate().distance(at)))
+                        .min(Comparator.comparingDouble(
+                                h -> h.spot().coordinate().distance(at)))
                         .orElseThrow();
                 double[] sum = near.computeIfAbsent(hole.id(), h -> new double[2]);
                 for (double[] s : List.of(sum, all)) {

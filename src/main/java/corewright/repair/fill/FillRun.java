@@ -12,6 +12,9 @@ final class FillRun {
 
     private static final int RISE_STEPS = 30;
 
+    /** Mix is seen in a hole when it fills so much of its cell. */
+    private static final double SHOWS = 0.5;
+
     /** In which what waits in full cells goes on when a mix that does not rise is in. */
     private static final double SETTLES_S = 1;
 
@@ -37,6 +40,11 @@ final class FillRun {
     /** A hole of a shot, or a vent or access, lets air out. */
     void open(int cell) {
         flow.outlet[cell] = true;
+    }
+
+    /** Whether mix is seen in a hole. */
+    boolean shows(int cell) {
+        return flow.full[cell] || flow.filled(cell) >= SHOWS;
     }
 
     /** Whether the work time of a mix is over. */
@@ -70,7 +78,8 @@ final class FillRun {
                 break;
             }
             left -= step.intoMm3();
-            if (flow.nowS >= flow.risenUntilS() + riseStepS) {
+            if (!curing.rises()
+                    || flow.nowS >= flow.risenUntilS() + riseStepS) { // a liquid does not wait in full cells
                 riseNow();
             }
             mark(flow.nowS);

@@ -27,8 +27,7 @@ public record FillState(
 
     static FillState of(
             Pouring pouring, List<Integer> vents, Map<Integer, Double> near, Cavity fine, FillTrial middle) {
-        return new FillState(
-                pouring, vents, near, fine, middle.shared(work(pouring, vents, fine)));
+        return new FillState(pouring, vents, near, fine, middle.shared(work(pouring, vents, fine)));
     }
 
     /** Just so many grams into each hole, whatever shows. */

@@ -41,7 +41,7 @@ final class HoleToHole {
             double mm3 = next >= 0
                     ? Math.max(0, Math.min(left - LEAST_OF_MEAN * meanMm3 * after(i), MOST_OF_MEAN * meanMm3))
                     : left * shot.liquidMm3() / later(i);
-            placed[i] = run.push(of(shot, mm3, shot.mixAtS()), i, () -> next >= 0 && run.flow.full[next]);
+            placed[i] = run.push(of(shot, mm3, shot.mixAtS()), i, () -> next >= 0 && run.shows(next));
             left -= placed[i];
         }
         return placed;
@@ -66,7 +66,7 @@ final class HoleToHole {
                     .mapToDouble(FillSimulation.Dose::liquidMm3)
                     .sum();
             if (next >= 0) {
-                placed[i] = pot.into(hole, i, planned + dose, () -> run.flow.full[next]);
+                placed[i] = pot.into(hole, i, planned + dose, () -> run.shows(next));
             } else {
                 placed[i] = pot.into(hole, i, planned, () -> false);
                 placed[i] += pot.into(hole, i, planned + dose - placed[i], ventsShow);
@@ -106,7 +106,7 @@ final class HoleToHole {
     /** Cell of the first hole after a shot at which no mix shows; -1 where all show. A nozzle's mouth is not seen. */
     private int next(int shot) {
         return shots.subList(shot + 1, shots.size()).stream()
-                .filter(s -> s.nozzle() == 0 && s.cell() != shots.get(shot).cell() && !run.flow.full[s.cell()])
+                .filter(s -> s.nozzle() == 0 && s.cell() != shots.get(shot).cell() && !run.shows(s.cell()))
                 .mapToInt(FillSimulation.Shot::cell)
                 .findFirst()
                 .orElse(-1);

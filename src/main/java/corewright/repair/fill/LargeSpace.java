@@ -11,16 +11,12 @@ import java.util.Map;
  *
  * <p>A mix that rises: while a cup rises one looks at the vents; where one is late, the holes for which it is the next get
  * more from a cup mixed for that, and holes of later cups get more the fewer of the due places show. When all has risen,
- * each place at which nothing shows gets its dose. A mix that does not rise shows as it goes in, or not at all: where one of
- * the due vents does not show when all cups are in, each hole gets its dose in a second round, whatever stands in it, and
- * then each vent that still does not show.
+ * each place at which nothing shows gets its dose. A mix that does not rise goes in by {@link HoleToHole}; then each vent that
+ * does not show gets its dose.
  */
 final class LargeSpace {
     /** Where nothing shows at such a share of the places at which mix is due, the cavity counts as a large one. Practice. */
     private static final double ALL_MORE = 0.4;
-
-    /** Mix is seen in a hole when it fills so much of its cell. */
-    private static final double SHOWS = 0.5;
 
     /** Looked at while a cup rises, as shares of its rise: mix there may be pushed on, and most vents are due. Practice. */
     private static final double[] LOOKS = {0.6, 0.92};
@@ -90,9 +86,10 @@ final class LargeSpace {
 
     /** A mix that does not rise: from hole to hole. */
     double[] followed(List<FillSimulation.Shot> shots) {
-        double planned = shots.stream().mapToDouble(FillSimulation.Shot::liquidMm3).sum();
-        double[] placed = new HoleToHole(run, shots).followed(reserve, () -> reserve.doses().stream()
-                .allMatch(d -> Double.isNaN(d.dueS()) || shows(d)));
+        double planned =
+                shots.stream().mapToDouble(FillSimulation.Shot::liquidMm3).sum();
+        double[] placed = new HoleToHole(run, shots)
+                .followed(reserve, () -> reserve.doses().stream().allMatch(d -> Double.isNaN(d.dueS()) || shows(d)));
         held -= Math.max(0, Arrays.stream(placed).sum() - planned);
         return placed;
     }
@@ -162,7 +159,7 @@ final class LargeSpace {
     }
 
     private boolean shows(FillSimulation.Dose place) {
-        return flow.full[place.cell()] || flow.filled(place.cell()) >= SHOWS;
+        return run.shows(place.cell());
     }
 
     /** What a cup's holes get more than planned, by the places at which mix of the cups before is due by then. */

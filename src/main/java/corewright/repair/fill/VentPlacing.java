@@ -155,9 +155,8 @@ final class VentPlacing {
     }
 
     private static int most(FillState state) {
-        return Math.max(
-                FEWEST_VENTS,
-                (int) Math.ceil(VENTS_A_PLACE * state.pouring().holes().size()));
+        return Math.max(FEWEST_VENTS, (int)
+                Math.ceil(VENTS_A_PLACE * state.pouring().holes().size()));
     }
 
     /** At the pocket, clear of other openings; nearer to one only where that pays. */
