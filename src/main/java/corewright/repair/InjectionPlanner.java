@@ -142,7 +142,8 @@ final class InjectionPlanner {
                 drawn.trial(DrawnCavities.Size.MIDDLE, resin),
                 drawn.trial(DrawnCavities.Size.LARGE, resin),
                 pattern.cavity,
-                pattern.places);
+                pattern.places,
+                !pattern.locked.spots().isEmpty());
         FillPlanning.Outcome filled = pattern.locked.ventsByHand()
                 ? planning.asPlaced(start, buy.netG(), firstVents)
                 : planning.of(start, buy.netG(), firstVents);

@@ -17,12 +17,14 @@ import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.jspecify.annotations.NullUnmarked;
 
 /**
  * What the papers of a run say of its injections against one another: holes, cups, the day, the summary and the cards. Says every
  * contradiction, none wanted. Run: {@code mvn -o -q test-compile exec:java -Dexec.classpathScope=test
  * -Dexec.mainClass=corewright.bench.FillPapers -Dexec.args="target/quillwort"}.
  */
+@NullUnmarked // a table without a column that is asked for is a fault
 public final class FillPapers {
     /** Figures of cups are printed to tenths of a gram, minutes to hundredths. */
     private static final double GRAM = 0.1001;
@@ -236,8 +238,7 @@ public final class FillPapers {
                     say("mix shows at %s after the work time", bar.get("hole"));
                 }
             }
-            boolean planned =
-                    cup.get("kind").equals("planned") && lastLift(cup); // over an earlier one there is air
+            boolean planned = cup.get("kind").equals("planned") && lastLift(cup); // over an earlier one there is air
             if (rises && planned && own.stream().noneMatch(b -> b.get("what").equals("feel"))) {
                 say("cup %s is felt by nobody", cup.get("batch"));
             }
@@ -261,8 +262,8 @@ public final class FillPapers {
                 double mm = Math.hypot(number(vent, "x") - number(other, "x"), number(vent, "y") - number(other, "y"));
                 boolean before = holes.indexOf(other) < holes.indexOf(vent)
                         && other.get("face").equals(vent.get("face"));
-                String short_ = vent.get("id").replaceAll(".*-", "");
-                if (before && mm < APART_MM - 1.5 && !cards.contains("Vent " + short_ + " stands near another hole")) {
+                String name = vent.get("id").replaceAll(".*-", "");
+                if (before && mm < APART_MM - 1.5 && !cards.contains("Vent " + name + " stands near another hole")) {
                     say("%s stands %.0f mm from %s and no card says why", vent.get("id"), mm, other.get("id"));
                 }
             }

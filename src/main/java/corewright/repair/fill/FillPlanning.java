@@ -59,13 +59,16 @@ public final class FillPlanning {
     private final FillTrial large;
     private final Cavity fine;
     private final VentPlacing placing;
+    private final boolean byHand;
 
     /**
      * @param middle the most likely cavity
      * @param large one as large as one in ten
      * @param fine the pattern's raster, with the places for holes
+     * @param byHand holes were placed by hand: none is left out for a more even density
      */
-    public FillPlanning(FillTrial middle, FillTrial large, Cavity fine, DrillPlaces places) {
+    public FillPlanning(FillTrial middle, FillTrial large, Cavity fine, DrillPlaces places, boolean byHand) {
+        this.byHand = byHand;
         this.middle = middle;
         this.large = large;
         this.fine = fine;
@@ -268,7 +271,10 @@ public final class FillPlanning {
             Pouring shared = best.pouring()
                     .times(new FillRecord(best.ran()).thinner(best.pouring().holes()));
             FillState next = taken(best.with(round > 0 && shared.canBeLess() ? shared.less() : shared, middle));
-            boolean better = next.asPoured()
+            boolean kept = !byHand
+                    || next.pouring().holes().size() == best.pouring().holes().size();
+            boolean better = kept
+                    && next.asPoured()
                     && evenShare(next) > evenShare(best)
                     && next.emptyShare() <= Math.max(EMPTY_EVEN, best.emptyShare());
             if (!better && round > 0) {

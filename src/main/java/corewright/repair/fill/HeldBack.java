@@ -22,7 +22,7 @@ public final class HeldBack {
     /** More than a hole's share of a larger space, and than the mean of all holes, that may go in until mix shows at the next. Practice. */
     private static final double HIGH = 1.3;
 
-    private static final double HIGH_OF_MEAN = 1.5;
+    private static final double HIGH_OF_MEAN = 2.5;
 
     private HeldBack() {}
 
