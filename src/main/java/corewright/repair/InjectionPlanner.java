@@ -5,7 +5,6 @@ import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import corewright.repair.fill.DrawnCavities;
 import corewright.repair.fill.FillPlanning;
-import corewright.repair.fill.FillTrial;
 import corewright.repair.fill.Pouring;
 import corewright.repair.mix.Batches;
 import corewright.repair.mix.HeldCups;
@@ -143,7 +142,8 @@ final class InjectionPlanner {
                 drawn.trial(DrawnCavities.Size.MIDDLE, resin),
                 drawn.trial(DrawnCavities.Size.LARGE, resin),
                 pattern.cavity,
-                pattern.places);
+                pattern.places,
+                !pattern.locked.spots().isEmpty());
         FillPlanning.Outcome filled = pattern.locked.ventsByHand()
                 ? planning.asPlaced(start, buy.netG(), firstVents)
                 : planning.of(start, buy.netG(), firstVents);
@@ -173,7 +173,7 @@ final class InjectionPlanner {
                 new Outlook(
                         filled.fill().simulated()
                                 ? drawn.trial(DrawnCavities.Size.SMALL, resin)
-                                        .run(filled.state().work(), FillTrial.Held.NOTHING)
+                                        .run(filled.state().work(), filled.watching())
                                         .emptyShare()
                                 : 0,
                         filled.emptyLarge(),

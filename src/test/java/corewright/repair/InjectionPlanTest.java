@@ -56,7 +56,7 @@ class InjectionPlanTest {
 
     /** 1.3 times the thinnest covering of the plane (Kershner 1939); the edge of a small shape costs the rest. */
     @ParameterizedTest
-    @CsvSource({"420, 420, 60", "450, 300, 50", "900, 600, 150"}) // patterns of more holes: HolePatternTest
+    @CsvSource({"420, 420, 60", "450, 300, 50", "480, 320, 80"}) // patterns of more holes: HolePatternTest
     void compactRegionsNeedFewHoles(double length, double width, double reachMm) {
         InjectionPlan plan = plan(deck(DECK)
                 .with(capped(reachMm))
@@ -259,14 +259,14 @@ class InjectionPlanTest {
     @Test
     void distanceGoesRoundWallsNotThroughThem() {
         Polygon u =
-                (Polygon) wkt("POLYGON((1000 0,1600 0,1600 400,1320 400,1320 60,1280 60,1280 400,1000 400,1000 0))");
-        Deck deck = deck(DECK).with(capped(150)).region(Condition.VOID, u, 4, 0.1);
+                (Polygon) wkt("POLYGON((1000 0,1300 0,1300 200,1160 200,1160 30,1140 30,1140 200,1000 200,1000 0))");
+        Deck deck = deck(DECK).with(capped(75)).region(Condition.VOID, u, 4, 0.1);
         InjectionPlan plan = plan(deck);
         assertThat(plan.coveredFraction()).isGreaterThanOrEqualTo(0.995);
         assertThat(plan.holes())
-                .filteredOn(h -> h.kind() == Hole.Kind.INJECTION && h.spot().yMm() > 150)
-                .anyMatch(h -> h.spot().xMm() < 1280)
-                .anyMatch(h -> h.spot().xMm() > 1320);
+                .filteredOn(h -> h.kind() == Hole.Kind.INJECTION && h.spot().yMm() > 75)
+                .anyMatch(h -> h.spot().xMm() < 1140)
+                .anyMatch(h -> h.spot().xMm() > 1160);
     }
 
     @Test
@@ -415,19 +415,19 @@ class InjectionPlanTest {
         assertThat(steep.cautions()).anyMatch(c -> c.startsWith("The space is up to 30 mm high"));
     }
 
-    /** By hand: 1100 kg/m3 x 9.81 x 0.4 m = 4.3 kPa, a cell of the raster more or less. */
-    /** Liquid that stands in a hole does not say that the space round it is full: the holes are filled again. */
+    /** Mix goes on into a hole until it shows at the next. */
     @Test
-    void aLooseSkinFourTimesAsFarOffIsFilledInASecondRound() {
+    void aLooseSkinFourTimesAsFarOffIsFilledByWhatShows() {
         Deck deck = deck(rectangle(0, -600, 1200, 600))
                 .slope(2, 90)
                 .region(Condition.DELAMINATED, rectangle(400, -200, 850, 150), (x, y) -> 0.3, 0.05, 4);
         InjectionPlan plan = plan(deck);
         assertThat(plan.resin()).isEqualTo("epoxy-thin");
         assertThat(plan.outlook().emptyLargeWithout()).isGreaterThan(0.7);
-        assertThat(plan.outlook().emptyLarge()).isLessThan(0.05); // 4 per cent are wanted of ragged ones on the median
+        assertThat(plan.outlook().emptyLarge()).isLessThan(0.04);
     }
 
+    /** By hand: 1100 kg/m3 x 9.81 x 0.4 m = 4.3 kPa, a cell of the raster more or less. */
     @Test
     void aWallSaysWhatTheLiquidPresses() {
         InjectionPlan plan =

@@ -11,7 +11,7 @@ import java.util.Map;
 /**
  * Runs a plan through the flow, in the most likely cavity and in one as large as one in ten, and changes what does not
  * work: (1) air that stays enclosed gets a vent, the largest first, until little enough stays empty; (2) a hole gets the
- * grams that it takes; (3) what is held back for the large cavity is shared out to the places where nothing shows in it, and
+ * grams that it takes, less where the mix would be denser than on the mean; (3) what is held back for the large cavity is shared out to the places where nothing shows in it, and
  * air enclosed even so gets a vent too.
  *
  * <p>The raster is 25 mm above 1 m2, 12.5 mm below, finer in small regions.
@@ -28,6 +28,11 @@ public final class FillPlanning {
     /** Steps down to a more even density at most. */
     private static final int LESS_ROUNDS = 4;
 
+    /** Steps of sharing grams by the density they give at most. */
+    private static final int EVEN_ROUNDS = 5;
+
+    private static final int EVEN_GRAMS = 3;
+
     /** Cells of all fills in which another place for a vent is tried: some 25 fills of a square metre. */
     private static final int TRIED_CELLS = 40_000;
 
@@ -42,6 +47,9 @@ public final class FillPlanning {
 
     private static final double EMPTY_LARGE = 0.033;
 
+    /** So much may stay empty of the most likely one for a more even density. Practice. */
+    private static final double EMPTY_EVEN = 0.019;
+
     /** Of the filled volume, as dense as the mean within 15 per cent. */
     private static final double EVEN_SHARE = 0.9;
 
@@ -51,13 +59,16 @@ public final class FillPlanning {
     private final FillTrial large;
     private final Cavity fine;
     private final VentPlacing placing;
+    private final boolean byHand;
 
     /**
      * @param middle the most likely cavity
      * @param large one as large as one in ten
      * @param fine the pattern's raster, with the places for holes
+     * @param byHand holes were placed by hand: none is left out for a more even density
      */
-    public FillPlanning(FillTrial middle, FillTrial large, Cavity fine, DrillPlaces places) {
+    public FillPlanning(FillTrial middle, FillTrial large, Cavity fine, DrillPlaces places, boolean byHand) {
+        this.byHand = byHand;
         this.middle = middle;
         this.large = large;
         this.fine = fine;
@@ -87,13 +98,19 @@ public final class FillPlanning {
         public Outcome {
             unshown = List.copyOf(unshown);
         }
+
+        /** How a smaller space is filled: a mix that does not rise until it shows at the next hole. */
+        public FillTrial.Held watching() {
+            return state.pouring().resin().expansion() > 1 ? FillTrial.Held.NOTHING : held;
+        }
     }
 
     /** A plan and its fill of the large cavity. */
     private record Judged(Outcome outcome, FillTrial.Run large) {
         /** How far from what is wanted; 1 is just enough. */
         double score() {
-            return Math.max(outcome.state.emptyShare() / EMPTY, outcome.emptyLarge / EMPTY_LARGE);
+            double empty = Math.max(outcome.state.emptyShare() / EMPTY, outcome.emptyLarge / EMPTY_LARGE);
+            return Math.max(empty, EVEN_SHARE / evenShare(outcome.state));
         }
     }
 
@@ -154,15 +171,8 @@ public final class FillPlanning {
         return best;
     }
 
-    /**
-     * Without the vents that are not needed, where there are more than so many a place. A mix that does not rise keeps them:
-     * it is by them that a space between the most likely and the large one is told (drawn at random, those of one stayed
-     * 11 % empty on the median without, 3 % with them).
-     */
+    /** Without the vents that are not needed, where there are more than so many a place. */
     private Judged fewer(Judged start, double largeNetG) {
-        if (start.outcome.state.pouring().resin().expansion() <= 1) {
-            return start;
-        }
         Judged best = start;
         int enough = VentPlacing.enough(start.outcome.state);
         for (int vent : start.outcome.state.vents()) {
@@ -239,6 +249,9 @@ public final class FillPlanning {
 
     /** Grams as the holes take them, and as evenly dense as that goes. */
     private FillState poured(FillState start) {
+        if (start.pouring().resin().expansion() <= 1) {
+            return fromHoleToHole(start);
+        }
         FillState state = start;
         for (int round = 0; round < GRAM_ROUNDS && !state.asPoured(); round++) {
             state = state.with(state.pouring().after(state.takenMm3(), round >= EXACT_FROM), middle);
@@ -248,11 +261,58 @@ public final class FillPlanning {
             less = less.with(less.pouring().less(), middle);
         }
         boolean better = less.asPoured() && !uneven(less) && less.emptyShare() <= Math.max(EMPTY, state.emptyShare());
-        return better ? less : state;
+        return better ? less : evened(state);
+    }
+
+    /** Less into the holes round which the mix is denser than on the mean, and then less in all, as long as that makes it more even. */
+    private FillState evened(FillState start) {
+        FillState best = start;
+        for (int round = 0; round < EVEN_ROUNDS && uneven(best); round++) {
+            Pouring shared = best.pouring()
+                    .times(new FillRecord(best.ran()).thinner(best.pouring().holes()));
+            FillState next = taken(best.with(round > 0 && shared.canBeLess() ? shared.less() : shared, middle));
+            boolean kept = !byHand
+                    || next.pouring().holes().size() == best.pouring().holes().size();
+            boolean better = kept
+                    && next.asPoured()
+                    && evenShare(next) > evenShare(best)
+                    && next.emptyShare() <= Math.max(EMPTY_EVEN, best.emptyShare());
+            if (!better && round > 0) {
+                break;
+            }
+            best = better ? next : best;
+        }
+        return best;
+    }
+
+    /** Each hole with the grams it took. */
+    private FillState taken(FillState start) {
+        FillState state = start;
+        for (int round = 0; round < EVEN_GRAMS && !state.asPoured(); round++) {
+            state = state.with(state.pouring().after(state.takenMm3(), true), middle);
+        }
+        return state;
+    }
+
+    /** Of a mix that does not rise: what each takes until mix shows at the next, then just so much, as long as that goes in. */
+    private FillState fromHoleToHole(FillState start) {
+        FillState state = start;
+        for (int round = 0; round < EXACT_FROM && !state.asPoured(); round++) {
+            state = state.with(state.pouring().after(state.takenMm3(), true), middle);
+        }
+        state = state.pouring(state.pouring().after(state.takenMm3(), true), middle);
+        for (int round = 0; round < GRAM_ROUNDS && !state.asPoured(); round++) {
+            state = state.pouring(state.pouring().after(state.takenMm3(), true), middle);
+        }
+        return state;
     }
 
     private static boolean uneven(FillState state) {
-        return new FillRecord(state.ran()).density().evenShare() < EVEN_SHARE;
+        return evenShare(state) < EVEN_SHARE;
+    }
+
+    private static double evenShare(FillState state) {
+        return new FillRecord(state.ran()).density().evenShare();
     }
 
     private Judged judged(FillState state, double largeNetG) {
@@ -261,7 +321,12 @@ public final class FillPlanning {
         double mostMm3 = Math.max(0, largeNetG - netG) / (resin.densityKgM3() * 1e-6);
         FillTrial.Held watching = HeldBack.watching(state, mostMm3, Math.max(1, largeNetG / netG));
         FillTrial.Run without = large.run(state.work(), watching);
-        FillTrial.Held held = HeldBack.of(without, watching, resin);
+        FillTrial.Held held = HeldBack.of(
+                without,
+                watching,
+                resin,
+                state.pouring().liquidMm3(),
+                state.pouring().holes());
         List<Integer> unshown = new ArrayList<>();
         for (int p = 0; p < state.places().size(); p++) {
             if (!without.result().shown()[p]) {

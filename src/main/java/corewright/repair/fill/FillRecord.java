@@ -3,13 +3,16 @@ package corewright.repair.fill;
 import corewright.contour.Raster;
 import corewright.repair.pattern.Cavity;
 import corewright.repair.plan.Fill;
+import corewright.repair.plan.Hole;
 import corewright.survey.Spot;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
 
 /** What a plan keeps of a simulated fill. */
 final class FillRecord {
@@ -96,6 +99,29 @@ final class FillRecord {
                 at(byDensity, (1 - TAIL) * volume),
                 volume > 0 ? even / volume : 0,
                 Optional.of(raster(map)));
+    }
+
+    /** The mean density over that in the cells nearest to each hole. */
+    Map<String, Double> thinner(List<Hole> holes) {
+        Map<String, double[]> near = new LinkedHashMap<>();
+        double[] all = new double[2];
+        for (int c : cavity.cells) {
+            if (result.filled()[c] >= FILLED) {
+                Coordinate at = cavity.centre(c);
+                Hole hole = holes.stream()
+                        .min(Comparator.comparingDouble(
+                                h -> h.spot().coordinate().distance(at)))
+                        .orElseThrow();
+                double[] sum = near.computeIfAbsent(hole.id(), h -> new double[2]);
+                for (double[] s : List.of(sum, all)) {
+                    s[0] += result.liquidIn()[c];
+                    s[1] += volume(c) * result.filled()[c];
+                }
+            }
+        }
+        Map<String, Double> thinner = new LinkedHashMap<>();
+        near.forEach((hole, sum) -> thinner.put(hole, all[0] / all[1] / (sum[0] / sum[1])));
+        return thinner;
     }
 
     /** The density below which so much of the volume lies. */

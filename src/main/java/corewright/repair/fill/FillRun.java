@@ -3,6 +3,7 @@ package corewright.repair.fill;
 import corewright.repair.mix.Curing;
 import corewright.repair.plan.Restraint;
 import java.util.Arrays;
+import java.util.function.BooleanSupplier;
 
 /** One simulated fill on its way: shots go in, what stands in the cavity rises. */
 final class FillRun {
@@ -10,6 +11,9 @@ final class FillRun {
     private static final double FRONT_SHARE = 0.6;
 
     private static final int RISE_STEPS = 30;
+
+    /** Mix is seen in a hole when it fills so much of its cell. */
+    private static final double SHOWS = 0.5;
 
     /** In which what waits in full cells goes on when a mix that does not rise is in. */
     private static final double SETTLES_S = 1;
@@ -38,8 +42,22 @@ final class FillRun {
         flow.outlet[cell] = true;
     }
 
-    /** What a shot places, while its work time lasts. */
+    /** Whether mix is seen in a hole. */
+    boolean shows(int cell) {
+        return flow.full[cell] || flow.filled(cell) >= SHOWS;
+    }
+
+    /** Whether the work time of a mix is over. */
+    boolean old(double mixAtS) {
+        return flow.nowS >= mixAtS + workS - 1e-9;
+    }
+
     double push(FillSimulation.Shot shot, int number) {
+        return push(shot, number, () -> false);
+    }
+
+    /** What a shot places, while its work time lasts and until enough is in. */
+    double push(FillSimulation.Shot shot, int number, BooleanSupplier enough) {
         double left = flow.begin(shot.cell(), shot.liquidMm3(), number, shot.mixAtS());
         double endS = Math.max(shot.mixAtS() + workS, flow.nowS);
         FillFlow.Tool tool = new FillFlow.Tool(
@@ -49,7 +67,7 @@ final class FillRun {
                 shot.nozzle(),
                 shot.mixAtS());
         mark(flow.nowS);
-        while (left > 1e-6 * shot.liquidMm3() && flow.nowS < endS - 1e-9) {
+        while (left > 1e-6 * shot.liquidMm3() && flow.nowS < endS - 1e-9 && !enough.getAsBoolean()) {
             if (!flow.full[shot.cell()]) { // ran dry down the slope
                 left = flow.begin(shot.cell(), left, number, shot.mixAtS());
                 continue;
@@ -60,7 +78,8 @@ final class FillRun {
                 break;
             }
             left -= step.intoMm3();
-            if (flow.nowS >= flow.risenUntilS() + riseStepS) {
+            if (!curing.rises()
+                    || flow.nowS >= flow.risenUntilS() + riseStepS) { // a liquid does not wait in full cells
                 riseNow();
             }
             mark(flow.nowS);

@@ -27,8 +27,13 @@ public record FillState(
 
     static FillState of(
             Pouring pouring, List<Integer> vents, Map<Integer, Double> near, Cavity fine, FillTrial middle) {
-        return new FillState(
-                pouring, vents, near, fine, middle.run(work(pouring, vents, fine), FillTrial.Held.NOTHING));
+        return new FillState(pouring, vents, near, fine, middle.shared(work(pouring, vents, fine)));
+    }
+
+    /** Just so many grams into each hole, whatever shows. */
+    FillState pouring(Pouring exactly, FillTrial middle) {
+        FillTrial.Work work = work(exactly, vents, fine);
+        return new FillState(exactly, vents, near, fine, middle.run(work, FillTrial.Held.NOTHING));
     }
 
     private static FillTrial.Work work(Pouring pouring, List<Integer> vents, Cavity fine) {

@@ -159,8 +159,21 @@ public final class FillTrial {
                 .map(d -> new FillSimulation.Dose(cellAt(d.at), d.liquidMm3, d.dueS, d.watched))
                 .toList();
         FillSimulation.Reserve reserve = new FillSimulation.Reserve(doses, held.mostMm3, cupMm3, held.largerBy);
-        Map<String, Integer> partsOf = work.holes.stream().collect(Collectors.toMap(Hole::id, lifts::at));
-        return new Run(setting, whole, shots, SimulatedFill.run(setting, shots, reserve), partsOf);
+        return new Run(setting, whole, shots, SimulatedFill.run(setting, shots, reserve), partsOf(work));
+    }
+
+    private Map<String, Integer> partsOf(Work work) {
+        return work.holes.stream().collect(Collectors.toMap(Hole::id, lifts::at));
+    }
+
+    /** How much each hole takes of all the liquid: of a mix that does not rise as much as it takes until mix shows at the next one. */
+    Run shared(Work work) {
+        if (resin.expansion() > 1) {
+            return run(work, Held.NOTHING);
+        }
+        FillSimulation.Setting setting = setting(work.vents);
+        List<FillSimulation.Shot> shots = shots(work);
+        return new Run(setting, whole, shots, SimulatedFill.shared(setting, shots), partsOf(work));
     }
 
     private FillSimulation.Setting setting(List<Coordinate> vents) {

@@ -5,18 +5,24 @@ import corewright.repair.plan.Hole;
 import corewright.survey.settings.Resin;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
  * Mix that is held back for a cavity larger than planned: at each hole and vent where nothing shows in the end, so much
  * of it.
  *
- * <p>A place's dose fills what is empty nearest to it in the large cavity, at least a third of what is nearest to it at all.
+ * <p>Into a hole of a mix that does not rise, so much more until mix shows at the next one. Any other place's dose fills what is empty nearest to it in the large cavity, at least a third of what is nearest to it at all.
  * What is too much comes out again at the place itself.
  */
 public final class HeldBack {
     /** Of what lies nearest to a place, where it shows in the one large cavity that was tried. Practice. */
     private static final double LEAST_SHARE = 0.35;
+
+    /** More than a hole's share of a larger space, and than the mean of all holes, that may go in until mix shows at the next. Practice. */
+    private static final double HIGH = 1.3;
+
+    private static final double HIGH_OF_MEAN = 2.5;
 
     private HeldBack() {}
 
@@ -72,7 +78,8 @@ public final class HeldBack {
      *
      * @param watching how that was filled
      */
-    static FillTrial.Held of(FillTrial.Run run, FillTrial.Held watching, Resin resin) {
+    static FillTrial.Held of(
+            FillTrial.Run run, FillTrial.Held watching, Resin resin, Map<String, Double> plannedMm3, List<Hole> holes) {
         List<FillTrial.Dose> before = watching.doses();
         List<Coordinate> places = before.stream().map(FillTrial.Dose::at).toList();
         boolean[] shown = run.result().shown();
@@ -84,13 +91,22 @@ public final class HeldBack {
         double[] emptyMm3 = nearMm3(run, places, filled, true);
         double[] nearMm3 = nearMm3(run, places, new boolean[filled.length], false);
         double liquid = resin.pack() / resin.expansion();
+        double meanMm3 =
+                plannedMm3.values().stream().mapToDouble(v -> v).average().orElse(0);
         List<FillTrial.Dose> doses = new ArrayList<>();
         for (int p = 0; p < emptyMm3.length; p++) {
             double least = filled[p] || resin.expansion() > 1 ? LEAST_SHARE * nearMm3[p] : 0;
-            double dose = liquid * Math.max(emptyMm3[p], least);
+            double dose = resin.expansion() > 1 || before.get(p).vent()
+                    ? liquid * Math.max(emptyMm3[p], least)
+                    : more(plannedMm3.getOrDefault(holes.get(p).id(), 0.0), meanMm3, watching.largerBy());
             doses.add(before.get(p).of(Math.min(dose, watching.mostMm3())));
         }
         return new FillTrial.Held(doses, watching.mostMm3(), watching.largerBy());
+    }
+
+    /** Into a hole of a mix that does not rise, at most: where the next one stands farther off in a larger space, more than its share. */
+    private static double more(double plannedMm3, double meanMm3, double largerBy) {
+        return largerBy * Math.max(HIGH * plannedMm3, HIGH_OF_MEAN * meanMm3) - plannedMm3;
     }
 
     /** What of the cavity, or of what is empty in it, lies nearest to each place. */

@@ -1,6 +1,7 @@
 package corewright.repair.fill;
 
 import corewright.repair.mix.Batches;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,16 +11,12 @@ import java.util.Map;
  *
  * <p>A mix that rises: while a cup rises one looks at the vents; where one is late, the holes for which it is the next get
  * more from a cup mixed for that, and holes of later cups get more the fewer of the due places show. When all has risen,
- * each place at which nothing shows gets its dose. A mix that does not rise shows as it goes in, or not at all: where one of
- * the due vents does not show when all cups are in, each hole gets its dose in a second round, whatever stands in it, and
- * then each vent that still does not show.
+ * each place at which nothing shows gets its dose. A mix that does not rise goes in by {@link HoleToHole}; then each vent that
+ * does not show gets its dose.
  */
 final class LargeSpace {
     /** Where nothing shows at such a share of the places at which mix is due, the cavity counts as a large one. Practice. */
     private static final double ALL_MORE = 0.4;
-
-    /** Mix is seen in a hole when it fills so much of its cell. */
-    private static final double SHOWS = 0.5;
 
     /** Looked at while a cup rises, as shares of its rise: mix there may be pushed on, and most vents are due. Practice. */
     private static final double[] LOOKS = {0.6, 0.92};
@@ -87,6 +84,16 @@ final class LargeSpace {
         return more;
     }
 
+    /** A mix that does not rise: from hole to hole. */
+    double[] followed(List<FillSimulation.Shot> shots) {
+        double planned =
+                shots.stream().mapToDouble(FillSimulation.Shot::liquidMm3).sum();
+        double[] placed = new HoleToHole(run, shots)
+                .followed(reserve, () -> reserve.doses().stream().allMatch(d -> Double.isNaN(d.dueS()) || shows(d)));
+        held -= Math.max(0, Arrays.stream(placed).sum() - planned);
+        return placed;
+    }
+
     /**
      * What is done when all cups are in.
      *
@@ -99,16 +106,11 @@ final class LargeSpace {
             run.riseToEnd(mixAtS);
         }
         boolean[] shown = new boolean[reserve.doses().size()];
-        boolean late = false;
         for (int i = 0; i < shown.length; i++) {
             FillSimulation.Dose place = reserve.doses().get(i);
             shown[i] = shows(place);
-            late |= !shown[i] && !Double.isNaN(place.dueS());
         }
         double lastS = mixAtS;
-        if (late && !rises) {
-            lastS = again(shots, mixAtS);
-        }
         for (int round = 0; round < ROUNDS && held > 0; round++) {
             lastS = unshown(lastS);
         }
@@ -157,7 +159,7 @@ final class LargeSpace {
     }
 
     private boolean shows(FillSimulation.Dose place) {
-        return flow.full[place.cell()] || flow.filled(place.cell()) >= SHOWS;
+        return run.shows(place.cell());
     }
 
     /** What a cup's holes get more than planned, by the places at which mix of the cups before is due by then. */
@@ -172,21 +174,6 @@ final class LargeSpace {
         }
         missing = Math.max(missing, due == 0 ? 0 : Math.min(1, (due - shown) / (ALL_MORE * due)));
         return 1 + (reserve.largerBy() - 1) * missing;
-    }
-
-    /** A second round of the holes, in their order, each with its dose; when the last cup of it was mixed. */
-    private double again(List<FillSimulation.Shot> shots, double lastS) {
-        Cup cup = new Cup();
-        for (FillSimulation.Dose dose : reserve.doses()) {
-            double mm3 = Math.min(dose.liquidMm3(), held);
-            if (mm3 > 0) {
-                shots.stream()
-                        .filter(s -> s.cell() == dose.cell())
-                        .findFirst()
-                        .ifPresent(s -> cup.into(s.hole(), s.cell(), mm3, s.nozzle()));
-            }
-        }
-        return cup.used() ? cup.mixAtS : lastS;
     }
 
     /** Doses into the places where nothing shows; when the last cup of it was mixed. */

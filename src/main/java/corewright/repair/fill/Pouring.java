@@ -85,6 +85,18 @@ public record Pouring(
         return netG < GOES_IN * fullG;
     }
 
+    /** As much in all, but so many times as much into each hole, by its id. */
+    Pouring times(Map<String, Double> factors) {
+        double cavityMm3 = holes.stream().mapToDouble(Hole::servedMm3).sum();
+        double sum = holes.stream()
+                .mapToDouble(h -> h.servedMm3() * factors.getOrDefault(h.id(), 1.0))
+                .sum();
+        List<Hole> changed = holes.stream()
+                .map(h -> h.serving(h.servedMm3() * factors.getOrDefault(h.id(), 1.0) * cavityMm3 / sum))
+                .toList();
+        return with(changed, netG);
+    }
+
     /** The grams of the whole cavity, shared as these are. */
     Pouring full() {
         return with(holes, fullG);

@@ -13,16 +13,13 @@ public final class SimulatedFill {
 
     public static FillSimulation.Result run(
             FillSimulation.Setting setting, List<FillSimulation.Shot> shots, FillSimulation.Reserve reserve) {
-        FillRun run = new FillRun(setting);
-        for (FillSimulation.Shot shot : shots) {
-            if (shot.nozzle() == 0) {
-                run.open(shot.cell());
-            }
-        }
-        for (int cell : setting.outlets()) {
-            run.open(cell);
-        }
+        FillRun run = opened(setting, shots);
         LargeSpace large = new LargeSpace(run, reserve);
+        if (!run.curing.rises() && !reserve.doses().isEmpty()) {
+            double[] followed = large.followed(shots);
+            boolean[] shown = large.end(shots, run.flow.nowS);
+            return run.result(followed, shown, large.pouredMm3());
+        }
         double[] placed = new double[shots.size()];
         double mixAtS = 0;
         double over = 0;
@@ -42,5 +39,26 @@ public final class SimulatedFill {
         }
         boolean[] shown = large.end(shots, mixAtS);
         return run.result(placed, shown, large.pouredMm3());
+    }
+
+    /** Of a mix that does not rise: as much through each hole as it takes until mix shows at the next. */
+    static FillSimulation.Result shared(FillSimulation.Setting setting, List<FillSimulation.Shot> shots) {
+        FillRun run = opened(setting, shots);
+        double[] placed = new HoleToHole(run, shots).shared();
+        run.riseToEnd(run.flow.nowS);
+        return run.result(placed, new boolean[0], 0);
+    }
+
+    private static FillRun opened(FillSimulation.Setting setting, List<FillSimulation.Shot> shots) {
+        FillRun run = new FillRun(setting);
+        for (FillSimulation.Shot shot : shots) {
+            if (shot.nozzle() == 0) {
+                run.open(shot.cell());
+            }
+        }
+        for (int cell : setting.outlets()) {
+            run.open(cell);
+        }
+        return run;
     }
 }

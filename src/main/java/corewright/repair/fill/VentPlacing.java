@@ -1,6 +1,5 @@
 package corewright.repair.fill;
 
-import corewright.repair.mix.Batches;
 import corewright.repair.pattern.Cavity;
 import corewright.repair.pattern.DrillPlaces;
 import corewright.repair.plan.Hole;
@@ -156,9 +155,8 @@ final class VentPlacing {
     }
 
     private static int most(FillState state) {
-        double aPlace = state.pouring().resin().expansion() > 1 ? VENTS_A_PLACE : Batches.VENTS_A_PLACE_FLAT;
-        return Math.max(
-                FEWEST_VENTS, (int) Math.ceil(aPlace * state.pouring().holes().size()));
+        return Math.max(FEWEST_VENTS, (int)
+                Math.ceil(VENTS_A_PLACE * state.pouring().holes().size()));
     }
 
     /** At the pocket, clear of other openings; nearer to one only where that pays. */

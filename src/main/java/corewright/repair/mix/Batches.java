@@ -24,8 +24,8 @@ public final class Batches {
     /** From hole to hole. Practice. */
     public static final double HOLE_S = 15;
 
-    /** Vents over places that are filled, at most, of a mix that does not rise, which leaves all air where it shuts it in. Practice. */
-    public static final double VENTS_A_PLACE_FLAT = 1.2;
+    /** Vents and holes at which mix shows before their turn, a hole, of a mix that does not rise. Practice. */
+    private static final double PLUGS_A_HOLE = 1.2;
 
     /** To clear away a cup and set out the next. Practice. */
     private static final double TURNROUND_S = 120;
@@ -167,12 +167,12 @@ public final class Batches {
         private final double s;
         private final double workS;
 
-        /** From hole to hole; one who is alone with a mix that does not rise plugs the vents meanwhile too. */
+        /** From hole to hole; one who is alone with a mix that does not rise plugs meanwhile too. */
         private final double wayS;
 
         Limits(Pour pour, int people) {
             this.pour = pour;
-            wayS = people < 2 && pour.resin().expansion() <= 1 ? HOLE_S * (1 + VENTS_A_PLACE_FLAT) : HOLE_S;
+            wayS = people < 2 && pour.resin().expansion() <= 1 ? HOLE_S * (1 + PLUGS_A_HOLE) : HOLE_S;
             g = pour.drilling().largestBatchG() * (1 + 1e-9);
             s = pouringS(pour.resin(), pour.drilling(), pour.temperatureC()) * (1 + 1e-9);
             workS = pour.resin().timeFactor(pour.temperatureC()) * pour.resin().workS();

@@ -21,7 +21,8 @@ import java.util.Set;
 
 /**
  * Gives the people of a day their work: (1) cups are mixed and poured on the clock of the batches, mixed by the second person
- * where there is one; (2) a vent is plugged when mix is due there, by who is free, and one who pours alone stops for it; (3) the
+ * where there is one; (2) a vent, and a hole at which mix that does not rise shows before its turn, is plugged when mix is due there,
+ * by who is free, and one who pours alone stops for it; (3) the
  * holes of a cup are felt by hand in one round while the skin over them is warm, as soon as somebody is free; (4) weights go on
  * over a cup's holes and vents when the last of them is plugged; a wall or an overhead face has its plate before the first cup.
  */
@@ -58,7 +59,7 @@ final class DayPlanner {
     }
 
     /**
-     * A vent at which mix is due.
+     * A vent, or a hole before its turn, at which mix is due.
      *
      * @param cup that fills it, by number
      */
@@ -107,7 +108,8 @@ final class DayPlanner {
                             .arrivalS()
                             .map(r -> r.cellAt(hole.spot().xMm(), hole.spot().yMm()))
                             .orElse(Double.NaN);
-            if (!hole.fills() && !Double.isNaN(dueS)) {
+            boolean shows = !hole.fills() || resin(plan).expansion() <= 1 && hole.drilled() && hole.order() > 1;
+            if (shows && !Double.isNaN(dueS)) {
                 vents.add(new Vent(plan.region(), hole.id(), dueS, cup(plan, hole, dueS)));
             }
         }
@@ -153,12 +155,25 @@ final class DayPlanner {
         double served = own.stream().mapToDouble(Hole::servedMm3).sum();
         double at = batch.mixAtS() + drilling.mixingS();
         for (Hole hole : own) {
+            itsTurnNext(plan, hole, at);
             double g = netG * hole.servedMm3() / served;
             double lastsS = pour.seconds(hole, g, at - batch.mixAtS(), beforeG(plan, batch, hole));
             at = pour(plan, batch, hole, at, Math.min(lastsS, Math.max(0, batch.workUntilS() - at)));
         }
         if (at < batch.workUntilS()) {
             bars.add(new Bar(plan.region(), at, batch.workUntilS(), 0, batch.number(), "", What.LEAVE));
+        }
+    }
+
+    /** A hole at which mix shows only while the one before it is filled is not plugged before. */
+    private void itsTurnNext(InjectionPlan plan, Hole hole, double atS) {
+        List<Hole> filling = plan.filling();
+        int next = filling.indexOf(hole) + 1;
+        if (next < filling.size()) {
+            String id = filling.get(next).id();
+            vents.stream()
+                    .filter(v -> v.region.equals(plan.region()) && v.hole.equals(id) && v.dueS > atS - Batches.HOLE_S)
+                    .forEach(plugged::add);
         }
     }
 

@@ -42,8 +42,8 @@ record CardWords(Posture posture, boolean rises) {
         return "**Nothing shows where mix is due.** The space is larger: mix another cup at once and "
                 + (rises
                         ? "give the holes beside it, and those left, their high grams. After the rise pour what is left there."
-                        : "fill all holes again from the first, each up to its high grams or until it takes no more; then pour what"
-                                + " is left where nothing shows.");
+                        : "go on in the same hole until mix shows at the next or its high grams are in; in the end pour what is left"
+                                + " where nothing shows.");
     }
 
     private String next() {
