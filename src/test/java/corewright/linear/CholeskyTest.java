@@ -210,8 +210,8 @@ class CholeskyTest {
     @Test
     void denseEliminationLeavesTheSchurComplement() {
         Random random = new Random(3);
-        int m = 131;
-        int p = 77;
+        int m = 311; // more than a block of columns on either side of the last pivot
+        int p = 150;
         Dense.Front f = Dense.Front.zero(p, m - p);
         double[][] a = new double[m][m];
         for (int i = 0; i < m; i++) {
@@ -225,7 +225,7 @@ class CholeskyTest {
 
         for (int i = 0; i < m; i++) {
             for (int j = i; j < m; j++) {
-                double sum = i >= p ? f.left()[i - p][j - p] : 0;
+                double sum = i >= p ? f.left()[j - p][i - p] : 0;
                 for (int k = 0; k <= Math.min(i, p - 1); k++) {
                     sum += upper(f, k, i) * upper(f, k, j);
                 }
@@ -241,7 +241,7 @@ class CholeskyTest {
         } else if (i < p) {
             f.rest()[i][j - p] = value;
         } else {
-            f.left()[i - p][j - p] = value;
+            f.left()[j - p][i - p] = value;
         }
     }
 

@@ -63,15 +63,15 @@ public record HoleSection(
     }
 
     private List<Ply> plies() {
-        double empty = Math.min(emptyMm, coreMm);
+        double empty = emptyMm < LEAST_SHOWN ? 0 : Math.min(emptyMm, coreMm);
         double inner = outerSkinMm + coreMm;
         List<Ply> plies = new ArrayList<>();
         plies.add(new Ply("outer skin " + measure.depthFigure(outerSkinMm), 0, outerSkinMm));
-        if (empty >= LEAST_SHOWN) {
+        if (empty > 0) {
             plies.add(new Ply("empty " + measure.depthFigure(empty), outerSkinMm, outerSkinMm + empty));
         }
         if (coreMm - empty >= LEAST_SHOWN) {
-            String core = empty >= LEAST_SHOWN ? "core left " : "core ";
+            String core = empty > 0 ? "core left " : "core ";
             plies.add(new Ply(core + measure.depthFigure(coreMm - empty), inner - (coreMm - empty), inner));
         }
         plies.add(new Ply(
