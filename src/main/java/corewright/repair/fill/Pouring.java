@@ -147,6 +147,9 @@ public record Pouring(
      */
     Pouring after(Map<String, Double> takenMm3, boolean exactly) {
         double taken = takenMm3.values().stream().mapToDouble(v -> v).sum();
+        if (!(taken > 0)) {
+            return this; // nothing goes in anywhere: no hole does worse than another
+        }
         double share = taken * gPerMm3() / netG;
         if (share < GOES_IN && !exactly) {
             return with(holes, netG * share);

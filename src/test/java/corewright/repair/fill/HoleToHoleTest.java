@@ -8,11 +8,15 @@ import static org.assertj.core.api.Assertions.within;
 import corewright.DamageFixtures.Deck;
 import corewright.damage.Condition;
 import corewright.damage.FaceDamage;
+import corewright.repair.mix.Lifts;
 import corewright.repair.pattern.Cavity;
+import corewright.repair.plan.Hole;
+import corewright.survey.Spot;
 import corewright.survey.settings.Settings;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -94,6 +98,19 @@ class HoleToHoleTest {
         assertThat(pockets).hasSize(1);
         assertThat(cavity.x(pockets.get(0).cell())).isCloseTo(1900 - CELL_MM / 2, within(1e-6));
         assertThat(pockets.get(0).mm3()).isCloseTo(mm3(GAP_MM, 100), within(1e-6));
+    }
+
+    /** Where nothing goes in before the mix is too old, no hole is left out for taking less than another. */
+    @Test
+    void holesStayWhereNothingGoesInAnywhere() {
+        Spot spot = new Spot("deck", 1000, 0);
+        Hole hole =
+                new Hole("R1-1", "R1", Hole.Kind.INJECTION, 1, spot, 6, 4, 100, 5000, null, Hole.Range.NONE, GAP_MM);
+        Settings settings = Settings.defaults();
+        Pouring pouring = Pouring.of("R1", List.of(hole), 5, settings.resin("epoxy-thin"), settings, Lifts.NONE);
+        Pouring after = pouring.after(Map.of("R1-1", 0.0), true).after(Map.of("R1-1", 0.0), true);
+        assertThat(after.holes()).containsExactlyElementsOf(pouring.holes());
+        assertThat(after.netG()).isEqualTo(pouring.netG());
     }
 
     private static FillSimulation.Setting strip(double gapMm) {
