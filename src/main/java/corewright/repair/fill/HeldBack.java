@@ -96,8 +96,7 @@ public final class HeldBack {
         List<FillTrial.Dose> doses = new ArrayList<>();
         for (int p = 0; p < emptyMm3.length; p++) {
             double least = filled[p] || resin.expansion() > 1 ? LEAST_SHARE * nearMm3[p] : 0;
-            boolean vent = p >= holes.size(); // where no hole takes anything, vents alone are left, and wait for none
-            double dose = resin.expansion() > 1 || vent
+            double dose = resin.expansion() > 1 || before.get(p).vent()
                     ? liquid * Math.max(emptyMm3[p], least)
                     : more(plannedMm3.getOrDefault(holes.get(p).id(), 0.0), meanMm3, watching.largerBy());
             doses.add(before.get(p).of(Math.min(dose, watching.mostMm3())));

@@ -247,9 +247,10 @@ final class CardBack {
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
         double heldG = card.plan().outlook().heldLikelyG();
         double moreG = card.plan().outlook().heldBackG() - heldG;
-        String sum = "All cups " + mixed + " g: " + card.grams().total() + " g into holes"
-                + (heldG > 0 ? ", " + Figures.atMost(heldG, 0) + " g held back" : "")
-                + (moreG > 0 ? ", " + Figures.atMost(moreG, 0) + " g more if large" : "") + ".";
+        String sum = "All cups " + mixed + " g: " + card.grams().total() + " g into holes."
+                + (heldG > 0 ? " Held back " + Figures.atMost(heldG, 0) + " g" : "")
+                + (moreG > 0 ? (heldG > 0 ? ", " : " ") + Figures.atMost(moreG, 0) + " g more if large" : "")
+                + (heldG > 0 || moreG > 0 ? "." : "");
         paper.text(sum, RIGHT_LEFT, top - 2.2, CardSheet.WORD, Anchor.LEFT);
         double x = RIGHT_LEFT;
         double base = CardSheet.level(CardSheet.WORD, top, CardSheet.BOX);
