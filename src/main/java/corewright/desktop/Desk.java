@@ -339,6 +339,11 @@ final class Desk implements Tasks {
     }
 
     @Override
+    public @Nullable Node below(Step step) {
+        return half == null ? null : half.below(step);
+    }
+
+    @Override
     public boolean onHoles() {
         return half != null && half.onHoles();
     }
