@@ -109,8 +109,7 @@ public final class DeckSteps {
         return places;
     }
 
-    private static Step step(
-            List<Place> places, Found found, List<Option> options, double hoursADay, double most) {
+    private static Step step(List<Place> places, Found found, List<Option> options, double hoursADay, double most) {
         Map<String, Method> methods = new LinkedHashMap<>();
         List<Option> taken = new ArrayList<>();
         for (int i = 0; i < places.size(); i++) {

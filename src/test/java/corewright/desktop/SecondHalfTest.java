@@ -9,6 +9,7 @@ import corewright.assessment.Assessment;
 import corewright.assessment.Assessor;
 import corewright.decision.DeckSteps;
 import corewright.decision.Method;
+import corewright.decision.Option;
 import corewright.desktop.decide.DecideModel;
 import corewright.desktop.decide.DeckModel;
 import corewright.desktop.find.Finder;
@@ -40,6 +41,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -127,9 +129,37 @@ class SecondHalfTest {
         assertThat(model.chosen()).isEmpty();
         assertThat(model.answer()).isEqualTo("Nothing that is offered comes to that.");
         model.ask(true);
-        model.ask(steps.get(0).costHigh());
-        assertThat(model.chosen()).isPresent().hasValueSatisfying(s -> assertThat(s.costHigh())
-                .isLessThanOrEqualTo(steps.get(0).costHigh()));
+        model.ask(steps.get(0).work().costHigh());
+        assertThat(model.chosen()).isPresent().hasValueSatisfying(s -> assertThat(
+                        s.work().costHigh())
+                .isLessThanOrEqualTo(steps.get(0).work().costHigh()));
+    }
+
+    /** Costs and hours add up; each region's work is what its row says, so that two places on one screen agree. */
+    @Test
+    void aStepOfTheWholeDeckComesToTheSumOfItsRegions() {
+        List<Option> options = bench.found().orElseThrow().decision().weighing().options();
+        for (DeckSteps.Step step : new DeckModel(bench).steps()) {
+            List<Option> own = options.stream()
+                    .filter(o -> step.methods().containsKey(o.region())
+                            && o.method().equals(step.methods().get(o.region()).word()))
+                    .toList();
+            assertThat(own).hasSameSizeAs(step.methods().keySet());
+            assertThat(step.work().costHigh())
+                    .isCloseTo(sum(own, o -> o.work().orElseThrow().costHigh()), within(1e-6));
+            assertThat(step.netKg()).isCloseTo(sum(own, o -> o.weight().netKg()), within(1e-9));
+            double longest = own.stream()
+                    .mapToDouble(o -> o.work().orElseThrow().daysHigh())
+                    .max()
+                    .orElse(0);
+            assertThat(step.work().daysHigh())
+                    .isBetween(
+                            longest - 1e-9, sum(own, o -> o.work().orElseThrow().daysHigh()) + 1e-9);
+        }
+    }
+
+    private static double sum(List<Option> options, ToDoubleFunction<Option> figure) {
+        return options.stream().mapToDouble(figure).sum();
     }
 
     /** At a place of the foot map the foot gives what the map says there. */

@@ -66,7 +66,8 @@ public final class DeckModel {
 
     public double high() {
         return byBudget
-                ? Math.max(1, steps().stream().mapToDouble(DeckModel::price).max().orElse(1))
+                ? Math.max(
+                        1, steps().stream().mapToDouble(DeckModel::price).max().orElse(1))
                 : 1;
     }
 
@@ -175,8 +176,7 @@ public final class DeckModel {
         int at = steps().indexOf(step);
         Map<String, Method> methods = new TreeMap<>(step.methods());
         if (at > 0) {
-            methods.entrySet()
-                    .removeIf(e -> steps().get(at - 1).methods().get(e.getKey()) == e.getValue());
+            methods.entrySet().removeIf(e -> steps().get(at - 1).methods().get(e.getKey()) == e.getValue());
         }
         return mix(methods).replaceAll("\\.$", "");
     }

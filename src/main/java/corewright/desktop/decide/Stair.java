@@ -187,8 +187,7 @@ final class Stair extends Region {
             Step step = steps.get(i);
             double x0 = x(from(i));
             double x1 = Math.max(x0 + 1, x(to(i)));
-            double height =
-                    (base - HEAD) * (model.byBudget() ? step.share() : step.cost() / Math.max(1, most)) + 2;
+            double height = (base - HEAD) * (model.byBudget() ? step.share() : step.cost() / Math.max(1, most)) + 2;
             g.setFill(i == chosen ? ink : ground);
             g.fillRect(x0, base - height, x1 - x0, height);
             g.setStroke(ink);

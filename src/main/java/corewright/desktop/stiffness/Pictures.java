@@ -90,7 +90,12 @@ record Pictures(PanelStiffness panel, Face face, List<State> states, double widt
         g.scale(sharpness * PX_PER_MM, sharpness * PX_PER_MM);
         Paper paper = new Paper(g);
         DeflectionPicture.paint(
-                paper, face, panel, states, boxes.stream().map(Pictures::onPaper).toList(), measure);
+                paper,
+                face,
+                panel,
+                states,
+                boxes.stream().map(Pictures::onPaper).toList(),
+                measure);
         Box scale = new Box(GAP, height - GAP - SCALE, width - 2 * GAP, SCALE);
         DeflectionPicture.paintScale(paper, panel, states, onPaper(scale), measure);
         g.dispose();

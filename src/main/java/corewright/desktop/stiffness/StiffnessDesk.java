@@ -185,7 +185,6 @@ public final class StiffnessDesk {
         /** A title of one line needs so many pixels. */
         private static final double NARROW = 170;
 
-
         private final Canvas canvas = new Canvas();
         private @Nullable PanelStiffness panel;
         private @Nullable Pictures laid;

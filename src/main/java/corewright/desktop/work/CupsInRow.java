@@ -80,8 +80,8 @@ public final class CupsInRow {
             return Figures.fixed(in, 0) + " g in, " + Figures.fixed(left(cup), 0) + " to go";
         }
         CupTarget target = CupTarget.of(cup);
-        return "resin to " + Figures.fixed(target.firstToG(), 0) + ", both to "
-                + Figures.fixed(target.secondToG(), 0) + " g";
+        return "resin to " + Figures.fixed(target.firstToG(), 0) + ", both to " + Figures.fixed(target.secondToG(), 0)
+                + " g";
     }
 
     private double planned(Batch cup) {
@@ -103,7 +103,8 @@ public final class CupsInRow {
     private List<Batch> held() {
         return model.bench().found().stream()
                 .flatMap(a -> HeldCups.of(a.decision().injections(), a.survey().settings()).stream())
-                .filter(c -> model.plan().filter(p -> p.region().equals(c.region())).isPresent())
+                .filter(c ->
+                        model.plan().filter(p -> p.region().equals(c.region())).isPresent())
                 .toList();
     }
 

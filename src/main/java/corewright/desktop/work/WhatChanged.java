@@ -9,7 +9,6 @@ import corewright.drawing.kit.PlaceNames;
 import corewright.survey.FrozenPlan;
 import corewright.survey.FrozenPlan.PlannedCup;
 import corewright.survey.FrozenPlan.PlannedHole;
-import corewright.survey.Spot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -39,10 +38,9 @@ public final class WhatChanged {
 
     /** The last change of plans, where it was not taken back. */
     private Optional<Two> taken() {
-        return Optional.ofNullable(taken)
-                .filter(t -> bench.survey()
-                        .filter(s -> s.repairPlan().equals(t.next))
-                        .isPresent());
+        return Optional.ofNullable(taken).filter(t -> bench.survey()
+                .filter(s -> s.repairPlan().equals(t.next))
+                .isPresent());
     }
 
     /** Told when it is known what waits, which is worked out aside. */
@@ -83,10 +81,11 @@ public final class WhatChanged {
     /** "Revision 2 waits: the cards still say revision 1." Empty where nothing changed since work began. */
     public String head() {
         return waiting()
-                .map(t -> "Revision " + t.next.revision() + " of the plan is ready to be taken; the cards in hand are revision "
-                        + t.before.revision() + ".")
-                .or(() -> taken().map(t -> "Revision " + t.next.revision()
-                        + " is taken: cards of revision " + t.before.revision() + " are out of date."))
+                .map(t -> "Revision " + t.next.revision()
+                        + " of the plan is ready to be taken; the cards in hand are revision " + t.before.revision()
+                        + ".")
+                .or(() -> taken().map(t -> "Revision " + t.next.revision() + " is taken: cards of revision "
+                        + t.before.revision() + " are out of date."))
                 .orElse("");
     }
 
@@ -98,7 +97,8 @@ public final class WhatChanged {
                 .orElse(List.of());
     }
 
-    private List<String> sentences(FrozenPlan before, FrozenPlan next, Set<String> regions) {
+    /** What differs between two plans, in the holes of some regions. */
+    List<String> sentences(FrozenPlan before, FrozenPlan next, Set<String> regions) {
         List<String> all = new ArrayList<>();
         Set<String> others = new TreeSet<>();
         for (PlannedHole now : next.holes()) {
@@ -129,9 +129,18 @@ public final class WhatChanged {
         if (hole.dropped()) {
             return "";
         }
-        String how = hole.stopMm() > 0 ? ", depth stop " + units().depth(hole.stopMm()) : "";
-        String takes = hole.fills() ? ", takes " + grams(hole.grams()) : "";
-        return name(hole) + " is new: " + place(hole.spot()) + how + takes + ".";
+        List<String> facts = new ArrayList<>();
+        bench.survey()
+                .map(s -> PlaceNames.of(s.face(hole.spot().face()))
+                        .measured(hole.spot().xMm(), hole.spot().yMm(), units()::place))
+                .ifPresent(facts::add);
+        if (hole.stopMm() > 0) {
+            facts.add("depth stop " + units().depth(hole.stopMm()));
+        }
+        if (hole.fills()) {
+            facts.add("takes " + grams(hole.grams()));
+        }
+        return name(hole) + " is new: " + String.join(", ", facts) + ".";
     }
 
     private String same(PlannedHole old, PlannedHole now) {
@@ -143,21 +152,14 @@ public final class WhatChanged {
             parts.add("takes " + grams(now.grams()) + ", was " + grams(old.grams()));
         }
         if (old.stopMm() != now.stopMm()) {
-            parts.add("has its depth stop at " + units().depth(now.stopMm()) + ", was "
-                    + units().depth(old.stopMm()));
+            parts.add("has its depth stop at " + units().depth(now.stopMm()) + ", was " + units().depth(old.stopMm()));
         }
         return parts.isEmpty() ? "" : name(now) + " " + String.join("; it ", parts) + ".";
     }
 
-    private static String name(PlannedHole hole) {
+    static String name(PlannedHole hole) {
         String kind = hole.kind() == FrozenPlan.Kind.INJECTION ? "Hole " : hole.fills() ? "Nozzle " : "Vent ";
         return kind + Figures.holeNumber(hole.name());
-    }
-
-    private String place(Spot spot) {
-        return bench.survey()
-                .map(s -> PlaceNames.of(s.face(spot.face())).measured(spot.xMm(), spot.yMm(), units()::place))
-                .orElse("");
     }
 
     private Units units() {

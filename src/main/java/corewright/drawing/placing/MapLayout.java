@@ -164,7 +164,8 @@ public record MapLayout(
             hard.addAll(marks.holes());
             hard.addAll(marks.tags());
             if (spec.shows(Layer.HELD_HOLES)) {
-                Marks.holes(spec).forEach(h -> hard.add(HoleMark.of(h, view).box().grown(HELD)));
+                Marks.holes(spec)
+                        .forEach(h -> hard.add(HoleMark.of(h, view).box().grown(HELD)));
             }
             soft.addAll(readings);
             Ground ground = new Ground(labelBox(), deck);

@@ -107,8 +107,7 @@ public final class DeflectionPicture {
      * The scale of such pictures: from grey to grey over the same lines, with the same figures set into them, so that it can be read
      * without the greys too.
      */
-    public static void paintScale(
-            Paper paper, PanelStiffness panel, List<State> states, Box box, Measure measure) {
+    public static void paintScale(Paper paper, PanelStiffness panel, List<State> states, Box box, Measure measure) {
         List<Double> levels = levels(panel, states);
         String head = "gives, " + measure.depthUnit();
         double left = box.x() + HEAD.width(head) + 3;
@@ -124,12 +123,7 @@ public final class DeflectionPicture {
             double level = levels.get(i);
             paper.line(level == 1 || level == 10 ? HEAVY : LINE, x, box.y(), x, box.bottom());
             paper.haloText(
-                    measure.deflectionFigure(level),
-                    x,
-                    box.middleY() + FIGURE.capMm() / 2,
-                    FIGURE,
-                    Anchor.CENTRE,
-                    0.8);
+                    measure.deflectionFigure(level), x, box.middleY() + FIGURE.capMm() / 2, FIGURE, Anchor.CENTRE, 0.8);
         }
         paper.draw(new Box(left, box.y(), (levels.size() + 1) * cell, box.height()).shape(), Pen.MARK);
     }
