@@ -37,6 +37,7 @@ final class DeckDesk {
     private final TextField reason = new TextField();
     private final TextField who = new TextField();
     private final Button take = SlipView.key("deck-take", "Take this mix", this::take);
+    private final Label decided = SlipView.text("This is what is decided now.", "quiet");
     private final VBox left = new VBox(8);
     private final VBox right = new VBox(6);
     private final HBox strip = new HBox(20);
@@ -58,6 +59,7 @@ final class DeckDesk {
         reason.setPromptText("why this mix, in your words");
         reason.setAccessibleText("The reason for this mix");
         reason.setOnAction(e -> take());
+        HBox.setHgrow(reason, Priority.ALWAYS);
         who.setId("deck-who");
         who.setPromptText("who decides");
         who.setAccessibleText("Who decides");
@@ -94,8 +96,7 @@ final class DeckDesk {
     /** Over the window's whole width; empty where no panel with damage was calculated. */
     Node strip() {
         boolean any = !model.steps().isEmpty();
-        strip.setVisible(any);
-        strip.setManaged(any);
+        part(strip, any);
         if (any) {
             left.getChildren().setAll(title, which, question);
             HBox deed = new HBox(8, deed());
@@ -118,21 +119,28 @@ final class DeckDesk {
         return all.toArray(Node[]::new);
     }
 
-    /** What is left to do: a reason, and by whom where the survey names nobody. */
+    /** What is left to do: a reason, and by whom where the survey names nobody; which of it stands {@link #fill} says. */
     private Node[] deed() {
-        if (model.differing().isEmpty()) {
-            return model.chosen().isPresent()
-                    ? new Node[] {SlipView.text("This is what is decided now.", "quiet")}
-                    : new Node[0];
-        }
-        List<Node> all = new ArrayList<>();
-        all.add(reason);
-        HBox.setHgrow(reason, Priority.ALWAYS);
-        if (bench.survey().filter(s -> !s.heading().surveyor().isBlank()).isEmpty()) {
-            all.add(who);
-        }
-        all.add(take);
-        return all.toArray(Node[]::new);
+        return new Node[] {reason, who, take, decided};
+    }
+
+    private void fillDeed() {
+        boolean differs = !model.differing().isEmpty();
+        part(reason, differs);
+        part(
+                who,
+                differs
+                        && bench.survey()
+                                .filter(s -> !s.heading().surveyor().isBlank())
+                                .isEmpty());
+        part(take, differs);
+        part(decided, !differs && model.chosen().isPresent());
+        take.setText("Take this mix: " + model.differing().size() + " to change");
+    }
+
+    private static void part(Node node, boolean shown) {
+        node.setVisible(shown);
+        node.setManaged(shown);
     }
 
     private static void style(Button key, boolean chosen) {
@@ -157,8 +165,7 @@ final class DeckDesk {
         }
         mix.setText(model.told().isEmpty() ? model.answer() : model.mix());
         up.setText(problem.getText().isEmpty() ? model.up() : problem.getText());
-        take.setText("Take this mix"
-                + (model.differing().isEmpty() ? "" : ": " + model.differing().size() + " to change"));
+        fillDeed();
         stair.show();
     }
 }

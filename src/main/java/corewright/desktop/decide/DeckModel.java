@@ -50,8 +50,13 @@ public final class DeckModel {
         return steps;
     }
 
+    /** The sum begins with what the stiffness asked for costs. */
     public void ask(boolean forBudget) {
+        Optional<Step> before = chosen();
         byBudget = forBudget;
+        if (forBudget && Double.isNaN(budget)) {
+            budget = before.map(DeckModel::price).orElse(high());
+        }
     }
 
     public boolean byBudget() {
@@ -78,7 +83,7 @@ public final class DeckModel {
 
     /** What is asked for, in the control's terms. */
     public double asked() {
-        return byBudget ? (Double.isNaN(budget) ? round(high() / 2) : budget) : stiffness;
+        return byBudget ? budget : stiffness;
     }
 
     public void ask(double value) {
