@@ -82,8 +82,7 @@ class StepsTest {
         SurveyFolders folder = SurveyFolders.minimal(dir)
                 .with(
                         "survey.yaml",
-                        SurveyFolders.YAML.replace(
-                                ", moisture: moisture.csv, taps: taps.csv, probes: probes.csv", ""));
+                        SurveyFolders.YAML.replace(", moisture: moisture.csv, taps: taps.csv, probes: probes.csv", ""));
         Workbench bench = new Workbench(new AtOnce(), MapChain::assess);
         bench.open("survey", () -> SurveyOpener.open(folder.path()));
 
