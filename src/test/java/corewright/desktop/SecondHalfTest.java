@@ -22,6 +22,7 @@ import corewright.desktop.state.Units;
 import corewright.desktop.state.Workbench;
 import corewright.desktop.stiffness.StiffnessModel;
 import corewright.desktop.work.Clock;
+import corewright.desktop.work.CupsInRow;
 import corewright.desktop.work.WorkModel;
 import corewright.repair.RepairPlanner;
 import corewright.repair.fill.DrawnCavities;
@@ -219,7 +220,7 @@ class SecondHalfTest {
 
         assertThat(new Clock("", 280, 0).minutes()).isEqualTo("4:40");
         assertThat(new Clock("", -12, 1).minutes()).isEqualTo("−0:12");
-        assertThat(model.sum().toLowerCase(Locale.ROOT)).startsWith("in: 0 g of ");
+        assertThat(CupsInRow.sum(model).toLowerCase(Locale.ROOT)).startsWith("in: 0 g of ");
         assertThat(Objects.requireNonNull(model.says())).isEmpty();
     }
 

@@ -200,13 +200,23 @@ final class Stair extends Region {
             figures.add(i == chosen ? 0 : figures.size(), new Written(figure, middle, half, base - height - 4));
         }
         g.setFill(ink);
+        g.setStroke(ground);
+        g.setLineWidth(4); // a figure may stand over a higher step beside its own
         List<Written> written = new ArrayList<>();
         for (Written figure : figures) {
             if (written.stream().noneMatch(figure::meets)) {
                 written.add(figure);
+                halo(g, figure);
                 words(g, figure.words, figure.x, figure.y, 14, TextAlignment.CENTER, VPos.BOTTOM);
             }
         }
+    }
+
+    private static void halo(GraphicsContext g, Written figure) {
+        g.setFont(Font.font("Asap Condensed", FontWeight.BOLD, 14));
+        g.setTextAlign(TextAlignment.CENTER);
+        g.setTextBaseline(VPos.BOTTOM);
+        g.strokeText(figure.words, figure.x, figure.y);
     }
 
     /** The figure over a step; that of the step chosen comes first, and those that would run into another are left out. */

@@ -127,8 +127,8 @@ public final class CupsInRow {
                         .orElse(-1);
     }
 
-    /** What is in of all holes, and what is to go. */
-    static String sum(WorkModel model) {
+    /** "In: 101 g of 261, 3 of 8 holes. To go: 160 g." */
+    public static String sum(WorkModel model) {
         List<Hole> holes = model.holes();
         double in = holes.stream().mapToDouble(h -> model.logged(h).orElse(0.0)).sum();
         double planned = holes.stream().mapToDouble(model::plannedG).sum();

@@ -390,11 +390,6 @@ public final class WorkModel {
                 .collect(Collectors.toCollection(TreeSet::new)));
     }
 
-    /** "In: 101 g of 261, 3 of 8 holes. To go: 160 g." */
-    public String sum() {
-        return CupsInRow.sum(this);
-    }
-
     Workbench bench() {
         return bench;
     }

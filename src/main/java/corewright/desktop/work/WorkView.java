@@ -290,7 +290,7 @@ public final class WorkView extends HBox {
         part(vents, hole != null && !model.vents().isEmpty());
         says.setText(model.says());
         part(says, !model.says().isEmpty());
-        sum.setText(model.sum());
+        sum.setText(CupsInRow.sum(model));
         revisions();
         part(mix, model.cup().isPresent() && !model.mixed());
         boolean high = getHeight() == 0 || getHeight() >= CUP_FROM;
