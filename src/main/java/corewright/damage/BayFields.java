@@ -4,6 +4,7 @@ import corewright.field.LatentField;
 import corewright.field.LatentPrior;
 import corewright.field.Places;
 import corewright.field.Site;
+import corewright.field.Wanted;
 import corewright.survey.Spot;
 import corewright.survey.settings.Thresholds;
 import java.util.List;
@@ -165,6 +166,7 @@ final class BayFields {
 
     private static LatentField fit(
             LatentPrior prior, int few, @Nullable LatentField earlier, List<Observation> seen, Places places) {
+        Wanted.check();
         List<Site> sites = seen.stream().map(Observation::site).toList();
         return earlier != null
                 ? earlier.with(places, sites)

@@ -1,5 +1,6 @@
 package corewright.damage;
 
+import corewright.field.Wanted;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -63,6 +64,7 @@ record BayWork(
     }
 
     private static VoidDraws drawn(BayInput input, BayFields fields, Frame frame) {
+        Wanted.check();
         return new VoidDraws(fields, frame, input.numerics().realisations(), seed(input));
     }
 }

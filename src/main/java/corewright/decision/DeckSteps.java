@@ -31,27 +31,26 @@ public final class DeckSteps {
      * One step.
      *
      * @param methods by region; only of regions that lie in a calculated panel
+     * @param work of all of them without visits, with what must be waited for
+     * @param netKg brought aboard less taken out dry
      * @param share stiffness of the weakest of these panels over the one as built, middle figure
      */
-    public record Step(
-            Map<String, Method> methods,
-            double costLow,
-            double costHigh,
-            double hoursLow,
-            double hoursHigh,
-            double share) {
+    public record Step(Map<String, Method> methods, Option.Work work, double netKg, double share) {
         public Step {
             methods = Map.copyOf(methods);
         }
 
         /** Middle of the cost. */
         public double cost() {
-            return (costLow + costHigh) / 2;
+            return (work.costLow() + work.costHigh()) / 2;
         }
     }
 
-    /** @param options of every region, as weighed; those not offered are left out */
-    public static List<Step> of(List<Option> options, StiffnessMap stiffness) {
+    /**
+     * @param options of every region, as weighed; those not offered are left out
+     * @param hoursADay of everybody who works
+     */
+    public static List<Step> of(List<Option> options, StiffnessMap stiffness, double hoursADay) {
         Map<String, Double> compliance = new LinkedHashMap<>();
         for (PanelStiffness p : stiffness.panels()) {
             compliance.put(
@@ -67,7 +66,7 @@ public final class DeckSteps {
         Optional<Found> found = search.reaching(0);
         while (found.isPresent() && steps.size() < MOST) {
             Found step = found.get();
-            steps.add(step(places, step, options, most));
+            steps.add(step(places, step, options, hoursADay, most));
             found = step.share() >= most ? Optional.empty() : search.reaching(step.share() + HIGHER);
         }
         return steps;
@@ -110,25 +109,45 @@ public final class DeckSteps {
         return places;
     }
 
-    private static Step step(List<Place> places, Found found, List<Option> options, double most) {
+    private static Step step(List<Place> places, Found found, List<Option> options, double hoursADay, double most) {
         Map<String, Method> methods = new LinkedHashMap<>();
-        double[] sums = new double[4];
+        List<Option> taken = new ArrayList<>();
         for (int i = 0; i < places.size(); i++) {
             String region = places.get(i).region();
             Method method = found.methods().get(i);
             methods.put(region, method);
             options.stream()
                     .filter(o -> o.region().equals(region) && o.method().equals(method.word()))
-                    .flatMap(o -> o.work().stream())
                     .findFirst()
-                    .ifPresent(w -> {
-                        sums[0] += w.costLow();
-                        sums[1] += w.costHigh();
-                        sums[2] += w.hoursLow();
-                        sums[3] += w.hoursHigh();
-                    });
+                    .ifPresent(taken::add);
         }
-        return new Step(methods, sums[0], sums[1], sums[2], sums[3], Math.min(most, found.share()));
+        double netKg = taken.stream().mapToDouble(o -> o.weight().netKg()).sum();
+        return new Step(methods, together(taken, hoursADay), netKg, Math.min(most, found.share()));
+    }
+
+    /** Hours and costs add up; regions dry and harden beside one another, so that of each the longest counts. */
+    private static Option.Work together(List<Option> taken, double hoursADay) {
+        double[] sums = new double[4];
+        double[] dries = new double[2];
+        double[] cures = new double[2];
+        for (Option option : taken) {
+            option.work().ifPresent(w -> {
+                sums[0] += w.hoursLow();
+                sums[1] += w.hoursHigh();
+                sums[2] += w.costLow();
+                sums[3] += w.costHigh();
+                double[] waits = method(option) == Method.DRY_OUT ? dries : cures;
+                waits[0] = Math.max(waits[0], w.daysLow() - w.hoursLow() / hoursADay);
+                waits[1] = Math.max(waits[1], w.daysHigh() - w.hoursHigh() / hoursADay);
+            });
+        }
+        return new Option.Work(
+                sums[0],
+                sums[1],
+                sums[2],
+                sums[3],
+                sums[0] / hoursADay + dries[0] + cures[0],
+                sums[1] / hoursADay + dries[1] + cures[1]);
     }
 
     private static Method method(Option option) {

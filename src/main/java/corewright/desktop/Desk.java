@@ -12,6 +12,7 @@ import corewright.desktop.state.Complaints;
 import corewright.desktop.state.EditLog;
 import corewright.desktop.state.Recent;
 import corewright.desktop.state.Step;
+import corewright.desktop.state.Steps;
 import corewright.desktop.state.SurveyOpener;
 import corewright.desktop.state.Workbench;
 import corewright.desktop.touch.HandReading;
@@ -288,16 +289,19 @@ final class Desk implements Tasks {
 
     @Override
     public Node[] actions(Step step) {
+        boolean unread =
+                bench.survey().filter(s -> Steps.nothingRead(s.readings())).isPresent();
+        if (unread && step.ordinal() >= Step.DAMAGE.ordinal()) {
+            return readingKeys();
+        }
         return switch (step) {
             case PLAN -> planKeys();
-            case READINGS ->
-                new Node[] {
-                    SlipView.key("walk", "Walk the grid", this::walk),
-                    SlipView.key("import", "Bring in a CSV", this::importCsv),
-                    SlipView.key("note", "Note one by hand", this::note),
-                    SlipView.key("photo", "Pin a photograph", this::photograph),
-                    SlipView.key("setup", "Survey, meters, laminates", this::setUp)
-                };
+            case READINGS -> {
+                List<Node> keys = new ArrayList<>(List.of(readingKeys()));
+                keys.add(SlipView.key("photo", "Pin a photograph", this::photograph));
+                keys.add(SlipView.key("setup", "Survey, meters, laminates", this::setUp));
+                yield keys.toArray(Node[]::new);
+            }
             case DAMAGE ->
                 bench.found().isEmpty() || bench.region().isPresent()
                         ? new Node[0]
@@ -306,6 +310,15 @@ final class Desk implements Tasks {
                             SlipView.key("resurvey", "Beside another survey", this::resurvey)
                         };
             default -> half == null ? new Node[0] : half.actions(step);
+        };
+    }
+
+    /** The ways to readings. */
+    private Node[] readingKeys() {
+        return new Node[] {
+            SlipView.key("walk", "Walk the grid", this::walk),
+            SlipView.key("import", "Bring in a CSV", this::importCsv),
+            SlipView.key("note", "Note one by hand", this::note)
         };
     }
 
@@ -336,6 +349,11 @@ final class Desk implements Tasks {
     @Override
     public @Nullable Node middle(Step step) {
         return half == null ? null : half.middle(step);
+    }
+
+    @Override
+    public @Nullable Node below(Step step) {
+        return half == null ? null : half.below(step);
     }
 
     @Override

@@ -40,8 +40,6 @@ import java.util.function.UnaryOperator;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.input.Dragboard;
-import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -54,6 +52,7 @@ final class MainView extends StackPane {
     private static final double SMALL_HEIGHT = 720;
     private static final double SMALL_WIDTH = 1180;
     private static final double WIDE_WIDTH = 1280;
+    private static final double ROOMY_HEIGHT = 760;
 
     /** "Undo: " and some letters. */
     private static final double DEED_LEAST = 90;
@@ -80,6 +79,8 @@ final class MainView extends StackPane {
     private @Nullable Node task;
     private final Holding holding = new Holding();
     private Consumer<Spot> found = s -> {};
+    private boolean tableWide;
+    private boolean deckBelow;
     private double pointedX = Double.NaN;
     private double pointedY = Double.NaN;
 
@@ -106,7 +107,7 @@ final class MainView extends StackPane {
         plan.over(new PlaceMark(() -> new PlaceMark.Seen(
                 bench.sight().mark(), bench.face(), bench.sight().appearance().look())));
         bench.listenToMoves(s -> plan.centre(s.xMm(), s.yMm()));
-        acceptDrops();
+        Drops.taken(this, tasks::open);
         show();
     }
 
@@ -151,6 +152,7 @@ final class MainView extends StackPane {
 
     /** Smaller type and keys where the window is small, as at 200 % on a common screen of 1920 x 1080. */
     private void fitStyle() {
+        boolean before = wideSlip() == tableWide && roomy() == deckBelow;
         boolean small = getHeight() < SMALL_HEIGHT || getWidth() < SMALL_WIDTH;
         if (small != getStyleClass().contains("small")) {
             if (small) {
@@ -160,6 +162,9 @@ final class MainView extends StackPane {
             }
         }
         room.fit(wideSlip(), small);
+        if (!before) {
+            show(); // a table and a strip are made anew
+        }
     }
 
     /** Four methods beside each other need one scale, and room for it. */
@@ -168,6 +173,11 @@ final class MainView extends StackPane {
                 && bench.sight().step() == Step.REPAIR
                 && bench.region().isPresent()
                 && !tasks.onHoles();
+    }
+
+    /** Whether there is room for a strip under the plan. */
+    boolean roomy() {
+        return getHeight() >= ROOMY_HEIGHT;
     }
 
     /** Everything as the workbench now has it. */
@@ -211,10 +221,13 @@ final class MainView extends StackPane {
                 Steps.of(survey, bench.found().orElse(null), !bench.stopped(), bench.ages(), sight.units()),
                 sight.step());
         ScreenLook look = look();
+        tableWide = wideSlip();
+        deckBelow = roomy();
         Node instead = tasks.middle(sight.step());
-        room.fit(wideSlip(), getStyleClass().contains("small"));
+        room.fit(tableWide, getStyleClass().contains("small"));
         left.setCenter(instead == null ? plan : instead);
         left.setBottom(instead == null ? under : null);
+        work.setBottom(tasks.below(sight.step()));
         Set<ScreenLayer> layers = new HashSet<>(sight.layers());
         if (tasks.onHoles()) {
             layers.remove(ScreenLayer.DEEDS);
@@ -379,22 +392,5 @@ final class MainView extends StackPane {
 
     LegendBar legend() {
         return legend;
-    }
-
-    private void acceptDrops() {
-        setOnDragOver(e -> {
-            if (e.getDragboard().hasFiles()) {
-                e.acceptTransferModes(TransferMode.COPY);
-            }
-            e.consume();
-        });
-        setOnDragDropped(e -> {
-            Dragboard board = e.getDragboard();
-            if (board.hasFiles()) {
-                tasks.open(board.getFiles().get(0).toPath());
-            }
-            e.setDropCompleted(board.hasFiles());
-            e.consume();
-        });
     }
 }

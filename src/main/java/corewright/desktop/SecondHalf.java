@@ -41,7 +41,7 @@ final class SecondHalf {
         this.bench = bench;
         this.view = view;
         bench.listen(this::follow);
-        decide = new DecideDesk(bench, view::refresh, view::wideSlip);
+        decide = new DecideDesk(bench, view::refresh, view::wideSlip, view::roomy);
         stiffness = new StiffnessDesk(bench, view.plan(), view::refresh);
         holes = new HolesDesk(bench, view.plan(), view::refresh);
         check = new FillCheckDesk(bench, view.plan());
@@ -81,6 +81,12 @@ final class SecondHalf {
             case PAPERS -> papers.middle();
             default -> null;
         };
+    }
+
+    /** What stands under plan and slip over the window's width; null where nothing does. */
+    @Nullable
+    Node below(Step step) {
+        return step == Step.REPAIR && !onHoles() && view.roomy() ? decide.strip() : null;
     }
 
     boolean onHoles() {
@@ -176,7 +182,7 @@ final class SecondHalf {
     }
 
     boolean key(KeyEvent e) {
-        return holes.key(e);
+        return holes.key(e) || decide.key(e);
     }
 
     /** What the plan's touch may take up in these steps. */

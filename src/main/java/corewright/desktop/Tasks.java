@@ -44,4 +44,8 @@ public interface Tasks {
     /** What stands in the middle in place of the plan; null where the plan does. */
     @Nullable
     Node middle(Step step);
+
+    /** What stands under plan and slip over the window's width; null where nothing does. */
+    @Nullable
+    Node below(Step step);
 }

@@ -87,6 +87,7 @@ final class Search {
                 null);
         Trial from;
         do {
+            Wanted.check();
             from = best;
             Trial middle = from;
             List<Trial> around = Arrays.stream(STEPS)

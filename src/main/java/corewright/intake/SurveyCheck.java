@@ -68,7 +68,7 @@ public final class SurveyCheck {
 
     /** Of a survey just read from a folder, the findings that {@link #check} cannot make again from the survey alone. */
     public static List<Finding> importNotes(Intake intake) throws RefusedException {
-        Set<Finding.Fact> again = check(intake.survey(), List.of()).findings().stream()
+        Set<Finding.Fact> again = checkPlan(intake.survey(), List.of()).findings().stream()
                 .map(Finding::fact)
                 .collect(Collectors.toSet());
         return intake.findings().stream().filter(f -> !again.contains(f.fact())).toList();

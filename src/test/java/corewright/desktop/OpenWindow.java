@@ -242,6 +242,9 @@ final class OpenWindow implements AutoCloseable {
             stage.setWidth(width);
             stage.setHeight(height);
         });
+        waitFor(
+                "the new size",
+                () -> stage.getScene().getWidth() == width && stage.getScene().getHeight() == height);
     }
 
     BufferedImage picture() {

@@ -9,6 +9,7 @@ import corewright.assessment.Assessment;
 import corewright.assessment.Assessor;
 import corewright.decision.DeckSteps;
 import corewright.decision.Method;
+import corewright.decision.Option;
 import corewright.desktop.decide.DecideModel;
 import corewright.desktop.decide.DeckModel;
 import corewright.desktop.find.Finder;
@@ -21,6 +22,7 @@ import corewright.desktop.state.Units;
 import corewright.desktop.state.Workbench;
 import corewright.desktop.stiffness.StiffnessModel;
 import corewright.desktop.work.Clock;
+import corewright.desktop.work.CupsInRow;
 import corewright.desktop.work.WorkModel;
 import corewright.repair.RepairPlanner;
 import corewright.repair.fill.DrawnCavities;
@@ -40,6 +42,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -127,9 +130,37 @@ class SecondHalfTest {
         assertThat(model.chosen()).isEmpty();
         assertThat(model.answer()).isEqualTo("Nothing that is offered comes to that.");
         model.ask(true);
-        model.ask(steps.get(0).costHigh());
-        assertThat(model.chosen()).isPresent().hasValueSatisfying(s -> assertThat(s.costHigh())
-                .isLessThanOrEqualTo(steps.get(0).costHigh()));
+        model.ask(steps.get(0).work().costHigh());
+        assertThat(model.chosen()).isPresent().hasValueSatisfying(s -> assertThat(
+                        s.work().costHigh())
+                .isLessThanOrEqualTo(steps.get(0).work().costHigh()));
+    }
+
+    /** Costs and hours add up; each region's work is what its row says, so that two places on one screen agree. */
+    @Test
+    void aStepOfTheWholeDeckComesToTheSumOfItsRegions() {
+        List<Option> options = bench.found().orElseThrow().decision().weighing().options();
+        for (DeckSteps.Step step : new DeckModel(bench).steps()) {
+            List<Option> own = options.stream()
+                    .filter(o -> step.methods().containsKey(o.region())
+                            && o.method().equals(step.methods().get(o.region()).word()))
+                    .toList();
+            assertThat(own).hasSameSizeAs(step.methods().keySet());
+            assertThat(step.work().costHigh())
+                    .isCloseTo(sum(own, o -> o.work().orElseThrow().costHigh()), within(1e-6));
+            assertThat(step.netKg()).isCloseTo(sum(own, o -> o.weight().netKg()), within(1e-9));
+            double longest = own.stream()
+                    .mapToDouble(o -> o.work().orElseThrow().daysHigh())
+                    .max()
+                    .orElse(0);
+            assertThat(step.work().daysHigh())
+                    .isBetween(
+                            longest - 1e-9, sum(own, o -> o.work().orElseThrow().daysHigh()) + 1e-9);
+        }
+    }
+
+    private static double sum(List<Option> options, ToDoubleFunction<Option> figure) {
+        return options.stream().mapToDouble(figure).sum();
     }
 
     /** At a place of the foot map the foot gives what the map says there. */
@@ -189,7 +220,7 @@ class SecondHalfTest {
 
         assertThat(new Clock("", 280, 0).minutes()).isEqualTo("4:40");
         assertThat(new Clock("", -12, 1).minutes()).isEqualTo("−0:12");
-        assertThat(model.sum().toLowerCase(Locale.ROOT)).startsWith("in: 0 g of ");
+        assertThat(CupsInRow.sum(model).toLowerCase(Locale.ROOT)).startsWith("in: 0 g of ");
         assertThat(Objects.requireNonNull(model.says())).isEmpty();
     }
 

@@ -86,6 +86,24 @@ class SecondHalfWindowTest {
         assertThat(decided.reason()).isEqualTo("the owner sells her in May");
         assertThat(decided.who()).isEqualTo("J. Vestergaard");
         window.waitUntilCalculated();
+        theWholeDeckIsClimbed(window);
+    }
+
+    /** The steps of the whole deck are climbed by keys, and the region in hand stays. */
+    private static void theWholeDeckIsClimbed(OpenWindow window) {
+        Node stair = window.shown("#deck-stair", Node.class, n -> true);
+        var deck = window.desk.half().decide().deck();
+        OpenWindow.doFx(() -> {
+            deck.ask(deck.low());
+            stair.requestFocus();
+        });
+        String region = window.desk.bench().region().orElseThrow().id();
+        String cheapest = OpenWindow.onFx(deck::mix);
+        window.hand.type(KeyCode.PAGE_UP);
+        assertThat(OpenWindow.<Boolean>onFx(
+                        () -> deck.steps().size() == 1 || !deck.mix().equals(cheapest)))
+                .isTrue();
+        assertThat(window.desk.bench().region().orElseThrow().id()).isEqualTo(region);
     }
 
     private static void aHoleOutOfReachIsPutBackAndOneIsKept(OpenWindow window, String region) {
@@ -145,6 +163,7 @@ class SecondHalfWindowTest {
         click(window, "#work-mix");
         window.hand.type(KeyCode.DIGIT3, KeyCode.DIGIT1, KeyCode.ENTER);
         window.waitFor("the first line", () -> survey(window).log().size() == 1);
+        window.shown(".work-cup-words", Label.class, l -> l.getText().contains("g in"));
         for (int line = 2; line <= 3; line++) {
             int lines = line;
             WorkView work = window.shown("#work-view", WorkView.class, v -> true);

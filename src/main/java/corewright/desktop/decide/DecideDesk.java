@@ -6,6 +6,7 @@ import corewright.decision.Method;
 import corewright.desktop.slip.SlipView;
 import corewright.desktop.state.Workbench;
 import corewright.drawing.kit.Figures;
+import corewright.survey.Spot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -14,23 +15,30 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyEvent;
+import org.jspecify.annotations.Nullable;
 
 /** The decision in the slip: of the region selected, or of the whole deck where none is. */
 public final class DecideDesk {
     private final Workbench bench;
     private final Runnable tell;
     private final BooleanSupplier wide;
+    private final BooleanSupplier roomy;
     private final DecideModel model;
     private final DeckDesk deck;
     private final TextField reason = new TextField();
     private final TextField who = new TextField();
     private final Label problem = SlipView.text("", "message");
 
-    /** @param wide whether the slip has room for a table's rows in one line */
-    public DecideDesk(Workbench bench, Runnable tell, BooleanSupplier wide) {
+    /**
+     * @param wide whether the slip has room for a table's rows in one line
+     * @param roomy whether the whole deck has a strip of its own
+     */
+    public DecideDesk(Workbench bench, Runnable tell, BooleanSupplier wide, BooleanSupplier roomy) {
         this.bench = bench;
         this.tell = tell;
         this.wide = wide;
+        this.roomy = roomy;
         model = new DecideModel(bench);
         deck = new DeckDesk(bench, tell);
         reason.setId("decide-reason");
@@ -49,6 +57,16 @@ public final class DecideDesk {
 
     public DeckModel deck() {
         return deck.model();
+    }
+
+    /** The whole deck as a strip over the window's width. */
+    public Node strip() {
+        return deck.strip();
+    }
+
+    /** Whether a key was meant for the whole deck's control. */
+    public boolean key(KeyEvent e) {
+        return deck.key(e);
     }
 
     /** A method is wanted for the region selected. */
@@ -74,7 +92,7 @@ public final class DecideDesk {
     public Node[] actions() {
         Region region = model.region().orElse(null);
         if (region == null) {
-            return bench.region().isPresent() ? new Node[0] : deck.actions();
+            return bench.region().isPresent() || roomy.getAsBoolean() ? new Node[0] : deck.actions();
         }
         List<Node> all = new ArrayList<>();
         List<DecideModel.Row> rows = model.rows(region);
@@ -113,14 +131,16 @@ public final class DecideDesk {
         List<Flip> flips = model.flips(region);
         if (!flips.isEmpty()) {
             all.add(SlipView.text("What would change this", "head"));
-            flips.forEach(f -> all.add(SlipView.text(
-                    Methods.name(f.becomes()) + " if " + model.say(f.condition()) + ": "
-                            + (f.probability() < 0.005
-                                    ? "less than 1 case in 100."
-                                    : Figures.fixed(100 * f.probability(), 0) + " cases in 100."),
-                    "sentence")));
+            flips.forEach(f -> all.add(FlipLine.of(f, model.say(f.condition()), () -> show(f.spot()))));
         }
         return all.toArray(Node[]::new);
+    }
+
+    private void show(@Nullable Spot spot) {
+        if (spot != null) {
+            bench.goTo(spot);
+            bench.sight().mark(spot, "");
+        }
     }
 
     private Button key(DecideModel.Row row, MethodTable table, String words) {

@@ -1,47 +1,46 @@
 package corewright.desktop.decide;
 
-import corewright.decision.DeckSteps.Step;
-import corewright.desktop.plan.PlanPane;
 import corewright.desktop.slip.SlipView;
 import corewright.desktop.state.Workbench;
-import corewright.drawing.kit.Figures;
 import java.util.ArrayList;
 import java.util.List;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.paint.Color;
-import javafx.scene.text.Font;
-import javafx.scene.text.FontWeight;
-import javafx.scene.text.TextAlignment;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 
-/** The whole deck: a stiffness or a sum as a control, the steps of least cost as a stair, and the mix it comes to. */
+/**
+ * The whole deck: a stiffness or a sum as a control on the stair of least cost, and the mix it comes to. A strip under the plan; in a
+ * low window it stands in the slip.
+ */
 final class DeckDesk {
-    private static final double WIDTH = 340;
-    private static final double HEIGHT = 130;
-
     private final Workbench bench;
     private final Runnable tell;
     private final DeckModel model;
     private final Button stiffness;
     private final Button budget;
-    private final Slider slider = new Slider();
-    private final Canvas stair = new Canvas(WIDTH, HEIGHT);
-    private final Label question = SlipView.text("", "sentence");
-    private final Label answer = SlipView.text("", "head");
-    private final Label mix = SlipView.text("", "sentence");
-    private final Label up = SlipView.text("", "quiet");
+    private final Stair stair;
+    private final Label title = SlipView.text("The whole deck", "deck-title");
+    private final HBox which;
+    private final Label question = SlipView.text("", "deck-words");
+    private final FlowPane figures = new FlowPane(18, 2);
+    private final Label mix = SlipView.text("", "deck-mix");
+    private final Label up = SlipView.text("", "deck-words");
     private final Label problem = SlipView.text("", "message");
     private final TextField reason = new TextField();
     private final TextField who = new TextField();
     private final Button take = SlipView.key("deck-take", "Take this mix", this::take);
-    private boolean setting;
+    private final Label decided = SlipView.text("This is what is decided now.", "quiet");
+    private final VBox left = new VBox(8);
+    private final VBox right = new VBox(6);
+    private final HBox strip = new HBox(20);
 
     DeckDesk(Workbench bench, Runnable tell) {
         this.bench = bench;
@@ -49,37 +48,41 @@ final class DeckDesk {
         model = new DeckModel(bench);
         stiffness = SlipView.key("deck-stiffness", "Stiffness", () -> ask(false));
         budget = SlipView.key("deck-budget", "Budget", () -> ask(true));
-        slider.setId("deck-slider");
-        slider.setAccessibleText("How stiff, or for how much");
-        slider.setMinHeight(40);
-        slider.valueProperty().addListener(o -> {
-            if (!setting) {
-                model.ask(slider.getValue());
-                fill();
-            }
-        });
+        which = new HBox(stiffness, budget);
+        stair = new Stair(bench, model, this::fill);
+        HBox.setHgrow(stiffness, Priority.ALWAYS);
+        HBox.setHgrow(budget, Priority.ALWAYS);
+        figures.setId("deck-figures");
+        question.setId("deck-question");
+        mix.setId("deck-mix");
         reason.setId("deck-reason");
         reason.setPromptText("why this mix, in your words");
+        reason.setAccessibleText("The reason for this mix");
+        reason.setOnAction(e -> take());
+        HBox.setHgrow(reason, Priority.ALWAYS);
         who.setId("deck-who");
         who.setPromptText("who decides");
-        answer.setId("deck-answer");
-        mix.setId("deck-mix");
-        stair.setOnMousePressed(e -> slide(e.getX()));
-        stair.setOnMouseDragged(e -> slide(e.getX()));
+        who.setAccessibleText("Who decides");
+        who.setOnAction(e -> take());
+        left.getStyleClass().add("deck-asked");
+        right.setId("deck-answer");
+        right.getStyleClass().add("deck-answer");
+        HBox.setHgrow(stair, Priority.ALWAYS);
+        strip.setId("deck-strip");
+        strip.getStyleClass().add("deck-strip");
     }
 
     DeckModel model() {
         return model;
     }
 
-    private void slide(double px) {
-        double share = Math.max(0, Math.min(1, px / WIDTH));
-        slider.setValue(model.low() + share * (model.high() - model.low()));
+    boolean key(KeyEvent e) {
+        return stair.isFocused() && stair.key(e);
     }
 
     private void ask(boolean forBudget) {
         model.ask(forBudget);
-        tell.run();
+        fill();
     }
 
     private void take() {
@@ -90,47 +93,54 @@ final class DeckDesk {
         tell.run();
     }
 
+    /** Over the window's whole width; empty where no panel with damage was calculated. */
+    Node strip() {
+        boolean any = !model.steps().isEmpty();
+        part(strip, any);
+        if (any) {
+            left.getChildren().setAll(title, which, question);
+            HBox deed = new HBox(8, deed());
+            deed.setAlignment(Pos.CENTER_LEFT);
+            right.getChildren().setAll(figures, mix, up, deed);
+            strip.getChildren().setAll(left, stair, right);
+            fill();
+        }
+        return strip;
+    }
+
+    /** The same in the slip. */
     Node[] actions() {
         if (model.steps().isEmpty()) {
             return new Node[0];
         }
-        setting = true;
-        slider.setMin(model.low());
-        slider.setMax(model.high());
-        slider.setBlockIncrement((model.high() - model.low()) / 40);
-        slider.setValue(model.asked());
-        setting = false;
-        HBox which = new HBox(0, stiffness, budget);
-        HBox.setHgrow(stiffness, Priority.ALWAYS);
-        HBox.setHgrow(budget, Priority.ALWAYS);
-        style(stiffness, !model.byBudget());
-        style(budget, model.byBudget());
+        List<Node> all = new ArrayList<>(List.of(title, which, question, stair, figures, mix, up));
+        all.addAll(List.of(deed()));
         fill();
-        List<Node> all = new ArrayList<>(List.of(
-                SlipView.text("The whole deck, each step at least cost", "head"),
-                which,
-                question,
-                stair,
-                slider,
-                answer,
-                mix,
-                up));
-        if (!model.differing().isEmpty()) {
-            all.add(reason);
-            boolean named = bench.survey()
-                    .filter(s -> !s.heading().surveyor().isBlank())
-                    .isPresent();
-            if (!named) {
-                all.add(who);
-            }
-            if (!problem.getText().isEmpty()) {
-                all.add(problem);
-            }
-            all.add(take);
-        } else if (model.chosen().isPresent()) {
-            all.add(SlipView.text("This is what is decided now.", "quiet"));
-        }
         return all.toArray(Node[]::new);
+    }
+
+    /** What is left to do: a reason, and by whom where the survey names nobody; which of it stands {@link #fill} says. */
+    private Node[] deed() {
+        return new Node[] {reason, who, take, decided};
+    }
+
+    private void fillDeed() {
+        boolean differs = !model.differing().isEmpty();
+        part(reason, differs);
+        part(
+                who,
+                differs
+                        && bench.survey()
+                                .filter(s -> !s.heading().surveyor().isBlank())
+                                .isEmpty());
+        part(take, differs);
+        part(decided, !differs && model.chosen().isPresent());
+        take.setText("Take this mix: " + model.differing().size() + " to change");
+    }
+
+    private static void part(Node node, boolean shown) {
+        node.setVisible(shown);
+        node.setManaged(shown);
     }
 
     private static void style(Button key, boolean chosen) {
@@ -140,67 +150,22 @@ final class DeckDesk {
 
     /** At once, while the control moves. */
     private void fill() {
+        style(stiffness, !model.byBudget());
+        style(budget, model.byBudget());
         question.setText(model.question());
-        answer.setText(model.answer());
-        mix.setText(model.mix());
-        up.setText(model.up());
-        take.setText("Take this mix"
-                + (model.differing().isEmpty() ? "" : ": " + model.differing().size() + " to change"));
-        draw();
-    }
-
-    private void draw() {
-        GraphicsContext g = stair.getGraphicsContext2D();
-        var tone = bench.sight().appearance().look().tone();
-        Color ink = PlanPane.fx(tone.ink());
-        Color crayon = PlanPane.fx(bench.sight().appearance().look().crayon());
-        g.clearRect(0, 0, WIDTH, HEIGHT);
-        List<Step> steps = model.steps();
-        double most = steps.stream().mapToDouble(Step::cost).max().orElse(1);
-        double base = HEIGHT - 22;
-        Step chosen = model.chosen().orElse(null);
-        double from = 0.2;
-        g.setFont(Font.font("Asap Condensed", FontWeight.BOLD, 13));
-        for (Step step : steps) {
-            double x0 = x(model.byBudget() ? step.costHigh() : from);
-            double next = model.byBudget() ? model.high() : step.share();
-            int at = steps.indexOf(step);
-            double x1 = x(
-                    model.byBudget()
-                            ? (at + 1 < steps.size() ? steps.get(at + 1).costHigh() : next)
-                            : next);
-            double h = (base - 22) * (model.byBudget() ? step.share() : step.cost() / Math.max(1, most)) + 2;
-            g.setFill(step == chosen ? ink : PlanPane.fx(tone.ground()));
-            g.setStroke(ink);
-            g.setLineWidth(1.2);
-            g.fillRect(x0, base - h, Math.max(1, x1 - x0), h);
-            g.strokeRect(x0, base - h, Math.max(1, x1 - x0), h);
-            if (step == chosen) {
-                g.setFill(ink);
-                g.setTextAlign(x0 > WIDTH / 2 ? TextAlignment.RIGHT : TextAlignment.LEFT);
-                String words =
-                        model.byBudget() ? Figures.fixed(100 * step.share(), 0) + " of 100" : model.money(step.cost());
-                g.fillText(words, x0 > WIDTH / 2 ? x1 : x0, base - h - 5);
-            }
-            from = step.share();
+        figures.getChildren().clear();
+        for (DeckModel.Told told : model.told()) {
+            Label figure = new Label(told.figure());
+            figure.getStyleClass().add("deck-figure");
+            figure.setMinWidth(Region.USE_PREF_SIZE);
+            Label what = new Label(told.what());
+            what.getStyleClass().add("quiet");
+            what.setMinWidth(Region.USE_PREF_SIZE);
+            figures.getChildren().add(new VBox(-2, figure, what));
         }
-        g.setStroke(ink);
-        g.setLineWidth(2);
-        g.strokeLine(0, base, WIDTH, base);
-        g.setStroke(crayon);
-        g.setLineWidth(3);
-        double at = x(model.asked());
-        g.strokeLine(at, 8, at, base);
-        g.setFill(ink);
-        g.setTextAlign(TextAlignment.LEFT);
-        g.fillText(Figures.fixed(model.byBudget() ? 0 : 100 * model.low(), 0), 0, HEIGHT - 6);
-        g.setTextAlign(TextAlignment.CENTER);
-        g.fillText(model.byBudget() ? "at most" : "stiff, of 100 as built", WIDTH / 2, HEIGHT - 6);
-        g.setTextAlign(TextAlignment.RIGHT);
-        g.fillText(model.byBudget() ? Figures.fixed(model.high(), 0) : "100", WIDTH, HEIGHT - 6);
-    }
-
-    private double x(double value) {
-        return WIDTH * Math.max(0, Math.min(1, (value - model.low()) / Math.max(1e-9, model.high() - model.low())));
+        mix.setText(model.told().isEmpty() ? model.answer() : model.mix());
+        up.setText(problem.getText().isEmpty() ? model.up() : problem.getText());
+        fillDeed();
+        stair.show();
     }
 }

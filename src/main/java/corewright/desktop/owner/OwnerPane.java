@@ -34,7 +34,7 @@ public final class OwnerPane extends VBox {
     private static final double MAP_WIDTH = 640;
 
     /** Of the page's width, in a small window. */
-    private static final double MAP_SHARE = 0.46;
+    private static final double MAP_SHARE = 0.44;
 
     private static final double MAP_HEIGHT = 330;
     private static final double AMOUNT_WIDTH = 206;
@@ -102,8 +102,9 @@ public final class OwnerPane extends VBox {
         costs.setMaxWidth(Double.MAX_VALUE);
         HBox foot = new HBox(16, back, costs, round(false));
         foot.setAlignment(Pos.CENTER_LEFT);
-        ScrollPane scroll = new ScrollPane(page);
+        ScrollPane scroll = new ScrollPane(new OnePage(page));
         scroll.setFitToWidth(true);
+        scroll.setFitToHeight(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.getStyleClass().add("insight-scroll");
         VBox.setVgrow(scroll, Priority.ALWAYS);

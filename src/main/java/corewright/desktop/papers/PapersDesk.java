@@ -81,9 +81,7 @@ public final class PapersDesk {
         which.setText(
                 page != null
                         ? title + ", page " + page.number() + " of " + page.pages()
-                        : model.ready()
-                                ? title + ": the page is being made"
-                                : "Papers follow when the calculation is through");
+                        : model.ready() ? title + ": the page is being made" : model.waits());
         back.setVisible(page != null && page.number() > 1);
         next.setVisible(page != null && page.number() < page.pages());
         sheet.setVisible(page != null);

@@ -5,6 +5,7 @@ import corewright.assessment.Progress;
 import corewright.desktop.state.Complaints;
 import corewright.desktop.state.EditLog;
 import corewright.desktop.state.Jobs;
+import corewright.desktop.state.Steps;
 import corewright.desktop.state.Workbench;
 import corewright.report.Outputs;
 import corewright.report.Papers;
@@ -56,6 +57,13 @@ public final class PapersModel {
     public PapersModel(Workbench bench, Runnable tell) {
         this.bench = bench;
         this.tell = tell;
+    }
+
+    /** On what the papers wait. */
+    String waits() {
+        boolean unread =
+                bench.survey().filter(s -> Steps.nothingRead(s.readings())).isPresent();
+        return unread ? "Papers follow when something is read" : "Papers follow when the calculation is through";
     }
 
     /** Papers can be made: everything is found and belongs to the survey as it is. */

@@ -13,21 +13,30 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import javafx.geometry.Insets;
+import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.image.ImageView;
-import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Pane;
 import org.jspecify.annotations.Nullable;
 
-/** The strip under the plan: what a sign means, and touching it hides what it stands for. */
-public final class LegendBar extends FlowPane {
+/**
+ * The strip under the plan: what a sign means, and touching it hides what it stands for. Entries that do not fit two rows fold away
+ * behind a key.
+ */
+public final class LegendBar extends Pane {
     private static final int SHARP = 2;
+    private static final int ROWS = 2;
+    private static final double GAP = 2;
 
     private final Jobs jobs;
     private final List<ToggleButton> entries = new ArrayList<>();
+    private final ToggleButton more = new ToggleButton();
     private @Nullable ScreenLook swatched;
     private Measure measured = Measure.METRIC;
     private Jobs.Job painting = () -> {};
     private boolean settled;
+    private boolean unfolded;
 
     public LegendBar(Sight sight, Jobs jobs) {
         this.jobs = jobs;
@@ -44,6 +53,87 @@ public final class LegendBar extends FlowPane {
             entries.add(entry);
             getChildren().add(entry);
         }
+        more.setId("legend-more");
+        more.getStyleClass().addAll("legend-entry", "legend-more");
+        more.setSelected(true); // its words are never struck through
+        more.setOnAction(e -> {
+            unfolded = !unfolded;
+            more.setSelected(true);
+            requestLayout();
+        });
+        getChildren().add(more);
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        return flow(width < 0 ? getWidth() : width, false) * row()
+                + getInsets().getTop()
+                + getInsets().getBottom();
+    }
+
+    @Override
+    protected void layoutChildren() {
+        flow(getWidth(), true);
+    }
+
+    private double row() {
+        return Math.max(more.minHeight(-1), more.prefHeight(-1));
+    }
+
+    /**
+     * Row by row from the left.
+     *
+     * @param place whether to place them, or only to count
+     * @return how many rows are shown
+     */
+    private int flow(double width, boolean place) {
+        List<ToggleButton> shown = entries.stream().filter(Node::isManaged).toList();
+        int all = rows(shown, width, Integer.MAX_VALUE, false);
+        boolean folds = all > ROWS;
+        if (place) {
+            more.setVisible(folds);
+            more.setText(unfolded ? "fewer" : "more");
+            more.setAccessibleText(unfolded ? "Fold the legend to two rows" : "Show the whole legend");
+            shown.forEach(e -> e.setVisible(true));
+            rows(shown, width, folds && !unfolded ? ROWS : Integer.MAX_VALUE, true);
+        }
+        return folds && !unfolded ? ROWS : folds ? rows(withMore(shown), width, Integer.MAX_VALUE, false) : all;
+    }
+
+    private List<ToggleButton> withMore(List<ToggleButton> shown) {
+        List<ToggleButton> all = new ArrayList<>(shown);
+        all.add(more);
+        return all;
+    }
+
+    private int rows(List<ToggleButton> shown, double width, int most, boolean place) {
+        Insets in = getInsets();
+        double right = width - in.getRight();
+        double x = in.getLeft();
+        int row = 0;
+        boolean full = false;
+        for (ToggleButton entry : shown) {
+            double w = entry.prefWidth(-1);
+            double room = row == most - 1 ? more.prefWidth(-1) + GAP : 0;
+            if (x > in.getLeft() && x + w + room > right) {
+                full |= row == most - 1;
+                if (!full) {
+                    x = in.getLeft();
+                    row++;
+                }
+            }
+            if (place) {
+                entry.setVisible(!full);
+                entry.resizeRelocate(x, in.getTop() + row * row(), w, row());
+            }
+            x += full ? 0 : w + GAP;
+        }
+        if (place && more.isVisible()) {
+            boolean next = x + more.prefWidth(-1) > right;
+            more.resizeRelocate(
+                    next ? in.getLeft() : x, in.getTop() + (next ? row + 1 : row) * row(), more.prefWidth(-1), row());
+        }
+        return row + 1;
     }
 
     /** @param none of which there is nothing to show */
@@ -51,8 +141,8 @@ public final class LegendBar extends FlowPane {
         for (ToggleButton entry : entries) {
             ScreenLayer layer = (ScreenLayer) entry.getUserData();
             entry.setSelected(layers.contains(layer));
-            entry.setVisible(!none.contains(layer));
-            entry.setManaged(entry.isVisible());
+            entry.setManaged(!none.contains(layer));
+            entry.setVisible(entry.isManaged() && entry.isVisible());
         }
         if (!look.equals(swatched) || measure != measured) {
             swatched = look;

@@ -7,6 +7,7 @@ import corewright.decision.RegionDecision;
 import corewright.desktop.state.EditLog;
 import corewright.desktop.state.Kept;
 import corewright.desktop.state.Step;
+import corewright.desktop.state.Steps;
 import corewright.desktop.state.Units;
 import corewright.desktop.state.Workbench;
 import corewright.drawing.kit.Orientation;
@@ -35,6 +36,10 @@ public final class StepSlips {
         Ages ages = bench.ages();
         Units units = bench.sight().units();
         Optional<Region> selected = bench.region();
+        if (step.ordinal() >= Step.DAMAGE.ordinal()
+                && Steps.nothingRead(shown.survey().readings())) {
+            return nothingRead(step);
+        }
         return switch (step) {
             case PLAN -> plan(shown.survey(), bench.face(), units, bench.log());
             case READINGS -> readings(shown, bench.face(), units, ages);
@@ -49,6 +54,19 @@ public final class StepSlips {
             case STIFFNESS -> stiffness(shown, bench, units);
             case PAPERS -> papers(shown, bench.stopped());
         };
+    }
+
+    /** No all-clear: what is missing, and the ways to it. */
+    private static Slip nothingRead(Step step) {
+        return new Slip(
+                step.word(),
+                "",
+                "Nothing is read yet, so nothing is known of the core, good or bad. It takes moisture readings, taps or pilot"
+                        + " holes: walk the grid, bring in a CSV, or note one by hand.",
+                "",
+                null,
+                List.of(),
+                new Slip.Work(List.of(), "", "", List.of()));
     }
 
     private static Slip plan(Survey survey, String name, Units units, @Nullable EditLog log) {

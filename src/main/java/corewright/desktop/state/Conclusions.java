@@ -80,7 +80,7 @@ final class Conclusions {
         cancel();
         stopped = false;
         int mine = generation;
-        if (Steps.count(survey.readings()) == 0) {
+        if (Steps.nothingRead(survey.readings())) {
             found = null;
             told.changed();
             return;

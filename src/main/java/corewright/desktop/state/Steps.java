@@ -42,7 +42,7 @@ public final class Steps {
         words.put(Step.PLAN, plan(survey, units));
         words.put(Step.READINGS, readings(survey, found, ages));
         if (found == null) {
-            String wait = count(survey.readings()) == 0 ? "needs readings" : coming ? "working" : NOT_YET;
+            String wait = nothingRead(survey.readings()) ? "needs readings" : coming ? "working" : NOT_YET;
             words.put(Step.DAMAGE, wait);
             words.put(Step.REPAIR, wait);
             words.put(Step.STIFFNESS, wait);
@@ -96,6 +96,11 @@ public final class Steps {
                 .flatMap(f -> f.doubted().stream())
                 .distinct()
                 .count();
+    }
+
+    /** Whether there is nothing from which a map could be made: no moisture, no tap, no probe. */
+    public static boolean nothingRead(Readings r) {
+        return r.moisture().isEmpty() && r.taps().isEmpty() && r.probes().isEmpty();
     }
 
     static int count(Readings r) {

@@ -33,7 +33,7 @@ public final class SurveyOpener {
             return FileLog.of(SurveyFile.open(path));
         }
         Path folder = path == null ? chosen : path;
-        Intake intake = SurveyFolder.read(folder);
+        Intake intake = SurveyFolder.readPlan(folder); // one that is still to be read opens too
         Survey survey = intake.survey();
         List<Finding> notes = SurveyCheck.importNotes(intake);
         return FileLog.ofFolder(

@@ -29,18 +29,24 @@ record Pictures(PanelStiffness panel, Face face, List<State> states, double widt
     private static final double GAP = 20;
     private static final double TITLE = 52;
 
+    /** The scale under the pictures: its height, and what it stands from the left and the foot. */
+    private static final double SCALE = 26;
+
+    private static final double FOOT = SCALE + 2 * GAP;
+
     Pictures {
         states = List.copyOf(states);
         boxes = List.copyOf(boxes);
     }
 
     static Pictures laidOut(PanelStiffness panel, Face face, List<State> states, double width, double height) {
+        double room = height - FOOT;
         Envelope extent = panel.panel().area().getEnvelopeInternal();
         double ratio = extent.getWidth() / Math.max(1, extent.getHeight());
         int best = 1;
         double most = 0;
         for (int columns = 1; columns <= states.size(); columns++) {
-            double size = cell(states.size(), columns, width, height, ratio);
+            double size = cell(states.size(), columns, width, room, ratio);
             if (size > most) {
                 most = size;
                 best = columns;
@@ -48,7 +54,7 @@ record Pictures(PanelStiffness panel, Face face, List<State> states, double widt
         }
         int rows = (states.size() + best - 1) / best;
         double w = (width - (best + 1) * GAP) / best;
-        double h = (height - rows * (TITLE + GAP)) / rows;
+        double h = (room - rows * (TITLE + GAP)) / rows;
         List<Box> boxes = new ArrayList<>();
         for (int i = 0; i < states.size(); i++) {
             boxes.add(new Box(
@@ -68,7 +74,7 @@ record Pictures(PanelStiffness panel, Face face, List<State> states, double widt
     PlanView view(int i) {
         Box box = boxes.get(i);
         Envelope extent = panel.panel().area().getEnvelopeInternal();
-        double scale = Math.max(extent.getWidth() / box.width(), extent.getHeight() / box.height());
+        double scale = DeflectionPicture.scale(panel, onPaper(box)) / PX_PER_MM;
         return PlanView.centred(face, extent, scale, box.middleX(), box.middleY());
     }
 
@@ -82,13 +88,23 @@ record Pictures(PanelStiffness panel, Face face, List<State> states, double widt
         g.setColor(Color.WHITE);
         g.fillRect(0, 0, image.getWidth(), image.getHeight());
         g.scale(sharpness * PX_PER_MM, sharpness * PX_PER_MM);
-        List<Box> onPaper = boxes.stream()
-                .map(b -> new Box(b.x() / PX_PER_MM, b.y() / PX_PER_MM, b.width() / PX_PER_MM, b.height() / PX_PER_MM))
-                .toList();
-        DeflectionPicture.paint(new Paper(g), face, panel, states, onPaper, measure);
+        Paper paper = new Paper(g);
+        DeflectionPicture.paint(
+                paper,
+                face,
+                panel,
+                states,
+                boxes.stream().map(Pictures::onPaper).toList(),
+                measure);
+        Box scale = new Box(GAP, height - GAP - SCALE, width - 2 * GAP, SCALE);
+        DeflectionPicture.paintScale(paper, panel, states, onPaper(scale), measure);
         g.dispose();
         toned(image, tone);
         return Pixels.of(image);
+    }
+
+    private static Box onPaper(Box px) {
+        return new Box(px.x() / PX_PER_MM, px.y() / PX_PER_MM, px.width() / PX_PER_MM, px.height() / PX_PER_MM);
     }
 
     /** White becomes the ground and black the ink, so that by night softer is lighter. */

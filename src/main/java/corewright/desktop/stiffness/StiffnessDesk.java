@@ -182,6 +182,9 @@ public final class StiffnessDesk {
     private final class Middle extends Region {
         private static final double FOOT = 9;
 
+        /** A title of one line needs so many pixels. */
+        private static final double NARROW = 170;
+
         private final Canvas canvas = new Canvas();
         private @Nullable PanelStiffness panel;
         private @Nullable Pictures laid;
@@ -267,20 +270,33 @@ public final class StiffnessDesk {
             }
             List<StiffnessModel.Row> rows = model.rows(of);
             for (int i = 0; i < now.boxes().size(); i++) {
-                Box box = now.boxes().get(i);
-                g.setFill(fx(look.tone().ink()));
-                g.setFont(Font.font("Asap", FontWeight.BOLD, 18));
-                g.fillText(rows.get(i).name(), box.x(), box.y() - 26, box.width());
-                g.setFill(fx(look.tone().quiet()));
-                g.setFont(Font.font("Asap", 14));
-                String range = rows.get(i).range();
-                g.fillText(
-                        rows.get(i).ofBuilt() + " of 100" + (range.isEmpty() ? "" : ", in 8 cases of 10 " + range),
-                        box.x(),
-                        box.y() - 8,
-                        box.width());
+                title(g, now.boxes().get(i), rows.get(i), look);
                 foot(g, now, i, rows.get(i).gives(), look);
             }
+        }
+
+        /** The state and how stiff it is; over a narrow picture its name in two lines. */
+        private void title(GraphicsContext g, Box box, StiffnessModel.Row row, ScreenLook look) {
+            boolean narrow = box.width() < NARROW;
+            String[] name = narrow ? halves(row.name()) : new String[] {row.name()};
+            g.setFill(fx(look.tone().ink()));
+            g.setFont(Font.font("Asap", FontWeight.BOLD, narrow ? 13.5 : 18));
+            for (int line = 0; line < name.length; line++) {
+                g.fillText(name[line], box.x(), box.y() - 26 - 15 * (name.length - 1 - line), box.width());
+            }
+            g.setFill(fx(look.tone().quiet()));
+            g.setFont(Font.font("Asap", 14));
+            String range = row.range().isEmpty() || narrow ? "" : ", in 8 cases of 10 " + row.range();
+            g.fillText(row.ofBuilt() + " of 100" + range, box.x(), box.y() - 8, box.width());
+        }
+
+        /** Parted at the blank nearest the middle. */
+        private static String[] halves(String words) {
+            int middle = words.length() / 2;
+            int before = words.lastIndexOf(' ', middle);
+            int after = words.indexOf(' ', middle);
+            int at = before < 0 || after >= 0 && after - middle < middle - before ? after : before;
+            return at < 0 ? new String[] {words} : new String[] {words.substring(0, at), words.substring(at + 1)};
         }
 
         private void foot(GraphicsContext g, Pictures now, int i, String gives, ScreenLook look) {

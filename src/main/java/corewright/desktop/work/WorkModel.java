@@ -13,7 +13,6 @@ import corewright.repair.plan.InjectionPlan;
 import corewright.repair.work.LiftsIn;
 import corewright.repair.work.WorkLog;
 import corewright.survey.Edit;
-import corewright.survey.Finding;
 import corewright.survey.Origin;
 import corewright.survey.Part;
 import corewright.survey.Subject;
@@ -23,7 +22,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.function.DoubleSupplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -41,6 +42,7 @@ public final class WorkModel {
     private final Workbench bench;
     private final String region;
     private final DoubleSupplier nowS;
+    private final WhatChanged changed;
     private final Map<Integer, Double> mixedS = new HashMap<>();
     private double startS = Double.NaN;
     private @Nullable InjectionPlan last;
@@ -61,6 +63,7 @@ public final class WorkModel {
         this.bench = bench;
         this.region = region;
         this.nowS = nowS;
+        changed = new WhatChanged(bench);
     }
 
     /** The newest plan of the region; the one before while another is being made. */
@@ -79,7 +82,11 @@ public final class WorkModel {
         if (found != null) {
             bench.edit("the plan as it is issued", s -> {
                 Issued issued = Issued.of(found.survey(), found.damage(), found.decision());
-                return issued.plan().equals(s.repairPlan()) ? null : Freezing.put(s, issued.plan());
+                if (issued.plan().equals(s.repairPlan())) {
+                    return null;
+                }
+                changed.took(s.repairPlan(), issued.plan());
+                return Freezing.put(s, issued.plan());
             });
         }
     }
@@ -103,7 +110,7 @@ public final class WorkModel {
                 : Optional.of(own.stream().mapToDouble(WorkEntry::grams).sum());
     }
 
-    private List<WorkEntry> entries() {
+    List<WorkEntry> entries() {
         return bench.survey().map(Survey::log).orElse(List.of());
     }
 
@@ -124,7 +131,7 @@ public final class WorkModel {
         return lifts().open().stream().flatMap(id -> holes().stream().filter(h -> h.id().equals(id)));
     }
 
-    private LiftsIn lifts() {
+    LiftsIn lifts() {
         return new LiftsIn(plan().map(InjectionPlan::batches).orElse(List.of()), entries());
     }
 
@@ -371,25 +378,19 @@ public final class WorkModel {
                 .orElse(message);
     }
 
-    /** What the next revision of the plan changes; empty where it is as issued. */
-    public String revision() {
-        return bench.findings().stream()
-                .filter(f -> f.subject() == Subject.REPAIR_PLAN)
-                .map(Finding::message)
-                .findFirst()
-                .orElse("");
+    /** What another revision of the plan alters. */
+    public WhatChanged changed() {
+        return changed;
     }
 
-    /** "In: 101 g of 261, holes 1 to 3. To go: 160 g." */
-    public String sum() {
-        double in = holes().stream().mapToDouble(h -> logged(h).orElse(0.0)).sum();
-        double planned = holes().stream().mapToDouble(this::plannedG).sum();
-        double left = holes().stream()
-                .filter(h -> logged(h).isEmpty())
-                .mapToDouble(this::plannedG)
-                .sum();
-        long done = holes().stream().filter(h -> logged(h).isPresent()).count();
-        return "In: " + Figures.fixed(in, 0) + " g of " + Figures.fixed(planned, 0) + ", " + done + " of "
-                + holes().size() + " holes. To go: " + Figures.fixed(left, 0) + " g.";
+    /** The same in sentences, of the space that is filled. */
+    public List<String> changes() {
+        return changed.sentences(plan().map(InjectionPlan::parts).orElse(List.of()).stream()
+                .map(InjectionPlan.Part::region)
+                .collect(Collectors.toCollection(TreeSet::new)));
+    }
+
+    Workbench bench() {
+        return bench;
     }
 }

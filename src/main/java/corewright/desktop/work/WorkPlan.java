@@ -24,6 +24,9 @@ import org.locationtech.jts.geom.Envelope;
 final class WorkPlan extends Region {
     private static final double DISC = 16;
 
+    /** The longest rule, px. */
+    private static final double RULE = 120;
+
     private final WorkModel model;
     private final Face face;
     private final ScreenLook look;
@@ -117,9 +120,29 @@ final class WorkPlan extends Region {
                     stop(g, x, y + DISC, h, ink, ground, 15);
                 }
             }
-            model.logged(h)
-                    .ifPresent(grams -> words(g, x, y + DISC + 18, Figures.fixed(grams, 0) + " g", ink, ground, 15));
+            model.logged(h).ifPresent(grams -> {
+                g.setStroke(ink);
+                g.setLineWidth(4.5);
+                g.strokeLine(x - DISC, y - DISC - 6, x + DISC, y - DISC - 6); // plugged
+                words(g, x, y + DISC + 18, Figures.fixed(grams, 0) + " g", ink, ground, 15);
+            });
         }
+        scale(g, v, ink, ground);
+    }
+
+    /** A rule at the upper right, of a round length. */
+    private void scale(GraphicsContext g, PlanView v, Color ink, Color ground) {
+        WorkRule rule = WorkRule.fitting(v.scale(), RULE, model.bench().sight().units());
+        double right = getWidth() - 24;
+        double left = right - rule.mm() / v.scale();
+        double y = 30;
+        g.setFill(ground);
+        g.fillRect(left - 10, y - 16, right - left + 34, 40);
+        g.setStroke(ink);
+        g.setLineWidth(1.5);
+        g.strokePolyline(new double[] {left, left, right, right}, new double[] {y - 8, y, y, y - 8}, 4);
+        words(g, left, y + 17, "0", ink, ground, 13);
+        words(g, right - 8, y + 17, rule.words(), ink, ground, 13);
     }
 
     /** The depth stop as the work card has it: its figure under a bar. */

@@ -5,6 +5,8 @@ import corewright.desktop.slip.SlipView;
 import corewright.desktop.work.WorkModel.Field;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.screen.ScreenLook;
+import corewright.repair.plan.Batch;
+import corewright.repair.plan.CupTarget;
 import corewright.repair.plan.Hole;
 import corewright.survey.Face;
 import java.util.ArrayList;
@@ -22,6 +24,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
+import org.jspecify.annotations.Nullable;
 
 /** Work at the boat over the whole window: the holes, the cup and its clocks on one side, big keys on the other. */
 public final class WorkView extends HBox {
@@ -39,6 +42,9 @@ public final class WorkView extends HBox {
     private final Label unit = new Label();
     private final Label cup = new Label();
     private final WorkCup drawn;
+    private final WorkCups cups;
+    private final VBox changes = new VBox(8);
+    private final Button changed;
     private final GridPane clocks = new GridPane();
     private final Label sum = SlipView.text("", "quiet");
     private final Label says = SlipView.text("", "walk-question");
@@ -53,6 +59,7 @@ public final class WorkView extends HBox {
     private final Button keep;
     private final Timeline tick;
     private final List<Button> needHole = new ArrayList<>();
+    private boolean reading;
 
     /**
      * @param takeBack takes the last edit back
@@ -62,6 +69,8 @@ public final class WorkView extends HBox {
         this.leave = leave;
         this.takeBack = takeBack;
         drawn = new WorkCup(look);
+        cups = new WorkCups(look);
+        changed = key("work-changed", "What changed", () -> act(() -> reading = !reading));
         plan = new WorkPlan(model, face, look, h -> act(() -> model.choose(h)));
         ooze = key("work-ooze", "mix at the next hole", () -> act(model::ooze));
         leak = key("work-leak", "leaks below", () -> act(model::leak));
@@ -86,6 +95,7 @@ public final class WorkView extends HBox {
         tick.setCycleCount(Timeline.INDEFINITE);
         tick.play();
         heightProperty().addListener(o -> show());
+        model.changed().listen(this::show);
         show();
     }
 
@@ -102,7 +112,13 @@ public final class WorkView extends HBox {
                 String.join(", ", model.regions().stream().map(r -> r.id()).toList()) + ": inject");
         what.getStyleClass().add("work-what");
         what.setId("work-what");
-        VBox box = new VBox(8, what, plan, cup, inHand, mix, sum, revision, issue);
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        HBox head = new HBox(12, what, gap, changed);
+        head.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+        changes.setId("work-changes");
+        VBox.setVgrow(changes, Priority.ALWAYS);
+        VBox box = new VBox(8, head, plan, changes, cup, inHand, mix, cups, sum, revision, issue);
         box.getStyleClass().add("work-boat");
         box.setMinWidth(300);
         sum.setId("work-sum");
@@ -274,21 +290,51 @@ public final class WorkView extends HBox {
         part(vents, hole != null && !model.vents().isEmpty());
         says.setText(model.says());
         part(says, !model.says().isEmpty());
-        sum.setText(model.sum());
-        String change = model.revision();
-        revision.setText(change);
-        part(revision, !change.isEmpty());
-        part(issue, !change.isEmpty());
+        sum.setText(CupsInRow.sum(model));
+        revisions();
         part(mix, model.cup().isPresent() && !model.mixed());
-        cup.setText(model.cup()
-                .map(c -> "Cup " + c.number() + ": resin to "
-                        + Figures.fixed(model.target().orElseThrow().firstToG(), 0) + " g, both to "
-                        + Figures.fixed(model.target().orElseThrow().secondToG(), 0) + " g")
-                .orElse("No cup is left to mix"));
+        boolean high = getHeight() == 0 || getHeight() >= CUP_FROM;
+        cup.setText(inHand(hole, high));
         drawn.show(model.cup().orElse(null), model.target().orElse(null));
-        part(drawn, drawn.isVisible() && (getHeight() == 0 || getHeight() >= CUP_FROM));
+        part(drawn, drawn.isVisible() && high);
+        cups.show(CupsInRow.of(model));
+        part(cups, high);
         plan.show();
         time();
+    }
+
+    /** The cup and for what it is; its targets too where it is not drawn. */
+    private String inHand(@Nullable Hole hole, boolean isDrawn) {
+        Batch batch = model.cup().orElse(null);
+        CupTarget target = model.target().orElse(null);
+        if (batch == null || target == null || hole == null) {
+            return "No cup is left to mix";
+        }
+        return isDrawn
+                ? "Cup " + batch.number() + ", " + model.nameInside(hole)
+                : "Cup " + batch.number() + ": resin to " + Figures.fixed(target.firstToG(), 0) + " g, both to "
+                        + Figures.fixed(target.secondToG(), 0) + " g";
+    }
+
+    /** What another revision altered; read in place of the plan. */
+    private void revisions() {
+        String head = model.changed().head();
+        part(changed, !head.isEmpty());
+        reading &= !head.isEmpty();
+        changed.setText(reading ? "Back to the plan" : "What changed");
+        part(plan, !reading);
+        part(changes, reading);
+        if (reading) {
+            changes.getChildren().setAll(SlipView.text(head, "head"));
+            List<String> said = model.changes();
+            said.forEach(c -> changes.getChildren().add(SlipView.text(c, "sentence")));
+            if (said.isEmpty()) {
+                changes.getChildren().add(SlipView.text("Nothing here: what changed lies elsewhere.", "sentence"));
+            }
+        }
+        revision.setText(head);
+        part(revision, !head.isEmpty() && !reading);
+        part(issue, model.changed().waits());
     }
 
     private String after() {

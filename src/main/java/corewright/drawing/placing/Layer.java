@@ -12,6 +12,9 @@ public enum Layer {
     FILL_CHECK,
     /** Injection holes and vents of the decided plans, with numbers. */
     HOLES,
+
+    /** The same in somebody's hand, who draws them: words only keep clear of them. */
+    HELD_HOLES,
     /** Beside each injection hole the depth at which the drill stops. */
     DEPTH_STOPS,
     /** Cut lines of the decided plans. */

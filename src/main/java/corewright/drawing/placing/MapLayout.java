@@ -5,6 +5,7 @@ import corewright.drawing.kit.PlanView;
 import corewright.drawing.kit.VoiceGrid;
 import corewright.drawing.marks.DatumMark;
 import corewright.drawing.marks.HoleLabel;
+import corewright.drawing.marks.HoleMark;
 import corewright.drawing.marks.Mark;
 import corewright.drawing.marks.NameMark;
 import corewright.drawing.marks.ReadingMark;
@@ -162,6 +163,10 @@ public record MapLayout(
             hard.addAll(marks.probes());
             hard.addAll(marks.holes());
             hard.addAll(marks.tags());
+            if (spec.shows(Layer.HELD_HOLES)) {
+                Marks.holes(spec)
+                        .forEach(h -> hard.add(HoleMark.of(h, view).box().grown(HELD)));
+            }
             soft.addAll(readings);
             Ground ground = new Ground(labelBox(), deck);
             List<Mark> sheet = spec.shows(Layer.SCALE_AND_UPHILL) ? SheetMarks.inCorner(spec, view, ground) : List.of();
@@ -197,6 +202,10 @@ public record MapLayout(
         }
 
         private static final double READING_LOST = 2;
+
+        /** A hole in hand is drawn so much larger about its mark, and held it grows. */
+        private static final double HELD = 2.6;
+
         private static final double ROW_NAMES_HALF = 2.2;
 
         /** Words may stand beside the deck everywhere between the letters, but not under the row names. */

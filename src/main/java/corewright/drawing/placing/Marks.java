@@ -57,7 +57,8 @@ public record Marks(
         return new Marks(fittings, probes, holes, plans, tags(spec, view, fittings, probes));
     }
 
-    private static List<Hole> holes(MapSpec spec) {
+    /** Of the decided plans. */
+    static List<Hole> holes(MapSpec spec) {
         return spec.assessment().decision().injections().stream()
                 .map(InjectionPlan::holes)
                 .flatMap(List::stream)

@@ -45,6 +45,8 @@ public final class DeflectionPicture {
     private static final Pen LINE = Pen.solid(0.25);
     private static final Pen HEAVY = Pen.solid(0.50);
     private static final Type FIGURE = Type.READING;
+    private static final Type HEAD = Type.LABEL_BOLD;
+    private static final double WIDEST_CELL = 13;
     private static final Type ANSWER = new Type(Typeface.TEXT_BOLD, 9);
 
     private final Paper paper;
@@ -68,17 +70,9 @@ public final class DeflectionPicture {
      */
     public static double paint(
             Paper paper, Face face, PanelStiffness panel, List<State> states, List<Box> boxes, Measure measure) {
-        double smallest = Double.POSITIVE_INFINITY;
-        double largest = 0;
-        for (State state : states) {
-            double most = panel.in(state).feet().softest().deflectionMm();
-            smallest = Math.min(smallest, most);
-            largest = Math.max(largest, most);
-        }
-        List<Double> levels = DeflectionLevels.between(smallest, largest);
+        List<Double> levels = levels(panel, states);
         Envelope extent = panel.panel().area().getEnvelopeInternal();
-        Box any = boxes.get(0);
-        double scale = Math.ceil(Math.max(extent.getWidth() / any.width(), extent.getHeight() / any.height()));
+        double scale = scale(panel, boxes.get(0));
         for (int i = 0; i < states.size(); i++) {
             Box box = boxes.get(i);
             PlanView view = PlanView.centred(face, extent, scale, box.middleX(), box.middleY());
@@ -90,6 +84,48 @@ public final class DeflectionPicture {
             paper.figure(told, p -> new DeflectionPicture(p, panel, view, levels, measure).paint(state));
         }
         return scale;
+    }
+
+    /** Survey millimetres to one of paper, a whole number, of a picture in this box. */
+    public static double scale(PanelStiffness panel, Box box) {
+        Envelope extent = panel.panel().area().getEnvelopeInternal();
+        return Math.ceil(Math.max(extent.getWidth() / box.width(), extent.getHeight() / box.height()));
+    }
+
+    private static List<Double> levels(PanelStiffness panel, List<State> states) {
+        double smallest = Double.POSITIVE_INFINITY;
+        double largest = 0;
+        for (State state : states) {
+            double most = panel.in(state).feet().softest().deflectionMm();
+            smallest = Math.min(smallest, most);
+            largest = Math.max(largest, most);
+        }
+        return DeflectionLevels.between(smallest, largest);
+    }
+
+    /**
+     * The scale of such pictures: from grey to grey over the same lines, with the same figures set into them, so that it can be read
+     * without the greys too.
+     */
+    public static void paintScale(Paper paper, PanelStiffness panel, List<State> states, Box box, Measure measure) {
+        List<Double> levels = levels(panel, states);
+        String head = "gives, " + measure.depthUnit();
+        double left = box.x() + HEAD.width(head) + 3;
+        paper.text(head, box.x(), box.middleY() + HEAD.capMm() / 2, HEAD, Anchor.LEFT);
+        double cell = Math.min(WIDEST_CELL, (box.right() - left) / (levels.size() + 1));
+        for (int i = 0; i <= levels.size(); i++) {
+            int grey = GREYS[Math.min(GREYS.length - 1, i)];
+            Box swatch = new Box(left + i * cell, box.y(), cell, box.height());
+            paper.fill(swatch.shape(), new Color(grey, grey, grey));
+        }
+        for (int i = 0; i < levels.size(); i++) {
+            double x = left + (i + 1) * cell;
+            double level = levels.get(i);
+            paper.line(level == 1 || level == 10 ? HEAVY : LINE, x, box.y(), x, box.bottom());
+            paper.haloText(
+                    measure.deflectionFigure(level), x, box.middleY() + FIGURE.capMm() / 2, FIGURE, Anchor.CENTRE, 0.8);
+        }
+        paper.draw(new Box(left, box.y(), (levels.size() + 1) * cell, box.height()).shape(), Pen.MARK);
     }
 
     private void paint(State state) {

@@ -16,7 +16,7 @@ public enum ScreenLayer {
     STRUCTURE("supports, fittings"),
     LABELS("labels"),
     /** Holes, vents and cut lines of what is decided, and the deed instead of the condition in the labels. */
-    DEEDS("what is decided"),
+    DEEDS("decided"),
     PHOTOGRAPHS("photographs"),
     MOISTURE("moisture"),
     STANDARD_ERROR("standard error"),

@@ -71,6 +71,9 @@ public final class ScreenMap {
     private static final double WETTEST = 200;
 
     /** A window drawn this small is on its way to another size. */
+    /** For the ramp and the scale bar, which otherwise find no free corner in a low window. */
+    private static final double FOOT_MM = 8;
+
     private static final double LEAST_MM = 10;
 
     private final MapLayout layout;
@@ -129,6 +132,9 @@ public final class ScreenMap {
         if (seen.shows(ScreenLayer.DEEDS) && assessment.ages().fresh()) { // regions may have been numbered anew else
             paper.addAll(EnumSet.of(Layer.METHODS, Layer.HOLES, Layer.CUTS));
         }
+        if (seen.work() && assessment.ages().fresh()) {
+            paper.add(Layer.HELD_HOLES);
+        }
         MapSpec spec = new MapSpec(
                 withFewNext(assessment, seen.face()),
                 seen.face(),
@@ -147,13 +153,13 @@ public final class ScreenMap {
                 .toList());
     }
 
-    /** The view in which the whole face lies in the middle of the box, with room for letters, names and labels. */
+    /** The view in which the whole face lies in the middle of the box, with room for letters, names, labels and the scale at the foot. */
     public static PlanView fitting(Face face, Box box) {
         var extent = face.outline().getEnvelopeInternal();
         double across = Math.max(LEAST_MM, box.width() - 24);
-        double down = Math.max(LEAST_MM, box.height() - 2 * VoiceGridMark.MARGIN - 6);
+        double down = Math.max(LEAST_MM, box.height() - 2 * VoiceGridMark.MARGIN - 6 - FOOT_MM);
         double scale = Math.max(extent.getWidth() / across, extent.getHeight() / down);
-        return PlanView.centred(face, extent, scale, box.middleX(), box.middleY());
+        return PlanView.centred(face, extent, scale, box.middleX(), box.middleY() - FOOT_MM / 2);
     }
 
     /** Readings there is room for at this size, and all there are. */

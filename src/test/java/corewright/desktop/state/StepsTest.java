@@ -7,6 +7,7 @@ import corewright.SurveyFolders;
 import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
 import corewright.desktop.MapChain;
+import corewright.desktop.slip.StepSlips;
 import corewright.survey.About;
 import corewright.survey.Finding;
 import corewright.survey.Origin;
@@ -73,5 +74,24 @@ class StepsTest {
 
     private static Assessment with(Assessment a, List<Finding> findings) {
         return Assessments.of(a.survey(), a.damage(), a.stiffness(), a.options(), a.decision(), findings, a.next());
+    }
+
+    /** The intake of a whole run refuses it; a window is where its readings are to come from. */
+    @Test
+    void aFolderInWhichNothingIsReadOpensWithoutAnAllClear(@TempDir Path dir) {
+        SurveyFolders folder = SurveyFolders.minimal(dir)
+                .with(
+                        "survey.yaml",
+                        SurveyFolders.YAML.replace(", moisture: moisture.csv, taps: taps.csv, probes: probes.csv", ""));
+        Workbench bench = new Workbench(new AtOnce(), MapChain::assess);
+        bench.open("survey", () -> SurveyOpener.open(folder.path()));
+
+        assertThat(bench.complaints()).isEmpty();
+        assertThat(bench.found()).isEmpty();
+        for (Step step : List.of(Step.DAMAGE, Step.REPAIR, Step.STIFFNESS, Step.PAPERS)) {
+            assertThat(StepSlips.of(step, bench.shown().orElseThrow(), bench).sentence())
+                    .startsWith("Nothing is read yet, so nothing is known of the core, good or bad.");
+        }
+        bench.close();
     }
 }
