@@ -41,7 +41,13 @@ final class FillFlow extends FillCells {
     /** Share of the front's cells that fill in a step. */
     private final double frontShare;
 
-    private final double[] pressure;
+    private final Pushing pushing;
+
+    /** Of this step; while mix is pushed in, and while it rises. */
+    private double[] pressure;
+
+    private final double[] pushed;
+    private final double[] risen;
     private final double[] extra;
     private final double[] source;
     private final double[] frontFlow;
@@ -55,7 +61,10 @@ final class FillFlow extends FillCells {
         this.curing = curing;
         this.frontShare = frontShare;
         int size = cavity.size();
-        pressure = new double[size];
+        pushing = new Pushing(field, TOLERANCE);
+        pushed = new double[size];
+        risen = new double[size];
+        pressure = pushed;
         extra = new double[size];
         source = new double[size];
         frontFlow = new double[size];
@@ -81,7 +90,7 @@ final class FillFlow extends FillCells {
         if (set(hole)) {
             return Step.BLOCKED;
         }
-        begin();
+        begin(pushed);
         int[] patch = patch(hole);
         double rate = 0;
         for (int round = 0; round == 0 || round < SHUTTINGS && shutBackward(patch); round++) {
@@ -104,7 +113,8 @@ final class FillFlow extends FillCells {
         return step;
     }
 
-    private void begin() {
+    private void begin(double[] field) {
+        pressure = field;
         air();
         conduct();
     }
@@ -114,38 +124,7 @@ final class FillFlow extends FillCells {
         double radial =
                 6 / Math.PI / Math.pow(cavity.gapMm[hole], 3) * Math.log(PEACEMAN * cavity.cell / tool.holeRadiusMm);
         double well = curing.viscosity(nowS - tool.mixedAtS) * (radial + tool.nozzle);
-        double rate = tool.rateMm3S;
-        if (Double.isFinite(rate)) {
-            source[hole] += rate;
-            field.solve(patch, extra, source, pressure, TOLERANCE);
-        }
-        if (!Double.isFinite(rate) || pressure[hole] + well * rate > tool.pressurePa) {
-            source[hole] -= Double.isFinite(rate) ? rate : 0;
-            rate = atPressure(hole, patch, well, tool.pressurePa);
-        }
-        return rate;
-    }
-
-    /** The rate at which the hole's pressure is the tool's; the field then holds that state. */
-    private double atPressure(int hole, int[] patch, double well, double toolPa) {
-        double unit = 1000; // mm3/s, any
-        for (int c : patch) {
-            pressure[c] = 0;
-        }
-        field.solve(patch, extra, source, pressure, TOLERANCE);
-        double still = pressure[hole];
-        double[] base = new double[patch.length];
-        for (int i = 0; i < patch.length; i++) {
-            base[i] = pressure[patch[i]];
-        }
-        source[hole] += unit;
-        field.solve(patch, extra, source, pressure, TOLERANCE);
-        double perUnit = pressure[hole] - still + well * unit;
-        double factor = Math.max(0, (toolPa - still) / perUnit);
-        for (int i = 0; i < patch.length; i++) {
-            pressure[patch[i]] = base[i] + factor * (pressure[patch[i]] - base[i]);
-        }
-        return factor * unit;
+        return pushing.rate(hole, patch, tool, well, extra, source, pressure);
     }
 
     /** The time until which all growth has found its room. */
@@ -161,7 +140,7 @@ final class FillFlow extends FillCells {
             until(untilS);
             return;
         }
-        begin();
+        begin(risen);
         int[] patch = patches();
         for (int round = 0; round == 0 || round < SHUTTINGS && shutBackward(patch); round++) {
             reset(patch);
