@@ -2,10 +2,7 @@ package corewright.repair.fill;
 
 import corewright.repair.mix.Curing;
 import corewright.repair.pattern.Cavity;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Deque;
-import java.util.List;
 
 /** What stands in the cells of a cavity while it fills: mix, air, and which faces let mix on. By flat index. */
 class FillCells {
@@ -47,6 +44,7 @@ class FillCells {
     final boolean[] outlet;
     final GasPockets gas;
     private final double[] air;
+    private final CellQueue stuck = new CellQueue();
     private double pocketLimitPa = Double.POSITIVE_INFINITY;
 
     /** The day's clock. */
@@ -247,8 +245,8 @@ class FillCells {
     }
 
     /** What is too much for a cell goes on to its neighbours with room; where none has any, to the nearest air. */
-    void passOn(Deque<Integer> over) {
-        List<Integer> stuck = new ArrayList<>();
+    void passOn(CellQueue over) {
+        stuck.clear();
         while (!over.isEmpty()) {
             int c = over.poll();
             double surplus = -room(c);
@@ -274,7 +272,10 @@ class FillCells {
                 }
             }
         }
-        stuck.forEach(this::passFar);
+        while (!stuck.isEmpty()) {
+            passFar(stuck.poll());
+        }
+        over.clear();
     }
 
     /** Full cells hold no more than their volume: the surplus pushes the front on where it is nearest. */
@@ -314,7 +315,7 @@ class FillCells {
         return n + 1;
     }
 
-    private void receive(int cell, double mm3, int from, Deque<Integer> over) {
+    private void receive(int cell, double mm3, int from, CellQueue over) {
         add(cell, mm3, bornS[from]);
         owner[cell] = owner[cell] < 0 ? owner[from] : owner[cell];
         if (!full[cell] && brims(cell)) {
