@@ -13,6 +13,9 @@ class FillCells {
 
     final Cavity cavity;
     final PressureField field;
+
+    /** From a cell to its neighbours: east, north, west, south. */
+    final int[] steps;
     private final double weightPaPerMm;
     private final double[] heightMm;
 
@@ -60,6 +63,7 @@ class FillCells {
         this.curing = curing;
         weightPaPerMm = curing.densityKgM3() * GRAVITY / 1000;
         field = field(cavity);
+        steps = cavity.stepOffsets(4);
         int size = cavity.size();
         volume = new double[size];
         whole = new double[size];
@@ -253,7 +257,7 @@ class FillCells {
             double ways = 0;
             int room = 0;
             for (int k = 0; k < 4; k++) {
-                if (between(c, k) > 0 && takes(c + cavity.stepOffset(k))) {
+                if (between(c, k) > 0 && takes(c + steps[k])) {
                     ways += between(c, k);
                     room |= 1 << k;
                 }
@@ -268,7 +272,7 @@ class FillCells {
             liquid[c] -= surplus;
             for (int k = 0; k < 4; k++) {
                 if ((room >> k & 1) == 1) {
-                    receive(c + cavity.stepOffset(k), surplus * between(c, k) / ways, c, over);
+                    receive(c + steps[k], surplus * between(c, k) / ways, c, over);
                 }
             }
         }
@@ -288,7 +292,7 @@ class FillCells {
         seen[start] = true;
         for (int i = 0; i < n && surplus > 0; i++) {
             for (int k = 0; k < 4 && surplus > 0; k++) {
-                int next = queue[i] + cavity.stepOffset(k);
+                int next = queue[i] + steps[k];
                 if (between(queue[i], k) == 0 || seen[next]) {
                     continue;
                 }

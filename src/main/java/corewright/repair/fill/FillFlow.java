@@ -2,7 +2,6 @@ package corewright.repair.fill;
 
 import corewright.repair.mix.Curing;
 import corewright.repair.pattern.Cavity;
-import java.util.Arrays;
 
 /**
  * Quasi-static filling of a cavity on its raster: full cells carry the pressure field, the front moves with the flow
@@ -81,7 +80,7 @@ final class FillFlow extends FillPatch {
         begin(pushed);
         int[] patch = patch(hole);
         double rate = 0;
-        for (int round = 0; round == 0 || round < SHUTTINGS && shutBackward(patch); round++) {
+        for (int round = 0; round == 0 || round < SHUTTINGS && shutBackward(patch, false); round++) {
             reset(patch);
             if (viscous(patch) == 0) {
                 release(patch);
@@ -125,13 +124,14 @@ final class FillFlow extends FillPatch {
     void rise(double untilS) {
         double seconds = Math.max(1e-3, untilS - risenUntilS);
         risenUntilS = untilS;
-        if (Arrays.stream(cavity.cells).noneMatch(c -> stirs(c, untilS))) {
+        if (!stirs(untilS)) {
             until(untilS);
             return;
         }
         begin(risen);
         int[] patch = patches();
-        for (int round = 0; round == 0 || round < SHUTTINGS && shutBackward(patch); round++) {
+        shutBackward(patch, false); // as the pressures of the rise before have it
+        for (int round = 0; round == 0 || round < SHUTTINGS && shutBackward(patch, round == 1); round++) {
             reset(patch);
             viscous(patch);
             for (int c : patch) {
@@ -147,12 +147,14 @@ final class FillFlow extends FillPatch {
         release(patch);
     }
 
-    private boolean stirs(int c, double untilS) {
-        if (set(c)) {
-            return false;
+    private boolean stirs(double untilS) {
+        for (int c : cavity.cells) {
+            double waits = full[c] ? -room(c) : 0;
+            if ((growth(c, untilS) > SMALL * volume[c] || waits > WAITS * volume[c]) && !set(c)) {
+                return true;
+            }
         }
-        double waits = full[c] ? Math.max(0, -room(c)) : 0;
-        return growth(c, untilS) > SMALL * volume[c] || waits > WAITS * volume[c];
+        return false;
     }
 
     private void reset(int[] patch) {
@@ -169,17 +171,22 @@ final class FillFlow extends FillPatch {
 
     /**
      * Shuts the front's faces at which squeezed air would push the mix back: the front stands there, and what the patch
-     * gains goes elsewhere. Whether any was open.
+     * gains goes elsewhere. Whether any changed.
+     *
+     * @param reopen also opens those at which it would not
      */
-    private boolean shutBackward(int[] patch) {
+    private boolean shutBackward(int[] patch, boolean reopen) {
         boolean any = false;
         for (int c : patch) {
-            for (int k = 0; k < 4; k++) {
-                int next = c + cavity.stepOffset(k);
-                boolean open = between(c, k) > 0 && !member[next] && takes(next) && (shut[c] >> k & 1) == 0;
-                if (open && pressure[c] - gas.pressurePa[next] - lift(c, next) < 0) {
-                    shut[c] |= 1 << k;
-                    any = true;
+            for (int k = 0; pressure[c] != 0 && k < 4; k++) { // 0 where there was no mix before
+                int next = c + steps[k];
+                if (between(c, k) > 0 && !member[next] && takes(next)) {
+                    boolean backward = pressure[c] - gas.pressurePa[next] - lift(c, next) < 0;
+                    boolean isShut = (shut[c] >> k & 1) == 1;
+                    if (backward != isShut && (backward || reopen)) {
+                        shut[c] ^= 1 << k;
+                        any = true;
+                    }
                 }
             }
         }
@@ -192,7 +199,7 @@ final class FillFlow extends FillPatch {
         for (int c : patch) {
             for (int k = 0; k < 4; k++) {
                 double t = between(c, k);
-                int next = c + cavity.stepOffset(k);
+                int next = c + steps[k];
                 if (t == 0) {
                     continue;
                 }

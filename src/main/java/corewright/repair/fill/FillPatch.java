@@ -86,7 +86,7 @@ class FillPatch extends FillCells {
         member[start] = true;
         for (int i = from; i < n; i++) {
             for (int k = 0; k < 4; k++) {
-                int next = queue[i] + cavity.stepOffset(k);
+                int next = queue[i] + steps[k];
                 if (full[next] && !member[next] && between(queue[i], k) > 0 && !set(next)) {
                     member[next] = true;
                     queue[n++] = next;
@@ -100,7 +100,7 @@ class FillPatch extends FillCells {
     private double toFront(int cell) {
         double sum = 0;
         for (int k = 0; k < 4; k++) {
-            int next = cell + cavity.stepOffset(k);
+            int next = cell + steps[k];
             sum += between(cell, k) > 0 && takes(next) ? toFront(cell, k, next) : 0;
         }
         return sum;
@@ -112,7 +112,7 @@ class FillPatch extends FillCells {
         for (int c : patch) {
             done[c] = false;
             for (int k = 0; k < FACES; k++) {
-                int next = c + cavity.stepOffset(k);
+                int next = c + steps[k];
                 double flow = outflow(c, k, next);
                 out[FACES * c + k] = flow;
                 if (flow > 0 && member[next]) {
@@ -196,7 +196,7 @@ class FillPatch extends FillCells {
         full[c] &= liquid[c] * grown[c] >= RUN_DRY * volume[c];
         liquid[c] -= sum > 0 ? surplus : 0;
         for (int k = 0; k < FACES; k++) {
-            int next = c + cavity.stepOffset(k);
+            int next = c + steps[k];
             double share = out[FACES * c + k] / sum;
             if (share > 0) {
                 add(next, surplus * share, bornS(c));

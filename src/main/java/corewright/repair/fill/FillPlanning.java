@@ -50,6 +50,9 @@ public final class FillPlanning {
     /** So much may stay empty of the most likely one for a more even density. Practice. */
     private static final double EMPTY_EVEN = 0.019;
 
+    /** Where so many times as much stays empty as may, other grams do not bring it down to that. */
+    private static final double HOPELESS = 1.5;
+
     /** Of the filled volume, as dense as the mean within 15 per cent. */
     private static final double EVEN_SHARE = 0.9;
 
@@ -180,7 +183,11 @@ public final class FillPlanning {
             if (state.vents().size() <= enough) {
                 break;
             }
-            FillState without = poured(state.without(vent, middle));
+            FillState first = state.without(vent, middle);
+            if (first.emptyShare() > HOPELESS * Math.max(EMPTY, state.emptyShare())) {
+                continue;
+            }
+            FillState without = poured(first);
             if (without.emptyShare() <= Math.max(EMPTY, state.emptyShare())) {
                 Judged next = judged(without, largeNetG);
                 best = next.score() <= Math.max(1, best.score()) ? next : best;
