@@ -208,7 +208,10 @@ public final class FillPlanning {
         if (state.emptyShare() <= EMPTY || !state.pouring().canBeMore()) {
             return state;
         }
-        FillState more = poured(state.with(state.pouring().full(), middle));
+        Pouring full = state.pouring().full();
+        FillState more = full.resin().expansion() > 1
+                ? poured(state.with(full, middle))
+                : exactly(state.pouring(full, middle)); // as much more into each: a front that is late leaves no place its share
         return more.asPoured() && more.emptyShare() < state.emptyShare() ? more : state;
     }
 
@@ -307,7 +310,12 @@ public final class FillPlanning {
         for (int round = 0; round < EXACT_FROM && !state.asPoured(); round++) {
             state = state.with(state.pouring().after(state.takenMm3(), true), middle);
         }
-        state = state.pouring(state.pouring().after(state.takenMm3(), true), middle);
+        return exactly(state.pouring(state.pouring().after(state.takenMm3(), true), middle));
+    }
+
+    /** Each hole with what goes in, of what it was given. */
+    private FillState exactly(FillState start) {
+        FillState state = start;
         for (int round = 0; round < GRAM_ROUNDS && !state.asPoured(); round++) {
             state = state.pouring(state.pouring().after(state.takenMm3(), true), middle);
         }
