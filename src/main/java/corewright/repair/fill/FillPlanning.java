@@ -137,7 +137,7 @@ public final class FillPlanning {
             state = poured(vented(state));
         }
         if (state.emptyShare() > EMPTY) {
-            FillState moved = poured(moved(state));
+            FillState moved = poured(moved(filledUp(state)));
             state = moved.emptyShare() < state.emptyShare() ? moved : state;
         }
         state = topped(state);
@@ -201,6 +201,12 @@ public final class FillPlanning {
         return middle.passable() && large.passable()
                 ? judged(poured(FillState.of(start, vents, Map.of(), fine, middle)), largeNetG).outcome
                 : of(start, largeNetG, vents);
+    }
+
+    /** A mix that does not rise with all its grams: where too few are in, no vent shows what it is worth. */
+    private FillState filledUp(FillState state) {
+        Pouring pouring = state.pouring();
+        return pouring.resin().expansion() <= 1 && pouring.canBeMore() ? state.with(pouring.full(), middle) : state;
     }
 
     /** With all the grams again, where vents found since let more of them in. */
