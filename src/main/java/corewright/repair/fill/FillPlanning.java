@@ -39,6 +39,9 @@ public final class FillPlanning {
     /** Fills of the large cavity with vents moved at most, each time. */
     private static final int SHIFTS = 4;
 
+    /** Fills of the large cavity with another vent given up at most, of a mix that does not rise. */
+    private static final int EXCHANGES = 8;
+
     /** Rounds for the large cavity. */
     private static final int LARGE_ROUNDS = 3;
 
@@ -153,7 +156,7 @@ public final class FillPlanning {
             last = judged(poured(before.with(vents.cells(), vents.near(), middle)), largeNetG);
             best = last.score() < best.score() ? last : best; // a vent can also lead mix astray
         }
-        return fewer(shifted(best, largeNetG), largeNetG).outcome;
+        return fewer(exchanged(shifted(best, largeNetG), largeNetG), largeNetG).outcome;
     }
 
     /** With vents at the pockets of the large cavity which they stand beside, as many as leave less empty. */
@@ -170,6 +173,26 @@ public final class FillPlanning {
                     moved == 0 ? best : judged(poured(state.with(vents.cells(), vents.near(), middle)), largeNetG);
             most = next.score() < best.score() ? moved : moved / 2;
             best = next.score() < best.score() ? next : best;
+        }
+        return best;
+    }
+
+    /** Of a mix that does not rise: one vent after another given up for one in the large cavity, where that leaves less empty. */
+    private Judged exchanged(Judged start, double largeNetG) {
+        if (start.outcome.state.pouring().resin().expansion() > 1) {
+            return start;
+        }
+        Judged best = start;
+        List<Integer> left = new ArrayList<>(start.outcome.state.vents());
+        for (int tried = 0; tried < EXCHANGES && !left.isEmpty() && best.outcome.emptyLarge > EMPTY_LARGE; tried++) {
+            int vent = left.remove(0);
+            FillState.Vents vents = instead(best.outcome.state, vent, best.large, VentPlacing.hollows(best.large), EMPTY_LARGE);
+            FillState moved = best.outcome.state.with(vents.cells(), vents.near(), middle);
+            Judged next = judged(poured(moved), largeNetG);
+            if (next.score() < best.score()) {
+                best = next;
+                left = new ArrayList<>(next.outcome.state.vents());
+            }
         }
         return best;
     }
@@ -257,10 +280,15 @@ public final class FillPlanning {
     }
 
     private FillState instead(FillState state, int vent) {
+        FillState.Vents vents = instead(state, vent, state.ran(), VentPlacing.pockets(state.ran()), EMPTY);
+        return state.with(vents.cells(), vents.near(), middle);
+    }
+
+    private FillState.Vents instead(
+            FillState state, int vent, FillTrial.Run run, List<EnclosedAir.Pocket> pockets, double emptyShare) {
         FillState.Vents others = state.but(vent);
         FillState fewer = new FillState(state.pouring(), others.cells(), others.near(), fine, state.run());
-        FillState.Vents vents = placing.more(fewer, state.ran(), VentPlacing.pockets(state.ran()), EMPTY);
-        return state.with(vents.cells(), vents.near(), middle);
+        return placing.more(fewer, run, pockets, emptyShare);
     }
 
     /** Grams as the holes take them, and as evenly dense as that goes. */
