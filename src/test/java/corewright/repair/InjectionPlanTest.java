@@ -423,12 +423,7 @@ class InjectionPlanTest {
         for (double[] rim : rims) {
             Deck deck = deck(rectangle(0, -600, 1200, 600))
                     .slope(2, 90)
-                    .region(
-                            Condition.DELAMINATED,
-                            rectangle(rim[0], rim[1], rim[2], rim[3]),
-                            (x, y) -> 0.3,
-                            0.05,
-                            4);
+                    .region(Condition.DELAMINATED, rectangle(rim[0], rim[1], rim[2], rim[3]), (x, y) -> 0.3, 0.05, 4);
             InjectionPlan plan = plan(deck);
             assertThat(plan.resin()).isEqualTo("epoxy-thin");
             assertThat(plan.outlook().emptyLargeWithout()).isGreaterThan(0.7);

@@ -16,6 +16,7 @@ class FillCells {
 
     /** From a cell to its neighbours: east, north, west, south. */
     final int[] steps;
+
     private final double weightPaPerMm;
     private final double[] heightMm;
 

@@ -186,7 +186,8 @@ public final class FillPlanning {
         List<Integer> left = new ArrayList<>(start.outcome.state.vents());
         for (int tried = 0; tried < EXCHANGES && !left.isEmpty() && best.outcome.emptyLarge > EMPTY_LARGE; tried++) {
             int vent = left.remove(0);
-            FillState.Vents vents = instead(best.outcome.state, vent, best.large, VentPlacing.hollows(best.large), EMPTY_LARGE);
+            FillState.Vents vents =
+                    instead(best.outcome.state, vent, best.large, VentPlacing.hollows(best.large), EMPTY_LARGE);
             FillState moved = best.outcome.state.with(vents.cells(), vents.near(), middle);
             Judged next = judged(poured(moved), largeNetG);
             if (next.score() < best.score()) {
@@ -240,7 +241,8 @@ public final class FillPlanning {
         Pouring full = state.pouring().full();
         FillState more = full.resin().expansion() > 1
                 ? poured(state.with(full, middle))
-                : exactly(state.pouring(full, middle)); // as much more into each: a front that is late leaves no place its share
+                : exactly(state.pouring(
+                        full, middle)); // as much more into each: a front that is late leaves no place its share
         return more.asPoured() && more.emptyShare() < state.emptyShare() ? more : state;
     }
 

@@ -102,8 +102,7 @@ final class PressureField {
                 pressure[cells[i - 1]] += alpha * backward[i] / root[i];
                 residual[i] -= alpha * image[i];
                 next += residual[i] * residual[i];
-                double unscaled =
-                        root[i] * (residual[i] - west[i] * residual[i - 1] - south[i] * residual[below[i]]);
+                double unscaled = root[i] * (residual[i] - west[i] * residual[i - 1] - south[i] * residual[below[i]]);
                 left += unscaled * unscaled;
             }
             beta = next / rho;
