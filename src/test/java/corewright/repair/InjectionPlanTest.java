@@ -415,16 +415,22 @@ class InjectionPlanTest {
         assertThat(steep.cautions()).anyMatch(c -> c.startsWith("The space is up to 30 mm high"));
     }
 
-    /** Mix goes on into a hole until it shows at the next. */
+    /** Mix goes on into a hole until it shows at the next. Four rims that hardly differ: what is left of one alone is up to chance. */
     @Test
     void aLooseSkinFourTimesAsFarOffIsFilledByWhatShows() {
-        Deck deck = deck(rectangle(0, -600, 1200, 600))
-                .slope(2, 90)
-                .region(Condition.DELAMINATED, rectangle(400, -200, 850, 150), (x, y) -> 0.3, 0.05, 4);
-        InjectionPlan plan = plan(deck);
-        assertThat(plan.resin()).isEqualTo("epoxy-thin");
-        assertThat(plan.outlook().emptyLargeWithout()).isGreaterThan(0.7);
-        assertThat(plan.outlook().emptyLarge()).isLessThan(0.04);
+        double[][] rims = {{400, -200, 850, 150}, {410, -190, 850, 150}, {400, -200, 870, 160}, {400, -210, 840, 150}};
+        double empty = 0;
+        for (double[] rim : rims) {
+            Deck deck = deck(rectangle(0, -600, 1200, 600))
+                    .slope(2, 90)
+                    .region(Condition.DELAMINATED, rectangle(rim[0], rim[1], rim[2], rim[3]), (x, y) -> 0.3, 0.05, 4);
+            InjectionPlan plan = plan(deck);
+            assertThat(plan.resin()).isEqualTo("epoxy-thin");
+            assertThat(plan.outlook().emptyLargeWithout()).isGreaterThan(0.7);
+            assertThat(plan.outlook().emptyLarge()).isLessThan(0.06);
+            empty += plan.outlook().emptyLarge() / rims.length;
+        }
+        assertThat(empty).isLessThan(0.04);
     }
 
     /** By hand: 1100 kg/m3 x 9.81 x 0.4 m = 4.3 kPa, a cell of the raster more or less. */

@@ -2,10 +2,7 @@ package corewright.repair.fill;
 
 import corewright.repair.mix.Curing;
 import corewright.repair.pattern.Cavity;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Deque;
-import java.util.List;
 
 /** What stands in the cells of a cavity while it fills: mix, air, and which faces let mix on. By flat index. */
 class FillCells {
@@ -16,6 +13,10 @@ class FillCells {
 
     final Cavity cavity;
     final PressureField field;
+
+    /** From a cell to its neighbours: east, north, west, south. */
+    final int[] steps;
+
     private final double weightPaPerMm;
     private final double[] heightMm;
 
@@ -47,6 +48,7 @@ class FillCells {
     final boolean[] outlet;
     final GasPockets gas;
     private final double[] air;
+    private final CellQueue stuck = new CellQueue();
     private double pocketLimitPa = Double.POSITIVE_INFINITY;
 
     /** The day's clock. */
@@ -62,6 +64,7 @@ class FillCells {
         this.curing = curing;
         weightPaPerMm = curing.densityKgM3() * GRAVITY / 1000;
         field = field(cavity);
+        steps = cavity.stepOffsets(4);
         int size = cavity.size();
         volume = new double[size];
         whole = new double[size];
@@ -247,15 +250,15 @@ class FillCells {
     }
 
     /** What is too much for a cell goes on to its neighbours with room; where none has any, to the nearest air. */
-    void passOn(Deque<Integer> over) {
-        List<Integer> stuck = new ArrayList<>();
+    void passOn(CellQueue over) {
+        stuck.clear();
         while (!over.isEmpty()) {
             int c = over.poll();
             double surplus = -room(c);
             double ways = 0;
             int room = 0;
             for (int k = 0; k < 4; k++) {
-                if (between(c, k) > 0 && takes(c + cavity.stepOffset(k))) {
+                if (between(c, k) > 0 && takes(c + steps[k])) {
                     ways += between(c, k);
                     room |= 1 << k;
                 }
@@ -270,11 +273,14 @@ class FillCells {
             liquid[c] -= surplus;
             for (int k = 0; k < 4; k++) {
                 if ((room >> k & 1) == 1) {
-                    receive(c + cavity.stepOffset(k), surplus * between(c, k) / ways, c, over);
+                    receive(c + steps[k], surplus * between(c, k) / ways, c, over);
                 }
             }
         }
-        stuck.forEach(this::passFar);
+        while (!stuck.isEmpty()) {
+            passFar(stuck.poll());
+        }
+        over.clear();
     }
 
     /** Full cells hold no more than their volume: the surplus pushes the front on where it is nearest. */
@@ -287,7 +293,7 @@ class FillCells {
         seen[start] = true;
         for (int i = 0; i < n && surplus > 0; i++) {
             for (int k = 0; k < 4 && surplus > 0; k++) {
-                int next = queue[i] + cavity.stepOffset(k);
+                int next = queue[i] + steps[k];
                 if (between(queue[i], k) == 0 || seen[next]) {
                     continue;
                 }
@@ -314,7 +320,7 @@ class FillCells {
         return n + 1;
     }
 
-    private void receive(int cell, double mm3, int from, Deque<Integer> over) {
+    private void receive(int cell, double mm3, int from, CellQueue over) {
         add(cell, mm3, bornS[from]);
         owner[cell] = owner[cell] < 0 ? owner[from] : owner[cell];
         if (!full[cell] && brims(cell)) {

@@ -2,9 +2,6 @@ package corewright.repair.fill;
 
 import corewright.repair.mix.Curing;
 import corewright.repair.pattern.Cavity;
-import java.util.ArrayDeque;
-import java.util.Arrays;
-import java.util.Deque;
 
 /**
  * Quasi-static filling of a cavity on its raster: full cells carry the pressure field, the front moves with the flow
@@ -16,12 +13,9 @@ import java.util.Deque;
  * passed on at once to neighbours with room. Cells do not run dry again except by what flows on from them. A hole in a cell is
  * tied to the cell's pressure by the radial law from 0.2 cells (Peaceman, SPE J. 18 (1978) 183).
  */
-final class FillFlow extends FillCells {
+final class FillFlow extends FillPatch {
     private static final double TOLERANCE = 1e-4;
     private static final double PEACEMAN = 0.2;
-
-    /** A full cell that holds less than this share is no longer full. */
-    private static final double RUN_DRY = 0.98;
 
     /** Share of a mix that is gas however young. */
     private static final double LEAST_GAS = 0.002;
@@ -32,6 +26,9 @@ final class FillFlow extends FillCells {
     /** Less of a cell is rounding. */
     private static final double SMALL = 1e-6;
 
+    /** So much of a cell may wait in it for the next rise: what a solution leaves over and above its tolerance. */
+    private static final double WAITS = 0.01;
+
     /** Rounds in which faces of the front are shut; more change nothing that shows. */
     private static final int SHUTTINGS = 8;
 
@@ -41,26 +38,25 @@ final class FillFlow extends FillCells {
     /** Share of the front's cells that fill in a step. */
     private final double frontShare;
 
-    private final double[] pressure;
+    private final Pushing pushing;
+
+    /** Pressures while mix is pushed in, and while it rises. */
+    private final double[] pushed;
+
+    private final double[] risen;
     private final double[] extra;
     private final double[] source;
-    private final double[] frontFlow;
-    private final boolean[] member;
-
-    /** Faces of a cell's four that are shut in this step, a bit each. */
-    private final int[] shut;
 
     FillFlow(Cavity cavity, double[] heightMm, Curing curing, double frontShare) {
         super(cavity, heightMm, curing);
         this.curing = curing;
         this.frontShare = frontShare;
         int size = cavity.size();
-        pressure = new double[size];
+        pushing = new Pushing(field, TOLERANCE);
+        pushed = new double[size];
+        risen = new double[size];
         extra = new double[size];
         source = new double[size];
-        frontFlow = new double[size];
-        member = new boolean[size];
-        shut = new int[size];
     }
 
     /**
@@ -81,10 +77,10 @@ final class FillFlow extends FillCells {
         if (set(hole)) {
             return Step.BLOCKED;
         }
-        begin();
+        begin(pushed);
         int[] patch = patch(hole);
         double rate = 0;
-        for (int round = 0; round == 0 || round < SHUTTINGS && shutBackward(patch); round++) {
+        for (int round = 0; round == 0 || round < SHUTTINGS && shutBackward(patch, false); round++) {
             reset(patch);
             if (viscous(patch) == 0) {
                 release(patch);
@@ -94,7 +90,8 @@ final class FillFlow extends FillCells {
         }
         Step step = Step.BLOCKED;
         if (rate > 0) {
-            double dt = Math.min(Math.min(mostS, mostMm3 / rate), Math.max(SHORTEST_S, frontTime(patch)));
+            flows(patch);
+            double dt = Math.min(Math.min(mostS, mostMm3 / rate), Math.max(SHORTEST_S, frontTime(frontShare)));
             add(hole, rate * dt, tool.mixedAtS);
             move(patch, dt);
             until(nowS + dt);
@@ -104,7 +101,8 @@ final class FillFlow extends FillCells {
         return step;
     }
 
-    private void begin() {
+    private void begin(double[] field) {
+        pressure = field;
         air();
         conduct();
     }
@@ -114,38 +112,7 @@ final class FillFlow extends FillCells {
         double radial =
                 6 / Math.PI / Math.pow(cavity.gapMm[hole], 3) * Math.log(PEACEMAN * cavity.cell / tool.holeRadiusMm);
         double well = curing.viscosity(nowS - tool.mixedAtS) * (radial + tool.nozzle);
-        double rate = tool.rateMm3S;
-        if (Double.isFinite(rate)) {
-            source[hole] += rate;
-            field.solve(patch, extra, source, pressure, TOLERANCE);
-        }
-        if (!Double.isFinite(rate) || pressure[hole] + well * rate > tool.pressurePa) {
-            source[hole] -= Double.isFinite(rate) ? rate : 0;
-            rate = atPressure(hole, patch, well, tool.pressurePa);
-        }
-        return rate;
-    }
-
-    /** The rate at which the hole's pressure is the tool's; the field then holds that state. */
-    private double atPressure(int hole, int[] patch, double well, double toolPa) {
-        double unit = 1000; // mm3/s, any
-        for (int c : patch) {
-            pressure[c] = 0;
-        }
-        field.solve(patch, extra, source, pressure, TOLERANCE);
-        double still = pressure[hole];
-        double[] base = new double[patch.length];
-        for (int i = 0; i < patch.length; i++) {
-            base[i] = pressure[patch[i]];
-        }
-        source[hole] += unit;
-        field.solve(patch, extra, source, pressure, TOLERANCE);
-        double perUnit = pressure[hole] - still + well * unit;
-        double factor = Math.max(0, (toolPa - still) / perUnit);
-        for (int i = 0; i < patch.length; i++) {
-            pressure[patch[i]] = base[i] + factor * (pressure[patch[i]] - base[i]);
-        }
-        return factor * unit;
+        return pushing.rate(hole, patch, tool, well, extra, source, pressure);
     }
 
     /** The time until which all growth has found its room. */
@@ -157,13 +124,14 @@ final class FillFlow extends FillCells {
     void rise(double untilS) {
         double seconds = Math.max(1e-3, untilS - risenUntilS);
         risenUntilS = untilS;
-        if (Arrays.stream(cavity.cells).noneMatch(c -> stirs(c, untilS))) {
+        if (!stirs(untilS)) {
             until(untilS);
             return;
         }
-        begin();
+        begin(risen);
         int[] patch = patches();
-        for (int round = 0; round == 0 || round < SHUTTINGS && shutBackward(patch); round++) {
+        shutBackward(patch, false); // as the pressures of the rise before have it
+        for (int round = 0; round == 0 || round < SHUTTINGS && shutBackward(patch, round == 1); round++) {
             reset(patch);
             viscous(patch);
             for (int c : patch) {
@@ -173,67 +141,20 @@ final class FillFlow extends FillCells {
             }
             field.solve(patch, extra, source, pressure, TOLERANCE);
         }
+        flows(patch);
         until(untilS);
         move(patch, seconds);
         release(patch);
     }
 
-    private boolean stirs(int c, double untilS) {
-        if (set(c)) {
-            return false;
-        }
-        double more = growth(c, untilS) + (full[c] ? Math.max(0, -room(c)) : 0);
-        return more > SMALL * volume[c];
-    }
-
-    /** The full cells joined to one, ascending. */
-    private int[] patch(int start) {
-        int[] queue = new int[cavity.cells.length];
-        int n = grow(start, queue, 0);
-        int[] cells = Arrays.copyOf(queue, n);
-        Arrays.sort(cells);
-        return cells;
-    }
-
-    /** All full cells in patches that have a way to go on, ascending. */
-    private int[] patches() {
-        int[] queue = new int[cavity.cells.length];
-        int n = 0;
+    private boolean stirs(double untilS) {
         for (int c : cavity.cells) {
-            if (full[c] && !member[c] && !set(c)) {
-                int to = grow(c, queue, n);
-                boolean way = false;
-                for (int i = n; i < to && !way; i++) {
-                    way = front(queue[i]) > 0;
-                }
-                n = way ? to : n; // a closed patch stands still; its cells stay marked until the end
+            double waits = full[c] ? -room(c) : 0;
+            if ((growth(c, untilS) > SMALL * volume[c] || waits > WAITS * volume[c]) && !set(c)) {
+                return true;
             }
         }
-        int[] cells = Arrays.copyOf(queue, n);
-        for (int c : cavity.cells) {
-            member[c] = false;
-        }
-        for (int c : cells) {
-            member[c] = true;
-        }
-        Arrays.sort(cells);
-        return cells;
-    }
-
-    private int grow(int start, int[] queue, int from) {
-        int n = from;
-        queue[n++] = start;
-        member[start] = true;
-        for (int i = from; i < n; i++) {
-            for (int k = 0; k < 4; k++) {
-                int next = queue[i] + cavity.stepOffset(k);
-                if (full[next] && !member[next] && between(queue[i], k) > 0 && !set(next)) {
-                    member[next] = true;
-                    queue[n++] = next;
-                }
-            }
-        }
-        return n;
+        return false;
     }
 
     private void reset(int[] patch) {
@@ -245,38 +166,31 @@ final class FillFlow extends FillCells {
 
     private void release(int[] patch) {
         reset(patch);
-        for (int c : patch) {
-            member[c] = false;
-            shut[c] = 0;
-        }
+        forget(patch);
     }
 
     /**
      * Shuts the front's faces at which squeezed air would push the mix back: the front stands there, and what the patch
-     * gains goes elsewhere. Whether any was open.
+     * gains goes elsewhere. Whether any changed.
+     *
+     * @param reopen also opens those at which it would not
      */
-    private boolean shutBackward(int[] patch) {
+    private boolean shutBackward(int[] patch, boolean reopen) {
         boolean any = false;
         for (int c : patch) {
-            for (int k = 0; k < 4; k++) {
-                int next = c + cavity.stepOffset(k);
-                boolean open = between(c, k) > 0 && !member[next] && takes(next) && (shut[c] >> k & 1) == 0;
-                if (open && pressure[c] - gas.pressurePa[next] - lift(c, next) < 0) {
-                    shut[c] |= 1 << k;
-                    any = true;
+            for (int k = 0; pressure[c] != 0 && k < 4; k++) { // 0 where there was no mix before
+                int next = c + steps[k];
+                if (between(c, k) > 0 && !member[next] && takes(next)) {
+                    boolean backward = pressure[c] - gas.pressurePa[next] - lift(c, next) < 0;
+                    boolean isShut = (shut[c] >> k & 1) == 1;
+                    if (backward != isShut && (backward || reopen)) {
+                        shut[c] ^= 1 << k;
+                        any = true;
+                    }
                 }
             }
         }
         return any;
-    }
-
-    private double front(int cell) {
-        double sum = 0;
-        for (int k = 0; k < 4; k++) {
-            int next = cell + cavity.stepOffset(k);
-            sum += between(cell, k) > 0 && takes(next) ? toFront(cell, k, next) : 0;
-        }
-        return sum;
     }
 
     /** Front and gravity into the equations; the sum of the front's conductances. */
@@ -285,7 +199,7 @@ final class FillFlow extends FillCells {
         for (int c : patch) {
             for (int k = 0; k < 4; k++) {
                 double t = between(c, k);
-                int next = c + cavity.stepOffset(k);
+                int next = c + steps[k];
                 if (t == 0) {
                     continue;
                 }
@@ -301,100 +215,5 @@ final class FillFlow extends FillCells {
             }
         }
         return whole;
-    }
-
-    private double frontTime(int[] patch) {
-        Arrays.fill(frontFlow, 0);
-        double[] times = new double[4 * patch.length];
-        int n = 0;
-        int[] cells = new int[times.length];
-        for (int c : patch) {
-            for (int k = 0; k < 4; k++) {
-                int next = c + cavity.stepOffset(k);
-                double out = outflow(c, k, next);
-                if (out > 0 && !member[next]) {
-                    if (frontFlow[next] == 0) {
-                        cells[n++] = next;
-                    }
-                    frontFlow[next] += out;
-                }
-            }
-        }
-        for (int i = 0; i < n; i++) {
-            times[i] = room(cells[i]) * grown[cells[i]] / frontFlow[cells[i]];
-        }
-        Arrays.sort(times, 0, n);
-        return n == 0 ? Double.POSITIVE_INFINITY : times[(int) (frontShare * (n - 1))];
-    }
-
-    private double outflow(int c, int k, int next) {
-        double t = between(c, k);
-        if (t == 0) {
-            return 0;
-        }
-        if (member[next]) {
-            return t * (pressure[c] - pressure[next] - lift(c, next));
-        }
-        return takes(next) && (shut[c] >> k & 1) == 0
-                ? Math.max(0, toFront(c, k, next) * (pressure[c] - gas.pressurePa[next] - lift(c, next)))
-                : 0;
-    }
-
-    /**
-     * Mix moves on downstream, cell after cell: what is in a full cell mixes with what comes, and of what is more than the
-     * cell holds as much goes on as its faces let through. So nothing is lost however long the step.
-     */
-    private void move(int[] patch, double seconds) {
-        int[] upstream = new int[cavity.size()];
-        for (int c : patch) {
-            for (int k = 0; k < 4; k++) {
-                int next = c + cavity.stepOffset(k);
-                upstream[next] += outflow(c, k, next) > 0 ? 1 : 0;
-            }
-        }
-        Deque<Integer> ready = new ArrayDeque<>();
-        for (int c : patch) {
-            if (upstream[c] == 0) {
-                ready.add(c);
-            }
-        }
-        boolean[] done = new boolean[cavity.size()];
-        Deque<Integer> over = new ArrayDeque<>();
-        for (int i = 0; i < patch.length || !ready.isEmpty(); ) {
-            int c = ready.isEmpty()
-                    ? patch[i++]
-                    : ready.poll(); // the former where mixes of unlike weight turn in a circle
-            if (!done[c]) {
-                done[c] = true;
-                passDown(c, seconds, upstream, ready, over);
-            }
-        }
-        passOn(over);
-    }
-
-    private void passDown(int c, double seconds, int[] upstream, Deque<Integer> ready, Deque<Integer> over) {
-        double[] out = new double[4];
-        double sum = 0;
-        for (int k = 0; k < 4; k++) {
-            out[k] = Math.max(0, outflow(c, k, c + cavity.stepOffset(k)));
-            sum += out[k];
-        }
-        double surplus = Math.min(Math.max(0, -room(c)), sum * seconds / grown[c]);
-        full[c] &= liquid[c] * grown[c] >= RUN_DRY * volume[c];
-        liquid[c] -= sum > 0 ? surplus : 0;
-        for (int k = 0; k < 4; k++) {
-            int next = c + cavity.stepOffset(k);
-            if (out[k] > 0) {
-                add(next, surplus * out[k] / sum, bornS(c));
-                owner[next] = owner[next] < 0 ? owner[c] : owner[next];
-                if (!full[next] && brims(next)) {
-                    fill(next);
-                    over.add(next);
-                }
-                if (member[next] && --upstream[next] == 0) {
-                    ready.add(next);
-                }
-            }
-        }
     }
 }

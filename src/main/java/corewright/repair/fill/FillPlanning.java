@@ -39,6 +39,9 @@ public final class FillPlanning {
     /** Fills of the large cavity with vents moved at most, each time. */
     private static final int SHIFTS = 4;
 
+    /** Fills of the large cavity with another vent given up at most, of a mix that does not rise. */
+    private static final int EXCHANGES = 8;
+
     /** Rounds for the large cavity. */
     private static final int LARGE_ROUNDS = 3;
 
@@ -49,6 +52,9 @@ public final class FillPlanning {
 
     /** So much may stay empty of the most likely one for a more even density. Practice. */
     private static final double EMPTY_EVEN = 0.019;
+
+    /** Where so many times as much stays empty as may, other grams do not bring it down to that. */
+    private static final double HOPELESS = 1.5;
 
     /** Of the filled volume, as dense as the mean within 15 per cent. */
     private static final double EVEN_SHARE = 0.9;
@@ -134,7 +140,7 @@ public final class FillPlanning {
             state = poured(vented(state));
         }
         if (state.emptyShare() > EMPTY) {
-            FillState moved = poured(moved(state));
+            FillState moved = poured(moved(filledUp(state)));
             state = moved.emptyShare() < state.emptyShare() ? moved : state;
         }
         state = topped(state);
@@ -150,7 +156,7 @@ public final class FillPlanning {
             last = judged(poured(before.with(vents.cells(), vents.near(), middle)), largeNetG);
             best = last.score() < best.score() ? last : best; // a vent can also lead mix astray
         }
-        return fewer(shifted(best, largeNetG), largeNetG).outcome;
+        return fewer(exchanged(shifted(best, largeNetG), largeNetG), largeNetG).outcome;
     }
 
     /** With vents at the pockets of the large cavity which they stand beside, as many as leave less empty. */
@@ -171,6 +177,27 @@ public final class FillPlanning {
         return best;
     }
 
+    /** Of a mix that does not rise: one vent after another given up for one in the large cavity, where that leaves less empty. */
+    private Judged exchanged(Judged start, double largeNetG) {
+        if (start.outcome.state.pouring().resin().expansion() > 1) {
+            return start;
+        }
+        Judged best = start;
+        List<Integer> left = new ArrayList<>(start.outcome.state.vents());
+        for (int tried = 0; tried < EXCHANGES && !left.isEmpty() && best.outcome.emptyLarge > EMPTY_LARGE; tried++) {
+            int vent = left.remove(0);
+            FillState.Vents vents =
+                    instead(best.outcome.state, vent, best.large, VentPlacing.hollows(best.large), EMPTY_LARGE);
+            FillState moved = best.outcome.state.with(vents.cells(), vents.near(), middle);
+            Judged next = judged(poured(moved), largeNetG);
+            if (next.score() < best.score()) {
+                best = next;
+                left = new ArrayList<>(next.outcome.state.vents());
+            }
+        }
+        return best;
+    }
+
     /** Without the vents that are not needed, where there are more than so many a place. */
     private Judged fewer(Judged start, double largeNetG) {
         Judged best = start;
@@ -180,7 +207,11 @@ public final class FillPlanning {
             if (state.vents().size() <= enough) {
                 break;
             }
-            FillState without = poured(state.without(vent, middle));
+            FillState first = state.without(vent, middle);
+            if (first.emptyShare() > HOPELESS * Math.max(EMPTY, state.emptyShare())) {
+                continue;
+            }
+            FillState without = poured(first);
             if (without.emptyShare() <= Math.max(EMPTY, state.emptyShare())) {
                 Judged next = judged(without, largeNetG);
                 best = next.score() <= Math.max(1, best.score()) ? next : best;
@@ -196,12 +227,22 @@ public final class FillPlanning {
                 : of(start, largeNetG, vents);
     }
 
+    /** A mix that does not rise with all its grams: where too few are in, no vent shows what it is worth. */
+    private FillState filledUp(FillState state) {
+        Pouring pouring = state.pouring();
+        return pouring.resin().expansion() <= 1 && pouring.canBeMore() ? state.with(pouring.full(), middle) : state;
+    }
+
     /** With all the grams again, where vents found since let more of them in. */
     private FillState topped(FillState state) {
         if (state.emptyShare() <= EMPTY || !state.pouring().canBeMore()) {
             return state;
         }
-        FillState more = poured(state.with(state.pouring().full(), middle));
+        Pouring full = state.pouring().full();
+        FillState more = full.resin().expansion() > 1
+                ? poured(state.with(full, middle))
+                : exactly(state.pouring(
+                        full, middle)); // as much more into each: a front that is late leaves no place its share
         return more.asPoured() && more.emptyShare() < state.emptyShare() ? more : state;
     }
 
@@ -241,10 +282,15 @@ public final class FillPlanning {
     }
 
     private FillState instead(FillState state, int vent) {
+        FillState.Vents vents = instead(state, vent, state.ran(), VentPlacing.pockets(state.ran()), EMPTY);
+        return state.with(vents.cells(), vents.near(), middle);
+    }
+
+    private FillState.Vents instead(
+            FillState state, int vent, FillTrial.Run run, List<EnclosedAir.Pocket> pockets, double emptyShare) {
         FillState.Vents others = state.but(vent);
         FillState fewer = new FillState(state.pouring(), others.cells(), others.near(), fine, state.run());
-        FillState.Vents vents = placing.more(fewer, state.ran(), VentPlacing.pockets(state.ran()), EMPTY);
-        return state.with(vents.cells(), vents.near(), middle);
+        return placing.more(fewer, run, pockets, emptyShare);
     }
 
     /** Grams as the holes take them, and as evenly dense as that goes. */
@@ -300,7 +346,12 @@ public final class FillPlanning {
         for (int round = 0; round < EXACT_FROM && !state.asPoured(); round++) {
             state = state.with(state.pouring().after(state.takenMm3(), true), middle);
         }
-        state = state.pouring(state.pouring().after(state.takenMm3(), true), middle);
+        return exactly(state.pouring(state.pouring().after(state.takenMm3(), true), middle));
+    }
+
+    /** Each hole with what goes in, of what it was given. */
+    private FillState exactly(FillState start) {
+        FillState state = start;
         for (int round = 0; round < GRAM_ROUNDS && !state.asPoured(); round++) {
             state = state.pouring(state.pouring().after(state.takenMm3(), true), middle);
         }

@@ -11,6 +11,10 @@ final class GasPockets {
     static final double ATMOSPHERE_PA = 101_325;
 
     private final Cavity cavity;
+
+    /** From a cell to its neighbours; rook steps come first. */
+    private final int[] steps;
+
     /** By flat index: absolute pressure times volume of the air in the cell. */
     private final double[] amount;
 
@@ -26,6 +30,7 @@ final class GasPockets {
 
     GasPockets(Cavity cavity, double[] volume) {
         this.cavity = cavity;
+        steps = cavity.stepOffsets(8);
         amount = new double[cavity.size()];
         pressurePa = new double[cavity.size()];
         pocket = new int[cavity.size()];
@@ -81,8 +86,8 @@ final class GasPockets {
         seen[start] = true;
         for (int i = 0; i < n; i++) {
             int cell = queue[i];
-            for (int k = 0; k < 8; k++) { // rook and bishop steps come first
-                int next = cell + cavity.stepOffset(k);
+            for (int k = 0; k < steps.length; k++) {
+                int next = cell + steps[k];
                 if ((cavity.open[cell] >> k & 1) == 1 && !full[next] && !seen[next]) {
                     seen[next] = true;
                     queue[n++] = next;
@@ -94,8 +99,8 @@ final class GasPockets {
 
     /** A cell has filled: its air moves on to a neighbour that has room, if there is one. */
     void leave(int cell, boolean[] full) {
-        for (int k = 0; k < 8; k++) {
-            int next = cell + cavity.stepOffset(k);
+        for (int k = 0; k < steps.length; k++) {
+            int next = cell + steps[k];
             if ((cavity.open[cell] >> k & 1) == 1 && !full[next]) {
                 amount[next] += amount[cell];
                 break;

@@ -8,6 +8,7 @@ import corewright.survey.Feature;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -252,5 +253,10 @@ public final class Cavity {
     /** What step k adds to a flat index. */
     public int stepOffset(int k) {
         return STEPS[k][0] * columns + STEPS[k][1];
+    }
+
+    /** Of the first so many steps. */
+    public int[] stepOffsets(int n) {
+        return IntStream.range(0, n).map(this::stepOffset).toArray();
     }
 }

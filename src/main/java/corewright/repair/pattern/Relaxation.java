@@ -29,7 +29,6 @@ final class Relaxation {
     private final Travel travel;
     private final int allowedOpen;
     private final int[] times;
-    private final int[] @Nullable [] reachedFrom;
     private long work;
 
     /** Bins of the holes, about one reach wide. */
@@ -53,7 +52,6 @@ final class Relaxation {
         this.travel = travel;
         this.allowedOpen = allowedOpen;
         times = new int[cavity.size()];
-        reachedFrom = new int[cavity.size()][];
         binMm = reachMm;
         binRows = (int) (cavity.rows * cavity.cell / binMm) + 1;
         binColumns = (int) (cavity.columns * cavity.cell / binMm) + 1;
@@ -251,14 +249,9 @@ final class Relaxation {
         return open <= allowedOpen ? cells : null;
     }
 
-    /** Cells that a hole at a cell covers; holes come back to the same cells often. */
+    /** Cells that a hole at a cell covers. */
     private int[] reached(int cell) {
-        int[] reached = reachedFrom[cell];
-        if (reached == null) {
-            reached = travel.coveredFrom(cell, holeReachMm[cell]);
-            reachedFrom[cell] = reached;
-        }
-        return reached;
+        return travel.coveredFrom(cell, holeReachMm[cell]);
     }
 
     /** Tries the eight cells round a hole; the open cells that are left. */

@@ -1,6 +1,7 @@
 package corewright.repair.pattern;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Distance inside a cavity, counted in shares of the reach: Dijkstra over the cavity's 16 steps.
@@ -26,6 +27,10 @@ public final class Travel {
     private final int[] owner;
     private final double[] stepMm = new double[Cavity.STEPS.length];
     private final int[] offset = new int[Cavity.STEPS.length];
+    /** By source: cells within one reach of it and that reach, once they were asked for; patterns come back to the same places often. */
+    private final int[] @Nullable [] covered;
+
+    private final double[] coveredMm;
     private final int[] touched;
     private int touchedCount;
 
@@ -46,6 +51,8 @@ public final class Travel {
         way = new double[cavity.size()];
         owner = new int[cavity.size()];
         touched = new int[cavity.size()];
+        covered = new int[cavity.size()][];
+        coveredMm = new double[cavity.size()];
         Arrays.fill(cost, Double.POSITIVE_INFINITY);
         Arrays.fill(owner, -1);
         for (int k = 0; k < stepMm.length; k++) {
@@ -54,8 +61,18 @@ public final class Travel {
         }
     }
 
-    /** The cells within one reach of a source, in the order they are reached. */
+    /** The cells within one reach of a source, in the order they are reached; not to be changed. */
     int[] coveredFrom(int source, double reachMm) {
+        int[] known = covered[source];
+        if (known == null || coveredMm[source] != reachMm) {
+            known = within(source, reachMm);
+            covered[source] = known;
+            coveredMm[source] = reachMm;
+        }
+        return known;
+    }
+
+    private int[] within(int source, double reachMm) {
         int[] settled = settle(source, reachMm);
         int n = 0;
         for (int cell : settled) {

@@ -1,0 +1,53 @@
+package corewright.repair.fill;
+
+import java.util.Arrays;
+
+/**
+ * What a tool gets in through a hole, and the pressures that go with it: those with nothing pushed, and what a unit of rate adds. Each
+ * begins from what it was in the step before.
+ */
+final class Pushing {
+    /** A rate, cubic millimetres a second; any would do. */
+    private static final double UNIT = 1000;
+
+    private final PressureField field;
+    private final double tolerance;
+
+    /** By flat index. */
+    private final double[] still;
+
+    private final double[] unit;
+    private int hole = -1;
+
+    Pushing(PressureField field, double tolerance) {
+        this.field = field;
+        this.tolerance = tolerance;
+        still = new double[field.east.length];
+        unit = new double[field.east.length];
+    }
+
+    /**
+     * The rate at which a tool pushes: its own, or less where its pressure is too little for that.
+     *
+     * @param well pressure over rate from the tool to the hole's cell
+     * @param source by flat index, of all that flows without the tool
+     * @param pressure by flat index, on the way out that at this rate
+     */
+    double rate(
+            int at, int[] patch, FillFlow.Tool tool, double well, double[] extra, double[] source, double[] pressure) {
+        if (at != hole) {
+            hole = at;
+            Arrays.fill(unit, 0);
+        }
+        field.solve(patch, extra, source, still, tolerance);
+        double[] pushed = new double[source.length];
+        pushed[at] = UNIT;
+        field.solve(patch, extra, pushed, unit, tolerance);
+        double perRate = unit[at] / UNIT + well;
+        double rate = Math.min(tool.rateMm3S(), Math.max(0, (tool.pressurePa() - still[at]) / perRate));
+        for (int c : patch) {
+            pressure[c] = still[c] + rate / UNIT * unit[c];
+        }
+        return rate;
+    }
+}
