@@ -40,6 +40,16 @@ public final class Cholesky {
         return new Order(a, x, y, new int[0]).factor(a);
     }
 
+    /**
+     * The same of a matrix whose nodes' first unknowns hang together with first ones alone, or nearly so.
+     *
+     * @param lead how many unknowns of each node come first; 0 where they hang together with the rest
+     */
+    public static Cholesky factor(BlockMatrix a, int[] lead, double[] x, double[] y) {
+        Parted parted = Parted.of(a, lead);
+        return factor(parted.matrix(), parted.byPart(x), parted.byPart(y));
+    }
+
     /** The order in which the unknowns of matrices of one structure are eliminated, found once for all of them. */
     public static final class Order {
         private final Fronts fronts;
@@ -69,10 +79,17 @@ public final class Cholesky {
      * Factors a symmetric positive definite matrix so that all but some nodes are eliminated first, and hands on what is left on these
      * then: one elimination for both.
      *
+     * @param lead how many unknowns of each node hang together with such ones alone, but for the nodes kept
      * @param keep nodes, ascending
      * @throws NotPositiveDefiniteException if it is not
      */
-    public static Around around(BlockMatrix a, double[] x, double[] y, int[] keep) {
+    public static Around around(BlockMatrix a, int[] lead, double[] x, double[] y, int[] keep) {
+        Parted parted = Parted.of(a, lead);
+        return around(a, parted.matrix(), parted.byPart(x), parted.byPart(y), keep, parted.parts(keep));
+    }
+
+    private static Around around(
+            BlockMatrix whole, BlockMatrix a, double[] x, double[] y, int[] nodes, int[] keep) {
         int[] others = others(a, keep);
         int[] rim = Arrays.stream(keep)
                 .filter(v -> Arrays.stream(a.neighbours(v)).anyMatch(b -> Arrays.binarySearch(keep, b) < 0))
@@ -83,7 +100,7 @@ public final class Cholesky {
         int root = factor.fronts.root;
         if (others.length == 0) {
             factor.eliminate(a, root);
-            return new Around(factor, new Condensation(a, keep, left(factor, Eliminated.NONE, new double[0][])));
+            return new Around(factor, new Condensation(whole, nodes, left(factor, Eliminated.NONE, new double[0][])));
         }
         int outside = keep.length == 0 ? root : factor.fronts.children[root][0];
         Elimination first = factor.new Elimination(a, outside);
@@ -91,7 +108,7 @@ public final class Cholesky {
         if (outside != root) {
             factor.new Elimination(a, root, first).invoke();
         }
-        return new Around(factor, new Condensation(a, keep, left(factor, outside, left)));
+        return new Around(factor, new Condensation(whole, nodes, left(factor, outside, left)));
     }
 
     private static int[] others(BlockMatrix a, int[] nodes) {

@@ -6,6 +6,7 @@ import corewright.sandwich.spec.PanelSpec;
 import corewright.sandwich.spec.Skin;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The stiffness of one cell. Its displacements are ordered by corner, then by surface (outer skin, inner skin, and where
@@ -47,6 +48,11 @@ final class CellStiffness {
      * @param surfaces 2, or 3 to split a bonded core into two layers
      */
     static double[] of(PanelSpec panel, CellShape cell, Zone zone, int surfaces) {
+        return of(panel, cell, zone, surfaces, null);
+    }
+
+    /** @param neutral in which a bonded core stretches without bending; null where both hang together */
+    static double[] of(PanelSpec panel, CellShape cell, Zone zone, int surfaces, @Nullable NeutralPlane neutral) {
         CellStiffness stiffness = new CellStiffness(panel, cell, surfaces);
         stiffness.addSkin(OUTER, panel.outer());
         stiffness.addSkin(INNER, panel.inner());
@@ -55,7 +61,7 @@ final class CellStiffness {
                 stiffness.addShear(layer, zone.material());
                 stiffness.addNormal(layer, zone.material());
             }
-            stiffness.addBondedInPlane(zone.material().elastic());
+            stiffness.addBondedInPlane(zone.material().elastic(), neutral);
         } else {
             stiffness.addRidingCore(zone);
         }
@@ -101,7 +107,7 @@ final class CellStiffness {
     }
 
     /** In-plane stiffness of a bonded core, its strain linear between the skins. */
-    private void addBondedInPlane(Elastic core) {
+    private void addBondedInPlane(Elastic core, @Nullable NeutralPlane neutral) {
         if (core.equals(Elastic.NONE)) {
             return;
         }
@@ -114,9 +120,32 @@ final class CellStiffness {
                 double f = (1 + depth[0]) / 2;
                 double[][] strain = new double[3][];
                 Arrays.setAll(strain, q -> sum(top[q], 1 - f, bottom[q], f));
-                addForm(strain, core.times(depth[1] / 2 * panel.core().thicknessMm() * p.areaMm2));
+                Elastic stiffness = core.times(depth[1] / 2 * panel.core().thicknessMm() * p.areaMm2);
+                if (neutral == null) {
+                    addForm(strain, stiffness);
+                } else {
+                    double[][] stretch = stretch(strain, neutral);
+                    Arrays.setAll(strain, q -> sum(strain[q], 1, stretch[q], -1));
+                    addForm(stretch, stiffness);
+                    addForm(strain, stiffness);
+                }
             }
         }
+    }
+
+    /** What strains have of both skins' stretching as one. */
+    private double[][] stretch(double[][] strain, NeutralPlane neutral) {
+        double[][] stretch = new double[strain.length][size];
+        for (int q = 0; q < strain.length; q++) {
+            for (int at = 0; at < size; at += surfaces * CellRows.PER_SURFACE) {
+                for (int k = at; k < at + 2; k++) {
+                    double both = strain[q][k] + strain[q][k + CellRows.PER_SURFACE];
+                    stretch[q][k] = neutral.outer() * both;
+                    stretch[q][k + CellRows.PER_SURFACE] = neutral.inner() * both;
+                }
+            }
+        }
+        return stretch;
     }
 
     /** What remains of the core under a loose outer skin bends and stretches with the inner skin. */

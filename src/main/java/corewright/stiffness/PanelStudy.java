@@ -3,6 +3,7 @@ package corewright.stiffness;
 import corewright.damage.Quantiles;
 import corewright.sandwich.FootLoadMap;
 import corewright.sandwich.FootLoadMap.Place;
+import corewright.sandwich.Hardening;
 import corewright.sandwich.LooseSkin;
 import corewright.sandwich.Margin;
 import corewright.sandwich.Margins;
@@ -20,7 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.stream.DoubleStream;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
@@ -113,7 +114,7 @@ final class PanelStudy {
         Coordinate softest = known.softest().coordinate();
         Figures middle = study.figures(asked.plan.middle(), softest);
         double built = known.in(State.AS_BUILT).deflectionMm();
-        StateStiffness state = state(middle, study.ratios(asked.plan, softest, built, middle.at.deflectionMm()));
+        StateStiffness state = state(middle, study.ratios(asked.plan, softest, built, middle.at));
         return known.planned(state, c -> Objects.requireNonNull(middle.answers.get(c.name())));
     }
 
@@ -175,22 +176,38 @@ final class PanelStudy {
     }
 
     private Quantiles ratios(Prospects state, Coordinate place, Figures built, Figures middle) {
-        return input.damaged() ? ratios(state, place, built.at.deflectionMm(), middle.at.deflectionMm()) : WHOLE;
+        return input.damaged() ? ratios(state, place, built.at.deflectionMm(), middle.at) : WHOLE;
     }
 
     /**
      * @param builtMm deflection as built
-     * @param middleMm deflection as estimated
+     * @param middle as estimated
      */
-    private Quantiles ratios(Prospects state, Coordinate place, double builtMm, double middleMm) {
+    private Quantiles ratios(Prospects state, Coordinate place, double builtMm, Place middle) {
         return Likely.range(
-                builtMm / middleMm,
-                Stream.of(state.worse(), state.better())
-                        .mapToDouble(spec -> builtMm
-                                / (spec.equals(state.middle())
-                                        ? middleMm
-                                        : sinks.computeIfAbsent(new Sink(spec, place), Sink::mm)))
-                        .toArray());
+                builtMm / middle.deflectionMm(),
+                ends(state, place, middle).map(mm -> builtMm / mm).toArray());
+    }
+
+    /** Deflections in the worse and the better tenth of cases. */
+    private DoubleStream ends(Prospects state, Coordinate place, Place middle) {
+        List<PanelSpec> all = List.of(state.middle(), state.worse(), state.better());
+        List<PanelSpec> ends = all.subList(1, all.size());
+        if (all.stream().allMatch(state.middle()::equals)) {
+            return DoubleStream.empty();
+        }
+        if (all.stream().flatMap(s -> s.patches().stream()).anyMatch(Patch.Loose.class::isInstance)) {
+            return ends.stream()
+                    .mapToDouble(s -> s.equals(state.middle())
+                            ? middle.deflectionMm()
+                            : sinks.computeIfAbsent(new Sink(s, place), Sink::mm));
+        }
+        CoarseMesh mesh = new CoarseMesh(all);
+        double mm = mesh.mm(state.middle(), place);
+        Hardening pull = Hardening.of(middle.linearMm(), middle.deflectionMm());
+        return ends.stream()
+                .mapToDouble(s -> s.equals(state.middle()) ? mm : mesh.mm(s, place))
+                .map(end -> pull.mm(middle.linearMm() * end / mm));
     }
 
     private static StateStiffness state(Figures figures, Quantiles ratio) {
