@@ -280,7 +280,14 @@ public final class Cholesky {
         int[] rows = fronts.rows[f];
         int p = fronts.pivots[f];
         double[] mine = new double[p];
-        Arrays.setAll(mine, j -> x[rows[j]]);
+        boolean none = true;
+        for (int j = 0; j < p; j++) {
+            mine[j] = x[rows[j]];
+            none &= mine[j] == 0;
+        }
+        if (none) {
+            return; // as under a foot elsewhere
+        }
         double[] further = new double[rows.length - p];
         Dense.forward(new double[][] {mine}, new double[][] {further}, own[f], rest[f]);
         for (int j = 0; j < p; j++) {
@@ -296,10 +303,15 @@ public final class Cholesky {
         int p = fronts.pivots[f];
         double[] mine = new double[p];
         double[] further = new double[rows.length - p];
-        Arrays.setAll(further, i -> x[rows[p + i]]);
+        for (int j = 0; j < p; j++) {
+            mine[j] = x[rows[j]];
+        }
+        for (int i = p; i < rows.length; i++) {
+            further[i - p] = x[rows[i]];
+        }
+        Dense.subtractRows(mine, rest[f], further);
         for (int j = p - 1; j >= 0; j--) {
-            double sum = x[rows[j]] - Dense.dot(rest[f][j], further, 0) - Dense.dot(own[f][j], mine, j + 1);
-            mine[j] = sum / own[f][j][j];
+            mine[j] = (mine[j] - Dense.dot(own[f][j], mine, j + 1)) / own[f][j][j];
             x[rows[j]] = mine[j];
         }
     }

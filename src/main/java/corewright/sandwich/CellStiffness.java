@@ -6,7 +6,6 @@ import corewright.sandwich.spec.PanelSpec;
 import corewright.sandwich.spec.Skin;
 import java.util.Arrays;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The stiffness of one cell. Its displacements are ordered by corner, then by surface (outer skin, inner skin, and where
@@ -22,7 +21,9 @@ final class CellStiffness {
     private final CellRows rows;
     private final int surfaces;
     private final int size;
-    private final double[] k;
+
+    /** Lower triangle by rows. */
+    private final double[][] k;
 
     /** Where stretching and bending are integrated, with the strains of a surface there. */
     private final List<Point> few;
@@ -33,7 +34,7 @@ final class CellStiffness {
         this.rows = new CellRows(cell);
         this.surfaces = surfaces;
         this.size = cell.n * surfaces * CellRows.PER_SURFACE;
-        this.k = new double[size * size];
+        this.k = new double[size][size];
         this.few = Arrays.stream(cell.fewPoints())
                 .map(p -> new Point(dA(p), rows.membrane(p[0], p[1]), rows.curvature(p[0], p[1])))
                 .toList();
@@ -48,11 +49,6 @@ final class CellStiffness {
      * @param surfaces 2, or 3 to split a bonded core into two layers
      */
     static double[] of(PanelSpec panel, CellShape cell, Zone zone, int surfaces) {
-        return of(panel, cell, zone, surfaces, null);
-    }
-
-    /** @param neutral in which a bonded core stretches without bending; null where both hang together */
-    static double[] of(PanelSpec panel, CellShape cell, Zone zone, int surfaces, @Nullable NeutralPlane neutral) {
         CellStiffness stiffness = new CellStiffness(panel, cell, surfaces);
         stiffness.addSkin(OUTER, panel.outer());
         stiffness.addSkin(INNER, panel.inner());
@@ -61,12 +57,11 @@ final class CellStiffness {
                 stiffness.addShear(layer, zone.material());
                 stiffness.addNormal(layer, zone.material());
             }
-            stiffness.addBondedInPlane(zone.material().elastic(), neutral);
+            stiffness.addBondedInPlane(zone.material().elastic());
         } else {
             stiffness.addRidingCore(zone);
         }
-        stiffness.mirror();
-        return stiffness.k;
+        return stiffness.whole();
     }
 
     /** Membrane and bending of a thin skin. */
@@ -91,10 +86,21 @@ final class CellStiffness {
         }
     }
 
+    /** The layer's slip: displacements of its inner face less those of its outer one, and both faces' slopes times their arms. */
     private double[][] slip(CoreLayer layer, double[] p) {
-        double[][] below = spread(rows.slip(p[0], p[1], 1, layer.armInnerMm()), layer.inner());
-        double[][] above = spread(rows.slip(p[0], p[1], -1, layer.armOuterMm()), layer.outer());
-        return new double[][] {sum(above[0], 1, below[0], 1), sum(above[1], 1, below[1], 1)};
+        double[][] one = rows.slip(p[0], p[1], 1, 1);
+        double[][] slip = new double[2][size];
+        int per = CellRows.PER_SURFACE;
+        for (int direction = 0; direction < 2; direction++) {
+            for (int i = 0; i < one[direction].length; i++) {
+                double value = one[direction][i];
+                boolean plane = i % per < 2;
+                int at = i / per * surfaces * per + i % per;
+                slip[direction][at + layer.inner() * per] += plane ? value : layer.armInnerMm() * value;
+                slip[direction][at + layer.outer() * per] += plane ? -value : layer.armOuterMm() * value;
+            }
+        }
+        return slip;
     }
 
     /** Squeezing {@code Ez/c (w_A - w_B)²/2} of a core layer. */
@@ -107,7 +113,7 @@ final class CellStiffness {
     }
 
     /** In-plane stiffness of a bonded core, its strain linear between the skins. */
-    private void addBondedInPlane(Elastic core, @Nullable NeutralPlane neutral) {
+    private void addBondedInPlane(Elastic core) {
         if (core.equals(Elastic.NONE)) {
             return;
         }
@@ -120,32 +126,9 @@ final class CellStiffness {
                 double f = (1 + depth[0]) / 2;
                 double[][] strain = new double[3][];
                 Arrays.setAll(strain, q -> sum(top[q], 1 - f, bottom[q], f));
-                Elastic stiffness = core.times(depth[1] / 2 * panel.core().thicknessMm() * p.areaMm2);
-                if (neutral == null) {
-                    addForm(strain, stiffness);
-                } else {
-                    double[][] stretch = stretch(strain, neutral);
-                    Arrays.setAll(strain, q -> sum(strain[q], 1, stretch[q], -1));
-                    addForm(stretch, stiffness);
-                    addForm(strain, stiffness);
-                }
+                addForm(strain, core.times(depth[1] / 2 * panel.core().thicknessMm() * p.areaMm2));
             }
         }
-    }
-
-    /** What strains have of both skins' stretching as one. */
-    private double[][] stretch(double[][] strain, NeutralPlane neutral) {
-        double[][] stretch = new double[strain.length][size];
-        for (int q = 0; q < strain.length; q++) {
-            for (int at = 0; at < size; at += surfaces * CellRows.PER_SURFACE) {
-                for (int k = at; k < at + 2; k++) {
-                    double both = strain[q][k] + strain[q][k + CellRows.PER_SURFACE];
-                    stretch[q][k] = neutral.outer() * both;
-                    stretch[q][k + CellRows.PER_SURFACE] = neutral.inner() * both;
-                }
-            }
-        }
-        return stretch;
     }
 
     /** What remains of the core under a loose outer skin bends and stretches with the inner skin. */
@@ -210,9 +193,10 @@ final class CellStiffness {
             }
         }
         for (int i = 0; i < n; i++) {
+            double[] to = k[at[i]];
             double left = factor * row[at[i]];
             for (int j = 0; j <= i; j++) {
-                k[at[i] * size + at[j]] += left * row[at[j]];
+                to[at[j]] += left * row[at[j]];
             }
         }
     }
@@ -226,23 +210,41 @@ final class CellStiffness {
                 at[n++] = i;
             }
         }
+        double[] e0 = e[0];
+        double[] e1 = e[1];
+        double[] e2 = e[2];
         for (int i = 0; i < n; i++) {
             int p = at[i];
-            double left0 = d.d11() * e[0][p] + d.d12() * e[1][p];
-            double left1 = d.d12() * e[0][p] + d.d22() * e[1][p];
-            double left2 = d.d33() * e[2][p];
-            for (int j = 0; j <= i; j++) {
-                int q = at[j];
-                k[p * size + q] += left0 * e[0][q] + left1 * e[1][q] + left2 * e[2][q];
+            double left0 = d.d11() * e0[p] + d.d12() * e1[p];
+            double left1 = d.d12() * e0[p] + d.d22() * e1[p];
+            double left2 = d.d33() * e2[p];
+            if (n == size) {
+                addRow(k[p], e0, left0, e1, left1, e2, left2, p + 1);
+            } else {
+                for (int j = 0; j <= i; j++) {
+                    int q = at[j];
+                    k[p][q] += left0 * e0[q] + left1 * e1[q] + left2 * e2[q];
+                }
             }
         }
     }
 
-    private void mirror() {
+    /** Three rows times a number each: a loop over whole rows, which becomes vector code. */
+    private static void addRow(
+            double[] to, double[] e0, double f0, double[] e1, double f1, double[] e2, double f2, int end) {
+        for (int q = 0; q < end; q++) {
+            to[q] += f0 * e0[q] + f1 * e1[q] + f2 * e2[q];
+        }
+    }
+
+    private double[] whole() {
+        double[] whole = new double[size * size];
         for (int i = 0; i < size; i++) {
-            for (int j = 0; j < i; j++) {
-                k[j * size + i] = k[i * size + j];
+            for (int j = 0; j <= i; j++) {
+                whole[i * size + j] = k[i][j];
+                whole[j * size + i] = k[i][j];
             }
         }
+        return whole;
     }
 }

@@ -268,6 +268,9 @@ final class Nodes {
 
     /** Takes what a block between two nodes of a bonded cell has between stretching and the rest, which rounding and little else leaves. */
     void part(int a, int b, double[] block) {
+        if (stretch[a] == 0 && stretch[b] == 0) {
+            return;
+        }
         for (int i = 0; i < size[a]; i++) {
             for (int j = 0; j < size[b]; j++) {
                 if (i < stretch[a] != j < stretch[b]) {
@@ -316,19 +319,24 @@ final class Nodes {
             }
             return block;
         }
-        double[] half = new double[stride * size[b]];
-        Entries right = entries[b];
-        for (int e = 0; e < right.value.length && right.row[e] < stride; e++) {
-            int from = ca * stride * n + cb * stride + right.row[e];
-            for (int i = 0; i < stride; i++) {
-                half[i * size[b] + right.column[e]] += right.value[e] * k[from + i * n];
+        double[] half = new double[size[a] * stride]; // T_a' K_ab
+        Entries left = entries[a];
+        for (int e = 0; e < left.value.length && left.row[e] < stride; e++) {
+            int from = (ca * stride + left.row[e]) * n + cb * stride;
+            int to = left.column[e] * stride;
+            double value = left.value[e];
+            for (int j = 0; j < stride; j++) {
+                half[to + j] += value * k[from + j];
             }
         }
         double[] block = new double[size[a] * size[b]];
-        Entries left = entries[a];
-        for (int e = 0; e < left.value.length && left.row[e] < stride; e++) {
-            for (int c = 0; c < size[b]; c++) {
-                block[left.column[e] * size[b] + c] += left.value[e] * half[left.row[e] * size[b] + c];
+        Entries right = entries[b];
+        for (int e = 0; e < right.value.length && right.row[e] < stride; e++) {
+            double value = right.value[e];
+            int from = right.row[e];
+            int to = right.column[e];
+            for (int c = 0; c < size[a]; c++) {
+                block[c * size[b] + to] += value * half[c * stride + from];
             }
         }
         return block;

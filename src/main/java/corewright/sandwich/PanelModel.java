@@ -35,6 +35,8 @@ public final class PanelModel {
     /** Null where stretching and bending hang together. */
     final @Nullable NeutralPlane neutral;
 
+    private final boolean tellsAll;
+
     final LoadVector loads;
     final LooseAreas loose;
     final BlockMatrix matrix;
@@ -59,7 +61,9 @@ public final class PanelModel {
         }
         layers = deflectionsOnly ? new RimLayers(mesh) : new RimLayers(panel, mesh, zones);
         neutral = NeutralPlane.of(panel, zones);
-        nodes = Nodes.of(panel, mesh, zones, layers, deflectionsOnly ? together() : new BitSet(), neutral);
+        BitSet together = deflectionsOnly ? together() : new BitSet();
+        nodes = Nodes.of(panel, mesh, zones, layers, together, neutral);
+        tellsAll = !deflectionsOnly || together.isEmpty() && new RimLayers(panel, mesh, zones).none();
         loads = new LoadVector(mesh);
         loose = new LooseAreas(panel, mesh, zones);
         matrix = assemble();
@@ -122,6 +126,11 @@ public final class PanelModel {
 
     public PanelSpec panel() {
         return panel;
+    }
+
+    /** Whether nothing was left out, be it {@link #forDeflections} or not: what squeezes the core is known. */
+    public boolean tellsAll() {
+        return tellsAll;
     }
 
     /** Number of nodes of the mesh. */
@@ -337,7 +346,7 @@ public final class PanelModel {
     double[] cellMatrix(int cell) {
         CellShape shape = mesh.shape(cell);
         if (!shape.upright()) {
-            return CellStiffness.of(panel, shape, zones.get(mesh.zone[cell]), surfaces(cell), neutral);
+            return cellMatrix(shape, mesh.zone[cell], surfaces(cell));
         }
         long width = Math.round(1e9 * shape.ex(0));
         long height = Math.round(1e9 * shape.ey(1));
@@ -348,7 +357,15 @@ public final class PanelModel {
         double w = 1e-9 * kind.width;
         double h = 1e-9 * kind.height;
         CellShape shape = new CellShape(new double[] {0, w, w, 0}, new double[] {0, 0, h, h});
-        return CellStiffness.of(panel, shape, zones.get(kind.zone), kind.surfaces, neutral);
+        return cellMatrix(shape, kind.zone, kind.surfaces);
+    }
+
+    private double[] cellMatrix(CellShape shape, int zone, int surfaces) {
+        double[] k = CellStiffness.of(panel, shape, zones.get(zone), surfaces);
+        if (neutral != null && zones.get(zone).bonded()) {
+            neutral.part(k, surfaces);
+        }
+        return k;
     }
 
     void addCell(BlockMatrix k, int cell, double[] stiffness) {

@@ -67,7 +67,7 @@ final class PanelStudy {
         PanelModel model = forDeflections(onOneMesh(found));
         FootLoadMap feet = map(model);
         Coordinate softest = input.damaged() ? at(feet.softest()) : refined(model, feet);
-        PanelModel whole = whole(found);
+        PanelModel whole = whole(found, model);
         figures.put(found, figures(feet, model, whole, softest));
         Response linear = whole.solve(foot(softest));
         Optional<LooseSkin> loose = linear.looseSkin();
@@ -122,7 +122,7 @@ final class PanelStudy {
         Figures known = figures.get(spec);
         if (known == null) {
             PanelModel model = forDeflections(onOneMesh(spec));
-            known = figures(map(model), model, input.cases().isEmpty() ? model : whole(spec), softest);
+            known = figures(map(model), model, input.cases().isEmpty() ? model : whole(spec, model), softest);
             figures.put(spec, known);
         }
         return known;
@@ -219,6 +219,9 @@ final class PanelStudy {
      * mesh does to a figure drops out of their ratios.
      */
     private PanelSpec onOneMesh(PanelSpec spec) {
+        if (spec.equals(input.found())) {
+            return spec;
+        }
         List<Patch> patches = new ArrayList<>();
         input.found()
                 .patches()
@@ -231,8 +234,9 @@ final class PanelStudy {
         return PanelModel.forDeflections(spec, StudyMesh.of(spec));
     }
 
-    private static PanelModel whole(PanelSpec spec) {
-        return PanelModel.of(spec, StudyMesh.of(spec));
+    /** @param known the same for deflections */
+    private static PanelModel whole(PanelSpec spec, PanelModel known) {
+        return known.tellsAll() && known.panel().equals(spec) ? known : PanelModel.of(spec, StudyMesh.of(spec));
     }
 
     private FootLoadMap map(PanelModel model) {
