@@ -6,7 +6,7 @@ package corewright.sandwich;
  *
  * @param perMm2 A
  */
-public record Hardening(double perMm2) {
+record Hardening(double perMm2) {
     /** Newton's steps on the cubic: converged to rounding up to a hundredfold stiffening. */
     private static final int STEPS = 30;
 
@@ -16,12 +16,12 @@ public record Hardening(double perMm2) {
      * @param linearMm m
      * @param mm w
      */
-    public static Hardening of(double linearMm, double mm) {
+    static Hardening of(double linearMm, double mm) {
         return new Hardening((linearMm / mm - 1) / (mm * mm));
     }
 
     /** w by m; not less stiff than without the pull. */
-    public double mm(double linearMm) {
+    double mm(double linearMm) {
         double a = Math.max(0, perMm2);
         double w = linearMm;
         for (int pass = 0; pass < STEPS; pass++) {

@@ -3,7 +3,6 @@ package corewright.stiffness;
 import corewright.damage.Quantiles;
 import corewright.sandwich.FootLoadMap;
 import corewright.sandwich.FootLoadMap.Place;
-import corewright.sandwich.Hardening;
 import corewright.sandwich.LooseSkin;
 import corewright.sandwich.Margin;
 import corewright.sandwich.Margins;
@@ -114,7 +113,7 @@ final class PanelStudy {
         Coordinate softest = known.softest().coordinate();
         Figures middle = study.figures(asked.plan.middle(), softest);
         double built = known.in(State.AS_BUILT).deflectionMm();
-        StateStiffness state = state(middle, study.ratios(asked.plan, softest, built, middle.at));
+        StateStiffness state = state(middle, study.ratios(asked.plan, softest, built, middle.at.deflectionMm()));
         return known.planned(state, c -> Objects.requireNonNull(middle.answers.get(c.name())));
     }
 
@@ -176,38 +175,30 @@ final class PanelStudy {
     }
 
     private Quantiles ratios(Prospects state, Coordinate place, Figures built, Figures middle) {
-        return input.damaged() ? ratios(state, place, built.at.deflectionMm(), middle.at) : WHOLE;
+        return input.damaged() ? ratios(state, place, built.at.deflectionMm(), middle.at.deflectionMm()) : WHOLE;
     }
 
     /**
      * @param builtMm deflection as built
-     * @param middle as estimated
+     * @param middleMm as estimated
      */
-    private Quantiles ratios(Prospects state, Coordinate place, double builtMm, Place middle) {
+    private Quantiles ratios(Prospects state, Coordinate place, double builtMm, double middleMm) {
         return Likely.range(
-                builtMm / middle.deflectionMm(),
-                ends(state, place, middle).map(mm -> builtMm / mm).toArray());
+                builtMm / middleMm,
+                ends(state, place, middleMm).map(mm -> builtMm / mm).toArray());
     }
 
-    /** Deflections in the worse and the better tenth of cases. */
-    private DoubleStream ends(Prospects state, Coordinate place, Place middle) {
-        List<PanelSpec> all = List.of(state.middle(), state.worse(), state.better());
-        List<PanelSpec> ends = all.subList(1, all.size());
-        if (all.stream().allMatch(state.middle()::equals)) {
+    /**
+     * Deflections in the better and the worse tenth of cases. Each would take a mesh and a search of its own, and what {@link Likely} adds to them
+     * mostly outweighs them: the worse end is taken as far off as the better one, which mostly is the farther.
+     */
+    private DoubleStream ends(Prospects state, Coordinate place, double middleMm) {
+        PanelSpec end = state.better().equals(state.middle()) ? state.worse() : state.better();
+        if (end.equals(state.middle())) {
             return DoubleStream.empty();
         }
-        if (all.stream().flatMap(s -> s.patches().stream()).anyMatch(Patch.Loose.class::isInstance)) {
-            return ends.stream()
-                    .mapToDouble(s -> s.equals(state.middle())
-                            ? middle.deflectionMm()
-                            : sinks.computeIfAbsent(new Sink(s, place), Sink::mm));
-        }
-        CoarseMesh mesh = new CoarseMesh(all);
-        double mm = mesh.mm(state.middle(), place);
-        Hardening pull = Hardening.of(middle.linearMm(), middle.deflectionMm());
-        return ends.stream()
-                .mapToDouble(s -> s.equals(state.middle()) ? mm : mesh.mm(s, place))
-                .map(end -> pull.mm(middle.linearMm() * end / mm));
+        double mm = sinks.computeIfAbsent(new Sink(end, place), Sink::mm);
+        return DoubleStream.of(mm, middleMm * middleMm / mm);
     }
 
     private static StateStiffness state(Figures figures, Quantiles ratio) {
