@@ -27,7 +27,8 @@ public final class Condensation {
                 kept[a.first(keep[k]) + i] = matrix.first(k) + i;
             }
         }
-        int[] node = Arrays.stream(nodeOf).map(v -> Arrays.binarySearch(keep, v)).toArray();
+        int[] node =
+                Arrays.stream(nodeOf).map(v -> Arrays.binarySearch(keep, v)).toArray();
         int[] within = new int[rows.length];
         Arrays.setAll(within, i -> rows[i] - a.first(nodeOf[i]));
         for (int i = 0; i < rows.length; i++) {

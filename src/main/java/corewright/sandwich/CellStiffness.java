@@ -122,7 +122,7 @@ final class CellStiffness {
         for (Point p : few) {
             double[][] top = level(p, OUTER, to / 2);
             double[][] bottom = level(p, INNER, -ti / 2);
-            for (double[] depth : Gauss.line(2)) {
+            for (double[] depth : CellShape.gauss(2)) {
                 double f = (1 + depth[0]) / 2;
                 double[][] strain = new double[3][];
                 Arrays.setAll(strain, q -> sum(top[q], 1 - f, bottom[q], f));
@@ -139,7 +139,7 @@ final class CellStiffness {
             return;
         }
         for (Point p : few) {
-            for (double[] depth : Gauss.line(2)) {
+            for (double[] depth : CellShape.gauss(2)) {
                 double z = -panel.inner().thicknessMm() / 2 - remaining * (1 + depth[0]) / 2;
                 addForm(level(p, INNER, z), core.times(depth[1] / 2 * remaining * p.areaMm2));
             }
@@ -219,7 +219,7 @@ final class CellStiffness {
             double left1 = d.d12() * e0[p] + d.d22() * e1[p];
             double left2 = d.d33() * e2[p];
             if (n == size) {
-                addRow(k[p], e0, left0, e1, left1, e2, left2, p + 1);
+                addRow(k[p], e, new double[] {left0, left1, left2}, p + 1);
             } else {
                 for (int j = 0; j <= i; j++) {
                     int q = at[j];
@@ -230,8 +230,13 @@ final class CellStiffness {
     }
 
     /** Three rows times a number each: a loop over whole rows, which becomes vector code. */
-    private static void addRow(
-            double[] to, double[] e0, double f0, double[] e1, double f1, double[] e2, double f2, int end) {
+    private static void addRow(double[] to, double[][] rows, double[] factor, int end) {
+        double[] e0 = rows[0];
+        double[] e1 = rows[1];
+        double[] e2 = rows[2];
+        double f0 = factor[0];
+        double f1 = factor[1];
+        double f2 = factor[2];
         for (int q = 0; q < end; q++) {
             to[q] += f0 * e0[q] + f1 * e1[q] + f2 * e2[q];
         }

@@ -90,7 +90,8 @@ final class Nodes {
             }
             addBending(columns, 1, edges.deflection[v], edges.plane.get(v));
             if (nodes.middle[v]) {
-                columns.subList(0, nodes.stretch[v]).forEach(c -> System.arraycopy(c, 0, c, 2 * CellRows.PER_SURFACE, 2));
+                columns.subList(0, nodes.stretch[v])
+                        .forEach(c -> System.arraycopy(c, 0, c, 2 * CellRows.PER_SURFACE, 2));
                 addPair(columns, 2 * CellRows.PER_SURFACE, edges.plane.get(v));
                 addBending(columns, 2, edges.deflection[v], edges.plane.get(v));
             } else {

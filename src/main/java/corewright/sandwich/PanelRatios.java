@@ -26,6 +26,9 @@ final class PanelRatios {
     /** Feet reckoned side by side. */
     private static final int BATCH = 2;
 
+    /** Newton's steps on a cubic: converged to rounding up to a hundredfold stiffening. */
+    private static final int CUBIC = 30;
+
     /** Feet reckoned at most. */
     private static final int MOST = 40;
 
@@ -82,7 +85,7 @@ final class PanelRatios {
         for (int i = 0; i < some.length; i++) {
             int k = some[i];
             double mm = whole[k].deflectionMm();
-            stiffening[k] = Hardening.of(places[k].deflectionMm(), mm).perMm2();
+            stiffening[k] = (places[k].deflectionMm() / mm - 1) / (mm * mm);
             known.add(k);
             good &= foretold.length == 0 || Math.abs(foretold[i].deflectionMm() / mm - 1) < FORETOLD;
         }
@@ -91,8 +94,17 @@ final class PanelRatios {
 
     private Place foretold(int k) {
         Place p = places[k];
-        double w = new Hardening(alike.between(k, known, stiffening)).mm(p.deflectionMm());
+        double w = stiffened(p.deflectionMm(), Math.max(0, alike.between(k, known, stiffening)));
         Theory theory = p.theory() == Theory.LARGE_BETWEEN ? p.theory() : Theory.LARGE_BONDED_BETWEEN;
         return new Place(p.x(), p.y(), w, p.linearMm(), theory);
+    }
+
+    /** The w of {@code w + A w³ = m}. */
+    static double stiffened(double m, double a) {
+        double w = m;
+        for (int pass = 0; pass < CUBIC; pass++) {
+            w -= (w + a * w * w * w - m) / (1 + 3 * a * w * w); // from above: falls monotonically
+        }
+        return w;
     }
 }

@@ -109,8 +109,7 @@ public final class PanelGains {
         PanelInput input = kept.input;
         PanelSpec middle = kept.patches.with(Outlook.MIDDLE, treatments);
         for (State same : List.of(State.AS_FOUND, State.AFTER_INJECTION, State.AFTER_RECORE)) {
-            if (input.in(same).middle().equals(middle)
-                    && input.in(same).equals(kept.patches.with(treatments))) {
+            if (input.in(same).middle().equals(middle) && input.in(same).equals(kept.patches.with(treatments))) {
                 return Optional.of(known.in(same).ofAsBuilt());
             }
         }

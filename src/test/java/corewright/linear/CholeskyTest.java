@@ -297,7 +297,8 @@ class CholeskyTest {
         Cholesky parted = Cholesky.factor(apart, lead, grid.x, grid.y);
 
         assertThat(parted.solve(b)).containsExactly(whole, within(1e-9));
-        assertThat(parted.entries()).isLessThan(Cholesky.factor(apart, grid.x, grid.y).entries());
+        assertThat(parted.entries())
+                .isLessThan(Cholesky.factor(apart, grid.x, grid.y).entries());
         int[] keep = {3, 7, 8, 14};
         Around around = Cholesky.around(apart, lead, grid.x, grid.y, keep);
         assertThat(around.factor().solve(b)).containsExactly(whole, within(1e-9));
