@@ -151,7 +151,7 @@ final class PanelPull {
                 pull += x[i] * (load[i] - pulled[i]);
             }
             double ratio = work == 0 ? 0 : Math.max(0, pull / work);
-            double s = PanelRatios.stiffened(1, ratio);
+            double s = Karman.stiffened(1, ratio);
             return s * s * s;
         }
 

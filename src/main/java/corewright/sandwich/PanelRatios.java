@@ -26,9 +26,6 @@ final class PanelRatios {
     /** Feet reckoned side by side. */
     private static final int BATCH = 2;
 
-    /** Newton's steps on a cubic: converged to rounding up to a hundredfold stiffening. */
-    private static final int CUBIC = 30;
-
     /** Feet reckoned at most. */
     private static final int MOST = 40;
 
@@ -94,17 +91,8 @@ final class PanelRatios {
 
     private Place foretold(int k) {
         Place p = places[k];
-        double w = stiffened(p.deflectionMm(), Math.max(0, alike.between(k, known, stiffening)));
+        double w = Karman.stiffened(p.deflectionMm(), Math.max(0, alike.between(k, known, stiffening)));
         Theory theory = p.theory() == Theory.LARGE_BETWEEN ? p.theory() : Theory.LARGE_BONDED_BETWEEN;
         return new Place(p.x(), p.y(), w, p.linearMm(), theory);
-    }
-
-    /** The w of {@code w + A w³ = m}. */
-    static double stiffened(double m, double a) {
-        double w = m;
-        for (int pass = 0; pass < CUBIC; pass++) {
-            w -= (w + a * w * w * w - m) / (1 + 3 * a * w * w); // from above: falls monotonically
-        }
-        return w;
     }
 }
