@@ -323,6 +323,7 @@ class ArchitectureTest {
                             "Condensation",
                             "Eliminated",
                             "PairProducts",
+                            "Paths",
                             "SelectedInverse"),
                     "what is eliminated, and entries of the inverse, are read from the factor's own fronts"),
             entry(Set.of("CellStiffness", "CoreLayer"), "a cell's layers are told by the places of its nodes"),

@@ -53,6 +53,60 @@ public final class BlockMatrix {
         value = new double[length];
     }
 
+    private BlockMatrix(Builder b) {
+        int nodes = b.first.length - 1;
+        first = b.first;
+        value = Arrays.copyOf(b.value, b.length);
+        neighbourStart = new int[nodes + 1];
+        for (int[] pair : b.pairs) {
+            neighbourStart[pair[0] + 1]++;
+            neighbourStart[pair[1] + 1] += pair[0] == pair[1] ? 0 : 1;
+        }
+        for (int a = 0; a < nodes; a++) {
+            neighbourStart[a + 1] += neighbourStart[a];
+        }
+        neighbour = new int[neighbourStart[nodes]];
+        blockAt = new int[neighbour.length];
+        int[] next = Arrays.copyOf(neighbourStart, nodes);
+        for (int[] pair : b.pairs) { // by row: so neighbours before a node come first, then those after it
+            blockAt[next[pair[0]]] = pair[2];
+            neighbour[next[pair[0]]++] = pair[1];
+            if (pair[0] != pair[1]) {
+                neighbour[next[pair[1]]++] = pair[0];
+            }
+        }
+    }
+
+    /** Puts a matrix together from its blocks, row by row of the lower triangle. */
+    static final class Builder {
+        private final int[] first;
+        private final List<int[]> pairs = new ArrayList<>();
+        private double[] value = new double[1 << 16];
+        private int length;
+
+        /** @param sizes unknowns of each node */
+        Builder(int[] sizes) {
+            first = new int[sizes.length + 1];
+            for (int a = 0; a < sizes.length; a++) {
+                first[a + 1] = first[a] + sizes[a];
+            }
+        }
+
+        /** Adds the block (a, b), a ≥ b; blocks come in ascending order of a, then b, and each diagonal one comes. */
+        void put(int a, int b, double[] block) {
+            if (length + block.length > value.length) {
+                value = Arrays.copyOf(value, Math.addExact(value.length, value.length));
+            }
+            System.arraycopy(block, 0, value, length, block.length);
+            pairs.add(new int[] {a, b, length});
+            length += block.length;
+        }
+
+        BlockMatrix build() {
+            return new BlockMatrix(this);
+        }
+    }
+
     /** A matrix with the same entries that can be changed on its own. */
     public BlockMatrix copy() {
         return new BlockMatrix(this);
@@ -182,9 +236,41 @@ public final class BlockMatrix {
         return part;
     }
 
+    /** Rows and columns of the block (a, b), whichever of the two is kept; of a diagonal block too. */
+    double[] part(int a, int row, int rows, int b, int column, int columns) {
+        int at = blockAt(Math.max(a, b), Math.min(a, b));
+        double[] part = new double[rows * columns];
+        for (int i = 0; i < rows; i++) {
+            for (int j = 0; j < columns; j++) {
+                part[i * columns + j] = a >= b
+                        ? value[at + (row + i) * size(b) + column + j]
+                        : value[at + (column + j) * size(a) + row + i];
+            }
+        }
+        return part;
+    }
+
+    /** Adds to an entry between two nodes; only a ≥ b is kept, and of a diagonal block both halves. */
+    void add(int at, int a, int row, int b, int column, double amount) {
+        if (a >= b) {
+            value[at + row * size(b) + column] += amount;
+        } else {
+            value[at + column * size(a) + row] += amount;
+        }
+    }
+
     /** The nodes adjacent to a node, itself among them, ascending. */
     int[] neighbours(int node) {
         return Arrays.copyOfRange(neighbour, neighbourStart[node], neighbourStart[node + 1]);
+    }
+
+    /** The node of each of some unknowns. */
+    int[] nodesOf(int[] unknowns) {
+        int[] node = new int[size()];
+        for (int a = 0; a < nodes(); a++) {
+            Arrays.fill(node, first[a], first[a + 1], a);
+        }
+        return Arrays.stream(unknowns).map(i -> node[i]).toArray();
     }
 
     /** Where the block (a, b), a ≥ b, begins in {@link #values}. */

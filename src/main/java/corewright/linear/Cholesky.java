@@ -3,10 +3,7 @@ package corewright.linear;
 import corewright.linear.Dense.Front;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.RecursiveTask;
 import java.util.stream.IntStream;
@@ -40,6 +37,16 @@ public final class Cholesky {
         return new Order(a, x, y, new int[0]).factor(a);
     }
 
+    /**
+     * The same of a matrix whose nodes' first unknowns hang together with first ones alone, or nearly so.
+     *
+     * @param lead how many unknowns of each node come first; 0 where they hang together with the rest
+     */
+    public static Cholesky factor(BlockMatrix a, int[] lead, double[] x, double[] y) {
+        Parted parted = Parted.of(a, lead);
+        return factor(parted.matrix(), parted.byPart(x), parted.byPart(y));
+    }
+
     /** The order in which the unknowns of matrices of one structure are eliminated, found once for all of them. */
     public static final class Order {
         private final Fronts fronts;
@@ -69,10 +76,16 @@ public final class Cholesky {
      * Factors a symmetric positive definite matrix so that all but some nodes are eliminated first, and hands on what is left on these
      * then: one elimination for both.
      *
+     * @param lead how many unknowns of each node hang together with such ones alone, but for the nodes kept
      * @param keep nodes, ascending
      * @throws NotPositiveDefiniteException if it is not
      */
-    public static Around around(BlockMatrix a, double[] x, double[] y, int[] keep) {
+    public static Around around(BlockMatrix a, int[] lead, double[] x, double[] y, int[] keep) {
+        Parted parted = Parted.of(a, lead);
+        return around(a, parted.matrix(), parted.byPart(x), parted.byPart(y), keep, parted.parts(keep));
+    }
+
+    private static Around around(BlockMatrix whole, BlockMatrix a, double[] x, double[] y, int[] nodes, int[] keep) {
         int[] others = others(a, keep);
         int[] rim = Arrays.stream(keep)
                 .filter(v -> Arrays.stream(a.neighbours(v)).anyMatch(b -> Arrays.binarySearch(keep, b) < 0))
@@ -83,7 +96,7 @@ public final class Cholesky {
         int root = factor.fronts.root;
         if (others.length == 0) {
             factor.eliminate(a, root);
-            return new Around(factor, new Condensation(a, keep, left(factor, Eliminated.NONE, new double[0][])));
+            return new Around(factor, new Condensation(whole, nodes, left(factor, Eliminated.NONE, new double[0][])));
         }
         int outside = keep.length == 0 ? root : factor.fronts.children[root][0];
         Elimination first = factor.new Elimination(a, outside);
@@ -91,7 +104,7 @@ public final class Cholesky {
         if (outside != root) {
             factor.new Elimination(a, root, first).invoke();
         }
-        return new Around(factor, new Condensation(a, keep, left(factor, outside, left)));
+        return new Around(factor, new Condensation(whole, nodes, left(factor, outside, left)));
     }
 
     private static int[] others(BlockMatrix a, int[] nodes) {
@@ -263,7 +276,14 @@ public final class Cholesky {
         int[] rows = fronts.rows[f];
         int p = fronts.pivots[f];
         double[] mine = new double[p];
-        Arrays.setAll(mine, j -> x[rows[j]]);
+        boolean none = true;
+        for (int j = 0; j < p; j++) {
+            mine[j] = x[rows[j]];
+            none &= mine[j] == 0;
+        }
+        if (none) {
+            return; // as under a foot elsewhere
+        }
         double[] further = new double[rows.length - p];
         Dense.forward(new double[][] {mine}, new double[][] {further}, own[f], rest[f]);
         for (int j = 0; j < p; j++) {
@@ -279,10 +299,15 @@ public final class Cholesky {
         int p = fronts.pivots[f];
         double[] mine = new double[p];
         double[] further = new double[rows.length - p];
-        Arrays.setAll(further, i -> x[rows[p + i]]);
+        for (int j = 0; j < p; j++) {
+            mine[j] = x[rows[j]];
+        }
+        for (int i = p; i < rows.length; i++) {
+            further[i - p] = x[rows[i]];
+        }
+        Dense.subtractRows(mine, rest[f], further);
         for (int j = p - 1; j >= 0; j--) {
-            double sum = x[rows[j]] - Dense.dot(rest[f][j], further, 0) - Dense.dot(own[f][j], mine, j + 1);
-            mine[j] = sum / own[f][j][j];
+            mine[j] = (mine[j] - Dense.dot(own[f][j], mine, j + 1)) / own[f][j][j];
             x[rows[j]] = mine[j];
         }
     }
@@ -320,14 +345,7 @@ public final class Cholesky {
      * @return what is left of each vector on the front's boundary
      */
     double[][] eliminate(List<SparseVector> vectors, int top, double[] products) {
-        BitSet visited = new BitSet();
-        vectors.forEach(v -> markPath(v, top, visited));
-        Map<Integer, double[][]> leftOver = new HashMap<>();
-        for (int front = visited.nextSetBit(0); front >= 0; front = visited.nextSetBit(front + 1)) {
-            passUp(front, vectors, leftOver, products);
-        }
-        double[][] left = leftOver.get(top);
-        return left == null ? new double[vectors.size()][fronts.rows[top].length - fronts.pivots[top]] : left;
+        return new Paths(this, fronts).eliminate(vectors, top, products);
     }
 
     double[][] own(int front) {
@@ -336,57 +354,5 @@ public final class Cholesky {
 
     double[][] rest(int front) {
         return rest[front];
-    }
-
-    private void markPath(SparseVector v, int top, BitSet visited) {
-        for (int k = 0; k < v.length(); k++) {
-            int f = fronts.frontOf[v.index(k)];
-            while (!visited.get(f)) {
-                visited.set(f);
-                if (f == top) {
-                    break;
-                }
-                f = fronts.parent[f];
-            }
-        }
-    }
-
-    /** One front of {@link #products}: gathers, eliminates, adds to the products, leaves the rest to the parent. */
-    private void passUp(int f, List<SparseVector> vectors, Map<Integer, double[][]> leftOver, double[] result) {
-        int n = vectors.size();
-        int p = fronts.pivots[f];
-        double[][] mine = new double[n][p];
-        double[][] further = new double[n][fronts.rows[f].length - p];
-        for (int r = 0; r < n; r++) {
-            takeOwn(f, vectors.get(r), mine[r]);
-        }
-        for (int child : fronts.children[f]) {
-            double[][] from = leftOver.remove(child);
-            if (from != null) {
-                int[] map = fronts.rowInParent[child];
-                for (int r = 0; r < n; r++) {
-                    for (int i = 0; i < map.length; i++) {
-                        if (map[i] < p) {
-                            mine[r][map[i]] += from[r][i];
-                        } else {
-                            further[r][map[i] - p] += from[r][i];
-                        }
-                    }
-                }
-            }
-        }
-        Dense.forward(mine, further, own[f], rest[f]);
-        for (int k = 0; k < result.length; k++) {
-            result[k] += Dense.dot(mine[k], mine[result.length + k], 0);
-        }
-        leftOver.put(f, further);
-    }
-
-    private void takeOwn(int f, SparseVector v, double[] x) {
-        for (int k = 0; k < v.length(); k++) {
-            if (fronts.frontOf[v.index(k)] == f) {
-                x[fronts.rowOf[v.index(k)]] += v.value(k);
-            }
-        }
     }
 }

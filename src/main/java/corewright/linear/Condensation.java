@@ -17,8 +17,9 @@ public final class Condensation {
 
     Condensation(BlockMatrix a, int[] keep, Eliminated.Left left) {
         others = left.others();
-        int[] rim = others.rim();
-        matrix = a.among(keep, rim);
+        int[] rows = others.rows();
+        int[] nodeOf = a.nodesOf(rows);
+        matrix = a.among(keep, Arrays.stream(nodeOf).sorted().distinct().toArray());
         kept = new int[a.size()];
         Arrays.fill(kept, -1);
         for (int k = 0; k < keep.length; k++) {
@@ -26,19 +27,22 @@ public final class Condensation {
                 kept[a.first(keep[k]) + i] = matrix.first(k) + i;
             }
         }
-        int row = 0;
-        for (int v : rim) {
-            int column = 0;
-            for (int b : rim) {
-                if (b <= v) {
-                    matrix.add(
-                            Arrays.binarySearch(keep, v),
-                            Arrays.binarySearch(keep, b),
-                            block(left.lower(), a, v, row, b, column));
+        int[] node =
+                Arrays.stream(nodeOf).map(v -> Arrays.binarySearch(keep, v)).toArray();
+        int[] within = new int[rows.length];
+        Arrays.setAll(within, i -> rows[i] - a.first(nodeOf[i]));
+        for (int i = 0; i < rows.length; i++) {
+            int block = -1;
+            for (int j = 0; j <= i; j++) {
+                if (j == 0 || node[j] != node[j - 1]) {
+                    block = matrix.blockAt(Math.max(node[i], node[j]), Math.min(node[i], node[j]));
                 }
-                column += a.size(b);
+                double value = left.lower()[i][j];
+                matrix.add(block, node[i], within[i], node[j], within[j], value);
+                if (node[i] == node[j] && i != j) {
+                    matrix.add(block, node[j], within[j], node[i], within[i], value);
+                }
             }
-            row += a.size(v);
         }
     }
 
@@ -50,18 +54,6 @@ public final class Condensation {
      */
     public static Condensation of(BlockMatrix a, double[] x, double[] y, int[] keep) {
         return new Condensation(a, keep, Cholesky.eliminated(a, x, y, keep));
-    }
-
-    /** A block of a symmetric matrix of which the lower triangle is held. */
-    private static double[] block(double[][] lower, BlockMatrix a, int v, int row, int b, int column) {
-        double[] block = new double[a.size(v) * a.size(b)];
-        for (int i = 0; i < a.size(v); i++) {
-            for (int j = 0; j < a.size(b); j++) {
-                int r = Math.max(row + i, column + j);
-                block[i * a.size(b) + j] = lower[r][Math.min(row + i, column + j)];
-            }
-        }
-        return block;
     }
 
     /** The matrix that is left; nodes are numbered from 0 in the order of those kept. */

@@ -229,6 +229,35 @@ public final class Dense {
         }
     }
 
+    /** {@code y -= a x}, a by rows: four rows at a time, which read x once. */
+    static void subtractRows(double[] y, double[][] a, double[] x) {
+        int i = 0;
+        for (; i + 4 <= y.length; i += 4) {
+            double[] a0 = a[i];
+            double[] a1 = a[i + 1];
+            double[] a2 = a[i + 2];
+            double[] a3 = a[i + 3];
+            double s0 = 0;
+            double s1 = 0;
+            double s2 = 0;
+            double s3 = 0;
+            for (int j = 0; j < x.length; j++) {
+                double xj = x[j];
+                s0 = Math.fma(a0[j], xj, s0);
+                s1 = Math.fma(a1[j], xj, s1);
+                s2 = Math.fma(a2[j], xj, s2);
+                s3 = Math.fma(a3[j], xj, s3);
+            }
+            y[i] -= s0;
+            y[i + 1] -= s1;
+            y[i + 2] -= s2;
+            y[i + 3] -= s3;
+        }
+        for (; i < y.length; i++) {
+            y[i] -= dot(a[i], x, 0);
+        }
+    }
+
     /** Sum of products from an entry on: four sums side by side, as each waits for the product before it. */
     public static double dot(double[] a, double[] b, int from) {
         double s0 = 0;

@@ -43,11 +43,44 @@ final class Dissection {
         label = new int[graph.nodes()];
         int[] branches = parts.stream()
                 .filter(part -> part.length > 0)
-                .mapToInt(this::cut)
+                .mapToInt(this::cutPieces)
                 .toArray();
         if (last.length > 0 || branches.length != 1) {
             close(last, branches);
         }
+    }
+
+    /** The same of nodes that may hang together in pieces: each has fronts of its own. */
+    private int cutPieces(int[] nodes) {
+        int[] branches = pieces(nodes).stream().mapToInt(this::cut).toArray();
+        return branches.length == 1 ? branches[0] : close(new int[0], branches);
+    }
+
+    private List<int[]> pieces(int[] nodes) {
+        int open = ++labels;
+        int taken = ++labels;
+        Arrays.stream(nodes).forEach(v -> label[v] = open);
+        List<int[]> pieces = new ArrayList<>();
+        int[] queue = new int[nodes.length];
+        for (int start : nodes) {
+            int end = 0;
+            if (label[start] == open) {
+                label[start] = taken;
+                queue[end++] = start;
+            }
+            for (int k = 0; k < end; k++) {
+                for (int b : graph.neighbours(queue[k])) {
+                    if (label[b] == open) {
+                        label[b] = taken;
+                        queue[end++] = b;
+                    }
+                }
+            }
+            if (end > 0) {
+                pieces.add(Arrays.stream(queue, 0, end).sorted().toArray());
+            }
+        }
+        return pieces;
     }
 
     /** Adds the fronts of these nodes; returns the last one, their root. */

@@ -22,11 +22,6 @@ record Eliminated(Cholesky factor, int front) {
     @SuppressWarnings("ArrayRecordComponent") // handed on, never compared
     record Left(Eliminated others, double[][] lower) {}
 
-    /** Nodes on the boundary. */
-    int[] rim() {
-        return front < 0 ? new int[0] : factor.fronts().boundaryNodes(front);
-    }
-
     /** Unknowns on the boundary, in the order of what is left. */
     int[] rows() {
         if (front < 0) {

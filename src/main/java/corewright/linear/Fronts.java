@@ -152,11 +152,6 @@ final class Fronts {
         return found;
     }
 
-    /** The nodes on a front's boundary, by elimination position. */
-    int[] boundaryNodes(int f) {
-        return nodes[f];
-    }
-
     /** The nodes a front eliminates, in their order. */
     int[] ownNodes(int f) {
         return own[f];

@@ -11,6 +11,14 @@ package corewright.sandwich;
 final class CellShape {
     private static final double[] R = {-1, 1, 1, -1};
     private static final double[] S = {-1, -1, 1, 1};
+    private static final double[][] TWO = {{-1 / Math.sqrt(3), 1}, {1 / Math.sqrt(3), 1}};
+    private static final double[][] THREE = {{-Math.sqrt(0.6), 5 / 9.0}, {0, 8 / 9.0}, {Math.sqrt(0.6), 5 / 9.0}};
+    private static final double[][] FOUR = {
+        {-0.861136311594053, 0.347854845137454},
+        {-0.339981043584856, 0.652145154862546},
+        {0.339981043584856, 0.652145154862546},
+        {0.861136311594053, 0.347854845137454}
+    };
 
     final int n;
     final double[] x;
@@ -132,7 +140,7 @@ final class CellShape {
 
     /** Integration points {r, s, weight}; exact weights of the reference cell, without the Jacobian. */
     double[][] points(int perSide) {
-        double[][] line = Gauss.line(perSide);
+        double[][] line = gauss(perSide);
         double[][] points = new double[perSide * perSide][];
         for (int i = 0; i < perSide; i++) {
             for (int k = 0; k < perSide; k++) {
@@ -196,5 +204,15 @@ final class CellShape {
                 ? Math.max(Math.abs(at[0]), Math.abs(at[1])) - 1
                 : Math.max(-Math.min(at[0], at[1]), at[0] + at[1] - 1);
         return Math.max(0, worst);
+    }
+
+    /** Gauss points on -1 .. 1 as {place, weight}. Source: M. Abramowitz and I. A. Stegun (1964), table 25.4. */
+    static double[][] gauss(int points) {
+        return switch (points) {
+            case 2 -> TWO;
+            case 3 -> THREE;
+            case 4 -> FOUR;
+            default -> throw new IllegalArgumentException("no rule of " + points + " points");
+        };
     }
 }

@@ -21,7 +21,9 @@ final class CellStiffness {
     private final CellRows rows;
     private final int surfaces;
     private final int size;
-    private final double[] k;
+
+    /** Lower triangle by rows. */
+    private final double[][] k;
 
     /** Where stretching and bending are integrated, with the strains of a surface there. */
     private final List<Point> few;
@@ -32,7 +34,7 @@ final class CellStiffness {
         this.rows = new CellRows(cell);
         this.surfaces = surfaces;
         this.size = cell.n * surfaces * CellRows.PER_SURFACE;
-        this.k = new double[size * size];
+        this.k = new double[size][size];
         this.few = Arrays.stream(cell.fewPoints())
                 .map(p -> new Point(dA(p), rows.membrane(p[0], p[1]), rows.curvature(p[0], p[1])))
                 .toList();
@@ -59,8 +61,7 @@ final class CellStiffness {
         } else {
             stiffness.addRidingCore(zone);
         }
-        stiffness.mirror();
-        return stiffness.k;
+        return stiffness.whole();
     }
 
     /** Membrane and bending of a thin skin. */
@@ -85,10 +86,21 @@ final class CellStiffness {
         }
     }
 
+    /** The layer's slip: displacements of its inner face less those of its outer one, and both faces' slopes times their arms. */
     private double[][] slip(CoreLayer layer, double[] p) {
-        double[][] below = spread(rows.slip(p[0], p[1], 1, layer.armInnerMm()), layer.inner());
-        double[][] above = spread(rows.slip(p[0], p[1], -1, layer.armOuterMm()), layer.outer());
-        return new double[][] {sum(above[0], 1, below[0], 1), sum(above[1], 1, below[1], 1)};
+        double[][] one = rows.slip(p[0], p[1], 1, 1);
+        double[][] slip = new double[2][size];
+        int per = CellRows.PER_SURFACE;
+        for (int direction = 0; direction < 2; direction++) {
+            for (int i = 0; i < one[direction].length; i++) {
+                double value = one[direction][i];
+                boolean plane = i % per < 2;
+                int at = i / per * surfaces * per + i % per;
+                slip[direction][at + layer.inner() * per] += plane ? value : layer.armInnerMm() * value;
+                slip[direction][at + layer.outer() * per] += plane ? -value : layer.armOuterMm() * value;
+            }
+        }
+        return slip;
     }
 
     /** Squeezing {@code Ez/c (w_A - w_B)²/2} of a core layer. */
@@ -110,7 +122,7 @@ final class CellStiffness {
         for (Point p : few) {
             double[][] top = level(p, OUTER, to / 2);
             double[][] bottom = level(p, INNER, -ti / 2);
-            for (double[] depth : Gauss.line(2)) {
+            for (double[] depth : CellShape.gauss(2)) {
                 double f = (1 + depth[0]) / 2;
                 double[][] strain = new double[3][];
                 Arrays.setAll(strain, q -> sum(top[q], 1 - f, bottom[q], f));
@@ -127,7 +139,7 @@ final class CellStiffness {
             return;
         }
         for (Point p : few) {
-            for (double[] depth : Gauss.line(2)) {
+            for (double[] depth : CellShape.gauss(2)) {
                 double z = -panel.inner().thicknessMm() / 2 - remaining * (1 + depth[0]) / 2;
                 addForm(level(p, INNER, z), core.times(depth[1] / 2 * remaining * p.areaMm2));
             }
@@ -181,9 +193,10 @@ final class CellStiffness {
             }
         }
         for (int i = 0; i < n; i++) {
+            double[] to = k[at[i]];
             double left = factor * row[at[i]];
             for (int j = 0; j <= i; j++) {
-                k[at[i] * size + at[j]] += left * row[at[j]];
+                to[at[j]] += left * row[at[j]];
             }
         }
     }
@@ -197,23 +210,46 @@ final class CellStiffness {
                 at[n++] = i;
             }
         }
+        double[] e0 = e[0];
+        double[] e1 = e[1];
+        double[] e2 = e[2];
         for (int i = 0; i < n; i++) {
             int p = at[i];
-            double left0 = d.d11() * e[0][p] + d.d12() * e[1][p];
-            double left1 = d.d12() * e[0][p] + d.d22() * e[1][p];
-            double left2 = d.d33() * e[2][p];
-            for (int j = 0; j <= i; j++) {
-                int q = at[j];
-                k[p * size + q] += left0 * e[0][q] + left1 * e[1][q] + left2 * e[2][q];
+            double left0 = d.d11() * e0[p] + d.d12() * e1[p];
+            double left1 = d.d12() * e0[p] + d.d22() * e1[p];
+            double left2 = d.d33() * e2[p];
+            if (n == size) {
+                addRow(k[p], e, new double[] {left0, left1, left2}, p + 1);
+            } else {
+                for (int j = 0; j <= i; j++) {
+                    int q = at[j];
+                    k[p][q] += left0 * e0[q] + left1 * e1[q] + left2 * e2[q];
+                }
             }
         }
     }
 
-    private void mirror() {
+    /** Three rows times a number each: a loop over whole rows, which becomes vector code. */
+    private static void addRow(double[] to, double[][] rows, double[] factor, int end) {
+        double[] e0 = rows[0];
+        double[] e1 = rows[1];
+        double[] e2 = rows[2];
+        double f0 = factor[0];
+        double f1 = factor[1];
+        double f2 = factor[2];
+        for (int q = 0; q < end; q++) {
+            to[q] += f0 * e0[q] + f1 * e1[q] + f2 * e2[q];
+        }
+    }
+
+    private double[] whole() {
+        double[] whole = new double[size * size];
         for (int i = 0; i < size; i++) {
-            for (int j = 0; j < i; j++) {
-                k[j * size + i] = k[i * size + j];
+            for (int j = 0; j <= i; j++) {
+                whole[i * size + j] = k[i][j];
+                whole[j * size + i] = k[i][j];
             }
         }
+        return whole;
     }
 }

@@ -37,7 +37,7 @@ final class CoamingBeam {
             pull[at + 4] = -sign * arm * sy;
         }
         add(k, pull, stretch * length);
-        for (double[] point : Gauss.line(2)) {
+        for (double[] point : CellShape.gauss(2)) {
             add(k, curvature(point[0], length, sx, sy, stride), bending * point[1] * length / 2);
         }
         return k;

@@ -59,16 +59,17 @@ final class FootLoads {
         Place[] places = IntStream.range(0, linear.length)
                 .mapToObj(k -> new Place(feet.get(k).centre().x, feet.get(k).centre().y, linear[k]))
                 .toArray(Place[]::new);
+        boolean large = theory == Theory.LARGE || theory == Theory.LARGE_BETWEEN;
+        if (large && places.length <= FEW) {
+            IntStream.range(0, places.length).parallel().forEach(k -> places[k] = whole(places[k], k));
+            return List.of(places);
+        }
         if (theory != Theory.LINEAR && model.loose.nodes.length > 0) {
             rest(places);
         }
-        if (theory == Theory.LARGE || theory == Theory.LARGE_BETWEEN) {
-            if (places.length <= FEW) {
-                IntStream.range(0, places.length).parallel().forEach(k -> places[k] = whole(places[k], k));
-            } else {
-                pull(places);
-                new PanelRatios(this, places).apply();
-            }
+        if (large) {
+            pull(places);
+            new PanelRatios(this, places).apply();
         }
         return List.of(places);
     }

@@ -19,6 +19,9 @@ import java.util.Arrays;
  * <p>Displacements of a cell are those of {@link CellStiffness} with the given number of surfaces.
  */
 final class Karman {
+    /** Newton's steps on a cubic: converged to rounding up to a hundredfold stiffening. */
+    private static final int CUBIC = 30;
+
     private final int corners;
     private final int surfaces;
     final double area;
@@ -44,6 +47,15 @@ final class Karman {
             panel.outer().elastic().times(panel.outer().thicknessMm()),
             panel.inner().elastic().times(panel.inner().thicknessMm())
         };
+    }
+
+    /** The w of {@code w + A w³ = m}: skins stiffen with the square of the deflection. */
+    static double stiffened(double m, double a) {
+        double w = m;
+        for (int pass = 0; pass < CUBIC; pass++) {
+            w -= (w + a * w * w * w - m) / (1 + 3 * a * w * w); // from above: falls monotonically
+        }
+        return w;
     }
 
     /** Extra strain of a skin. */

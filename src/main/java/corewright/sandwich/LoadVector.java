@@ -174,10 +174,10 @@ final class LoadVector {
         if (x1 <= x0 || y1 <= y0) {
             return;
         }
-        for (double[] g : Gauss.line(2)) {
+        for (double[] g : CellShape.gauss(2)) {
             double x = (x0 + x1 + g[0] * (x1 - x0)) / 2;
             double r = (2 * x - cell.x[0] - cell.x[1]) / cell.ex(0);
-            for (double[] h : Gauss.line(2)) {
+            for (double[] h : CellShape.gauss(2)) {
                 double y = (y0 + y1 + h[0] * (y1 - y0)) / 2;
                 double s = (2 * y - cell.y[0] - cell.y[3]) / cell.ey(1);
                 spots.add(new Spot(c, r, s, x, y, (x1 - x0) * (y1 - y0) / 4));
@@ -224,7 +224,7 @@ final class LoadVector {
             for (int k = 0; k < part.getNumGeometries(); k++) {
                 Coordinate[] p = part.getGeometryN(k).getCoordinates();
                 for (int i = 1; i < p.length; i++) {
-                    for (double[] g : Gauss.line(2)) {
+                    for (double[] g : CellShape.gauss(2)) {
                         double f = (1 + g[0]) / 2;
                         addSpot(
                                 c,

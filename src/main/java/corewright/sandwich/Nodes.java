@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The unknowns of each node and how its fifteen displacements (outer skin, inner skin, middle of the core; five each) follow
@@ -16,6 +17,9 @@ final class Nodes {
 
     /** Number of unknowns of each node. */
     final int[] size;
+
+    /** How many of these come first and are stretching that hangs together with nothing else in bonded cells. */
+    final int[] stretch;
 
     /** T of each node, fifteen rows by size columns, row-major. */
     private final double[][] transform;
@@ -34,36 +38,66 @@ final class Nodes {
 
     private Nodes(Mesh mesh, RimLayers layers) {
         size = new int[mesh.nodes()];
+        stretch = new int[mesh.nodes()];
         transform = new double[mesh.nodes()][];
         entries = new Entries[mesh.nodes()];
         middle = layers.free;
         plain = new boolean[mesh.nodes()];
     }
 
-    /** @param together nodes at which both skins deflect and turn alike */
-    static Nodes of(PanelSpec panel, Mesh mesh, List<Zone> zones, RimLayers layers, BitSet together) {
+    /**
+     * @param together nodes at which both skins deflect and turn alike
+     * @param neutral in which the panel stretches without bending; null where both hang together
+     */
+    static Nodes of(
+            PanelSpec panel,
+            Mesh mesh,
+            List<Zone> zones,
+            RimLayers layers,
+            BitSet together,
+            @Nullable NeutralPlane neutral) {
         Nodes nodes = new Nodes(mesh, layers);
         Edges edges = new Edges(panel, mesh);
         requireHeld(mesh, edges);
         List<List<double[]>> outer = stopDrift(mesh, edges.plane);
         boolean joined = Arrays.stream(mesh.zone).anyMatch(z -> zones.get(z).bonded());
         List<List<double[]>> inner = joined ? edges.plane : outer;
+        BitSet bonded = bonded(mesh, zones);
         for (int v = 0; v < mesh.nodes(); v++) {
             List<double[]> columns = new ArrayList<>();
+            boolean apart = neutral != null && bonded.get(v);
+            if (neutral != null && apart) {
+                addStretch(columns, outer.get(v));
+                nodes.stretch[v] = columns.size();
+                addSlip(columns, neutral, inner.get(v));
+            }
             if (together.get(v)) {
-                addTogether(columns, outer.get(v), inner.get(v), edges.deflection[v], edges.plane.get(v));
+                if (!apart) {
+                    addPair(columns, 0, outer.get(v));
+                    addPair(columns, CellRows.PER_SURFACE, inner.get(v));
+                }
+                addTogether(columns, edges.deflection[v], edges.plane.get(v));
                 columns.forEach(c -> tieMiddle(panel, c));
                 nodes.set(v, columns, false);
                 continue;
             }
-            addSurface(columns, 0, outer.get(v), edges.deflection[v], edges.plane.get(v));
-            addSurface(columns, 1, inner.get(v), edges.deflection[v], edges.plane.get(v));
+            if (!apart) {
+                addPair(columns, 0, outer.get(v));
+            }
+            addBending(columns, 0, edges.deflection[v], edges.plane.get(v));
+            if (!apart) {
+                addPair(columns, CellRows.PER_SURFACE, inner.get(v));
+            }
+            addBending(columns, 1, edges.deflection[v], edges.plane.get(v));
             if (nodes.middle[v]) {
-                addSurface(columns, 2, edges.plane.get(v), edges.deflection[v], edges.plane.get(v));
+                columns.subList(0, nodes.stretch[v])
+                        .forEach(c -> System.arraycopy(c, 0, c, 2 * CellRows.PER_SURFACE, 2));
+                addPair(columns, 2 * CellRows.PER_SURFACE, edges.plane.get(v));
+                addBending(columns, 2, edges.deflection[v], edges.plane.get(v));
             } else {
                 columns.forEach(c -> tieMiddle(panel, c));
             }
-            nodes.set(v, columns, edges.plane.get(v).isEmpty() && columns.size() == 10);
+            nodes.set(v, columns, !apart && edges.plane.get(v).isEmpty() && columns.size() == 10);
         }
         return nodes;
     }
@@ -158,10 +192,36 @@ final class Nodes {
                 d[0] / scale, d[1] / scale, (-d[0] * (mesh.y[v] - mesh.y[0]) + d[1] * (mesh.x[v] - mesh.x[0])) / scale);
     }
 
-    private static void addSurface(
-            List<double[]> columns, int surface, List<double[]> plane, boolean deflection, List<double[]> rotation) {
+    private static BitSet bonded(Mesh mesh, List<Zone> zones) {
+        BitSet bonded = new BitSet();
+        for (int c = 0; c < mesh.cells.length; c++) {
+            if (zones.get(mesh.zone[c]).bonded()) {
+                Arrays.stream(mesh.cells[c]).forEach(bonded::set);
+            }
+        }
+        return bonded;
+    }
+
+    /** Both skins displaced alike in their plane. */
+    private static void addStretch(List<double[]> columns, List<double[]> held) {
+        addPair(columns, 0, held);
+        columns.forEach(c -> System.arraycopy(c, 0, c, CellRows.PER_SURFACE, 2));
+    }
+
+    /** The inner skin displaced in its plane against the outer one, what stretches as a whole left in its place. */
+    private static void addSlip(List<double[]> columns, NeutralPlane neutral, List<double[]> held) {
+        int shared = columns.size();
+        addPair(columns, 0, held);
+        for (double[] column : columns.subList(shared, columns.size())) {
+            for (int k = 0; k < 2; k++) {
+                column[CellRows.PER_SURFACE + k] = neutral.outer() * column[k];
+                column[k] *= -neutral.inner();
+            }
+        }
+    }
+
+    private static void addBending(List<double[]> columns, int surface, boolean deflection, List<double[]> rotation) {
         int at = surface * CellRows.PER_SURFACE;
-        addPair(columns, at, plane);
         if (!deflection) {
             double[] column = new double[PER_NODE];
             column[at + 2] = 1;
@@ -170,22 +230,10 @@ final class Nodes {
         addPair(columns, at + 3, rotation);
     }
 
-    /** Both skins' stretching, and one deflection and one rotation for both. */
-    private static void addTogether(
-            List<double[]> columns,
-            List<double[]> outer,
-            List<double[]> inner,
-            boolean deflection,
-            List<double[]> rotation) {
-        addPair(columns, 0, outer);
-        addPair(columns, CellRows.PER_SURFACE, inner);
+    /** One deflection and one rotation for both skins. */
+    private static void addTogether(List<double[]> columns, boolean deflection, List<double[]> rotation) {
         int shared = columns.size();
-        if (!deflection) {
-            double[] column = new double[PER_NODE];
-            column[2] = 1;
-            columns.add(column);
-        }
-        addPair(columns, 3, rotation);
+        addBending(columns, 0, deflection, rotation);
         for (double[] column : columns.subList(shared, columns.size())) {
             System.arraycopy(column, 2, column, CellRows.PER_SURFACE + 2, 3);
         }
@@ -216,6 +264,20 @@ final class Nodes {
         }
         for (int k = 0; k < 2; k++) {
             column[10 + k] += (to / 2 * column[3 + k] - ti / 2 * column[8 + k]) / 2;
+        }
+    }
+
+    /** Takes what a block between two nodes of a bonded cell has between stretching and the rest, which rounding and little else leaves. */
+    void part(int a, int b, double[] block) {
+        if (stretch[a] == 0 && stretch[b] == 0) {
+            return;
+        }
+        for (int i = 0; i < size[a]; i++) {
+            for (int j = 0; j < size[b]; j++) {
+                if (i < stretch[a] != j < stretch[b]) {
+                    block[i * size[b] + j] = 0;
+                }
+            }
         }
     }
 
@@ -258,19 +320,24 @@ final class Nodes {
             }
             return block;
         }
-        double[] half = new double[stride * size[b]];
-        Entries right = entries[b];
-        for (int e = 0; e < right.value.length && right.row[e] < stride; e++) {
-            int from = ca * stride * n + cb * stride + right.row[e];
-            for (int i = 0; i < stride; i++) {
-                half[i * size[b] + right.column[e]] += right.value[e] * k[from + i * n];
+        double[] half = new double[size[a] * stride]; // T_a' K_ab
+        Entries left = entries[a];
+        for (int e = 0; e < left.value.length && left.row[e] < stride; e++) {
+            int from = (ca * stride + left.row[e]) * n + cb * stride;
+            int to = left.column[e] * stride;
+            double value = left.value[e];
+            for (int j = 0; j < stride; j++) {
+                half[to + j] += value * k[from + j];
             }
         }
         double[] block = new double[size[a] * size[b]];
-        Entries left = entries[a];
-        for (int e = 0; e < left.value.length && left.row[e] < stride; e++) {
-            for (int c = 0; c < size[b]; c++) {
-                block[left.column[e] * size[b] + c] += left.value[e] * half[left.row[e] * size[b] + c];
+        Entries right = entries[b];
+        for (int e = 0; e < right.value.length && right.row[e] < stride; e++) {
+            double value = right.value[e];
+            int from = right.row[e];
+            int to = right.column[e];
+            for (int c = 0; c < size[a]; c++) {
+                block[c * size[b] + to] += value * half[c * stride + from];
             }
         }
         return block;

@@ -31,6 +31,12 @@ public final class PanelModel {
     final List<Zone> zones;
     final RimLayers layers;
     final Nodes nodes;
+
+    /** Null where stretching and bending hang together. */
+    final @Nullable NeutralPlane neutral;
+
+    private final boolean tellsAll;
+
     final LoadVector loads;
     final LooseAreas loose;
     final BlockMatrix matrix;
@@ -54,16 +60,19 @@ public final class PanelModel {
             throw new UnsupportedPanelException("the panel is smaller than one element");
         }
         layers = deflectionsOnly ? new RimLayers(mesh) : new RimLayers(panel, mesh, zones);
-        nodes = Nodes.of(panel, mesh, zones, layers, deflectionsOnly ? together() : new BitSet());
+        neutral = NeutralPlane.of(panel, zones);
+        BitSet together = deflectionsOnly ? together() : new BitSet();
+        nodes = Nodes.of(panel, mesh, zones, layers, together, neutral);
+        tellsAll = !deflectionsOnly || together.isEmpty() && new RimLayers(panel, mesh, zones).none();
         loads = new LoadVector(mesh);
         loose = new LooseAreas(panel, mesh, zones);
         matrix = assemble();
         try {
             if (loose.none()) {
-                factor = Cholesky.factor(matrix, mesh.gridX, mesh.gridY);
+                factor = Cholesky.factor(matrix, nodes.stretch, mesh.gridX, mesh.gridY);
                 around = null;
             } else {
-                around = Cholesky.around(matrix, mesh.gridX, mesh.gridY, loose.corners);
+                around = Cholesky.around(matrix, nodes.stretch, mesh.gridX, mesh.gridY, loose.corners);
                 factor = around.factor();
             }
         } catch (NotPositiveDefiniteException e) {
@@ -117,6 +126,11 @@ public final class PanelModel {
 
     public PanelSpec panel() {
         return panel;
+    }
+
+    /** Whether nothing was left out, be it {@link #forDeflections} or not: what squeezes the core is known. */
+    public boolean tellsAll() {
+        return tellsAll;
     }
 
     /** Number of nodes of the mesh. */
@@ -332,7 +346,7 @@ public final class PanelModel {
     double[] cellMatrix(int cell) {
         CellShape shape = mesh.shape(cell);
         if (!shape.upright()) {
-            return CellStiffness.of(panel, shape, zones.get(mesh.zone[cell]), surfaces(cell));
+            return cellMatrix(shape, mesh.zone[cell], surfaces(cell));
         }
         long width = Math.round(1e9 * shape.ex(0));
         long height = Math.round(1e9 * shape.ey(1));
@@ -343,17 +357,30 @@ public final class PanelModel {
         double w = 1e-9 * kind.width;
         double h = 1e-9 * kind.height;
         CellShape shape = new CellShape(new double[] {0, w, w, 0}, new double[] {0, 0, h, h});
-        return CellStiffness.of(panel, shape, zones.get(kind.zone), kind.surfaces);
+        return cellMatrix(shape, kind.zone, kind.surfaces);
+    }
+
+    private double[] cellMatrix(CellShape shape, int zone, int surfaces) {
+        double[] k = CellStiffness.of(panel, shape, zones.get(zone), surfaces);
+        if (neutral != null && zones.get(zone).bonded()) {
+            neutral.part(k, surfaces);
+        }
+        return k;
     }
 
     void addCell(BlockMatrix k, int cell, double[] stiffness) {
         int[] corners = mesh.cells[cell];
         int stride = CellRows.PER_SURFACE * surfaces(cell);
         int n = corners.length * stride;
+        boolean bonded = zones.get(mesh.zone[cell]).bonded();
         for (int a = 0; a < corners.length; a++) {
             for (int b = 0; b < corners.length; b++) {
                 if (corners[a] >= corners[b]) {
-                    k.add(corners[a], corners[b], nodes.project(stiffness, n, a, corners[a], b, corners[b], stride));
+                    double[] block = nodes.project(stiffness, n, a, corners[a], b, corners[b], stride);
+                    if (bonded) {
+                        nodes.part(corners[a], corners[b], block);
+                    }
+                    k.add(corners[a], corners[b], block);
                 }
             }
         }

@@ -37,9 +37,6 @@ final class PanelPull {
     /** Forces out of balance that are left in an area, as part of {@code part}: they weigh more under a foot than over a panel. */
     private static final double INNER = 0.2;
 
-    /** Newton's steps on a cubic: converged to rounding up to a hundredfold stiffening. */
-    private static final int CUBIC = 30;
-
     private final PanelModel model;
     private final BondedSkins bonded;
     private final List<LargeDeflection> areas;
@@ -154,10 +151,7 @@ final class PanelPull {
                 pull += x[i] * (load[i] - pulled[i]);
             }
             double ratio = work == 0 ? 0 : Math.max(0, pull / work);
-            double s = 1;
-            for (int pass = 0; pass < CUBIC; pass++) {
-                s -= (s + ratio * s * s * s - 1) / (1 + 3 * ratio * s * s); // Newton from above: falls monotonically
-            }
+            double s = Karman.stiffened(1, ratio);
             return s * s * s;
         }
 

@@ -29,9 +29,6 @@ final class PanelRatios {
     /** Feet reckoned at most. */
     private static final int MOST = 40;
 
-    /** Newton's steps on a cubic: converged to rounding up to a hundredfold stiffening. */
-    private static final int CUBIC = 30;
-
     private final FootLoads loads;
     private final Place[] places;
     private final FootLikeness alike;
@@ -94,11 +91,7 @@ final class PanelRatios {
 
     private Place foretold(int k) {
         Place p = places[k];
-        double a = Math.max(0, alike.between(k, known, stiffening));
-        double w = p.deflectionMm();
-        for (int pass = 0; pass < CUBIC; pass++) {
-            w -= (w + a * w * w * w - p.deflectionMm()) / (1 + 3 * a * w * w); // from above: falls monotonically
-        }
+        double w = Karman.stiffened(p.deflectionMm(), Math.max(0, alike.between(k, known, stiffening)));
         Theory theory = p.theory() == Theory.LARGE_BETWEEN ? p.theory() : Theory.LARGE_BONDED_BETWEEN;
         return new Place(p.x(), p.y(), w, p.linearMm(), theory);
     }

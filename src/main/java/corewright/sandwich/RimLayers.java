@@ -48,4 +48,14 @@ final class RimLayers {
             }
         }
     }
+
+    /** Whether the core has one layer everywhere. */
+    boolean none() {
+        for (boolean two : split) {
+            if (two) {
+                return false;
+            }
+        }
+        return true;
+    }
 }

@@ -52,7 +52,7 @@ final class RimShear {
         double kn = part * part * part * Math.sqrt(across * g / 3);
         double kt = part * part * part * Math.sqrt(plane.gxyMPa() * g / 3);
         double[] k = new double[4 * stride * stride];
-        for (double[] point : Gauss.line(2)) {
+        for (double[] point : CellShape.gauss(2)) {
             double weight = point[1] * length / 2;
             add(k, row(nx, ny, point[0]), weight * kn);
             add(k, row(-ny, nx, point[0]), weight * kt);

@@ -6,6 +6,7 @@ import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import corewright.overlay.Overlay;
 import corewright.reuse.Memory;
+import corewright.sandwich.spec.PanelSpec;
 import corewright.survey.Survey;
 import java.util.Comparator;
 import java.util.List;
@@ -106,20 +107,20 @@ public final class PanelGains {
         Kept kept = kept(panel);
         PanelStiffness known = kept.known;
         PanelInput input = kept.input;
-        Prospects state = kept.patches.with(treatments);
+        PanelSpec middle = kept.patches.with(Outlook.MIDDLE, treatments);
         for (State same : List.of(State.AS_FOUND, State.AFTER_INJECTION, State.AFTER_RECORE)) {
-            if (input.in(same).equals(state)) {
+            if (input.in(same).middle().equals(middle) && input.in(same).equals(kept.patches.with(treatments))) {
                 return Optional.of(known.in(same).ofAsBuilt());
             }
         }
-        if (state.equals(Prospects.all(input.built()))) {
+        if (middle.equals(input.built()) && kept.patches.with(treatments).equals(Prospects.all(middle))) {
             return Optional.of(known.in(State.AS_BUILT).ofAsBuilt());
         }
         try {
             State full = treatments.stream().anyMatch(t -> t instanceof Treatment.Fill)
                     ? State.AFTER_INJECTION
                     : State.AFTER_RECORE;
-            return Optional.of(gain(known, full, state, memory));
+            return Optional.of(gain(known, full, middle, memory));
         } catch (RuntimeException e) {
             return Optional.empty(); // the panel's own defect is told where it is calculated as found
         }
@@ -133,8 +134,8 @@ public final class PanelGains {
      * @param known the panel's figures
      * @param full the state with all treated
      */
-    static Quantiles gain(PanelStiffness known, State full, Prospects state, Memory memory) {
-        double mm = memory.of(new Sink(state.middle(), known.softest().coordinate()), Sink::mm);
+    static Quantiles gain(PanelStiffness known, State full, PanelSpec state, Memory memory) {
+        double mm = memory.of(new Sink(state, known.softest().coordinate()), Sink::mm);
         double ratio = known.in(State.AS_BUILT).deflectionMm() / mm;
         Quantiles from = known.in(State.AS_FOUND).ofAsBuilt();
         Quantiles to = known.in(full).ofAsBuilt();

@@ -20,7 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.stream.DoubleStream;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
@@ -66,7 +66,7 @@ final class PanelStudy {
         PanelModel model = forDeflections(onOneMesh(found));
         FootLoadMap feet = map(model);
         Coordinate softest = input.damaged() ? at(feet.softest()) : refined(model, feet);
-        PanelModel whole = whole(found);
+        PanelModel whole = whole(found, model);
         figures.put(found, figures(feet, model, whole, softest));
         Response linear = whole.solve(foot(softest));
         Optional<LooseSkin> loose = linear.looseSkin();
@@ -121,7 +121,7 @@ final class PanelStudy {
         Figures known = figures.get(spec);
         if (known == null) {
             PanelModel model = forDeflections(onOneMesh(spec));
-            known = figures(map(model), model, input.cases().isEmpty() ? model : whole(spec), softest);
+            known = figures(map(model), model, input.cases().isEmpty() ? model : whole(spec, model), softest);
             figures.put(spec, known);
         }
         return known;
@@ -180,17 +180,25 @@ final class PanelStudy {
 
     /**
      * @param builtMm deflection as built
-     * @param middleMm deflection as estimated
+     * @param middleMm as estimated
      */
     private Quantiles ratios(Prospects state, Coordinate place, double builtMm, double middleMm) {
         return Likely.range(
                 builtMm / middleMm,
-                Stream.of(state.worse(), state.better())
-                        .mapToDouble(spec -> builtMm
-                                / (spec.equals(state.middle())
-                                        ? middleMm
-                                        : sinks.computeIfAbsent(new Sink(spec, place), Sink::mm)))
-                        .toArray());
+                ends(state, place, middleMm).map(mm -> builtMm / mm).toArray());
+    }
+
+    /**
+     * Deflections in the better and the worse tenth of cases. Each would take a mesh and a search of its own, and what {@link Likely} adds to them
+     * mostly outweighs them: the worse end is taken as far off as the better one, which mostly is the farther.
+     */
+    private DoubleStream ends(Prospects state, Coordinate place, double middleMm) {
+        PanelSpec end = state.better().equals(state.middle()) ? state.worse() : state.better();
+        if (end.equals(state.middle())) {
+            return DoubleStream.empty();
+        }
+        double mm = sinks.computeIfAbsent(new Sink(end, place), Sink::mm);
+        return DoubleStream.of(mm, middleMm * middleMm / mm);
     }
 
     private static StateStiffness state(Figures figures, Quantiles ratio) {
@@ -202,6 +210,9 @@ final class PanelStudy {
      * mesh does to a figure drops out of their ratios.
      */
     private PanelSpec onOneMesh(PanelSpec spec) {
+        if (spec.equals(input.found())) {
+            return spec;
+        }
         List<Patch> patches = new ArrayList<>();
         input.found()
                 .patches()
@@ -214,8 +225,9 @@ final class PanelStudy {
         return PanelModel.forDeflections(spec, StudyMesh.of(spec));
     }
 
-    private static PanelModel whole(PanelSpec spec) {
-        return PanelModel.of(spec, StudyMesh.of(spec));
+    /** @param known the same for deflections */
+    private static PanelModel whole(PanelSpec spec, PanelModel known) {
+        return known.tellsAll() && known.panel().equals(spec) ? known : PanelModel.of(spec, StudyMesh.of(spec));
     }
 
     private FootLoadMap map(PanelModel model) {

@@ -74,7 +74,7 @@ final class PlannedGains {
             return Optional.of(worst.in(State.AS_FOUND).ofAsBuilt());
         }
         try {
-            return Optional.of(PanelGains.gain(worst, State.AFTER_RECORE, state, memory));
+            return Optional.of(PanelGains.gain(worst, State.AFTER_RECORE, state.middle(), memory));
         } catch (RuntimeException e) {
             defects.add(Defect.of(
                     "what drying gives back of the stiffness",

@@ -129,7 +129,7 @@ class CholeskyTest {
                 .toArray();
         double[] b = grid.vector();
 
-        Around around = Cholesky.around(grid.matrix, grid.x, grid.y, keep);
+        Around around = Cholesky.around(grid.matrix, new int[n], grid.x, grid.y, keep);
 
         double[] whole = Cholesky.factor(grid.matrix, grid.x, grid.y).solve(b);
         assertThat(around.factor().solve(b)).usingComparatorWithPrecision(1e-9).containsExactly(whole);
@@ -264,5 +264,47 @@ class CholeskyTest {
             sum += v.value(k) * x[v.index(k)];
         }
         return sum;
+    }
+
+    /** Two matrices that hang together nowhere, in one with the unknowns of both at each node. */
+    @Test
+    void aMatrixInTwoPartsIsSolvedAsAWhole() {
+        RandomGrid grid = RandomGrid.withUnequalNodes(11);
+        int n = grid.matrix.nodes();
+        int[] lead = new int[n];
+        int[] sizes = new int[n];
+        java.util.List<int[]> pairs = new java.util.ArrayList<>();
+        for (int v = 0; v < n; v++) {
+            lead[v] = grid.matrix.size(v) > 1 ? 1 : 0;
+            sizes[v] = grid.matrix.size(v);
+            for (int b : grid.matrix.neighbours(v)) {
+                pairs.add(new int[] {v, b});
+            }
+        }
+        BlockMatrix apart = new BlockMatrix(sizes, pairs.toArray(int[][]::new));
+        for (int[] pair : pairs) {
+            int v = pair[0];
+            int b = pair[1];
+            double[] block = grid.matrix.part(v, 0, sizes[v], b, 0, sizes[b]);
+            for (int k = 0; k < block.length; k++) {
+                block[k] = k / sizes[b] < lead[v] == k % sizes[b] < lead[b] ? block[k] : 0;
+            }
+            apart.add(v, b, block);
+        }
+        double[] b = grid.vector();
+
+        double[] whole = Cholesky.factor(apart, grid.x, grid.y).solve(b);
+        Cholesky parted = Cholesky.factor(apart, lead, grid.x, grid.y);
+
+        assertThat(parted.solve(b)).containsExactly(whole, within(1e-9));
+        assertThat(parted.entries())
+                .isLessThan(Cholesky.factor(apart, grid.x, grid.y).entries());
+        int[] keep = {3, 7, 8, 14};
+        Around around = Cholesky.around(apart, lead, grid.x, grid.y, keep);
+        assertThat(around.factor().solve(b)).containsExactly(whole, within(1e-9));
+        BlockMatrix left = Condensation.of(apart, grid.x, grid.y, keep).matrix();
+        double[] ones = new double[left.size()];
+        java.util.Arrays.setAll(ones, i -> 1 + i);
+        assertThat(around.kept().matrix().times(ones)).containsExactly(left.times(ones), within(1e-9));
     }
 }
