@@ -96,8 +96,8 @@ public final class DecideDesk {
         }
         List<Node> all = new ArrayList<>();
         List<DecideModel.Row> rows = model.rows(region);
-        MethodTable table = new MethodTable(
-                rows, wide.getAsBoolean(), bench.sight().appearance().look());
+        MethodTable table =
+                new MethodTable(wide.getAsBoolean(), bench.sight().appearance().look());
         if (rows.stream().anyMatch(DecideModel.Row::offered)) {
             all.add(table.heads(
                     model.currency(), bench.sight().units().measure().weightUnit()));

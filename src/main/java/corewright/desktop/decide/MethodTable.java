@@ -4,7 +4,6 @@ import corewright.damage.Quantiles;
 import corewright.desktop.plan.PlanPane;
 import corewright.drawing.kit.Figures;
 import corewright.drawing.screen.ScreenLook;
-import java.util.List;
 import javafx.geometry.HPos;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
@@ -39,20 +38,12 @@ final class MethodTable {
 
     private final boolean wide;
     private final double[] columns;
-    private final double low;
     private final ScreenLook look;
 
-    /** @param rows of one region */
-    MethodTable(List<DecideModel.Row> rows, boolean wide, ScreenLook look) {
+    MethodTable(boolean wide, ScreenLook look) {
         this.wide = wide;
         this.look = look;
         columns = wide ? WIDE : NARROW;
-        low = rows.stream()
-                .filter(DecideModel.Row::offered)
-                .flatMap(r -> r.stiffness().stream())
-                .mapToDouble(q -> Math.floor(q.p10() * 5) / 5)
-                .min()
-                .orElse(0);
     }
 
     private double width() {
@@ -150,7 +141,7 @@ final class MethodTable {
         return new Pane(octagon, bar);
     }
 
-    /** From the low to the high figure a thick bar, the middle a tick under its figure; the scale ends at the deck as built. */
+    /** From the low to the high figure a thick bar, the middle a tick under its figure; the scale goes from nothing to the deck as built. */
     private Canvas bar(Quantiles q, boolean onInk) {
         double width = columns[columns.length - 1];
         Canvas canvas = new Canvas(width, BAR_HEIGHT);
@@ -178,6 +169,6 @@ final class MethodTable {
     }
 
     private double x(double share, double left, double right) {
-        return left + (right - left) * Math.max(0, Math.min(1, (share - low) / Math.max(1e-9, 1 - low)));
+        return left + (right - left) * Math.max(0, Math.min(1, share));
     }
 }
