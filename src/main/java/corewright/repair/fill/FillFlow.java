@@ -59,21 +59,13 @@ final class FillFlow extends FillPatch {
         source = new double[size];
     }
 
-    /**
-     * What a tool can do, and when its mix was mixed.
-     *
-     * @param holeRadiusMm of the hole
-     * @param nozzle what stands before the hole: pressure over viscosity and flow, 1/mm3
-     */
-    record Tool(double pressurePa, double rateMm3S, double holeRadiusMm, double nozzle, double mixedAtS) {}
-
     /** A step of time and what went in. */
     record Step(double seconds, double intoMm3) {
         static final Step BLOCKED = new Step(0, 0);
     }
 
     /** Pushes mix through a hole: one step, at the tool's rate or its pressure, whichever is less; the clock goes on. */
-    Step inject(int hole, Tool tool, double mostMm3, double mostS) {
+    Step inject(int hole, Pushing.Tool tool, double mostMm3, double mostS) {
         if (set(hole)) {
             return Step.BLOCKED;
         }
@@ -92,7 +84,7 @@ final class FillFlow extends FillPatch {
         if (rate > 0) {
             flows(patch);
             double dt = Math.min(Math.min(mostS, mostMm3 / rate), Math.max(SHORTEST_S, frontTime(frontShare)));
-            add(hole, rate * dt, tool.mixedAtS);
+            add(hole, rate * dt, tool.mixedAtS());
             move(patch, dt);
             until(nowS + dt);
             step = new Step(dt, rate * dt);
@@ -108,10 +100,10 @@ final class FillFlow extends FillPatch {
     }
 
     /** What goes in at the tool's rate, or at its pressure where that is less; the field then holds that state. */
-    private double rate(int hole, int[] patch, Tool tool) {
+    private double rate(int hole, int[] patch, Pushing.Tool tool) {
         double radial =
-                6 / Math.PI / Math.pow(cavity.gapMm[hole], 3) * Math.log(PEACEMAN * cavity.cell / tool.holeRadiusMm);
-        double well = curing.viscosity(nowS - tool.mixedAtS) * (radial + tool.nozzle);
+                6 / Math.PI / Math.pow(cavity.gapMm[hole], 3) * Math.log(PEACEMAN * cavity.cell / tool.holeRadiusMm());
+        double well = curing.viscosity(nowS - tool.mixedAtS()) * (radial + tool.nozzle());
         return pushing.rate(hole, patch, tool, well, extra, source, pressure);
     }
 

@@ -60,7 +60,7 @@ final class FillRun {
     double push(FillSimulation.Shot shot, int number, BooleanSupplier enough) {
         double left = flow.begin(shot.cell(), shot.liquidMm3(), number, shot.mixAtS());
         double endS = Math.max(shot.mixAtS() + workS, flow.nowS);
-        FillFlow.Tool tool = new FillFlow.Tool(
+        Pushing.Tool tool = new Pushing.Tool(
                 toolPa,
                 1000 * s.drilling().rateMlPerS(),
                 s.drilling().holeDiameterMm() / 2,

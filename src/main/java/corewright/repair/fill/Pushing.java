@@ -19,6 +19,14 @@ final class Pushing {
     private final double[] unit;
     private int hole = -1;
 
+    /**
+     * What a tool can do, and when its mix was mixed.
+     *
+     * @param holeRadiusMm of the hole
+     * @param nozzle what stands before the hole: pressure over viscosity and flow, 1/mm3
+     */
+    record Tool(double pressurePa, double rateMm3S, double holeRadiusMm, double nozzle, double mixedAtS) {}
+
     Pushing(PressureField field, double tolerance) {
         this.field = field;
         this.tolerance = tolerance;
@@ -33,8 +41,7 @@ final class Pushing {
      * @param source by flat index, of all that flows without the tool
      * @param pressure by flat index, on the way out that at this rate
      */
-    double rate(
-            int at, int[] patch, FillFlow.Tool tool, double well, double[] extra, double[] source, double[] pressure) {
+    double rate(int at, int[] patch, Tool tool, double well, double[] extra, double[] source, double[] pressure) {
         if (at != hole) {
             hole = at;
             Arrays.fill(unit, 0);

@@ -155,7 +155,7 @@ class FillFlowTest {
         double into = flow.volume[hole];
         while (t < atS - 1e-9) {
             FillFlow.Step step = flow.inject(
-                    hole, new FillFlow.Tool(pa, Double.POSITIVE_INFINITY, r0, 0, 0), Double.MAX_VALUE, atS - t);
+                    hole, new Pushing.Tool(pa, Double.POSITIVE_INFINITY, r0, 0, 0), Double.MAX_VALUE, atS - t);
             t += step.seconds();
             into += step.intoMm3();
         }
@@ -263,7 +263,7 @@ class FillFlowTest {
         while (left > 1e-6 * mm3) {
             FillFlow.Step step = flow.inject(
                     cells(cavity, 5)[0],
-                    new FillFlow.Tool(pa, Double.POSITIVE_INFINITY, 0.2 * cavity.cell, 0, mixedAtS),
+                    new Pushing.Tool(pa, Double.POSITIVE_INFINITY, 0.2 * cavity.cell, 0, mixedAtS),
                     left,
                     1e9);
             assertThat(step.intoMm3()).as("it flows").isPositive();
@@ -281,7 +281,7 @@ class FillFlowTest {
         while (!flow.full[far]) {
             FillFlow.Step step = flow.inject(
                     cells(cavity, 5)[0],
-                    new FillFlow.Tool(pa, Double.POSITIVE_INFINITY, 0.2 * cavity.cell, 0, 0),
+                    new Pushing.Tool(pa, Double.POSITIVE_INFINITY, 0.2 * cavity.cell, 0, 0),
                     Double.MAX_VALUE,
                     1e9);
             assertThat(step.intoMm3()).as("it flows").isPositive();
@@ -313,7 +313,7 @@ class FillFlowTest {
         flow.outlet[cell(cavity, 20, 20)] = true;
         double left = flow.begin(hole, 100_000, 0, 0);
         while (left > 1) {
-            left -= flow.inject(hole, new FillFlow.Tool(1e9, 3000, 3.2, 0, 0), left, 1e9)
+            left -= flow.inject(hole, new Pushing.Tool(1e9, 3000, 3.2, 0, 0), left, 1e9)
                     .intoMm3();
         }
         for (int i = 0; i <= 60; i++) {
@@ -347,7 +347,7 @@ class FillFlowTest {
         flow.outlet[cell(cavity, 50, 595)] = true;
         flow.begin(hole, 1e9, 0, 0);
         for (int i = 0; i < 2000; i++) {
-            flow.inject(hole, new FillFlow.Tool(2000, Double.POSITIVE_INFINITY, 3.2, 0, 0), 1e9, 60);
+            flow.inject(hole, new Pushing.Tool(2000, Double.POSITIVE_INFINITY, 3.2, 0, 0), 1e9, 60);
         }
         assertThat(reached(cavity, flow, hole, cavity.columns)).isCloseTo(2000 / 1.16 / 9.81, within(20.0));
     }
@@ -361,7 +361,7 @@ class FillFlowTest {
         flow.outlet[hole] = true;
         flow.begin(hole, 1e9, 0, 0);
         for (int i = 0; i < 500; i++) {
-            flow.inject(hole, new FillFlow.Tool(40_000, Double.POSITIVE_INFINITY, 1, 0, 0), 1e9, 60);
+            flow.inject(hole, new Pushing.Tool(40_000, Double.POSITIVE_INFINITY, 1, 0, 0), 1e9, 60);
         }
         double filled = 0;
         for (int c : cavity.cells) {
