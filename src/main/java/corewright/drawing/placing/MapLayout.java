@@ -52,6 +52,10 @@ public record MapLayout(
     private static final double ROWS_ROOM = 9;
     private static final double EDGE_ROOM = 0.5;
     private static final double WORD_CLEAR = 0.3;
+
+    /** Between words and the edge of a window; a page has wider margins. */
+    private static final double SCREEN_EDGE = 2.5;
+
     private static final double LEADER_CLEAR = 0.3;
 
     public static MapLayout of(MapSpec spec) {
@@ -212,7 +216,8 @@ public record MapLayout(
         private Box labelBox() {
             double right =
                     spec.shows(Layer.VOICE_GRID) ? deckBox.right() : spec.box().right();
-            return new Box(spec.box().x(), deckBox.y(), right - spec.box().x(), deckBox.height());
+            double left = Math.max(spec.box().x(), SCREEN_EDGE);
+            return new Box(left, deckBox.y(), right - left, deckBox.height());
         }
 
         private Box gridArea() {

@@ -116,7 +116,7 @@ public final class FillPlanning {
         /** How far from what is wanted; 1 is just enough. */
         double score() {
             double empty = Math.max(outcome.state.emptyShare() / EMPTY, outcome.emptyLarge / EMPTY_LARGE);
-            return Math.max(empty, EVEN_SHARE / evenShare(outcome.state));
+            return Math.max(empty, EVEN_SHARE / outcome.state.evenShare());
         }
     }
 
@@ -239,11 +239,11 @@ public final class FillPlanning {
             return state;
         }
         Pouring full = state.pouring().full();
-        FillState more = full.resin().expansion() > 1
-                ? poured(state.with(full, middle))
-                : exactly(state.pouring(
-                        full, middle)); // as much more into each: a front that is late leaves no place its share
-        return more.asPoured() && more.emptyShare() < state.emptyShare() ? more : state;
+        FillState best = state;
+        if (full.resin().expansion() <= 1) { // as much more into each: a front that is late leaves no place its share
+            best = best.orBetter(exactly(state.pouring(full, middle)));
+        }
+        return best.emptyShare() > EMPTY ? best.orBetter(poured(state.with(full, middle))) : best;
     }
 
     /** Vents for the most likely cavity, the fewest that do it. */
@@ -321,7 +321,7 @@ public final class FillPlanning {
                     || next.pouring().holes().size() == best.pouring().holes().size();
             boolean better = kept
                     && next.asPoured()
-                    && evenShare(next) > evenShare(best)
+                    && next.evenShare() > best.evenShare()
                     && next.emptyShare() <= Math.max(EMPTY_EVEN, best.emptyShare());
             if (!better && round > 0) {
                 break;
@@ -340,13 +340,21 @@ public final class FillPlanning {
         return state;
     }
 
-    /** Of a mix that does not rise: what each takes until mix shows at the next, then just so much, as long as that goes in. */
+    /**
+     * Of a mix that does not rise: what each takes until mix shows at the next, then just so much, as long as that goes in. Where by
+     * the last tenth of a gram a front stops short and shuts air in, the hand that goes by what shows is believed.
+     */
     private FillState fromHoleToHole(FillState start) {
         FillState state = start;
-        for (int round = 0; round < EXACT_FROM && !state.asPoured(); round++) {
+        FillState best = exactly(state.pouring(state.pouring().after(state.takenMm3(), true), middle));
+        for (int round = 0; round < EXACT_FROM && best.emptyShare() > EMPTY; round++) {
+            if (state.asPoured()) {
+                return best.orBetter(state);
+            }
             state = state.with(state.pouring().after(state.takenMm3(), true), middle);
+            best = best.orBetter(exactly(state.pouring(state.pouring().after(state.takenMm3(), true), middle)));
         }
-        return exactly(state.pouring(state.pouring().after(state.takenMm3(), true), middle));
+        return best.orBetter(state);
     }
 
     /** Each hole with what goes in, of what it was given. */
@@ -359,11 +367,7 @@ public final class FillPlanning {
     }
 
     private static boolean uneven(FillState state) {
-        return evenShare(state) < EVEN_SHARE;
-    }
-
-    private static double evenShare(FillState state) {
-        return new FillRecord(state.ran()).density().evenShare();
+        return state.evenShare() < EVEN_SHARE;
     }
 
     private Judged judged(FillState state, double largeNetG) {
@@ -371,23 +375,24 @@ public final class FillPlanning {
         double netG = state.pouring().netG();
         double mostMm3 = Math.max(0, largeNetG - netG) / (resin.densityKgM3() * 1e-6);
         FillTrial.Held watching = HeldBack.watching(state, mostMm3, Math.max(1, largeNetG / netG));
-        FillTrial.Run without = large.run(state.work(), watching);
-        FillTrial.Held held = HeldBack.of(
-                without,
+        FillTrial.Watched watched = large.watched(
+                state.work(),
                 watching,
-                resin,
-                state.pouring().liquidMm3(),
-                state.pouring().holes());
-        List<Integer> unshown = new ArrayList<>();
-        for (int p = 0; p < state.places().size(); p++) {
-            if (!without.result().shown()[p]) {
-                unshown.add(p);
-            }
-        }
-        FillTrial.Run with = unshown.isEmpty() ? without : large.run(state.work(), held);
+                without -> HeldBack.of(
+                        without,
+                        watching,
+                        resin,
+                        state.pouring().liquidMm3(),
+                        state.pouring().holes()));
         FillRecord record = new FillRecord(state.ran());
         String face = state.pouring().holes().get(0).spot().face();
-        Outcome outcome = new Outcome(state, record.of(face), held, unshown, with.emptyShare(), without.emptyShare());
-        return new Judged(outcome, with);
+        Outcome outcome = new Outcome(
+                state,
+                record.of(face),
+                watched.held(),
+                watched.without().unshown(),
+                watched.with().emptyShare(),
+                watched.without().emptyShare());
+        return new Judged(outcome, watched.with());
     }
 }

@@ -129,6 +129,7 @@ final class FillRun {
         return share;
     }
 
+    /** As it is now; the run may go on. */
     FillSimulation.Result result(double[] placed, boolean[] shown, double reserveMm3) {
         double empty = 0;
         double whole = 0;
@@ -143,10 +144,10 @@ final class FillRun {
             }
         }
         return new FillSimulation.Result(
-                arrivalS,
-                flow.owner,
+                arrivalS.clone(),
+                flow.owner.clone(),
                 filled(),
-                flow.gas.pocket,
+                flow.gas.pocket.clone(),
                 placed,
                 whole > 0 ? empty / whole : 0,
                 liquid,

@@ -78,6 +78,16 @@ public record FillState(
         return ran().emptyShare();
     }
 
+    /** Of the filled volume, as dense as the mean within 15 per cent. */
+    double evenShare() {
+        return new FillRecord(ran()).density().evenShare();
+    }
+
+    /** Another plan, if it goes in as poured and leaves less empty. */
+    FillState orBetter(FillState other) {
+        return other.asPoured() && other.emptyShare() < emptyShare() ? other : this;
+    }
+
     Map<String, Double> takenMm3() {
         return ran().takenMm3();
     }

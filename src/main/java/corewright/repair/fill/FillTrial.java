@@ -16,7 +16,9 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 
@@ -133,6 +135,14 @@ public final class FillTrial {
             partsOf = Map.copyOf(partsOf);
         }
 
+        /** Numbers of the places at which nothing shows before anything held back is poured. */
+        List<Integer> unshown() {
+            return IntStream.range(0, result.shown().length)
+                    .filter(p -> !result.shown()[p])
+                    .boxed()
+                    .toList();
+        }
+
         /** Share of the whole cavity that stays empty. */
         public double emptyShare() {
             double all = whole.mm3();
@@ -153,13 +163,41 @@ public final class FillTrial {
     public Run run(Work work, Held held) {
         FillSimulation.Setting setting = setting(work.vents);
         List<FillSimulation.Shot> shots = shots(work);
+        return new Run(setting, whole, shots, SimulatedFill.run(setting, shots, reserve(held)), partsOf(work));
+    }
+
+    /**
+     * A fill without doses, and with those that it asks for.
+     *
+     * @param with the same as without where something shows at every place
+     */
+    record Watched(Run without, Held held, Run with) {}
+
+    /** @param doses what is held back, by how it went without */
+    Watched watched(Work work, Held watching, Function<Run, Held> doses) {
+        if (resin.expansion() <= 1) { // a dose goes in with the rest
+            Run without = run(work, watching);
+            Held held = doses.apply(without);
+            return new Watched(without, held, without.unshown().isEmpty() ? without : run(work, held));
+        }
+        FillSimulation.Setting setting = setting(work.vents);
+        List<FillSimulation.Shot> shots = shots(work);
+        List<Held> held = new ArrayList<>();
+        Function<FillSimulation.Result, Run> run = r -> new Run(setting, whole, shots, r, partsOf(work));
+        List<FillSimulation.Result> results = SimulatedFill.run(setting, shots, reserve(watching), without -> {
+            held.add(doses.apply(run.apply(without)));
+            return reserve(held.get(0)).doses();
+        });
+        return new Watched(run.apply(results.get(0)), held.get(0), run.apply(results.get(1)));
+    }
+
+    private FillSimulation.Reserve reserve(Held held) {
         Drilling drilling = settings.drilling();
         double cupMm3 = drilling.largestBatchG() * (1 - drilling.wasteFraction()) / (resin.densityKgM3() * 1e-6);
         List<FillSimulation.Dose> doses = held.doses.stream()
                 .map(d -> new FillSimulation.Dose(cellAt(d.at), d.liquidMm3, d.dueS, d.watched))
                 .toList();
-        FillSimulation.Reserve reserve = new FillSimulation.Reserve(doses, held.mostMm3, cupMm3, held.largerBy);
-        return new Run(setting, whole, shots, SimulatedFill.run(setting, shots, reserve), partsOf(work));
+        return new FillSimulation.Reserve(doses, held.mostMm3, cupMm3, held.largerBy);
     }
 
     private Map<String, Integer> partsOf(Work work) {

@@ -95,29 +95,35 @@ final class LargeSpace {
     }
 
     /**
-     * What is done when all cups are in.
+     * Whether mix shows at each place when all cups are in and have risen.
      *
      * @param mixAtS of the last one
-     * @return whether mix showed at each place before
      */
-    boolean[] end(List<FillSimulation.Shot> shots, double mixAtS) {
+    boolean[] shown(List<FillSimulation.Shot> shots, double mixAtS) {
         look(shots, Double.POSITIVE_INFINITY);
         if (rises) {
             run.riseToEnd(mixAtS);
         }
         boolean[] shown = new boolean[reserve.doses().size()];
         for (int i = 0; i < shown.length; i++) {
-            FillSimulation.Dose place = reserve.doses().get(i);
-            shown[i] = shows(place);
+            shown[i] = shows(reserve.doses().get(i));
         }
+        return shown;
+    }
+
+    /**
+     * What is held back into the places at which nothing shows then.
+     *
+     * @param mixAtS of the last cup
+     */
+    void pour(List<FillSimulation.Dose> doses, double mixAtS) {
         double lastS = mixAtS;
         for (int round = 0; round < ROUNDS && held > 0; round++) {
-            lastS = unshown(lastS);
+            lastS = unshown(doses, lastS);
         }
         if (!rises) {
             run.riseToEnd(lastS);
         }
-        return shown;
     }
 
     /**
@@ -177,9 +183,9 @@ final class LargeSpace {
     }
 
     /** Doses into the places where nothing shows; when the last cup of it was mixed. */
-    private double unshown(double lastS) {
+    private double unshown(List<FillSimulation.Dose> doses, double lastS) {
         Cup cup = new Cup();
-        for (FillSimulation.Dose dose : reserve.doses()) {
+        for (FillSimulation.Dose dose : doses) {
             double mm3 = Math.min(dose.liquidMm3(), held);
             if (mm3 > 0 && !shows(dose)) {
                 cup.into("", dose.cell(), mm3, 0);
