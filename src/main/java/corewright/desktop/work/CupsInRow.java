@@ -127,14 +127,13 @@ public final class CupsInRow {
                         .orElse(-1);
     }
 
-    /** "In: 101 g of 261, 3 of 8 holes. To go: 160 g." */
+    /** "In: 101 g of 261, 3 of 8 holes. To go: 160 g." What a hole took more than planned is in the sum. */
     public static String sum(WorkModel model) {
         List<Hole> holes = model.holes();
         double in = holes.stream().mapToDouble(h -> model.logged(h).orElse(0.0)).sum();
-        double planned = holes.stream().mapToDouble(model::plannedG).sum();
         List<Hole> open = holes.stream().filter(h -> model.logged(h).isEmpty()).toList();
         double left = open.stream().mapToDouble(model::plannedG).sum();
-        return "In: " + Figures.fixed(in, 0) + " g of " + Figures.fixed(planned, 0) + ", "
+        return "In: " + Figures.fixed(in, 0) + " g of " + Figures.fixed(in + left, 0) + ", "
                 + (holes.size() - open.size()) + " of " + holes.size() + " holes. To go: " + Figures.fixed(left, 0)
                 + " g.";
     }

@@ -149,7 +149,7 @@ public final class WhatChanged {
         }
         List<String> parts = new ArrayList<>();
         if (!grams(old.grams()).equals(grams(now.grams()))) {
-            parts.add("takes " + grams(now.grams()) + ", was " + grams(old.grams()));
+            parts.add("takes " + (now.grams() > 0 ? grams(now.grams()) : "no more") + ", was " + grams(old.grams()));
         }
         if (old.stopMm() != now.stopMm()) {
             parts.add("has its depth stop at " + units().depth(now.stopMm()) + ", was " + units().depth(old.stopMm()));
