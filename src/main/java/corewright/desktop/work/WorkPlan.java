@@ -7,6 +7,7 @@ import corewright.drawing.screen.ScreenLook;
 import corewright.repair.plan.Hole;
 import corewright.survey.Face;
 import corewright.survey.Spot;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -17,6 +18,7 @@ import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
 import javafx.scene.text.TextAlignment;
+import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 
@@ -40,9 +42,13 @@ final class WorkPlan extends Region {
         setMinSize(200, 120);
         setAccessibleText("Holes of the injection; touch one to take it in hand");
         setOnMouseClicked(e -> view().ifPresent(v -> model.holes().stream()
-                .filter(h -> Math.hypot(x(v, h.spot()) - e.getX(), y(v, h.spot()) - e.getY()) < 2 * DISC)
-                .findFirst()
+                .filter(h -> distance(v, h, e.getX(), e.getY()) < 2 * DISC)
+                .min(Comparator.comparingDouble(h -> distance(v, h, e.getX(), e.getY())))
                 .ifPresent(touched)));
+    }
+
+    private static double distance(PlanView v, Hole h, double x, double y) {
+        return Math.hypot(x(v, h.spot()) - x, y(v, h.spot()) - y);
     }
 
     private java.util.Optional<PlanView> view() {
@@ -105,7 +111,7 @@ final class WorkPlan extends Region {
         for (Hole h : model.vents()) {
             disc(g, x(v, h.spot()), y(v, h.spot()), 0.85 * DISC, number(h), ground, ink);
         }
-        for (Hole h : holes) {
+        for (Hole h : upwards(holes, inHand)) {
             double x = x(v, h.spot());
             double y = y(v, h.spot());
             boolean done = model.logged(h).isPresent();
@@ -128,6 +134,14 @@ final class WorkPlan extends Region {
             });
         }
         scale(g, v, ink, ground);
+    }
+
+    /** In the order of painting: what is filled lies under what is to come, the one in hand over all. */
+    private List<Hole> upwards(List<Hole> holes, @Nullable Hole inHand) {
+        return holes.stream()
+                .sorted(Comparator.comparingInt(
+                        h -> h == inHand ? 2 : model.logged(h).isPresent() ? 0 : 1))
+                .toList();
     }
 
     /** A rule at the upper right, of a round length. */
