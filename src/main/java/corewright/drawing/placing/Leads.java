@@ -2,17 +2,20 @@ package corewright.drawing.placing;
 
 import corewright.drawing.kit.Box;
 import corewright.drawing.kit.Shapes;
-import corewright.overlay.Overlay;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.LinearComponentExtracter;
 
 /**
  * Ways out of a region for its leader: places for the dot, and the upright leg from there to beyond the deck's edge, with
@@ -94,19 +97,28 @@ final class Leads {
 
     /** Stretches of the upright at x inside the area, from the top down. */
     private static List<double[]> spans(Geometry area, double x) {
-        Envelope box = area.getEnvelopeInternal();
-        LineString upright = Shapes.FACTORY.createLineString(
-                new Coordinate[] {new Coordinate(x, box.getMinY() - 1), new Coordinate(x, box.getMaxY() + 1)});
-        Geometry cut = Overlay.intersection(upright, area);
+        List<?> rings = LinearComponentExtracter.getLines(area);
+        double[] crossings = rings.stream()
+                .flatMapToDouble(ring -> crossings(((LineString) ring).getCoordinateSequence(), x))
+                .sorted()
+                .toArray();
         List<double[]> spans = new ArrayList<>();
-        for (int i = 0; i < cut.getNumGeometries(); i++) {
-            Envelope e = cut.getGeometryN(i).getEnvelopeInternal();
-            if (e.getHeight() > 0) {
-                spans.add(new double[] {e.getMinY(), e.getMaxY()});
+        for (int i = 0; i + 1 < crossings.length; i += 2) {
+            if (crossings[i + 1] > crossings[i]) {
+                spans.add(new double[] {crossings[i], crossings[i + 1]});
             }
         }
-        spans.sort(Comparator.comparingDouble(s -> s[0]));
         return spans;
+    }
+
+    /** Where a ring crosses the upright at x; a corner on it counts as right of it, so inside and outside take turns. */
+    private static DoubleStream crossings(CoordinateSequence ring, double x) {
+        return IntStream.range(1, ring.size())
+                .filter(i -> ring.getX(i - 1) < x != ring.getX(i) < x)
+                .mapToDouble(i -> {
+                    double part = (x - ring.getX(i - 1)) / (ring.getX(i) - ring.getX(i - 1));
+                    return ring.getY(i - 1) + part * (ring.getY(i) - ring.getY(i - 1));
+                });
     }
 
     private Lead lead(double x, double[] span, boolean up) {
