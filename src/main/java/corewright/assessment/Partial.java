@@ -52,7 +52,6 @@ public final class Partial {
                 damage,
                 StiffnessMap.NONE,
                 NO_PLANS,
-                NO_PLANS,
                 Gains.NONE,
                 OPEN,
                 WorkDone.NONE,

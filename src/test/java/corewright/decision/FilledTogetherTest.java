@@ -12,11 +12,13 @@ import corewright.damage.Region;
 import corewright.repair.RepairPlanner;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.Prospect;
 import corewright.repair.plan.RepairOptions;
 import corewright.reuse.Memory;
 import corewright.survey.CoreMoisture;
 import corewright.survey.CoreState;
 import java.util.List;
+import java.util.Set;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Polygon;
@@ -29,7 +31,7 @@ class FilledTogetherTest {
     @Test
     void aRimIsFilledFromItsVoidWithFewerHolesThanEachAlone() {
         Deck deck = rim(25).probe(1200, 300, 4, CoreState.DRY).probe(1400, 300, 4, CoreState.DRY);
-        RepairOptions alone = RepairPlanner.plan(deck.survey(), deck.damage(), new Memory());
+        RepairOptions alone = alone(deck);
         Decision d = decide(deck);
         assertThat(d.injections()).hasSize(1);
         InjectionPlan plan = d.injections().get(0);
@@ -63,6 +65,25 @@ class FilledTogetherTest {
                 .singleElement()
                 .satisfies(i -> assertThat(i.basis()).startsWith("R1, R2: "));
         assertThat(decide(deck)).isEqualTo(d);
+    }
+
+    /** What becomes part of another plan is not planned alone first; what does not is planned in the end. */
+    @Test
+    void onlyWhatIsFilledIsPlanned() {
+        Deck deck = rim(25).probe(1200, 300, 4, CoreState.DRY).probe(1400, 300, 4, CoreState.DRY);
+        Memory memory = new Memory();
+        RepairOptions options = RepairPlanner.plan(deck.survey(), deck.damage(), memory);
+        assertThat(options.injections()).isEmpty();
+        assertThat(options.prospects()).extracting(Prospect::region).containsExactly("R1", "R2");
+        assertThat(memory.worked()).doesNotContainKey("SpaceTask");
+        RepairOptions plans =
+                RepairPlanner.together(deck.survey(), deck.damage(), options, Set.of("R1", "R2"), memory);
+        assertThat(plans.injections()).extracting(InjectionPlan::region).containsExactly("R1");
+        assertThat(plans.prospects()).isEmpty();
+        assertThat(memory.worked()).containsEntry("SpaceTask", 1);
+        RepairOptions one = RepairPlanner.together(deck.survey(), deck.damage(), options, Set.of("R1"), memory);
+        assertThat(one.injections()).extracting(InjectionPlan::region).containsExactly("R1", "R2");
+        assertThat(options.injectionHoles("R1")).hasSameElementsAs(one.injectionHoles("R1"));
     }
 
     /** Foam gets 59 mm under a loose skin: the far side of a wide one takes thin epoxy through holes of its own. */
@@ -107,6 +128,12 @@ class FilledTogetherTest {
         Polygon rim = (Polygon) rectangle(1000 - widthMm, 100 - widthMm, 1500 + widthMm, 400 + widthMm)
                 .difference(VOID);
         return deck(DECK).region(Condition.VOID, VOID, 4, 0.1).region(Condition.DELAMINATED, rim, 0, 0.1);
+    }
+
+    private static RepairOptions alone(Deck deck) {
+        Memory memory = new Memory();
+        RepairOptions options = RepairPlanner.plan(deck.survey(), deck.damage(), memory);
+        return RepairPlanner.together(deck.survey(), deck.damage(), options, Set.of(), memory);
     }
 
     private static int injections(RepairOptions options, String region) {

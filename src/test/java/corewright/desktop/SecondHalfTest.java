@@ -277,7 +277,7 @@ class SecondHalfTest {
     void aHoleMovedIsPlannedAtOnceAsTheWholeChainPlansIt() {
         Assessment found = bench.found().orElseThrow();
         String region = bench.region().orElseThrow().id();
-        InjectionPlan before = found.options().injection(region).orElseThrow();
+        InjectionPlan before = found.plans().injection(region).orElseThrow();
         Spot from = before.filling().get(0).spot();
         MovedHole moved = new MovedHole(from, new Spot(from.face(), from.xMm() - 5, from.yMm()));
         Survey survey = Part.HOLES.with(found.survey(), List.of(moved));
