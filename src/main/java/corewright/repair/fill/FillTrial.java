@@ -13,6 +13,7 @@ import corewright.survey.settings.Resin;
 import corewright.survey.settings.Settings;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +34,8 @@ public final class FillTrial {
     private final Settings settings;
     private final double[] heights;
     private final List<Integer> accesses = new ArrayList<>();
+    private final Map<Asked, Run> known = new HashMap<>();
+    private final Map<Coordinate, Integer> cellOf = new HashMap<>();
 
     public FillTrial(Face face, Cavity cavity, Resin resin, Settings settings) {
         this(face, cavity, cavity, resin, settings);
@@ -160,10 +163,26 @@ public final class FillTrial {
         }
     }
 
+    /** What a fill is of. */
+    private record Asked(Work work, Held held, boolean shared) {}
+
     public Run run(Work work, Held held) {
+        return ran(new Asked(work, held, false));
+    }
+
+    /** A plan is often tried again. */
+    private Run ran(Asked asked) {
+        return known.computeIfAbsent(asked, this::fill);
+    }
+
+    private Run fill(Asked asked) {
+        Work work = asked.work;
         FillSimulation.Setting setting = setting(work.vents);
         List<FillSimulation.Shot> shots = shots(work);
-        return new Run(setting, whole, shots, SimulatedFill.run(setting, shots, reserve(held)), partsOf(work));
+        FillSimulation.Result result = asked.shared
+                ? SimulatedFill.shared(setting, shots)
+                : SimulatedFill.run(setting, shots, reserve(asked.held));
+        return new Run(setting, whole, shots, result, partsOf(work));
     }
 
     /**
@@ -206,12 +225,7 @@ public final class FillTrial {
 
     /** How much each hole takes of all the liquid: of a mix that does not rise as much as it takes until mix shows at the next one. */
     Run shared(Work work) {
-        if (resin.expansion() > 1) {
-            return run(work, Held.NOTHING);
-        }
-        FillSimulation.Setting setting = setting(work.vents);
-        List<FillSimulation.Shot> shots = shots(work);
-        return new Run(setting, whole, shots, SimulatedFill.shared(setting, shots), partsOf(work));
+        return ran(new Asked(work, Held.NOTHING, resin.expansion() <= 1));
     }
 
     private FillSimulation.Setting setting(List<Coordinate> vents) {
@@ -253,6 +267,10 @@ public final class FillTrial {
      * cavity that was drawn, the nearest.
      */
     int cellAt(Coordinate at) {
+        return cellOf.computeIfAbsent(at, this::nearest);
+    }
+
+    private int nearest(Coordinate at) {
         int best = -1;
         double least = Double.POSITIVE_INFINITY;
         boolean passes = Arrays.stream(cavity.cells).anyMatch(c -> cavity.open[c] > 0);
