@@ -10,6 +10,7 @@ import corewright.DamageFixtures.Deck;
 import corewright.damage.Condition;
 import corewright.damage.Region;
 import corewright.repair.RepairPlanner;
+import corewright.repair.plan.Cautions;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.Prospect;
@@ -17,6 +18,7 @@ import corewright.repair.plan.RepairOptions;
 import corewright.reuse.Memory;
 import corewright.survey.CoreMoisture;
 import corewright.survey.CoreState;
+import corewright.survey.Spot;
 import java.util.List;
 import java.util.Set;
 import org.assertj.core.data.Percentage;
@@ -94,6 +96,37 @@ class FilledTogetherTest {
                 .probe(980, 250, 4, CoreState.DRY));
         assertThat(d.injections().stream().map(InjectionPlan::region)).containsExactly("R1", "R2");
         assertThat(d.injections().get(1).cautions().get(0)).startsWith("R2 opens into R1, which is filled before");
+        InjectionPlan one = d.injections().get(0);
+        Hole vent = one.holes().stream()
+                .filter(h -> h.kind() == Hole.Kind.VENT)
+                .findFirst()
+                .orElseThrow();
+        assertThat(Cautions.ventsBeside(one, List.of(one, nextTo(vent, 59.9, d.injections().get(1)))))
+                .singleElement()
+                .asString()
+                .startsWith("Vent V1 stands near another hole, R2-1 of the plan of R2: ");
+        assertThat(Cautions.ventsBeside(one, List.of(one, nextTo(vent, 60, d.injections().get(1)))))
+                .isEmpty();
+    }
+
+    /** A plan with one hole alone, so far from a vent of another. */
+    private static InjectionPlan nextTo(Hole vent, double mm, InjectionPlan plan) {
+        Spot at = new Spot(vent.spot().face(), vent.spot().xMm() + mm, vent.spot().yMm());
+        Hole first = plan.holes().get(0);
+        Hole put = new Hole(
+                first.id(),
+                first.region(),
+                first.kind(),
+                1,
+                at,
+                first.diameterMm(),
+                first.depthStopMm(),
+                first.reachMm(),
+                first.servedMm3(),
+                null,
+                Hole.Range.NONE,
+                0);
+        return plan.with(List.of(put), plan.batches(), plan.buyG());
     }
 
     @Test

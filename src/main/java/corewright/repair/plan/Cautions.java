@@ -7,6 +7,7 @@ import corewright.survey.settings.Resin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What can hurt or spoil an injection: first what to do, then why. */
 public final class Cautions {
@@ -14,6 +15,9 @@ public final class Cautions {
             "Wear gloves and change them often: epoxy on the skin can make you allergic for good.";
     public static final String RULES =
             "Ask a naval architect or surveyor before work on the structure: they, the yard and local rules come first.";
+
+    /** No vent nearer to another opening without a reason. Practice. */
+    public static final double VENT_APART_MM = 60;
 
     /** Above this empty height a fill gets hot (one-dimensional cure model). Practice. */
     private static final double HOT_GAP_MM = 6;
@@ -55,6 +59,31 @@ public final class Cautions {
      * @param freeRadiusMm largest circle inside the loose region
      */
     public record Lift(Restraint.Range vented, double freeRadiusMm) {}
+
+    /**
+     * Vents that stand near an opening of another plan: a plan knows its own alone.
+     *
+     * @param all plans of the day
+     */
+    public static List<String> ventsBeside(InjectionPlan plan, List<InjectionPlan> all) {
+        List<String> cautions = new ArrayList<>();
+        for (Hole vent : plan.holes()) {
+            for (InjectionPlan other : vent.kind() == Hole.Kind.VENT ? all : List.<InjectionPlan>of()) {
+                Optional<Hole> near = other.region().equals(plan.region())
+                        ? Optional.empty()
+                        : other.holes().stream().filter(h -> beside(h, vent)).findFirst();
+                near.ifPresent(h -> cautions.add("Vent " + vent.id().substring(vent.id().lastIndexOf('-') + 1)
+                        + " stands near another hole, " + h.id() + " of the plan of " + other.region()
+                        + ": each lets the air out of its own fill."));
+            }
+        }
+        return cautions;
+    }
+
+    private static boolean beside(Hole hole, Hole vent) {
+        return hole.spot().face().equals(vent.spot().face())
+                && hole.spot().coordinate().distance(vent.spot().coordinate()) < VENT_APART_MM;
+    }
 
     public static List<String> of(Facts facts, Resin resin, Drilling drilling, Laminate laminate) {
         List<String> cautions = new ArrayList<>();
