@@ -37,7 +37,7 @@ final class Day {
                             + " before drilling, and leave out a hole at which that mix shows.");
                 }
             }
-            said.addAll(Cautions.ventsBeside(plan, plans));
+            Cautions.ventsBeside(plan, plans).ifPresent(said::add);
             List<Batch> moved = new ArrayList<>();
             for (Batch batch : plan.batches()) {
                 moved.add(batch.movedTo(number++, startS));

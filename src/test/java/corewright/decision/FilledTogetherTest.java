@@ -102,9 +102,7 @@ class FilledTogetherTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(Cautions.ventsBeside(one, List.of(one, nextTo(vent, 59.9, d.injections().get(1)))))
-                .singleElement()
-                .asString()
-                .startsWith("Vent V1 stands near another hole, R2-1 of the plan of R2: ");
+                .hasValue("Vent V1 stands near R2-1, of another plan: each fill lets out its own air.");
         assertThat(Cautions.ventsBeside(one, List.of(one, nextTo(vent, 60, d.injections().get(1)))))
                 .isEmpty();
     }

@@ -61,23 +61,26 @@ public final class Cautions {
     public record Lift(Restraint.Range vented, double freeRadiusMm) {}
 
     /**
-     * Vents that stand near an opening of another plan: a plan knows its own alone.
+     * A sentence where vents stand near openings of other plans: a plan knows its own alone.
      *
      * @param all plans of the day
      */
-    public static List<String> ventsBeside(InjectionPlan plan, List<InjectionPlan> all) {
-        List<String> cautions = new ArrayList<>();
+    public static Optional<String> ventsBeside(InjectionPlan plan, List<InjectionPlan> all) {
+        List<String> near = new ArrayList<>();
         for (Hole vent : plan.holes()) {
-            for (InjectionPlan other : vent.kind() == Hole.Kind.VENT ? all : List.<InjectionPlan>of()) {
-                Optional<Hole> near = other.region().equals(plan.region())
-                        ? Optional.empty()
-                        : other.holes().stream().filter(h -> beside(h, vent)).findFirst();
-                near.ifPresent(h -> cautions.add("Vent " + vent.id().substring(vent.id().lastIndexOf('-') + 1)
-                        + " stands near another hole, " + h.id() + " of the plan of " + other.region()
-                        + ": each lets the air out of its own fill."));
+            if (vent.kind() == Hole.Kind.VENT) {
+                all.stream()
+                        .filter(p -> !p.region().equals(plan.region()))
+                        .flatMap(p -> p.holes().stream())
+                        .filter(h -> beside(h, vent))
+                        .findFirst()
+                        .ifPresent(h -> near.add(vent.id().substring(vent.id().lastIndexOf('-') + 1)
+                                + (near.isEmpty() ? " stands" : "") + " near " + h.id()));
             }
         }
-        return cautions;
+        return near.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Vent " + String.join(", ", near) + ", of another plan: each fill lets out its own air.");
     }
 
     private static boolean beside(Hole hole, Hole vent) {
