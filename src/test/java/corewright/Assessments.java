@@ -1,5 +1,6 @@
 package corewright;
 
+import java.util.Set;
 import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
 import corewright.damage.DamageMap;
@@ -62,6 +63,12 @@ public final class Assessments {
                 a.findings(),
                 a.next(),
                 Ages.FRESH);
+    }
+
+    /** What each region would take by itself. */
+    public static RepairOptions alone(Survey survey, DamageMap damage, Memory memory) {
+        RepairOptions options = RepairPlanner.plan(survey, damage, memory);
+        return RepairPlanner.together(survey, damage, options, Set.of(), memory);
     }
 
     /** From the options of each region to the decision, as the chain does it. */

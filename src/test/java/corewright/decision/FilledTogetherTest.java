@@ -33,7 +33,7 @@ class FilledTogetherTest {
     @Test
     void aRimIsFilledFromItsVoidWithFewerHolesThanEachAlone() {
         Deck deck = rim(25).probe(1200, 300, 4, CoreState.DRY).probe(1400, 300, 4, CoreState.DRY);
-        RepairOptions alone = alone(deck);
+        RepairOptions alone = Assessments.alone(deck.survey(), deck.damage(), new Memory());
         Decision d = decide(deck);
         assertThat(d.injections()).hasSize(1);
         InjectionPlan plan = d.injections().get(0);
@@ -159,12 +159,6 @@ class FilledTogetherTest {
         Polygon rim = (Polygon) rectangle(1000 - widthMm, 100 - widthMm, 1500 + widthMm, 400 + widthMm)
                 .difference(VOID);
         return deck(DECK).region(Condition.VOID, VOID, 4, 0.1).region(Condition.DELAMINATED, rim, 0, 0.1);
-    }
-
-    private static RepairOptions alone(Deck deck) {
-        Memory memory = new Memory();
-        RepairOptions options = RepairPlanner.plan(deck.survey(), deck.damage(), memory);
-        return RepairPlanner.together(deck.survey(), deck.damage(), options, Set.of(), memory);
     }
 
     private static int injections(RepairOptions options, String region) {

@@ -3,6 +3,9 @@ package corewright.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Set;
+import corewright.repair.plan.RepairOptions;
+import corewright.decision.Methods;
 import corewright.SurveyFolders;
 import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
@@ -286,7 +289,11 @@ class SecondHalfTest {
                 .orElseThrow();
 
         assertThat(quick.holes()).isNotEqualTo(before.holes());
-        assertThat(RepairPlanner.plan(survey, found.damage(), new Memory()).injection(region))
+        Memory memory = new Memory();
+        RepairOptions options = RepairPlanner.plan(survey, found.damage(), memory);
+        Set<String> inject = Methods.of(survey, found.damage(), options).of(Method.INJECT);
+        assertThat(RepairPlanner.together(survey, found.damage(), options, inject, memory)
+                        .injection(region))
                 .contains(quick);
     }
 }
