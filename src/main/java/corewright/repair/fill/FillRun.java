@@ -153,6 +153,7 @@ final class FillRun {
                 liquid,
                 liquidIn,
                 shown,
-                reserveMm3);
+                reserveMm3,
+                flow.gas.ways.copy());
     }
 }

@@ -13,10 +13,12 @@ import corewright.survey.settings.Resin;
 import corewright.survey.settings.Settings;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -170,9 +172,30 @@ public final class FillTrial {
         return ran(new Asked(work, held, false));
     }
 
-    /** A plan is often tried again. */
+    /** A plan is often tried again, or with a vent more or less that makes no difference. */
     private Run ran(Asked asked) {
-        return known.computeIfAbsent(asked, this::fill);
+        Run run = known.get(asked);
+        if (run == null) {
+            run = same(asked).orElseGet(() -> fill(asked));
+            known.put(asked, run);
+        }
+        return run;
+    }
+
+    /** A fill with other vents that is the same to the last digit. */
+    private Optional<Run> same(Asked asked) {
+        FillSimulation.Setting setting = setting(asked.work.vents);
+        List<FillSimulation.Shot> shots = shots(asked.work);
+        BitSet open = SimulatedFill.openings(setting, shots);
+        return known.entrySet().stream()
+                .filter(k -> asked.held.doses.isEmpty() // with some, vents are looked at too
+                        && k.getKey().held.equals(asked.held)
+                        && k.getKey().shared == asked.shared
+                        && k.getValue().shots.equals(shots))
+                .map(Map.Entry::getValue)
+                .filter(r -> r.result.ways().sameWith(SimulatedFill.openings(r.setting, shots), open))
+                .findFirst()
+                .map(r -> new Run(setting, whole, shots, r.result, partsOf(asked.work)));
     }
 
     private Run fill(Asked asked) {
