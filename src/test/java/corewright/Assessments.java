@@ -1,6 +1,5 @@
 package corewright;
 
-import java.util.Set;
 import corewright.assessment.Ages;
 import corewright.assessment.Assessment;
 import corewright.damage.DamageMap;
@@ -20,6 +19,7 @@ import corewright.survey.Finding;
 import corewright.survey.Survey;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Assessments put together by hand, and the chain without panels. */
 public final class Assessments {

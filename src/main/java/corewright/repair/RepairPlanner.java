@@ -102,8 +102,7 @@ public final class RepairPlanner {
 
         private void outline() {
             SpaceTask task = SpaceTask.of(survey, face, EmptySpace.of(region));
-            InjectionPlanner.Outline found =
-                    memory.of(new InjectionPlanner.Outlined(task), InjectionPlanner::outline);
+            InjectionPlanner.Outline found = memory.of(new InjectionPlanner.Outlined(task), InjectionPlanner::outline);
             prospect = found.prospect() == null ? null : found.prospect().named(region.id());
             refused = found.refusal();
         }
@@ -194,7 +193,8 @@ public final class RepairPlanner {
                     .filter(r -> injected.contains(r.id()))
                     .toList();
             List<EmptySpace> spaces = EmptySpace.joined(
-                    regions, r -> rimReachMm(survey.settings(), options.mix(r.id()).map(survey.settings()::resin)));
+                    regions,
+                    r -> rimReachMm(survey.settings(), options.mix(r.id()).map(survey.settings()::resin)));
             List<UnaryOperator<RepairOptions>> found = spaces.parallelStream()
                     .map(s -> joined(survey, face, s, options, memory))
                     .toList();

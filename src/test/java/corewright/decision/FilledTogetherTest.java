@@ -78,8 +78,7 @@ class FilledTogetherTest {
         assertThat(options.injections()).isEmpty();
         assertThat(options.prospects()).extracting(Prospect::region).containsExactly("R1", "R2");
         assertThat(memory.worked()).doesNotContainKey("SpaceTask");
-        RepairOptions plans =
-                RepairPlanner.together(deck.survey(), deck.damage(), options, Set.of("R1", "R2"), memory);
+        RepairOptions plans = RepairPlanner.together(deck.survey(), deck.damage(), options, Set.of("R1", "R2"), memory);
         assertThat(plans.injections()).extracting(InjectionPlan::region).containsExactly("R1");
         assertThat(plans.prospects()).isEmpty();
         assertThat(memory.worked()).containsEntry("SpaceTask", 1);
@@ -101,15 +100,18 @@ class FilledTogetherTest {
                 .filter(h -> h.kind() == Hole.Kind.VENT)
                 .findFirst()
                 .orElseThrow();
-        assertThat(Cautions.ventsBeside(one, List.of(one, nextTo(vent, 59.9, d.injections().get(1)))))
+        assertThat(Cautions.ventsBeside(
+                        one, List.of(one, nextTo(vent, 59.9, d.injections().get(1)))))
                 .hasValue("Vent V1 stands near R2-1, of another plan: each fill lets out its own air.");
-        assertThat(Cautions.ventsBeside(one, List.of(one, nextTo(vent, 60, d.injections().get(1)))))
+        assertThat(Cautions.ventsBeside(
+                        one, List.of(one, nextTo(vent, 60, d.injections().get(1)))))
                 .isEmpty();
     }
 
     /** A plan with one hole alone, so far from a vent of another. */
     private static InjectionPlan nextTo(Hole vent, double mm, InjectionPlan plan) {
-        Spot at = new Spot(vent.spot().face(), vent.spot().xMm() + mm, vent.spot().yMm());
+        Spot at =
+                new Spot(vent.spot().face(), vent.spot().xMm() + mm, vent.spot().yMm());
         Hole first = plan.holes().get(0);
         Hole put = new Hole(
                 first.id(),

@@ -45,6 +45,7 @@ class FillCells {
 
     /** As it was when the pressures were last asked for. */
     private final double[] viscosityPaS;
+
     private final double[] cube;
 
     final boolean[] full;

@@ -119,7 +119,10 @@ public final class FillPlanning {
     private record Judged(Outcome outcome, FillTrial.Run large, double score) {
         static Judged of(Outcome outcome, FillTrial.Run large) {
             double empty = Math.max(outcome.state.emptyShare() / EMPTY, outcome.emptyLarge / EMPTY_LARGE);
-            return new Judged(outcome, large, Math.max(empty, EVEN_SHARE / outcome.fill.density().evenShare()));
+            return new Judged(
+                    outcome,
+                    large,
+                    Math.max(empty, EVEN_SHARE / outcome.fill.density().evenShare()));
         }
     }
 

@@ -78,7 +78,8 @@ public record RepairOptions(
 
     /** Name of the mix that a region is injected with. */
     public Optional<String> mix(String region) {
-        return injection(region).map(InjectionPlan::resin).or(() -> prospect(region).map(Prospect::resin));
+        return injection(region).map(InjectionPlan::resin).or(() -> prospect(region)
+                .map(Prospect::resin));
     }
 
     /** Where the injection holes of a region are, planned or not. */
