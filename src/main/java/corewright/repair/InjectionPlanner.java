@@ -170,11 +170,7 @@ final class InjectionPlanner {
         PlacedHoles pattern = laid.holes;
         Quantiles cavityMm3 = space.mm3(settings.thresholds().looseGapMm());
         String id = space.lead().id();
-        List<Integer> cells = Arrays.stream(pattern.cells).boxed().toList();
-        Slope slope = Slope.of(task.face());
-        List<Integer> firstVents = pattern.locked.ventsByHand()
-                ? pattern.locked.ventCells(pattern.cavity, slope)
-                : Vents.cells(pattern.cavity, pattern.places, cells, pattern.field, slope, reach.mm());
+        List<Integer> firstVents = firstVents(laid);
         SpaceHoles made = new SpaceHoles(task, pattern);
         List<Hole> injections = made.injections(firstVents, reach, cavityMm3.p50());
         double waste = settings.drilling().wasteFraction();
@@ -225,6 +221,15 @@ final class InjectionPlanner {
                         HeldCups.likelyG(cavityMm3.p50(), mix, resin, waste),
                         Math.max(0, buy.grossG() - mix.grossG()),
                         filled.unshown().stream().map(p -> holes.get(p).id()).toList()));
+    }
+
+    private List<Integer> firstVents(Laid laid) {
+        PlacedHoles at = laid.holes;
+        Slope slope = Slope.of(task.face());
+        List<Integer> cells = Arrays.stream(at.cells).boxed().toList();
+        return at.locked.ventsByHand()
+                ? at.locked.ventCells(at.cavity, slope)
+                : Vents.cells(at.cavity, at.places, cells, at.field, slope, laid.reach.mm());
     }
 
     /** Share of some cells that the mix gets to. */
