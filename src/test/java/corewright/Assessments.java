@@ -19,6 +19,7 @@ import corewright.survey.Finding;
 import corewright.survey.Survey;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Assessments put together by hand, and the chain without panels. */
 public final class Assessments {
@@ -41,7 +42,6 @@ public final class Assessments {
                 damage,
                 stiffness,
                 options,
-                options,
                 Gains.NONE,
                 decision,
                 WorkDone.of(survey, damage, decision.injections()),
@@ -56,7 +56,6 @@ public final class Assessments {
                 a.survey(),
                 a.damage(),
                 a.stiffness(),
-                a.options(),
                 a.plans(),
                 a.gains(),
                 a.decision(),
@@ -64,6 +63,12 @@ public final class Assessments {
                 a.findings(),
                 a.next(),
                 Ages.FRESH);
+    }
+
+    /** What each region would take by itself. */
+    public static RepairOptions alone(Survey survey, DamageMap damage, Memory memory) {
+        RepairOptions options = RepairPlanner.plan(survey, damage, memory);
+        return RepairPlanner.together(survey, damage, options, Set.of(), memory);
     }
 
     /** From the options of each region to the decision, as the chain does it. */

@@ -22,8 +22,7 @@ import java.util.stream.Stream;
 /**
  * Everything concluded from a survey, stage by stage.
  *
- * @param options of each region alone
- * @param plans the same with those put together that are filled as one
+ * @param plans of each region, those put together that are filled as one
  * @param gains what the choices give back of the worst panel's stiffness
  * @param decision methods, chosen plans, choices, what to buy
  * @param work what was done of the chosen plans
@@ -35,7 +34,6 @@ public record Assessment(
         Survey survey,
         DamageMap damage,
         StiffnessMap stiffness,
-        RepairOptions options,
         RepairOptions plans,
         Gains gains,
         Decision decision,
@@ -75,11 +73,11 @@ public record Assessment(
 
     /** The same with other places to be read next. */
     public Assessment withNext(List<NextReading> others) {
-        return new Assessment(survey, damage, stiffness, options, plans, gains, decision, work, findings, others, ages);
+        return new Assessment(survey, damage, stiffness, plans, gains, decision, work, findings, others, ages);
     }
 
     Assessment withFindings(List<Finding> others) {
-        return new Assessment(survey, damage, stiffness, options, plans, gains, decision, work, others, next, ages);
+        return new Assessment(survey, damage, stiffness, plans, gains, decision, work, others, next, ages);
     }
 
     /** The same when the survey has changed since. */
@@ -108,6 +106,6 @@ public record Assessment(
 
     /** The same with another state of survey and map, what rests on the map as it was. */
     Assessment with(Survey now, DamageMap map, Ages others) {
-        return new Assessment(now, map, stiffness, options, plans, gains, decision, work, findings, next, others);
+        return new Assessment(now, map, stiffness, plans, gains, decision, work, findings, next, others);
     }
 }

@@ -81,7 +81,6 @@ public final class Assessor {
                 survey,
                 damage,
                 gains.map(),
-                options,
                 plans,
                 gains,
                 decision,

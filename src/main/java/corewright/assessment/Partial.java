@@ -48,17 +48,7 @@ public final class Partial {
     private static Assessment of(
             Survey survey, DamageMap damage, List<Finding> findings, List<NextReading> next, Ages ages) {
         return new Assessment(
-                survey,
-                damage,
-                StiffnessMap.NONE,
-                NO_PLANS,
-                NO_PLANS,
-                Gains.NONE,
-                OPEN,
-                WorkDone.NONE,
-                findings,
-                next,
-                ages);
+                survey, damage, StiffnessMap.NONE, NO_PLANS, Gains.NONE, OPEN, WorkDone.NONE, findings, next, ages);
     }
 
     private static FaceDamage face(Face face) {

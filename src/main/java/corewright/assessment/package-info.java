@@ -9,7 +9,7 @@
  * <ol>
  *   <li>damage: regions, volumes, places to read next, a face at a time
  *   <li>stiffness: every panel as built, as found, after the two standard repairs
- *   <li>options: what each region alone would take
+ *   <li>options: what each region alone would take; of what may be filled together where the holes would be
  *   <li>methods: the rules, by the evidence
  *   <li>joined plans: one plan for what opens into each other and is injected
  *   <li>gains: what the choices give back of the stiffness

@@ -3,6 +3,7 @@ package corewright.decision;
 import corewright.damage.DamageMap;
 import corewright.damage.Region;
 import corewright.repair.plan.Batch;
+import corewright.repair.plan.Cautions;
 import corewright.repair.plan.InjectionPlan;
 import corewright.survey.settings.Resin;
 import corewright.survey.settings.Settings;
@@ -36,6 +37,7 @@ final class Day {
                             + " before drilling, and leave out a hole at which that mix shows.");
                 }
             }
+            Cautions.ventsBeside(plan, plans).ifPresent(said::add);
             List<Batch> moved = new ArrayList<>();
             for (Batch batch : plan.batches()) {
                 moved.add(batch.movedTo(number++, startS));

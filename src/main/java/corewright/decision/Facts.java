@@ -5,8 +5,6 @@ import corewright.damage.Region;
 import corewright.decision.drying.DryingTime;
 import corewright.decision.drying.Way;
 import corewright.overlay.Overlay;
-import corewright.repair.plan.Hole;
-import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RepairOptions;
 import corewright.survey.Feature;
 import corewright.survey.RuleOverride;
@@ -130,13 +128,9 @@ record Facts(
         return region().likely().getArea() > thresholds.injectLargestMm2();
     }
 
-    Optional<InjectionPlan> plan() {
-        return options.injection(region().id());
-    }
-
     /** No plan, and not by a defect of this program. */
     boolean cannotBePlanned() {
-        return plan().isEmpty() && options.failed(region().id()).isEmpty();
+        return !options.fillable(region().id()) && options.failed(region().id()).isEmpty();
     }
 
     /** Loose, dry, small enough, and it can be planned. */
@@ -187,10 +181,7 @@ record Facts(
     Spot pilotSpot() {
         Spot middle = new Spot(
                 region().face(), region().label().getX(), region().label().getY());
-        return plan().stream()
-                .flatMap(p -> p.holes().stream())
-                .filter(h -> h.kind() == Hole.Kind.INJECTION)
-                .map(Hole::spot)
+        return options.injectionHoles(region().id()).stream()
                 .min(Comparator.comparingDouble(s -> s.coordinate().distance(middle.coordinate())))
                 .orElse(middle);
     }

@@ -47,7 +47,7 @@ final class Overriding {
         if (wanted == rules.method()) {
             return rules.because(said(override.get(), wanted) + ", as the rules do.");
         }
-        if (wanted == Method.INJECT && options.injection(region.id()).isEmpty()) {
+        if (wanted == Method.INJECT && !options.fillable(region.id())) {
             return rules.because(
                     said(override.get(), wanted) + ", but no injection could be planned: the rules stand.");
         }

@@ -25,6 +25,7 @@ import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.Naming;
 import corewright.repair.plan.Outlook;
+import corewright.repair.plan.Prospect;
 import corewright.repair.plan.Reach;
 import corewright.repair.plan.Restraint;
 import corewright.repair.plan.SpaceTask;
@@ -81,34 +82,74 @@ final class InjectionPlanner {
     }
 
     static Outcome plan(SpaceTask task) {
-        return new InjectionPlanner(task).plan();
+        InjectionPlanner planner = new InjectionPlanner(task);
+        Places places = planner.places();
+        return places.laid == null ? Outcome.refused(places.refusal) : new Outcome(planner.finish(places.laid), "");
     }
 
-    private Outcome plan() {
-        double looseGapMm = settings.thresholds().looseGapMm();
+    /** A task of which only the prospect is asked. */
+    record Outlined(SpaceTask task) {}
+
+    /** What a plan begins with, or the sentence that says why there will be none. */
+    record Outline(@Nullable Prospect prospect, String refusal) {}
+
+    /** The places without the fill, which takes far longer. */
+    static Outline outline(Outlined of) {
+        InjectionPlanner planner = new InjectionPlanner(of.task);
+        Places places = planner.places();
+        Laid laid = places.laid;
+        if (laid == null) {
+            return new Outline(null, places.refusal);
+        }
+        List<Spot> holes = Arrays.stream(laid.holes.drilled())
+                .mapToObj(c -> planner.spot(laid.holes.mark(c)))
+                .toList();
+        return new Outline(new Prospect("", laid.resin.name(), holes), "");
+    }
+
+    /** The mix and where it goes in. */
+    private record Laid(Resin resin, Reach reach, PlacedHoles holes) {}
+
+    private record Places(@Nullable Laid laid, String refusal) {
+        static Places refused(String why) {
+            return new Places(null, why);
+        }
+    }
+
+    /** The mix for a space; empty where none is fit. */
+    static Optional<Resin> mix(SpaceTask task) {
+        return ResinChoice.forGap(task.settings().resins(), new InjectionPlanner(task).gapMm());
+    }
+
+    /** The middle gap of the region that leads. */
+    private double gapMm() {
         Polygon lead = space.lead().likely();
         Cavity coarse = cavity(lead, Cavity.cellFor(lead, Double.POSITIVE_INFINITY));
-        double gapMm = coarse.cells.length == 0 ? looseGapMm : HolePlacing.middleGapMm(coarse);
+        return coarse.cells.length == 0 ? settings.thresholds().looseGapMm() : HolePlacing.middleGapMm(coarse);
+    }
+
+    private Places places() {
+        double gapMm = gapMm();
         Optional<Resin> resin = ResinChoice.forGap(settings.resins(), gapMm);
         if (resin.isEmpty()) {
-            return Outcome.refused(ResinChoice.refusal(settings.resins()));
+            return Places.refused(ResinChoice.refusal(settings.resins()));
         }
         double temperatureC = settings.climate().temperatureC();
         if (Batches.largestCupG(resin.get(), settings.drilling(), temperatureC) <= 0) {
-            return Outcome.refused(String.format(
+            return Places.refused(String.format(
                     Locale.ROOT,
                     "At %.0f °C %s sets before it can be mixed and poured. Work when it is cooler.",
                     temperatureC,
                     resin.get().name()));
         }
         ReachLaw law = new ReachLaw(resin.get(), settings.drilling(), temperatureC);
-        return pattern(law, law.at(gapMm));
+        return laid(law, law.at(gapMm));
     }
 
-    private Outcome pattern(ReachLaw law, Reach reach) {
+    private Places laid(ReachLaw law, Reach reach) {
         PlacedHoles pattern = new HolePlacing(task, law).holes(reach);
         if (pattern.cells.length == 0) {
-            return Outcome.refused(
+            return Places.refused(
                     pattern.locked.only()
                             ? "Every hole of this place was taken away by hand."
                             : "No hole may be drilled here: fittings, supports or edges lie too near everywhere.");
@@ -116,21 +157,20 @@ final class InjectionPlanner {
         for (int c : pattern.drilled()) {
             Laminate laminate = task.laminateAt(spot(pattern.cavity.centre(c)));
             if (!DepthStop.possible(laminate, settings.drilling().depthMarginMm())) {
-                return Outcome.refused("The core is only " + Amounts.plain(laminate.coreMm())
+                return Places.refused("The core is only " + Amounts.plain(laminate.coreMm())
                         + " mm thick: a drill cannot open it and stay clear of the inner skin.");
             }
         }
-        return new Outcome(finish(law.resin(), reach, pattern), "");
+        return new Places(new Laid(law.resin(), reach, pattern), "");
     }
 
-    private InjectionPlan finish(Resin resin, Reach reach, PlacedHoles pattern) {
+    private InjectionPlan finish(Laid laid) {
+        Resin resin = laid.resin;
+        Reach reach = laid.reach;
+        PlacedHoles pattern = laid.holes;
         Quantiles cavityMm3 = space.mm3(settings.thresholds().looseGapMm());
         String id = space.lead().id();
-        List<Integer> cells = Arrays.stream(pattern.cells).boxed().toList();
-        Slope slope = Slope.of(task.face());
-        List<Integer> firstVents = pattern.locked.ventsByHand()
-                ? pattern.locked.ventCells(pattern.cavity, slope)
-                : Vents.cells(pattern.cavity, pattern.places, cells, pattern.field, slope, reach.mm());
+        List<Integer> firstVents = firstVents(laid);
         SpaceHoles made = new SpaceHoles(task, pattern);
         List<Hole> injections = made.injections(firstVents, reach, cavityMm3.p50());
         double waste = settings.drilling().wasteFraction();
@@ -183,6 +223,15 @@ final class InjectionPlanner {
                         filled.unshown().stream().map(p -> holes.get(p).id()).toList()));
     }
 
+    private List<Integer> firstVents(Laid laid) {
+        PlacedHoles at = laid.holes;
+        Slope slope = Slope.of(task.face());
+        List<Integer> cells = Arrays.stream(at.cells).boxed().toList();
+        return at.locked.ventsByHand()
+                ? at.locked.ventCells(at.cavity, slope)
+                : Vents.cells(at.cavity, at.places, cells, at.field, slope, laid.reach.mm());
+    }
+
     /** Share of some cells that the mix gets to. */
     private interface Covered {
         double of(IntPredicate cells);
@@ -193,10 +242,7 @@ final class InjectionPlanner {
         wanted.forEach(h -> out.add(h.spot().coordinate()));
         filled.state().pouring().holes().forEach(h -> out.remove(h.spot().coordinate()));
         Cavity cavity = pattern.cavity;
-        IntPredicate kept = owner -> {
-            Coordinate at = pattern.place(pattern.cells[owner]);
-            return !out.contains(new Coordinate(Math.rint(at.x), Math.rint(at.y)));
-        };
+        IntPredicate kept = owner -> !out.contains(pattern.mark(pattern.cells[owner]));
         Optional<Raster> arrival = filled.fill().arrivalS();
         IntPredicate reached = c -> arrival.map(a -> !Double.isNaN(a.cellAt(cavity.x(c), cavity.y(c))))
                 .orElse(false);

@@ -7,6 +7,7 @@ import corewright.repair.mix.ReachLaw;
 import corewright.repair.plan.EmptySpace;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.Prospect;
 import corewright.repair.plan.RecorePlan;
 import corewright.repair.plan.RepairOptions;
 import corewright.repair.plan.SpaceTask;
@@ -17,8 +18,10 @@ import corewright.survey.Defect;
 import corewright.survey.MovedHole;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
+import corewright.survey.settings.Resin;
 import corewright.survey.settings.Settings;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +36,8 @@ public final class RepairPlanner {
     private RepairPlanner() {}
 
     /**
-     * An injection for each loose region and a cut for each region. A defect costs its own plan.
+     * An injection for each loose region and a cut for each region. Of those that may be filled together only the prospect is found:
+     * {@link #together} plans what becomes of them. A defect costs its own plan.
      *
      * @param memory gives the plans of what is as it was
      */
@@ -41,14 +45,32 @@ public final class RepairPlanner {
         List<Alone> alone = damage.faces().stream()
                 .flatMap(f -> f.regions().stream().map(r -> new Alone(survey, f, r, memory)))
                 .toList();
-        alone.parallelStream().forEach(Alone::plan); // each writes its own fields only
+        Set<String> waiting = waiting(survey, damage);
+        alone.parallelStream().forEach(a -> a.all(waiting.contains(a.region.id()))); // each writes its own fields only
         Map<String, String> refused = new LinkedHashMap<>();
         alone.forEach(a -> a.refusal().ifPresent(why -> refused.put(a.region.id(), why)));
         return new RepairOptions(
                 alone.stream().flatMap(a -> Stream.ofNullable(a.injection)).toList(),
+                alone.stream().flatMap(a -> Stream.ofNullable(a.prospect)).toList(),
                 alone.stream().flatMap(a -> Stream.ofNullable(a.recore)).toList(),
                 refused,
                 alone.stream().flatMap(a -> a.defects.stream()).toList());
+    }
+
+    /** Names of the regions that may be filled together; none once work began by a plan, which holds them as they are. */
+    private static Set<String> waiting(Survey survey, DamageMap damage) {
+        Set<String> waiting = new HashSet<>();
+        for (FaceDamage face : survey.repairPlan().isNone() ? damage.faces() : List.<FaceDamage>of()) {
+            List<Region> loose =
+                    face.regions().stream().filter(r -> r.condition().loose()).toList();
+            EmptySpace.joined(loose, r -> rimReachMm(survey.settings(), mix(survey, face, r)))
+                    .forEach(s -> s.regions().forEach(r -> waiting.add(r.id())));
+        }
+        return waiting;
+    }
+
+    private static Optional<Resin> mix(Survey survey, FaceDamage face, Region region) {
+        return InjectionPlanner.mix(SpaceTask.of(survey, face, EmptySpace.of(region)));
     }
 
     /** What one region alone would take. */
@@ -59,6 +81,7 @@ public final class RepairPlanner {
         private final Memory memory;
         private final List<Defect> defects = new ArrayList<>();
         private @Nullable InjectionPlan injection;
+        private @Nullable Prospect prospect;
         private @Nullable RecorePlan recore;
         private String refused = "";
 
@@ -69,22 +92,46 @@ public final class RepairPlanner {
             this.memory = memory;
         }
 
-        void plan() {
-            try {
-                if (region.condition().loose()) {
-                    InjectionPlanner.Outcome outcome =
-                            RepairPlanner.injection(survey, face, EmptySpace.of(region), memory);
-                    injection = outcome.plan();
-                    refused = outcome.refusal();
-                }
-            } catch (RuntimeException e) {
-                defects.add(Defect.of(RepairOptions.INJECTION, new About.OfRegion(region.id(), middle(region)), e));
+        /** @param waits with the prospect of an injection alone */
+        void all(boolean waits) {
+            if (region.condition().loose()) {
+                guarded(RepairOptions.INJECTION, waits ? this::outline : this::inject);
             }
+            guarded("the cut", this::cut);
+        }
+
+        private void outline() {
+            SpaceTask task = SpaceTask.of(survey, face, EmptySpace.of(region));
+            InjectionPlanner.Outline found = memory.of(new InjectionPlanner.Outlined(task), InjectionPlanner::outline);
+            prospect = found.prospect() == null ? null : found.prospect().named(region.id());
+            refused = found.refusal();
+        }
+
+        private void inject() {
+            InjectionPlanner.Outcome outcome = RepairPlanner.injection(survey, face, EmptySpace.of(region), memory);
+            injection = outcome.plan();
+            refused = outcome.refusal();
+        }
+
+        private void cut() {
+            RecorePlanner.Task task = RecorePlanner.Task.of(survey, face, region);
+            recore = memory.of(task, RecorePlanner::plan).named(region.id());
+        }
+
+        /** The injection alone, in place of its prospect. */
+        RepairOptions injected(RepairOptions options) {
+            RepairOptions all = injection == null ? options : options.with(injection);
+            for (Defect defect : defects) {
+                all = all.with(defect);
+            }
+            return all;
+        }
+
+        private void guarded(String what, Runnable work) {
             try {
-                RecorePlanner.Task task = RecorePlanner.Task.of(survey, face, region);
-                recore = memory.of(task, RecorePlanner::plan).named(region.id());
+                work.run();
             } catch (RuntimeException e) {
-                defects.add(Defect.of("the cut", new About.OfRegion(region.id(), middle(region)), e));
+                defects.add(Defect.of(what, new About.OfRegion(region.id(), middle(region)), e));
             }
         }
 
@@ -133,7 +180,7 @@ public final class RepairPlanner {
 
     /**
      * The same with one plan for each void and the rims that are filled from it, in place of a plan for each, where that
-     * takes no more holes.
+     * takes no more holes; what has only a prospect then is planned alone.
      *
      * @param injected the regions that are to be injected at all
      * @param memory gives the plans of what is as it was
@@ -145,7 +192,9 @@ public final class RepairPlanner {
             List<Region> regions = face.regions().stream()
                     .filter(r -> injected.contains(r.id()))
                     .toList();
-            List<EmptySpace> spaces = EmptySpace.joined(regions, r -> rimReachMm(survey.settings(), options, r));
+            List<EmptySpace> spaces = EmptySpace.joined(
+                    regions,
+                    r -> rimReachMm(survey.settings(), options.mix(r.id()).map(survey.settings()::resin)));
             List<UnaryOperator<RepairOptions>> found = spaces.parallelStream()
                     .map(s -> joined(survey, face, s, options, memory))
                     .toList();
@@ -153,7 +202,21 @@ public final class RepairPlanner {
                 all = with.apply(all);
             }
         }
-        return all;
+        return leftAlone(survey, damage, all, memory);
+    }
+
+    private static RepairOptions leftAlone(Survey survey, DamageMap damage, RepairOptions options, Memory memory) {
+        List<Alone> left = damage.faces().stream()
+                .flatMap(f -> f.regions().stream()
+                        .filter(r -> options.prospect(r.id()).isPresent())
+                        .map(r -> new Alone(survey, f, r, memory)))
+                .toList();
+        left.parallelStream().forEach(a -> a.guarded(RepairOptions.INJECTION, a::inject));
+        RepairOptions all = options;
+        for (Alone each : left) {
+            all = each.injected(all);
+        }
+        return all.settled(damage.regions().stream().map(Region::id).toList());
     }
 
     /** What a space that is filled as one makes of the options. */
@@ -199,18 +262,14 @@ public final class RepairPlanner {
 
     private static int holes(EmptySpace space, RepairOptions options) {
         return space.regions().stream()
-                .flatMap(r -> options.injection(r.id()).stream())
-                .mapToInt(RepairPlanner::holes)
+                .mapToInt(r -> options.injectionHoles(r.id()).size())
                 .sum();
     }
 
-    /** How far the mix of a void gets under a loose skin. */
-    private static double rimReachMm(Settings settings, RepairOptions options, Region region) {
-        return options.injection(region.id())
-                .map(p -> new ReachLaw(
-                        settings.resin(p.resin()),
-                        settings.drilling(),
-                        settings.climate().temperatureC()))
+    /** How far a mix gets under a loose skin. */
+    private static double rimReachMm(Settings settings, Optional<Resin> mix) {
+        return mix.map(resin -> new ReachLaw(
+                        resin, settings.drilling(), settings.climate().temperatureC()))
                 .map(law -> law.at(settings.thresholds().looseGapMm()).mm())
                 .orElse(0.0);
     }

@@ -263,7 +263,10 @@ public final class FillPapers {
                 boolean before = holes.indexOf(other) < holes.indexOf(vent)
                         && other.get("face").equals(vent.get("face"));
                 String name = vent.get("id").replaceAll(".*-", "");
-                if (before && mm < APART_MM - 1.5 && !cards.contains("Vent " + name + " stands near another hole")) {
+                boolean said = Pattern.compile("\\b" + name + " (stands )?near (another hole|R[0-9])")
+                        .matcher(cards)
+                        .find();
+                if (before && mm < APART_MM - 1.5 && !said) {
                     say("%s stands %.0f mm from %s and no card says why", vent.get("id"), mm, other.get("id"));
                 }
             }

@@ -24,6 +24,6 @@ final class Unplanned {
                                 new Spot(r.face(), r.label().getX(), r.label().getY())),
                         "left out"))
                 .toList();
-        return new RepairOptions(List.of(), List.of(), Map.of(), missing);
+        return new RepairOptions(List.of(), List.of(), List.of(), Map.of(), missing);
     }
 }

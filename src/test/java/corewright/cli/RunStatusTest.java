@@ -40,7 +40,7 @@ class RunStatusTest {
                 sound.survey(),
                 sound.damage(),
                 new StiffnessMap(List.of(), List.of(), List.of(defect)),
-                sound.options(),
+                sound.plans(),
                 sound.decision(),
                 sound.findings(),
                 sound.next());

@@ -4,9 +4,9 @@ import static corewright.DamageFixtures.deck;
 import static corewright.DamageFixtures.ragged;
 import static corewright.DamageFixtures.rectangle;
 
+import corewright.Assessments;
 import corewright.DamageFixtures.Deck;
 import corewright.damage.Condition;
-import corewright.repair.RepairPlanner;
 import corewright.repair.mix.Pour;
 import corewright.repair.plan.Batch;
 import corewright.repair.plan.Hole;
@@ -93,7 +93,7 @@ final class DayFaults {
     static List<String> of(Deck deck) {
         Survey survey = deck.survey();
         List<InjectionPlan> plans = Day.oneAfterAnother(
-                RepairPlanner.plan(survey, deck.damage(), new Memory()).injections(), deck.damage(), survey.settings());
+                Assessments.alone(survey, deck.damage(), new Memory()).injections(), deck.damage(), survey.settings());
         List<String> faults = new ArrayList<>();
         List<Bar> bars = Schedule.of(survey, plans).bars();
         List<Bar> all = new ArrayList<>(bars);

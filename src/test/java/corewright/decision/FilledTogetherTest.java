@@ -10,13 +10,17 @@ import corewright.DamageFixtures.Deck;
 import corewright.damage.Condition;
 import corewright.damage.Region;
 import corewright.repair.RepairPlanner;
+import corewright.repair.plan.Cautions;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.Prospect;
 import corewright.repair.plan.RepairOptions;
 import corewright.reuse.Memory;
 import corewright.survey.CoreMoisture;
 import corewright.survey.CoreState;
+import corewright.survey.Spot;
 import java.util.List;
+import java.util.Set;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Polygon;
@@ -29,7 +33,7 @@ class FilledTogetherTest {
     @Test
     void aRimIsFilledFromItsVoidWithFewerHolesThanEachAlone() {
         Deck deck = rim(25).probe(1200, 300, 4, CoreState.DRY).probe(1400, 300, 4, CoreState.DRY);
-        RepairOptions alone = RepairPlanner.plan(deck.survey(), deck.damage(), new Memory());
+        RepairOptions alone = Assessments.alone(deck.survey(), deck.damage(), new Memory());
         Decision d = decide(deck);
         assertThat(d.injections()).hasSize(1);
         InjectionPlan plan = d.injections().get(0);
@@ -65,6 +69,24 @@ class FilledTogetherTest {
         assertThat(decide(deck)).isEqualTo(d);
     }
 
+    /** What becomes part of another plan is not planned alone first; what does not is planned in the end. */
+    @Test
+    void onlyWhatIsFilledIsPlanned() {
+        Deck deck = rim(25).probe(1200, 300, 4, CoreState.DRY).probe(1400, 300, 4, CoreState.DRY);
+        Memory memory = new Memory();
+        RepairOptions options = RepairPlanner.plan(deck.survey(), deck.damage(), memory);
+        assertThat(options.injections()).isEmpty();
+        assertThat(options.prospects()).extracting(Prospect::region).containsExactly("R1", "R2");
+        assertThat(memory.worked()).doesNotContainKey("SpaceTask");
+        RepairOptions plans = RepairPlanner.together(deck.survey(), deck.damage(), options, Set.of("R1", "R2"), memory);
+        assertThat(plans.injections()).extracting(InjectionPlan::region).containsExactly("R1");
+        assertThat(plans.prospects()).isEmpty();
+        assertThat(memory.worked()).containsEntry("SpaceTask", 1);
+        RepairOptions one = RepairPlanner.together(deck.survey(), deck.damage(), options, Set.of("R1"), memory);
+        assertThat(one.injections()).extracting(InjectionPlan::region).containsExactly("R1", "R2");
+        assertThat(options.injectionHoles("R1")).hasSameElementsAs(one.injectionHoles("R1"));
+    }
+
     /** Foam gets 59 mm under a loose skin: the far side of a wide one takes thin epoxy through holes of its own. */
     @Test
     void aWideLooseSkinKeepsItsOwnPlan() {
@@ -73,6 +95,38 @@ class FilledTogetherTest {
                 .probe(980, 250, 4, CoreState.DRY));
         assertThat(d.injections().stream().map(InjectionPlan::region)).containsExactly("R1", "R2");
         assertThat(d.injections().get(1).cautions().get(0)).startsWith("R2 opens into R1, which is filled before");
+        InjectionPlan one = d.injections().get(0);
+        Hole vent = one.holes().stream()
+                .filter(h -> h.kind() == Hole.Kind.VENT)
+                .findFirst()
+                .orElseThrow();
+        assertThat(Cautions.ventsBeside(
+                        one, List.of(one, nextTo(vent, 59.9, d.injections().get(1)))))
+                .hasValue("Vent V1 stands near R2-1, of another plan: each fill lets out its own air.");
+        assertThat(Cautions.ventsBeside(
+                        one, List.of(one, nextTo(vent, 60, d.injections().get(1)))))
+                .isEmpty();
+    }
+
+    /** A plan with one hole alone, so far from a vent of another. */
+    private static InjectionPlan nextTo(Hole vent, double mm, InjectionPlan plan) {
+        Spot at =
+                new Spot(vent.spot().face(), vent.spot().xMm() + mm, vent.spot().yMm());
+        Hole first = plan.holes().get(0);
+        Hole put = new Hole(
+                first.id(),
+                first.region(),
+                first.kind(),
+                1,
+                at,
+                first.diameterMm(),
+                first.depthStopMm(),
+                first.reachMm(),
+                first.servedMm3(),
+                null,
+                Hole.Range.NONE,
+                0);
+        return plan.with(List.of(put), plan.batches(), plan.buyG());
     }
 
     @Test

@@ -9,6 +9,7 @@ import corewright.assessment.Assessment;
 import corewright.assessment.Assessor;
 import corewright.decision.DeckSteps;
 import corewright.decision.Method;
+import corewright.decision.Methods;
 import corewright.decision.Option;
 import corewright.desktop.decide.DecideModel;
 import corewright.desktop.decide.DeckModel;
@@ -28,6 +29,7 @@ import corewright.repair.RepairPlanner;
 import corewright.repair.fill.DrawnCavities;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
+import corewright.repair.plan.RepairOptions;
 import corewright.reuse.Memory;
 import corewright.sandwich.FootLoadMap;
 import corewright.stiffness.PanelStiffness;
@@ -42,6 +44,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -277,7 +280,7 @@ class SecondHalfTest {
     void aHoleMovedIsPlannedAtOnceAsTheWholeChainPlansIt() {
         Assessment found = bench.found().orElseThrow();
         String region = bench.region().orElseThrow().id();
-        InjectionPlan before = found.options().injection(region).orElseThrow();
+        InjectionPlan before = found.plans().injection(region).orElseThrow();
         Spot from = before.filling().get(0).spot();
         MovedHole moved = new MovedHole(from, new Spot(from.face(), from.xMm() - 5, from.yMm()));
         Survey survey = Part.HOLES.with(found.survey(), List.of(moved));
@@ -286,7 +289,11 @@ class SecondHalfTest {
                 .orElseThrow();
 
         assertThat(quick.holes()).isNotEqualTo(before.holes());
-        assertThat(RepairPlanner.plan(survey, found.damage(), new Memory()).injection(region))
+        Memory memory = new Memory();
+        RepairOptions options = RepairPlanner.plan(survey, found.damage(), memory);
+        Set<String> inject = Methods.of(survey, found.damage(), options).of(Method.INJECT);
+        assertThat(RepairPlanner.together(survey, found.damage(), options, inject, memory)
+                        .injection(region))
                 .contains(quick);
     }
 }

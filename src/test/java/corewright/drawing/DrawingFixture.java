@@ -133,7 +133,7 @@ public final class DrawingFixture {
                 a.survey().with(readings),
                 new DamageMap(List.of(told), a.damage().voidMm3(), a.damage().damagedMm2()),
                 a.stiffness(),
-                a.options(),
+                a.plans(),
                 a.decision(),
                 findings,
                 a.next());

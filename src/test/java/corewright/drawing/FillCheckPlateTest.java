@@ -43,7 +43,7 @@ class FillCheckPlateTest {
 
     private static Assessment with(Survey survey) {
         return Assessments.of(
-                survey, RONJA.damage(), RONJA.stiffness(), RONJA.options(), RONJA.decision(), List.of(), List.of());
+                survey, RONJA.damage(), RONJA.stiffness(), RONJA.plans(), RONJA.decision(), List.of(), List.of());
     }
 
     private static Polygon space(int plan) {

@@ -145,7 +145,7 @@ public final class CardSamples {
                 a.survey(),
                 a.damage(),
                 a.stiffness(),
-                a.options(),
+                a.plans(),
                 new Decision(d.regions(), List.of(plan), d.recores(), d.choices(), d.buying(), d.findings()),
                 a.findings(),
                 a.next());

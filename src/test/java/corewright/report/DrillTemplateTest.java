@@ -314,7 +314,7 @@ class DrillTemplateTest {
     }
 
     private static Assessment with(Assessment a, Decision decision) {
-        return Assessments.of(a.survey(), a.damage(), a.stiffness(), a.options(), decision, a.findings(), a.next());
+        return Assessments.of(a.survey(), a.damage(), a.stiffness(), a.plans(), decision, a.findings(), a.next());
     }
 
     @Test

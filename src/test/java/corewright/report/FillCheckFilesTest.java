@@ -40,7 +40,7 @@ class FillCheckFilesTest {
                 Part.CURED_TAPS.with(a.survey(), taps),
                 a.damage(),
                 a.stiffness(),
-                a.options(),
+                a.plans(),
                 a.decision(),
                 a.findings(),
                 a.next());

@@ -12,7 +12,6 @@ import corewright.desktop.plan.PlanCamera;
 import corewright.drawing.kit.Orientation;
 import corewright.drawing.screen.BowUpMap;
 import corewright.intake.SurveyFolder;
-import corewright.repair.RepairPlanner;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.RepairOptions;
 import corewright.reuse.Memory;
@@ -144,7 +143,7 @@ class HandsTest {
     private Assessment assessed(double tilt, double uphill) throws IOException {
         Survey survey = SurveyFolder.read(deck(tilt, uphill)).survey();
         DamageMap damage = Damage.fit(survey, new Memory()).map();
-        RepairOptions options = RepairPlanner.plan(survey, damage, new Memory());
+        RepairOptions options = Assessments.alone(survey, damage, new Memory());
         Decision decision = Assessments.decide(survey, damage, options);
         return Assessments.of(survey, damage, StiffnessMap.NONE, options, decision, List.of(), List.of());
     }

@@ -12,7 +12,6 @@ import corewright.damage.FaceDamage;
 import corewright.decision.Decision;
 import corewright.intake.Intake;
 import corewright.intake.SurveyFolder;
-import corewright.repair.RepairPlanner;
 import corewright.repair.plan.RepairOptions;
 import corewright.reuse.Memory;
 import corewright.stiffness.StiffnessMap;
@@ -73,7 +72,7 @@ public final class Printed {
         memory = memory.next();
         Survey survey = in.survey();
         DamageMap damage = Damage.fit(survey, memory).map();
-        RepairOptions options = RepairPlanner.plan(survey, damage, memory);
+        RepairOptions options = Assessments.alone(survey, damage, memory);
         Decision decision = Assessments.decide(survey, damage, options);
         List<Finding> found = damage.faces().stream()
                 .map(FaceDamage::findings)

@@ -95,7 +95,6 @@ public final class SampleAssessment {
                 sound.survey().with(none),
                 sound.damage(),
                 sound.stiffness(),
-                sound.options(),
                 sound.plans(),
                 sound.gains(),
                 sound.decision(),

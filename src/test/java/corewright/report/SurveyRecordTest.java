@@ -170,7 +170,6 @@ class SurveyRecordTest {
                         scanned,
                         few.damage(),
                         few.stiffness(),
-                        few.options(),
                         few.plans(),
                         few.gains(),
                         few.decision(),

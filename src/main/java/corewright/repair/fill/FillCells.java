@@ -40,7 +40,12 @@ class FillCells {
     /** Volume over that of the liquid, now. */
     final double[] grown;
 
+    /** Whether mix ever came into the cell. */
+    final boolean[] wet;
+
+    /** As it was when the pressures were last asked for. */
     private final double[] viscosityPaS;
+
     private final double[] cube;
 
     final boolean[] full;
@@ -49,6 +54,7 @@ class FillCells {
     final GasPockets gas;
     private final double[] air;
     private final CellQueue stuck = new CellQueue();
+    private boolean conducts;
     private double pocketLimitPa = Double.POSITIVE_INFINITY;
 
     /** The day's clock. */
@@ -81,6 +87,7 @@ class FillCells {
         Arrays.fill(grown, 1);
         viscosityPaS = new double[size];
         Arrays.fill(viscosityPaS, curing.viscosityPaS());
+        wet = new boolean[size];
         full = new boolean[size];
         owner = new int[size];
         Arrays.fill(owner, -1);
@@ -151,6 +158,7 @@ class FillCells {
             fill(cell);
             return;
         }
+        thicken(cell); // dry from now on, it keeps that
         volume[cell] = left;
         setLiquid[cell] += liquid[cell];
         liquid[cell] = 0;
@@ -159,6 +167,9 @@ class FillCells {
 
     private void age(int cell) {
         grown[cell] = curing.expansion(nowS - bornS[cell]);
+    }
+
+    private void thicken(int cell) {
         viscosityPaS[cell] = curing.viscosity(nowS - bornS[cell]);
     }
 
@@ -178,6 +189,7 @@ class FillCells {
         if (whole > 0) {
             bornS[cell] = (liquid[cell] * bornS[cell] + liquidMm3 * mixedAtS) / whole;
             liquid[cell] = whole;
+            wet[cell] = true;
             age(cell);
         }
     }
@@ -201,9 +213,20 @@ class FillCells {
     /** Conductances by the viscosity of what stands in the cells, at the front by that of the full side. */
     void conduct() {
         for (int c : cavity.cells) {
-            field.east[c] = field.east[c] > 0 ? conductance(c, c + 1) : 0;
-            field.north[c] = field.north[c] > 0 ? conductance(c, c + cavity.columns) : 0;
+            if (liquid[c] > 0) {
+                thicken(c);
+            }
         }
+        for (int c : cavity.cells) {
+            field.east[c] = conductance(field.east[c], c, c + 1);
+            field.north[c] = conductance(field.north[c], c, c + cavity.columns);
+        }
+        conducts = true;
+    }
+
+    /** Between dry cells it stays what it was. */
+    private double conductance(double before, int c, int next) {
+        return before > 0 && (wet[c] || wet[next] || !conducts) ? conductance(c, next) : before;
     }
 
     private double conductance(int c, int next) {

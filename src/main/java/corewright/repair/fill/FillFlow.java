@@ -47,6 +47,9 @@ final class FillFlow extends FillPatch {
     private final double[] extra;
     private final double[] source;
 
+    /** In full cells, by the growth of a rise, cubic millimetres a second. */
+    private final double[] gained;
+
     FillFlow(Cavity cavity, double[] heightMm, Curing curing, double frontShare) {
         super(cavity, heightMm, curing);
         this.curing = curing;
@@ -57,6 +60,7 @@ final class FillFlow extends FillPatch {
         risen = new double[size];
         extra = new double[size];
         source = new double[size];
+        gained = new double[size];
     }
 
     /** A step of time and what went in. */
@@ -122,12 +126,15 @@ final class FillFlow extends FillPatch {
         }
         begin(risen);
         int[] patch = patches();
+        for (int c : patch) {
+            gained[c] = (growth(c, untilS) + Math.max(0, -room(c) * grown[c])) / seconds;
+        }
         shutBackward(patch, false); // as the pressures of the rise before have it
         for (int round = 0; round == 0 || round < SHUTTINGS && shutBackward(patch, round == 1); round++) {
             reset(patch);
             viscous(patch);
             for (int c : patch) {
-                source[c] += (growth(c, untilS) + Math.max(0, -room(c) * grown[c])) / seconds;
+                source[c] += gained[c];
                 double gas = Math.max(LEAST_GAS, 1 - 1 / grown[c]); // what cannot go on is squeezed in the bubbles
                 extra[c] += volume[c] * gas / (GasPockets.ATMOSPHERE_PA * seconds);
             }

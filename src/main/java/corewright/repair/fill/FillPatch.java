@@ -48,10 +48,18 @@ class FillPatch extends FillCells {
 
     /** The full cells joined to one, ascending. */
     int[] patch(int start) {
-        int[] queue = new int[cavity.cells.length];
-        int n = grow(start, queue, 0);
-        int[] cells = Arrays.copyOf(queue, n);
-        Arrays.sort(cells);
+        return members(grow(start, new int[cavity.cells.length], 0));
+    }
+
+    /** All members, ascending. */
+    private int[] members(int many) {
+        int[] cells = new int[many];
+        int n = 0;
+        for (int c : cavity.cells) {
+            if (member[c]) {
+                cells[n++] = c;
+            }
+        }
         return cells;
     }
 
@@ -69,15 +77,13 @@ class FillPatch extends FillCells {
                 n = way ? to : n; // a closed patch stands still; its cells stay marked until the end
             }
         }
-        int[] cells = Arrays.copyOf(queue, n);
         for (int c : cavity.cells) {
             member[c] = false;
         }
-        for (int c : cells) {
-            member[c] = true;
+        for (int i = 0; i < n; i++) {
+            member[queue[i]] = true;
         }
-        Arrays.sort(cells);
-        return cells;
+        return members(n);
     }
 
     private int grow(int start, int[] queue, int from) {

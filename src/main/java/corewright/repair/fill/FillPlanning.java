@@ -111,12 +111,18 @@ public final class FillPlanning {
         }
     }
 
-    /** A plan and its fill of the large cavity. */
-    private record Judged(Outcome outcome, FillTrial.Run large) {
-        /** How far from what is wanted; 1 is just enough. */
-        double score() {
+    /**
+     * A plan and its fill of the large cavity.
+     *
+     * @param score how far from what is wanted; 1 is just enough
+     */
+    private record Judged(Outcome outcome, FillTrial.Run large, double score) {
+        static Judged of(Outcome outcome, FillTrial.Run large) {
             double empty = Math.max(outcome.state.emptyShare() / EMPTY, outcome.emptyLarge / EMPTY_LARGE);
-            return Math.max(empty, EVEN_SHARE / outcome.state.evenShare());
+            return new Judged(
+                    outcome,
+                    large,
+                    Math.max(empty, EVEN_SHARE / outcome.fill.density().evenShare()));
         }
     }
 
@@ -393,6 +399,6 @@ public final class FillPlanning {
                 watched.without().unshown(),
                 watched.with().emptyShare(),
                 watched.without().emptyShare());
-        return new Judged(outcome, watched.with());
+        return Judged.of(outcome, watched.with());
     }
 }

@@ -115,7 +115,7 @@ final class FillRun {
     /** A front stands at the cell's middle. */
     private void mark(double atS) {
         for (int c : s.cavity().cells) {
-            if (Double.isNaN(arrivalS[c]) && flow.filled(c) >= 0.5) {
+            if (Double.isNaN(arrivalS[c]) && flow.wet[c] && flow.filled(c) >= 0.5) {
                 arrivalS[c] = atS;
             }
         }
@@ -153,6 +153,7 @@ final class FillRun {
                 liquid,
                 liquidIn,
                 shown,
-                reserveMm3);
+                reserveMm3,
+                flow.gas.ways.copy());
     }
 }

@@ -70,6 +70,7 @@ public final class FillSimulation {
      * @param liquidIn liquid in the cell at the end, cubic millimetres
      * @param shown whether mix showed at each place of the reserve, before any of it was poured
      * @param reserveMm3 liquid that was poured of the reserve
+     * @param ways how the air got out
      */
     @SuppressWarnings("ArrayRecordComponent") // within one computation, never compared
     public record Result(
@@ -82,7 +83,8 @@ public final class FillSimulation {
             double liquidMm3,
             double[] liquidIn,
             boolean[] shown,
-            double reserveMm3) {}
+            double reserveMm3,
+            AirWays ways) {}
 
     /**
      * What is filled with what.

@@ -13,9 +13,12 @@ import corewright.survey.settings.Resin;
 import corewright.survey.settings.Settings;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -33,6 +36,8 @@ public final class FillTrial {
     private final Settings settings;
     private final double[] heights;
     private final List<Integer> accesses = new ArrayList<>();
+    private final Map<Asked, Run> known = new HashMap<>();
+    private final Map<Coordinate, Integer> cellOf = new HashMap<>();
 
     public FillTrial(Face face, Cavity cavity, Resin resin, Settings settings) {
         this(face, cavity, cavity, resin, settings);
@@ -160,10 +165,47 @@ public final class FillTrial {
         }
     }
 
+    /** What a fill is of. */
+    private record Asked(Work work, Held held, boolean shared) {}
+
     public Run run(Work work, Held held) {
+        return ran(new Asked(work, held, false));
+    }
+
+    /** A plan is often tried again, or with a vent more or less that makes no difference. */
+    private Run ran(Asked asked) {
+        Run run = known.get(asked);
+        if (run == null) {
+            run = same(asked).orElseGet(() -> fill(asked));
+            known.put(asked, run);
+        }
+        return run;
+    }
+
+    /** A fill with other vents that is the same to the last digit. */
+    private Optional<Run> same(Asked asked) {
+        FillSimulation.Setting setting = setting(asked.work.vents);
+        List<FillSimulation.Shot> shots = shots(asked.work);
+        BitSet open = SimulatedFill.openings(setting, shots);
+        return known.entrySet().stream()
+                .filter(k -> asked.held.doses.isEmpty() // with some, vents are looked at too
+                        && k.getKey().held.equals(asked.held)
+                        && k.getKey().shared == asked.shared
+                        && k.getValue().shots.equals(shots))
+                .map(Map.Entry::getValue)
+                .filter(r -> r.result.ways().sameWith(SimulatedFill.openings(r.setting, shots), open))
+                .findFirst()
+                .map(r -> new Run(setting, whole, shots, r.result, partsOf(asked.work)));
+    }
+
+    private Run fill(Asked asked) {
+        Work work = asked.work;
         FillSimulation.Setting setting = setting(work.vents);
         List<FillSimulation.Shot> shots = shots(work);
-        return new Run(setting, whole, shots, SimulatedFill.run(setting, shots, reserve(held)), partsOf(work));
+        FillSimulation.Result result = asked.shared
+                ? SimulatedFill.shared(setting, shots)
+                : SimulatedFill.run(setting, shots, reserve(asked.held));
+        return new Run(setting, whole, shots, result, partsOf(work));
     }
 
     /**
@@ -206,12 +248,7 @@ public final class FillTrial {
 
     /** How much each hole takes of all the liquid: of a mix that does not rise as much as it takes until mix shows at the next one. */
     Run shared(Work work) {
-        if (resin.expansion() > 1) {
-            return run(work, Held.NOTHING);
-        }
-        FillSimulation.Setting setting = setting(work.vents);
-        List<FillSimulation.Shot> shots = shots(work);
-        return new Run(setting, whole, shots, SimulatedFill.shared(setting, shots), partsOf(work));
+        return ran(new Asked(work, Held.NOTHING, resin.expansion() <= 1));
     }
 
     private FillSimulation.Setting setting(List<Coordinate> vents) {
@@ -253,6 +290,10 @@ public final class FillTrial {
      * cavity that was drawn, the nearest.
      */
     int cellAt(Coordinate at) {
+        return cellOf.computeIfAbsent(at, this::nearest);
+    }
+
+    private int nearest(Coordinate at) {
         int best = -1;
         double least = Double.POSITIVE_INFINITY;
         boolean passes = Arrays.stream(cavity.cells).anyMatch(c -> cavity.open[c] > 0);

@@ -2,6 +2,7 @@ package corewright.repair.fill;
 
 import corewright.repair.pattern.Cavity;
 import java.util.Arrays;
+import java.util.BitSet;
 
 /**
  * The air in a cavity while it fills. Air that is connected with an open hole stands at the outer pressure; enclosed air
@@ -25,6 +26,7 @@ final class GasPockets {
     /** Volume of each pocket, cubic millimetres. */
     double[] volumeMm3 = {};
 
+    final AirWays ways = new AirWays();
     private final int[] queue;
     private final boolean[] seen;
 
@@ -58,16 +60,21 @@ final class GasPockets {
                 continue;
             }
             int n = collect(start, full);
-            boolean open = false;
+            BitSet openings = new BitSet();
             double held = 0;
             double volume = 0;
             for (int i = 0; i < n; i++) {
-                open |= outlet[queue[i]];
+                if (outlet[queue[i]]) {
+                    openings.set(queue[i]);
+                }
                 held += amount[queue[i]];
                 volume += air[queue[i]];
             }
+            boolean open = !openings.isEmpty();
             double absolute = open || volume <= 0 ? ATMOSPHERE_PA : held / volume;
-            if (!open) {
+            if (open) {
+                ways.open(openings);
+            } else {
                 volumes = pockets == volumes.length ? Arrays.copyOf(volumes, 2 * pockets) : volumes;
                 volumes[pockets++] = volume;
             }
@@ -75,6 +82,9 @@ final class GasPockets {
                 pressurePa[queue[i]] = absolute - ATMOSPHERE_PA;
                 amount[queue[i]] = absolute * air[queue[i]];
                 pocket[queue[i]] = open ? -1 : pockets - 1;
+                if (!open) {
+                    ways.enclosed(queue[i]);
+                }
             }
         }
         volumeMm3 = Arrays.copyOf(volumes, pockets);

@@ -65,9 +65,11 @@ public final class HeldBack {
 
     private static int cell(Cavity cavity, Coordinate place) {
         int best = cavity.cells[0];
+        double least = Double.POSITIVE_INFINITY;
         for (int c : cavity.cells) {
             double d = Math.hypot(cavity.x(c) - place.x, cavity.y(c) - place.y);
-            best = d < Math.hypot(cavity.x(best) - place.x, cavity.y(best) - place.y) ? c : best;
+            best = d < least ? c : best;
+            least = Math.min(least, d);
         }
         return best;
     }
@@ -131,10 +133,11 @@ public final class HeldBack {
         int best = -1;
         double least = Double.POSITIVE_INFINITY;
         for (int p = 0; p < last.length; p++) {
-            double d = Math.hypot(cavity.x(cell) - places.get(p).x, cavity.y(cell) - places.get(p).y)
-                    + (last[p] ? 1e6 : 0);
-            if (d < least) {
-                least = d;
+            double far = last[p] ? 1e6 : 0;
+            double x = Math.abs(cavity.x(cell) - places.get(p).x);
+            double y = Math.abs(cavity.y(cell) - places.get(p).y);
+            if (Math.max(x, y) + far < least && Math.hypot(x, y) + far < least) {
+                least = Math.hypot(x, y) + far;
                 best = p;
             }
         }

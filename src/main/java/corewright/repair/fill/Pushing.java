@@ -17,6 +17,10 @@ final class Pushing {
     private final double[] still;
 
     private final double[] unit;
+
+    /** What the tool pushes at a unit of rate. */
+    private final double[] pushed;
+
     private int hole = -1;
 
     /**
@@ -32,6 +36,7 @@ final class Pushing {
         this.tolerance = tolerance;
         still = new double[field.east.length];
         unit = new double[field.east.length];
+        pushed = new double[field.east.length];
     }
 
     /**
@@ -43,12 +48,14 @@ final class Pushing {
      */
     double rate(int at, int[] patch, Tool tool, double well, double[] extra, double[] source, double[] pressure) {
         if (at != hole) {
+            if (hole >= 0) {
+                pushed[hole] = 0;
+            }
             hole = at;
+            pushed[at] = UNIT;
             Arrays.fill(unit, 0);
         }
         field.solve(patch, extra, source, still, tolerance);
-        double[] pushed = new double[source.length];
-        pushed[at] = UNIT;
         field.solve(patch, extra, pushed, unit, tolerance);
         double perRate = unit[at] / UNIT + well;
         double rate = Math.min(tool.rateMm3S(), Math.max(0, (tool.pressurePa() - still[at]) / perRate));

@@ -1,6 +1,8 @@
 package corewright.repair.fill;
 
 import corewright.repair.mix.Batches;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.function.Function;
 
@@ -82,14 +84,15 @@ public final class SimulatedFill {
 
     private static FillRun opened(FillSimulation.Setting setting, List<FillSimulation.Shot> shots) {
         FillRun run = new FillRun(setting);
-        for (FillSimulation.Shot shot : shots) {
-            if (shot.nozzle() == 0) {
-                run.open(shot.cell());
-            }
-        }
-        for (int cell : setting.outlets()) {
-            run.open(cell);
-        }
+        openings(setting, shots).stream().forEach(run::open);
         return run;
+    }
+
+    /** Cells at which air gets out: holes that are drilled, vents, accesses. */
+    static BitSet openings(FillSimulation.Setting setting, List<FillSimulation.Shot> shots) {
+        BitSet open = new BitSet();
+        shots.stream().filter(s -> s.nozzle() == 0).forEach(s -> open.set(s.cell()));
+        Arrays.stream(setting.outlets()).forEach(open::set);
+        return open;
     }
 }

@@ -2,6 +2,7 @@ package corewright.repair.fill;
 
 import corewright.repair.pattern.Cavity;
 import corewright.repair.pattern.DrillPlaces;
+import corewright.repair.plan.Cautions;
 import corewright.repair.plan.Hole;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -23,7 +24,7 @@ final class VentPlacing {
     private static final int FEWEST_VENTS = 2;
 
     /** No vent nearer to another opening, but for a pocket of such a share of the cavity. Practice. */
-    static final double APART_MM = 60;
+    static final double APART_MM = Cautions.VENT_APART_MM;
 
     private static final double NEAR_MM = 20;
 

@@ -45,6 +45,12 @@ public final class PlacedHoles {
         return put == null ? cavity.centre(cell) : put.coordinate();
     }
 
+    /** The same as it is marked: a person measures whole millimetres. */
+    public Coordinate mark(int cell) {
+        Coordinate at = place(cell);
+        return new Coordinate(Math.rint(at.x), Math.rint(at.y));
+    }
+
     /** Where the vent of a cell is drilled, likewise. */
     public Coordinate vent(int cell) {
         Spot put = locked.vents().get(cell);

@@ -7,6 +7,7 @@ import corewright.survey.settings.Resin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What can hurt or spoil an injection: first what to do, then why. */
 public final class Cautions {
@@ -14,6 +15,9 @@ public final class Cautions {
             "Wear gloves and change them often: epoxy on the skin can make you allergic for good.";
     public static final String RULES =
             "Ask a naval architect or surveyor before work on the structure: they, the yard and local rules come first.";
+
+    /** No vent nearer to another opening without a reason. Practice. */
+    public static final double VENT_APART_MM = 60;
 
     /** Above this empty height a fill gets hot (one-dimensional cure model). Practice. */
     private static final double HOT_GAP_MM = 6;
@@ -55,6 +59,34 @@ public final class Cautions {
      * @param freeRadiusMm largest circle inside the loose region
      */
     public record Lift(Restraint.Range vented, double freeRadiusMm) {}
+
+    /**
+     * A sentence where vents stand near openings of other plans: a plan knows its own alone.
+     *
+     * @param all plans of the day
+     */
+    public static Optional<String> ventsBeside(InjectionPlan plan, List<InjectionPlan> all) {
+        List<String> near = new ArrayList<>();
+        for (Hole vent : plan.holes()) {
+            if (vent.kind() == Hole.Kind.VENT) {
+                all.stream()
+                        .filter(p -> !p.region().equals(plan.region()))
+                        .flatMap(p -> p.holes().stream())
+                        .filter(h -> beside(h, vent))
+                        .findFirst()
+                        .ifPresent(h -> near.add(vent.id().substring(vent.id().lastIndexOf('-') + 1)
+                                + (near.isEmpty() ? " stands" : "") + " near " + h.id()));
+            }
+        }
+        return near.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Vent " + String.join(", ", near) + ", of another plan: each fill lets out its own air.");
+    }
+
+    private static boolean beside(Hole hole, Hole vent) {
+        return hole.spot().face().equals(vent.spot().face())
+                && hole.spot().coordinate().distance(vent.spot().coordinate()) < VENT_APART_MM;
+    }
 
     public static List<String> of(Facts facts, Resin resin, Drilling drilling, Laminate laminate) {
         List<String> cautions = new ArrayList<>();

@@ -49,7 +49,7 @@ final class ProofCard implements TwoSided {
     }
 
     private Optional<InjectionPlan> plan() {
-        return assessment.options().injection(region.id());
+        return assessment.plans().injection(region.id());
     }
 
     @Override
@@ -117,7 +117,7 @@ final class ProofCard implements TwoSided {
                         + " g of " + p.resin())
                 .orElse("as the next run plans it");
         String cut = assessment
-                .options()
+                .plans()
                 .recore(region.id())
                 .map(c -> ", " + Figures.area(c.cut().getArea()))
                 .orElse("");

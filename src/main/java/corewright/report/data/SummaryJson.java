@@ -154,12 +154,12 @@ public final class SummaryJson {
                 new Spot(region.face(), region.label().getX(), region.label().getY());
         node.putArray("at").add(middle.xMm()).add(middle.yMm());
         plan(assessment, region)
-                .or(() -> assessment.options().injection(region.id()))
+                .or(() -> assessment.plans().injection(region.id()))
                 .filter(p -> p.region().equals(region.id())) // of a space, what all of it takes, once
                 .ifPresent(p -> JsonFile.put(
                         node, "inject", WeightChange.of(p, drilling).netKg()));
         assessment
-                .options()
+                .plans()
                 .recore(region.id())
                 .ifPresent(p -> JsonFile.put(
                         node,

@@ -70,7 +70,6 @@ final class RecordMaps {
                 a.survey().with(only),
                 map,
                 a.stiffness(),
-                a.options(),
                 a.plans(),
                 a.gains(),
                 a.decision(),

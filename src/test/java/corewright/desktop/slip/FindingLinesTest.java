@@ -39,7 +39,7 @@ class FindingLinesTest {
     private static Assessment with(Assessment a, Finding... more) {
         List<Finding> findings =
                 Stream.concat(a.findings().stream(), Stream.of(more)).toList();
-        return Assessments.of(a.survey(), a.damage(), a.stiffness(), a.options(), a.decision(), findings, a.next());
+        return Assessments.of(a.survey(), a.damage(), a.stiffness(), a.plans(), a.decision(), findings, a.next());
     }
 
     private static Finding finding(About about, Subject subject) {
@@ -88,7 +88,7 @@ class FindingLinesTest {
                 found.survey(),
                 found.damage().withheld("No verdict yet."),
                 found.stiffness(),
-                found.options(),
+                found.plans(),
                 found.decision(),
                 List.of(doubt),
                 found.next());

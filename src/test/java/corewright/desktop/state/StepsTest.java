@@ -73,7 +73,7 @@ class StepsTest {
     }
 
     private static Assessment with(Assessment a, List<Finding> findings) {
-        return Assessments.of(a.survey(), a.damage(), a.stiffness(), a.options(), a.decision(), findings, a.next());
+        return Assessments.of(a.survey(), a.damage(), a.stiffness(), a.plans(), a.decision(), findings, a.next());
     }
 
     /** The intake of a whole run refuses it; a window is where its readings are to come from. */

@@ -93,7 +93,8 @@ class HoleToHoleTest {
                 0,
                 new double[size],
                 new boolean[0],
-                0);
+                0,
+                new AirWays());
         List<EnclosedAir.Pocket> pockets = EnclosedAir.of(strip, result);
         assertThat(pockets).hasSize(1);
         assertThat(cavity.x(pockets.get(0).cell())).isCloseTo(1900 - CELL_MM / 2, within(1e-6));

@@ -6,6 +6,7 @@ import static corewright.DamageFixtures.rectangle;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import corewright.Assessments;
 import corewright.DamageFixtures.Deck;
 import corewright.damage.Condition;
 import corewright.repair.RepairPlanner;
@@ -316,7 +317,7 @@ class CuredFillTest {
         Deck two = deck(rectangle(0, -500, 2500, 900))
                 .region(Condition.VOID, rectangle(1000, 0, 1075, 150), 6, 0.1)
                 .region(Condition.DELAMINATED, rectangle(1075, 0, 1150, 150), 0, 0.1);
-        InjectionPlan lead = RepairPlanner.plan(two.survey(), two.damage(), new Memory())
+        InjectionPlan lead = Assessments.alone(two.survey(), two.damage(), new Memory())
                 .injections()
                 .get(0);
         List<InjectionPlan.Part> parts =

@@ -9,7 +9,6 @@ import corewright.damage.Damage;
 import corewright.damage.DamageMap;
 import corewright.decision.Decision;
 import corewright.intake.SurveyFolder;
-import corewright.repair.RepairPlanner;
 import corewright.repair.plan.Hole;
 import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RepairOptions;
@@ -54,7 +53,7 @@ class WorkPapersTest {
     void gramsAgreeOverHolesCupsAndList(@TempDir Path dir) throws IOException {
         Survey survey = SurveyFolder.read(Path.of("demo-data/quillwort")).survey();
         DamageMap damage = Damage.fit(survey, new Memory()).map();
-        RepairOptions options = RepairPlanner.plan(survey, damage, new Memory());
+        RepairOptions options = Assessments.alone(survey, damage, new Memory());
         Decision decision = Assessments.decide(survey, damage, options);
         InjectionPlan plan = decision.injections().get(0);
         List<WorkEntry> log = new ArrayList<>();

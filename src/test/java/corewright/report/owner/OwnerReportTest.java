@@ -91,7 +91,7 @@ class OwnerReportTest {
                 given.survey(),
                 given.damage(),
                 given.stiffness(),
-                given.options(),
+                given.plans(),
                 new Decision(
                         regions,
                         decision.injections(),
@@ -137,7 +137,7 @@ class OwnerReportTest {
                 "The readings span 1.5 x 0.9 mm of an outline of 3100 x 2420 mm: are they in metres?",
                 "Until then no verdict is given.");
         DamageMap open = a.damage().withheld("No verdict yet. " + doubt.message());
-        return Assessments.of(a.survey(), open, a.stiffness(), a.options(), a.decision(), List.of(doubt), a.next());
+        return Assessments.of(a.survey(), open, a.stiffness(), a.plans(), a.decision(), List.of(doubt), a.next());
     }
 
     @Test
@@ -157,7 +157,7 @@ class OwnerReportTest {
                 a.survey(),
                 a.damage(),
                 new StiffnessMap(List.of(), List.of(left), List.of()),
-                a.options(),
+                a.plans(),
                 a.decision(),
                 a.findings(),
                 a.next());
