@@ -15,8 +15,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -45,27 +43,45 @@ public final class PanelModel {
     /** The same factor with the panel on the nodes of all loose cells; null where nothing is loose. */
     final @Nullable Around around;
 
-    private final Map<Upright, double[]> uprights = new ConcurrentHashMap<>();
+    private final CellMatrices cells;
     private boolean @Nullable [] clear;
     private @Nullable Contact contact;
     private @Nullable PanelPull pull;
     private final Map<Long, LargeDeflection> large = new HashMap<>();
 
-    private PanelModel(PanelSpec panel, MeshSize size, boolean deflectionsOnly) {
-        this.panel = panel;
-        this.meshSize = size;
-        zones = Zone.of(panel);
-        mesh = Mesher.mesh(panel, size);
-        if (mesh.cells.length == 0) {
-            throw new UnsupportedPanelException("the panel is smaller than one element");
+    /** A panel with its mesh, and what follows from these alone. */
+    private record Meshed(
+            PanelSpec panel,
+            MeshSize size,
+            List<Zone> zones,
+            Mesh mesh,
+            LoadVector loads,
+            LooseAreas loose,
+            CellMatrices cells) {
+        static Meshed of(PanelSpec panel, MeshSize size, CellMatrices cells) {
+            Mesh mesh = Mesher.mesh(panel, size);
+            if (mesh.cells.length == 0) {
+                throw new UnsupportedPanelException("the panel is smaller than one element");
+            }
+            List<Zone> zones = Zone.of(panel);
+            return new Meshed(
+                    panel, size, zones, mesh, new LoadVector(mesh), new LooseAreas(panel, mesh, zones), cells);
         }
+    }
+
+    private PanelModel(Meshed on, boolean deflectionsOnly) {
+        panel = on.panel;
+        meshSize = on.size;
+        zones = on.zones;
+        mesh = on.mesh;
+        loads = on.loads;
+        loose = on.loose;
+        cells = on.cells;
         layers = deflectionsOnly ? new RimLayers(mesh) : new RimLayers(panel, mesh, zones);
         neutral = NeutralPlane.of(panel, zones);
         BitSet together = deflectionsOnly ? together() : new BitSet();
         nodes = Nodes.of(panel, mesh, zones, layers, together, neutral);
         tellsAll = !deflectionsOnly || together.isEmpty() && new RimLayers(panel, mesh, zones).none();
-        loads = new LoadVector(mesh);
-        loose = new LooseAreas(panel, mesh, zones);
         matrix = assemble();
         try {
             if (loose.none()) {
@@ -86,7 +102,7 @@ public final class PanelModel {
      * @throws UnsupportedPanelException where nothing holds it, or a loose part of it
      */
     public static PanelModel of(PanelSpec panel, MeshSize size) {
-        return new PanelModel(panel, size, false);
+        return new PanelModel(Meshed.of(panel, size, new CellMatrices(panel)), false);
     }
 
     /**
@@ -95,7 +111,17 @@ public final class PanelModel {
      * What squeezes the core is then not known: no {@link Margins} of crushing and peel.
      */
     public static PanelModel forDeflections(PanelSpec panel, MeshSize size) {
-        return new PanelModel(panel, size, true);
+        return forDeflections(panel, size, new CellMatrices(panel));
+    }
+
+    /** @param cells of panels with the same skins and thickness of core */
+    public static PanelModel forDeflections(PanelSpec panel, MeshSize size, CellMatrices cells) {
+        return new PanelModel(Meshed.of(panel, size, cells), true);
+    }
+
+    /** The same panel with nothing left out. */
+    public PanelModel whole() {
+        return tellsAll ? this : new PanelModel(new Meshed(panel, meshSize, zones, mesh, loads, loose, cells), false);
     }
 
     /** Nodes away from loose cells by one cell or more, of stiff cores. */
@@ -269,7 +295,7 @@ public final class PanelModel {
 
     private BlockMatrix assemble() {
         BlockMatrix k = new BlockMatrix(nodes.size, mesh.cells);
-        addCells(k, this::cellMatrix);
+        addCells(k);
         addRims(k);
         panel.openings().coaming().ifPresent(coaming -> addCoaming(k, coaming));
         return k;
@@ -309,14 +335,13 @@ public final class PanelModel {
         }
     }
 
-    /** Adds what every cell has. */
-    void addCells(BlockMatrix k, IntFunction<double[]> cellMatrix) {
+    private void addCells(BlockMatrix k) {
         int batch = 512; // cells at a time: enough to share among threads, few enough to keep in memory
         for (int from = 0; from < mesh.cells.length; from += batch) {
             int start = from;
             double[][] part = IntStream.range(from, Math.min(from + batch, mesh.cells.length))
                     .parallel()
-                    .mapToObj(cellMatrix)
+                    .mapToObj(this::cellMatrix)
                     .toArray(double[][]::new);
             for (int c = 0; c < part.length; c++) {
                 addCell(k, start + c, part[c]);
@@ -339,33 +364,9 @@ public final class PanelModel {
         return layers.split[cell] ? 3 : 2;
     }
 
-    /** What decides the matrix of an upright rectangle; sides in 1e-9 mm, so that rounding does not tell them apart. */
-    private record Upright(long width, long height, int zone, int surfaces) {}
-
-    /** The stiffness of a cell; upright rectangles, of which a grid has few kinds, are reckoned once. */
+    /** The stiffness of a cell. */
     double[] cellMatrix(int cell) {
-        CellShape shape = mesh.shape(cell);
-        if (!shape.upright()) {
-            return cellMatrix(shape, mesh.zone[cell], surfaces(cell));
-        }
-        long width = Math.round(1e9 * shape.ex(0));
-        long height = Math.round(1e9 * shape.ey(1));
-        return uprights.computeIfAbsent(new Upright(width, height, mesh.zone[cell], surfaces(cell)), this::matrix);
-    }
-
-    private double[] matrix(Upright kind) {
-        double w = 1e-9 * kind.width;
-        double h = 1e-9 * kind.height;
-        CellShape shape = new CellShape(new double[] {0, w, w, 0}, new double[] {0, 0, h, h});
-        return cellMatrix(shape, kind.zone, kind.surfaces);
-    }
-
-    private double[] cellMatrix(CellShape shape, int zone, int surfaces) {
-        double[] k = CellStiffness.of(panel, shape, zones.get(zone), surfaces);
-        if (neutral != null && zones.get(zone).bonded()) {
-            neutral.part(k, surfaces);
-        }
-        return k;
+        return cells.of(mesh.shape(cell), zones.get(mesh.zone[cell]), surfaces(cell), neutral);
     }
 
     void addCell(BlockMatrix k, int cell, double[] stiffness) {
