@@ -16,6 +16,9 @@ public final class Response {
     /** The loads as a right-hand side. */
     private final double[] load;
 
+    /** Displacements by the linear theory, and by this answer's. */
+    private final double[] linear;
+
     private final double[] x;
 
     /** Whether the skins' strains hold von Karman's terms. */
@@ -23,17 +26,19 @@ public final class Response {
 
     private @Nullable List<CellStress> stresses;
 
-    private Response(PanelModel model, List<Load> loads, double[] load, double[] x, boolean large) {
+    private Response(PanelModel model, List<Load> loads, double[] load, double[] linear, double[] x, boolean large) {
         this.model = model;
         this.loads = List.copyOf(loads);
         this.load = load;
+        this.linear = linear;
         this.x = x;
         this.large = large;
     }
 
     /** @param load the loads as a right-hand side */
     static Response linear(PanelModel model, List<Load> loads, double[] load) {
-        return new Response(model, loads, load, model.factor.solveRefined(model.matrix, load), false);
+        double[] x = model.factor.solveRefined(model.matrix, load);
+        return new Response(model, loads, load, x, x, false);
     }
 
     /**
@@ -74,7 +79,7 @@ public final class Response {
     /** The same loads with loose skins resting on what is below them instead of passing through it. */
     public Response withContact() {
         double[] resting = model.factor.solveRefined(model.matrix, model.withContact(load));
-        return new Response(model, loads, load, resting, false);
+        return new Response(model, loads, load, linear, resting, false);
     }
 
     /**
@@ -91,7 +96,7 @@ public final class Response {
      * @param part how far displacements may still be off, as part of them
      */
     public Optional<Response> largeDeflection(double part) {
-        return model.pull().settle(load, part).map(found -> new Response(model, loads, load, found, true));
+        return model.pull().settle(load, linear, part).map(found -> new Response(model, loads, load, linear, found, true));
     }
 
     /** Where a loose skin nears what is below it most; empty where nothing is loose. */
