@@ -33,6 +33,9 @@ public final class PanelModel {
     /** Null where stretching and bending hang together. */
     final @Nullable NeutralPlane neutral;
 
+    /** Nodes at which both skins deflect and turn as one; none in a model with nothing left out. */
+    final BitSet together;
+
     private final boolean tellsAll;
 
     final LoadVector loads;
@@ -79,9 +82,9 @@ public final class PanelModel {
         cells = on.cells;
         layers = deflectionsOnly ? new RimLayers(mesh) : new RimLayers(panel, mesh, zones);
         neutral = NeutralPlane.of(panel, zones);
-        BitSet together = deflectionsOnly ? together() : new BitSet();
+        together = deflectionsOnly ? together() : new BitSet();
         nodes = Nodes.of(panel, mesh, zones, layers, together, neutral);
-        tellsAll = !deflectionsOnly || together.isEmpty() && new RimLayers(panel, mesh, zones).none();
+        tellsAll = !deflectionsOnly || new RimLayers(panel, mesh, zones).none();
         matrix = assemble();
         try {
             if (loose.none()) {
@@ -108,7 +111,7 @@ public final class PanelModel {
     /**
      * The same for deflections, in less than half the work: away from loose areas, where the core is stiff enough through its thickness,
      * both skins deflect and turn as one, and the core has one layer beside the rims of voids too, which the outer skin hardly feels.
-     * What squeezes the core is then not known: no {@link Margins} of crushing and peel.
+     * What squeezes the core there is half of what presses on the outer skin, by equilibrium ({@link Stresses}).
      */
     public static PanelModel forDeflections(PanelSpec panel, MeshSize size) {
         return forDeflections(panel, size, new CellMatrices(panel));
@@ -119,8 +122,8 @@ public final class PanelModel {
         return new PanelModel(Meshed.of(panel, size, cells), true);
     }
 
-    /** The same panel with nothing left out. */
-    public PanelModel whole() {
+    /** The same panel for {@link Margins} too: with two layers of core where the rims of voids want them. */
+    public PanelModel forMargins() {
         return tellsAll ? this : new PanelModel(new Meshed(panel, meshSize, zones, mesh, loads, loose, cells), false);
     }
 
@@ -146,17 +149,12 @@ public final class PanelModel {
     }
 
     /** Linear answer to loads that act together. */
-    public Response solve(List<Load> together) {
-        return Response.linear(this, together, rightHandSide(together));
+    public Response solve(List<Load> acting) {
+        return Response.linear(this, loads.forces(acting));
     }
 
     public PanelSpec panel() {
         return panel;
-    }
-
-    /** Whether nothing was left out, be it {@link #forDeflections} or not: what squeezes the core is known. */
-    public boolean tellsAll() {
-        return tellsAll;
     }
 
     /** Number of nodes of the mesh. */
@@ -195,8 +193,8 @@ public final class PanelModel {
         return meshSize;
     }
 
-    double[] rightHandSide(List<Load> together) {
-        double[] forces = loads.forces(together);
+    /** @param forces square to the panel on the outer skin, by node */
+    double[] rightHandSide(double[] forces) {
         double[] b = new double[matrix.size()];
         for (int v = 0; v < mesh.nodes(); v++) {
             double[] all = new double[Nodes.PER_NODE];

@@ -69,7 +69,7 @@ final class PanelStudy {
         PanelModel model = forDeflections(onOneMesh(found));
         FootLoadMap feet = map(model);
         Coordinate softest = input.damaged() ? at(feet.softest()) : refined(model, feet);
-        PanelModel whole = model.whole();
+        PanelModel whole = model.forMargins();
         figures.put(found, figures(feet, model, whole, softest));
         Response linear = whole.solve(foot(softest));
         Optional<LooseSkin> loose = linear.looseSkin();
@@ -124,7 +124,7 @@ final class PanelStudy {
         Figures known = figures.get(spec);
         if (known == null) {
             PanelModel model = forDeflections(onOneMesh(spec));
-            known = figures(map(model), model, input.cases().isEmpty() ? model : model.whole(), softest);
+            known = figures(map(model), model, input.cases().isEmpty() ? model : model.forMargins(), softest);
             figures.put(spec, known);
         }
         return known;
