@@ -43,6 +43,7 @@ final class Patches {
     private final double coreMm;
     private final Map<Extent, Geometry> extents = new ConcurrentHashMap<>();
     private final Map<Extent, Geometry> onPanel = new ConcurrentHashMap<>();
+    private final Map<Part, Boolean> nearlyAll = new ConcurrentHashMap<>();
     private final Map<String, Softening> softenings = new ConcurrentHashMap<>();
 
     Patches(Survey survey, FaceDamage face, DeckPanel panel) {
@@ -60,6 +61,9 @@ final class Patches {
 
     /** A region as far as it reaches by an outlook's {@link Outlook#areaFactor}. */
     private record Extent(String region, double areaFactor) {}
+
+    /** An area of a region. */
+    private record Part(String region, Geometry area) {}
 
     /** Whether any part of the panel is damaged. */
     boolean damaged() {
@@ -168,10 +172,12 @@ final class Patches {
                 : cut(Overlay.intersection(extent, treatment.area()));
     }
 
-    private static boolean isNearlyAll(Geometry area, Region region) {
-        return area.equals((Object) region.likely())
-                || Overlay.intersection(region.likely(), area).getArea()
-                        > NEARLY_ALL * region.likely().getArea();
+    private boolean isNearlyAll(Geometry area, Region region) {
+        return nearlyAll.computeIfAbsent(
+                new Part(region.id(), area),
+                part -> area.equals((Object) region.likely())
+                        || Overlay.intersection(region.likely(), area).getArea()
+                                > NEARLY_ALL * region.likely().getArea());
     }
 
     /** A region as far as it reaches, on the panel or off it. */
@@ -212,6 +218,9 @@ final class Patches {
         List<Patch> before = List.copyOf(patches);
         patches.clear();
         for (Patch p : before) {
+            if (p.area().equals((Object) on)) {
+                continue;
+            }
             Geometry left = apart(p.area(), on) ? p.area() : large(Overlay.difference(p.area(), on));
             if (!left.isEmpty()) {
                 patches.add(
