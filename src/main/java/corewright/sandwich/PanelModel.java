@@ -15,7 +15,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** A panel meshed, assembled and factored once; any number of loads can be put on it. */
@@ -85,7 +84,7 @@ public final class PanelModel {
         together = deflectionsOnly ? together() : new BitSet();
         nodes = Nodes.of(panel, mesh, zones, layers, together, neutral);
         tellsAll = !deflectionsOnly || new RimLayers(panel, mesh, zones).none();
-        matrix = assemble();
+        matrix = new Assembly(this).matrix();
         try {
             if (loose.none()) {
                 factor = Cholesky.factor(matrix, nodes.stretch, mesh.gridX, mesh.gridY);
@@ -150,7 +149,8 @@ public final class PanelModel {
 
     /** Linear answer to loads that act together. */
     public Response solve(List<Load> acting) {
-        return Response.linear(this, loads.forces(acting));
+        double[] forces = loads.forces(acting);
+        return Response.linear(this, forces, rightHandSide(forces));
     }
 
     public PanelSpec panel() {
@@ -291,62 +291,6 @@ public final class PanelModel {
         }
     }
 
-    private BlockMatrix assemble() {
-        BlockMatrix k = new BlockMatrix(nodes.size, mesh.cells);
-        addCells(k);
-        addRims(k);
-        panel.openings().coaming().ifPresent(coaming -> addCoaming(k, coaming));
-        return k;
-    }
-
-    /** Adds what the core under loose skins does at their rims. */
-    private void addRims(BlockMatrix k) {
-        RimShear shear = new RimShear(panel, mesh);
-        for (int[] rim : mesh.rims) {
-            Zone loose = zones.get(rim[2]);
-            if (!shear.acts(loose)) {
-                continue;
-            }
-            addEdge(k, rim[0], rim[1], shear.of(rim[0], rim[1], loose));
-        }
-    }
-
-    private void addCoaming(BlockMatrix k, PanelSpec.Coaming coaming) {
-        CoamingBeam beam = new CoamingBeam(panel, coaming);
-        for (int[] edge : mesh.boundary) {
-            if (Edges.atCoaming(panel, mesh, edge)) {
-                double dx = mesh.x[edge[1]] - mesh.x[edge[0]];
-                double dy = mesh.y[edge[1]] - mesh.y[edge[0]];
-                addEdge(k, edge[0], edge[1], beam.of(dx, dy));
-            }
-        }
-    }
-
-    /** Adds stiffness on the displacements of both skins at two neighbouring nodes. */
-    private void addEdge(BlockMatrix k, int from, int to, double[] edge) {
-        int stride = 2 * CellRows.PER_SURFACE;
-        int[] ends = {from, to};
-        for (int a = 0; a < 2; a++) {
-            for (int b = 0; b < 2; b++) {
-                k.add(ends[a], ends[b], nodes.project(edge, 2 * stride, a, ends[a], b, ends[b], stride));
-            }
-        }
-    }
-
-    private void addCells(BlockMatrix k) {
-        int batch = 512; // cells at a time: enough to share among threads, few enough to keep in memory
-        for (int from = 0; from < mesh.cells.length; from += batch) {
-            int start = from;
-            double[][] part = IntStream.range(from, Math.min(from + batch, mesh.cells.length))
-                    .parallel()
-                    .mapToObj(this::cellMatrix)
-                    .toArray(double[][]::new);
-            for (int c = 0; c < part.length; c++) {
-                addCell(k, start + c, part[c]);
-            }
-        }
-    }
-
     /** Adds forces on a cell's displacements to a right-hand side. */
     void addCellForces(int cell, double[] forces, double[] rightHandSide) {
         int stride = CellRows.PER_SURFACE * surfaces(cell);
@@ -365,24 +309,6 @@ public final class PanelModel {
     /** The stiffness of a cell. */
     double[] cellMatrix(int cell) {
         return cells.of(mesh.shape(cell), zones.get(mesh.zone[cell]), surfaces(cell), neutral);
-    }
-
-    void addCell(BlockMatrix k, int cell, double[] stiffness) {
-        int[] corners = mesh.cells[cell];
-        int stride = CellRows.PER_SURFACE * surfaces(cell);
-        int n = corners.length * stride;
-        boolean bonded = zones.get(mesh.zone[cell]).bonded();
-        for (int a = 0; a < corners.length; a++) {
-            for (int b = 0; b < corners.length; b++) {
-                if (corners[a] >= corners[b]) {
-                    double[] block = nodes.project(stiffness, n, a, corners[a], b, corners[b], stride);
-                    if (bonded) {
-                        nodes.part(corners[a], corners[b], block);
-                    }
-                    k.add(corners[a], corners[b], block);
-                }
-            }
-        }
     }
 
     /** Displacements of a cell's corners in the order of {@link CellStiffness}. */

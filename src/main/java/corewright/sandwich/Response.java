@@ -36,9 +36,11 @@ public final class Response {
         this.large = large;
     }
 
-    /** @param forces on the outer skin, by node */
-    static Response linear(PanelModel model, double[] forces) {
-        double[] load = model.rightHandSide(forces);
+    /**
+     * @param forces on the outer skin, by node
+     * @param load the same as a right-hand side
+     */
+    static Response linear(PanelModel model, double[] forces, double[] load) {
         double[] x = model.factor.solveRefined(model.matrix, load);
         return new Response(model, forces, load, x, x, false);
     }
@@ -98,7 +100,9 @@ public final class Response {
      * @param part how far displacements may still be off, as part of them
      */
     public Optional<Response> largeDeflection(double part) {
-        return model.pull().settle(load, linear, part).map(found -> new Response(model, forces, load, linear, found, true));
+        return model.pull()
+                .settle(load, linear, part)
+                .map(found -> new Response(model, forces, load, linear, found, true));
     }
 
     /** Where a loose skin nears what is below it most; empty where nothing is loose. */

@@ -78,8 +78,8 @@ final class Stresses {
         double squeeze = 0;
         if (zone.bonded()) {
             // two layers: their mean, which is what the whole core's thickness sees
-            List<CoreLayer> layers = CoreLayer.of(model.panel, surfaces);
-            for (CoreLayer layer : layers) {
+            List<CellStiffness.Layer> layers = CellStiffness.Layer.of(model.panel, surfaces);
+            for (CellStiffness.Layer layer : layers) {
                 double[][] below = rows.slip(r, s, 1, layer.armInnerMm());
                 double[][] above = rows.slip(r, s, -1, layer.armOuterMm());
                 double share = 1 / (layer.thicknessMm() * layers.size());

@@ -183,8 +183,7 @@ public final class PanelGains {
     }
 
     /** What stays the same of a panel, whatever is done to it. */
-    private record Kept(
-            PanelStiffness known, FaceDamage face, Patches patches, PanelInput input, CellMatrices cells) {}
+    private record Kept(PanelStiffness known, FaceDamage face, Patches patches, PanelInput input, CellMatrices cells) {}
 
     private Kept kept(String panel) {
         return kept.computeIfAbsent(panel, name -> {
@@ -192,11 +191,7 @@ public final class PanelGains {
             FaceDamage face = damage.face(known.panel().face());
             PanelInput input = PanelInput.of(survey, face, known.panel(), new CaseLoads(List.of(), List.of()), memory);
             return new Kept(
-                    known,
-                    face,
-                    new Patches(survey, face, known.panel()),
-                    input,
-                    new CellMatrices(input.built()));
+                    known, face, new Patches(survey, face, known.panel()), input, new CellMatrices(input.built()));
         });
     }
 }

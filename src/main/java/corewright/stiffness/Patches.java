@@ -182,8 +182,7 @@ final class Patches {
 
     /** A region as far as it reaches, on the panel or off it. */
     private Geometry extent(Region region, Outlook outlook) {
-        return extents.computeIfAbsent(
-                new Extent(region.id(), outlook.areaFactor()), key -> outlook.extent(region));
+        return extents.computeIfAbsent(new Extent(region.id(), outlook.areaFactor()), key -> outlook.extent(region));
     }
 
     /** What of a region is on the panel. */
