@@ -6,22 +6,24 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
 /** Puts a panel's stiffness together from its cells, rims and coamings. */
 final class Assembly {
-    private final PanelModel model;
+    private final PanelSpec panel;
     private final Mesh mesh;
+    private final List<Zone> zones;
     private final Nodes nodes;
 
     /** A number for each node; nodes tied alike have the same. */
     private final int[] tie;
 
-    /** @param model with its mesh and nodes */
-    Assembly(PanelModel model) {
-        this.model = model;
-        mesh = model.mesh;
-        nodes = model.nodes;
+    Assembly(PanelSpec panel, Mesh mesh, List<Zone> zones, Nodes nodes) {
+        this.panel = panel;
+        this.mesh = mesh;
+        this.zones = zones;
+        this.nodes = nodes;
         tie = new int[mesh.nodes()];
         Map<List<Double>, Integer> kinds = new HashMap<>();
         for (int v = 0; v < tie.length; v++) {
@@ -30,19 +32,20 @@ final class Assembly {
         }
     }
 
-    BlockMatrix matrix() {
+    /** @param cellMatrix of each cell ({@link CellStiffness}) */
+    BlockMatrix matrix(IntFunction<double[]> cellMatrix) {
         BlockMatrix k = new BlockMatrix(nodes.size, mesh.cells);
-        addCells(k);
+        addCells(k, cellMatrix);
         addRims(k);
-        model.panel.openings().coaming().ifPresent(coaming -> addCoaming(k, coaming));
+        panel.openings().coaming().ifPresent(coaming -> addCoaming(k, coaming));
         return k;
     }
 
     /** Adds what the core under loose skins does at their rims. */
     private void addRims(BlockMatrix k) {
-        RimShear shear = new RimShear(model.panel, mesh);
+        RimShear shear = new RimShear(panel, mesh);
         for (int[] rim : mesh.rims) {
-            Zone loose = model.zones.get(rim[2]);
+            Zone loose = zones.get(rim[2]);
             if (!shear.acts(loose)) {
                 continue;
             }
@@ -51,9 +54,9 @@ final class Assembly {
     }
 
     private void addCoaming(BlockMatrix k, PanelSpec.Coaming coaming) {
-        CoamingBeam beam = new CoamingBeam(model.panel, coaming);
+        CoamingBeam beam = new CoamingBeam(panel, coaming);
         for (int[] edge : mesh.boundary) {
-            if (Edges.atCoaming(model.panel, mesh, edge)) {
+            if (Edges.atCoaming(panel, mesh, edge)) {
                 double dx = mesh.x[edge[1]] - mesh.x[edge[0]];
                 double dy = mesh.y[edge[1]] - mesh.y[edge[0]];
                 addEdge(k, edge[0], edge[1], beam.of(dx, dy));
@@ -72,14 +75,14 @@ final class Assembly {
         }
     }
 
-    private void addCells(BlockMatrix k) {
+    private void addCells(BlockMatrix k, IntFunction<double[]> cellMatrix) {
         Map<List<Object>, double[][]> blocks = new HashMap<>();
         int batch = 512; // cells at a time: enough to share among threads, few enough to keep in memory
         for (int from = 0; from < mesh.cells.length; from += batch) {
             int start = from;
             double[][] part = IntStream.range(from, Math.min(from + batch, mesh.cells.length))
                     .parallel()
-                    .mapToObj(model::cellMatrix)
+                    .mapToObj(cellMatrix)
                     .toArray(double[][]::new);
             for (int c = 0; c < part.length; c++) {
                 addCell(k, start + c, part[c], blocks);
@@ -110,9 +113,9 @@ final class Assembly {
 
     private double[] block(int cell, double[] stiffness, int a, int b) {
         int[] corners = mesh.cells[cell];
-        int stride = CellRows.PER_SURFACE * model.surfaces(cell);
-        double[] block = nodes.project(stiffness, corners.length * stride, a, corners[a], b, corners[b], stride);
-        if (model.zones.get(mesh.zone[cell]).bonded()) {
+        int rows = (int) Math.round(Math.sqrt(stiffness.length));
+        double[] block = nodes.project(stiffness, rows, a, corners[a], b, corners[b], rows / corners.length);
+        if (zones.get(mesh.zone[cell]).bonded()) {
             nodes.part(corners[a], corners[b], block);
         }
         return block;

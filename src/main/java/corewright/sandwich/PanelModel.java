@@ -84,7 +84,7 @@ public final class PanelModel {
         together = deflectionsOnly ? together() : new BitSet();
         nodes = Nodes.of(panel, mesh, zones, layers, together, neutral);
         tellsAll = !deflectionsOnly || new RimLayers(panel, mesh, zones).none();
-        matrix = new Assembly(this).matrix();
+        matrix = new Assembly(panel, mesh, zones, nodes).matrix(this::cellMatrix);
         try {
             if (loose.none()) {
                 factor = Cholesky.factor(matrix, nodes.stretch, mesh.gridX, mesh.gridY);
