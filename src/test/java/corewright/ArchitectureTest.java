@@ -326,7 +326,6 @@ class ArchitectureTest {
                             "Paths",
                             "SelectedInverse"),
                     "what is eliminated, and entries of the inverse, are read from the factor's own fronts"),
-            entry(Set.of("CellStiffness", "CoreLayer"), "a cell's layers are told by the places of its nodes"),
             entry(
                     Set.of(
                             "CondensedCells",

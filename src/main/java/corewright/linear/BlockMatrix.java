@@ -306,8 +306,20 @@ public final class BlockMatrix {
             }
         }
         for (int a = 0; a < nodes; a++) {
-            lists[a] = Arrays.stream(lists[a]).sorted().distinct().toArray();
+            lists[a] = distinct(lists[a]);
         }
         return lists;
+    }
+
+    /** The numbers of a list, each once, ascending. */
+    private static int[] distinct(int[] list) {
+        Arrays.sort(list);
+        int n = 0;
+        for (int number : list) {
+            if (n == 0 || list[n - 1] != number) {
+                list[n++] = number;
+            }
+        }
+        return Arrays.copyOf(list, n);
     }
 }

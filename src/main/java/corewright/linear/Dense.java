@@ -40,12 +40,6 @@ public final class Dense {
         }
     }
 
-    /** {@code c -= Σ factor[q] b[first + q]}, over columns {@code from .. to - 1}. */
-    @FunctionalInterface
-    private interface Kernel {
-        void subtract(double[] c, double[][] b, double[] factor, int first, int from, int to);
-    }
-
     /** What a pivot's row is multiplied by. */
     @FunctionalInterface
     public interface PivotRule {
@@ -58,80 +52,93 @@ public final class Dense {
      * are those of {@link #subtractRounded}.
      */
     public static void eliminate(double[][] a, PivotRule rule) {
-        Front f = new Front(a, new double[a.length][0], new double[0][0]);
-        eliminate(f, rule, Dense::subtractRounded);
+        int p = a.length;
+        for (int from = 0; from < p; from += PANEL) {
+            int to = Math.min(p, from + PANEL);
+            for (int k = from; k < to; k++) {
+                subtractRounded(a[k], a, columns(a, from, k, k, k + 1)[0], from, k, p);
+                scale(a[k], k, rule.inverseRoot(k, a[k][k]));
+            }
+            double[][] factors = columns(a, from, to, to, p);
+            for (int column = to; column < p; column += BLOCK) {
+                int end = Math.min(p, column + BLOCK);
+                for (int row = to; row < end; row++) {
+                    subtractRounded(a[row], a, factors[row - to], from, Math.max(row, column), end);
+                }
+            }
+        }
     }
 
     /** Eliminates the pivots of a front: A = Uᵀ U. What lies below the diagonal is scratch. */
     static void eliminate(Front f) {
-        PivotRule positive = (k, pivot) -> {
-            if (!(pivot > 0)) {
-                throw new NotPositiveDefiniteException(pivot);
-            }
-            return 1 / Math.sqrt(pivot);
-        };
-        eliminate(f, positive, Dense::subtract);
-    }
-
-    private static void eliminate(Front f, PivotRule rule, Kernel kernel) {
         int p = f.own.length;
         int r = f.left.length;
         for (int k0 = 0; k0 < p; k0 += PANEL) {
             int from = k0;
             int to = Math.min(p, k0 + PANEL);
             for (int k = from; k < to; k++) {
-                double[] factor = factors(f, from, k, k);
-                kernel.subtract(f.own[k], f.own, factor, from, k, p);
-                kernel.subtract(f.rest[k], f.rest, factor, from, 0, r);
-                scale(f, k, rule);
+                eliminate(f, from, k);
             }
-            double[][] factors = new double[p + r][];
-            for (int row = to; row < factors.length; row++) {
-                factors[row] = factors(f, from, to, row);
-            }
+            double[][] inside = columns(f.own, from, to, to, p);
             for (int column = to; column < p; column += BLOCK) {
                 int end = Math.min(p, column + BLOCK);
                 for (int row = to; row < end; row++) {
-                    kernel.subtract(f.own[row], f.own, factors[row], from, Math.max(row, column), end);
+                    subtract(f.own[row], f.own, inside[row - to], from, Math.max(row, column), end);
                 }
             }
+            double[][] beyond = columns(f.rest, from, to, 0, r);
             IntStream blocks = IntStream.range(0, (r + BLOCK - 1) / BLOCK);
             long work = (long) (to - from) * (p + r - to) * (p + r - to);
             (work > SHARED_WORK ? blocks.parallel() : blocks)
-                    .forEach(block -> update(f, from, to, factors, BLOCK * block, kernel));
+                    .forEach(block -> update(f, from, inside, beyond, BLOCK * block));
         }
     }
 
-    /** What pivots {@code from .. to - 1} have in a row's column. */
-    private static double[] factors(Front f, int from, int to, int row) {
-        int p = f.own.length;
-        double[] factors = new double[to - from];
+    /** Makes a pivot's row of A one of U, once the pivots before its panel are applied to it. */
+    private static void eliminate(Front f, int from, int k) {
+        double[] factor = columns(f.own, from, k, k, k + 1)[0];
+        subtract(f.own[k], f.own, factor, from, k, f.own.length);
+        subtract(f.rest[k], f.rest, factor, from, 0, f.left.length);
+        double pivot = f.own[k][k];
+        if (!(pivot > 0)) {
+            throw new NotPositiveDefiniteException(pivot);
+        }
+        scale(f.own[k], k, 1 / Math.sqrt(pivot));
+        scale(f.rest[k], 0, 1 / Math.sqrt(pivot));
+    }
+
+    /** What rows {@code from .. to - 1} have in columns {@code left .. right - 1}, by columns. */
+    private static double[][] columns(double[][] rows, int from, int to, int left, int right) {
+        double[][] columns = new double[right - left][to - from];
         for (int k = from; k < to; k++) {
-            factors[k - from] = row < p ? f.own[k][row] : f.rest[k][row - p];
+            double[] row = rows[k];
+            for (int j = left; j < right; j++) {
+                columns[j - left][k - from] = row[j];
+            }
         }
-        return factors;
+        return columns;
     }
 
-    /** Applies pivots {@code from .. to - 1} to a block of columns right of all pivots. */
-    private static void update(Front f, int from, int to, double[][] factors, int column, Kernel kernel) {
-        int p = f.own.length;
+    /**
+     * Applies a panel's pivots to a block of columns right of all pivots.
+     *
+     * @param inside what the panel has in the columns of the pivots after it
+     * @param beyond the same in those right of all pivots
+     */
+    private static void update(Front f, int from, double[][] inside, double[][] beyond, int column) {
+        int to = f.own.length - inside.length;
         int end = Math.min(f.left.length, column + BLOCK);
-        for (int row = to; row < p; row++) {
-            kernel.subtract(f.rest[row], f.rest, factors[row], from, column, end);
+        for (int row = to; row < f.own.length; row++) {
+            subtract(f.rest[row], f.rest, inside[row - to], from, column, end);
         }
         for (int row = column; row < f.left.length; row++) {
-            kernel.subtract(f.left[row], f.rest, factors[p + row], from, column, Math.min(end, row + 1));
+            subtract(f.left[row], f.rest, beyond[row], from, column, Math.min(end, row + 1));
         }
     }
 
-    private static void scale(Front f, int k, PivotRule rule) {
-        double inverse = rule.inverseRoot(k, f.own[k][k]);
-        for (int j = k; j < f.own.length; j++) {
-            f.own[k][j] *= inverse;
-        }
-        double[] rest = f.rest[k];
-        for (int j = 0; j < rest.length; j++) {
-            rest[j] *= inverse;
+    private static void scale(double[] row, int from, double by) {
+        for (int j = from; j < row.length; j++) {
+            row[j] *= by;
         }
     }
 
@@ -172,32 +179,24 @@ public final class Dense {
     }
 
     private static void subtract(double[] c, double[][] b, double[] factor, int first, int from, int to) {
-        int q = 0;
-        for (; q + 4 <= factor.length; q += 4) {
+        for (int q = 0; q < factor.length; q += 4) {
             subtractFour(c, b, factor, first, q, from, to);
         }
-        for (; q < factor.length; q++) {
-            subtractOne(c, b[first + q], factor[q], from, to);
-        }
     }
 
+    /** Four rows, or as many as are left, the last of them again then with zeros: one loop costs less than two. */
     private static void subtractFour(double[] c, double[][] b, double[] factor, int first, int q, int from, int to) {
+        int last = factor.length - 1;
         double[] b0 = b[first + q];
-        double[] b1 = b[first + q + 1];
-        double[] b2 = b[first + q + 2];
-        double[] b3 = b[first + q + 3];
+        double[] b1 = b[first + Math.min(q + 1, last)];
+        double[] b2 = b[first + Math.min(q + 2, last)];
+        double[] b3 = b[first + Math.min(q + 3, last)];
         double x0 = -factor[q];
-        double x1 = -factor[q + 1];
-        double x2 = -factor[q + 2];
-        double x3 = -factor[q + 3];
+        double x1 = q + 1 > last ? 0 : -factor[q + 1];
+        double x2 = q + 2 > last ? 0 : -factor[q + 2];
+        double x3 = q + 3 > last ? 0 : -factor[q + 3];
         for (int j = from; j < to; j++) {
             c[j] = Math.fma(x0, b0[j], Math.fma(x1, b1[j], Math.fma(x2, b2[j], Math.fma(x3, b3[j], c[j]))));
-        }
-    }
-
-    private static void subtractOne(double[] c, double[] b, double factor, int from, int to) {
-        for (int j = from; j < to; j++) {
-            c[j] = Math.fma(-factor, b[j], c[j]);
         }
     }
 

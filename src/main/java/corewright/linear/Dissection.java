@@ -112,11 +112,23 @@ final class Dissection {
     }
 
     private int[] where(int[] nodes, int wanted) {
-        return Arrays.stream(nodes).filter(v -> label[v] == wanted).toArray();
+        int[] found = new int[nodes.length];
+        int n = 0;
+        for (int v : nodes) {
+            if (label[v] == wanted) {
+                found[n++] = v;
+            }
+        }
+        return Arrays.copyOf(found, n);
     }
 
     private boolean touches(int node, int wanted) {
-        return Arrays.stream(graph.neighbours(node)).anyMatch(b -> label[b] == wanted);
+        for (int b : graph.neighbours(node)) {
+            if (label[b] == wanted) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static double extent(int[] nodes, double[] key) {
@@ -131,7 +143,11 @@ final class Dissection {
 
     /** The middle value; where half or more share the smallest value, the next larger one. */
     private static double median(int[] nodes, double[] key) {
-        double[] sorted = Arrays.stream(nodes).mapToDouble(v -> key[v]).sorted().toArray();
+        double[] sorted = new double[nodes.length];
+        for (int k = 0; k < nodes.length; k++) {
+            sorted[k] = key[nodes[k]];
+        }
+        Arrays.sort(sorted);
         double middle = sorted[sorted.length / 2];
         for (int k = sorted.length / 2; middle == sorted[0] && k < sorted.length; k++) {
             middle = sorted[k];

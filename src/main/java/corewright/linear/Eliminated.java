@@ -3,8 +3,6 @@ package corewright.linear;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * The part of a factorisation that eliminates all nodes but some.
@@ -41,18 +39,15 @@ record Eliminated(Cholesky factor, int front) {
         List<SparseVector> others = new ArrayList<>();
         boolean any = false;
         for (int v = 0; v < carried.length; v++) {
-            Map<Integer, Double> other = new TreeMap<>();
             SparseVector force = forces.get(v);
             for (int e = 0; e < force.length(); e++) {
                 int at = kept[force.index(e)];
                 if (at >= 0) {
                     carried[v][at] += force.value(e);
-                } else {
-                    other.put(force.index(e), force.value(e));
                 }
             }
-            others.add(SparseVector.of(other));
-            any |= !other.isEmpty();
+            others.add(force.without(kept));
+            any |= others.get(v).length() > 0;
         }
         if (any) {
             int[] rows = rows();

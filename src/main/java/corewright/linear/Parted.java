@@ -34,7 +34,7 @@ record Parted(BlockMatrix matrix, int[] of) {
                 for (int b : a.neighbours(v)) {
                     for (int j = first[b]; j < first[b + 1] && j <= i; j++) {
                         double[] part = a.part(v, start[i], sizes[i], b, start[j], sizes[j]);
-                        if (i == j || Arrays.stream(part).anyMatch(value -> value != 0)) {
+                        if (i == j || holdsAnything(part)) {
                             parts.put(i, j, part);
                         }
                     }
@@ -42,6 +42,15 @@ record Parted(BlockMatrix matrix, int[] of) {
             }
         }
         return new Parted(parts.build(), of);
+    }
+
+    private static boolean holdsAnything(double[] part) {
+        for (double value : part) {
+            if (value != 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A number of each node, by part. */

@@ -19,9 +19,11 @@ final class Paths {
     double[][] eliminate(List<SparseVector> vectors, int top, double[] products) {
         BitSet visited = new BitSet();
         vectors.forEach(v -> markPath(v, top, visited));
+        Map<Integer, double[][]> own = own(vectors);
         Map<Integer, double[][]> leftOver = new HashMap<>();
         for (int front = visited.nextSetBit(0); front >= 0; front = visited.nextSetBit(front + 1)) {
-            passUp(front, vectors, leftOver, products);
+            double[][] mine = own.remove(front);
+            passUp(front, mine == null ? new double[vectors.size()][fronts.pivots[front]] : mine, leftOver, products);
         }
         double[][] left = leftOver.get(top);
         return left == null ? new double[vectors.size()][fronts.rows[top].length - fronts.pivots[top]] : left;
@@ -40,15 +42,29 @@ final class Paths {
         }
     }
 
-    /** One front: gathers, eliminates, adds to the products, leaves the rest to the parent. */
-    private void passUp(int f, List<SparseVector> vectors, Map<Integer, double[][]> leftOver, double[] result) {
-        int n = vectors.size();
-        int p = fronts.pivots[f];
-        double[][] mine = new double[n][p];
-        double[][] further = new double[n][fronts.rows[f].length - p];
-        for (int r = 0; r < n; r++) {
-            takeOwn(f, vectors.get(r), mine[r]);
+    /** What the vectors have at the pivots of each front they touch. */
+    private Map<Integer, double[][]> own(List<SparseVector> vectors) {
+        Map<Integer, double[][]> own = new HashMap<>();
+        for (int r = 0; r < vectors.size(); r++) {
+            SparseVector v = vectors.get(r);
+            for (int k = 0; k < v.length(); k++) {
+                int front = fronts.frontOf[v.index(k)];
+                double[][] mine = own.computeIfAbsent(front, f -> new double[vectors.size()][fronts.pivots[f]]);
+                mine[r][fronts.rowOf[v.index(k)]] += v.value(k);
+            }
         }
+        return own;
+    }
+
+    /**
+     * One front: gathers, eliminates, adds to the products, leaves the rest to the parent.
+     *
+     * @param mine what the vectors have at the front's pivots
+     */
+    private void passUp(int f, double[][] mine, Map<Integer, double[][]> leftOver, double[] result) {
+        int n = mine.length;
+        int p = fronts.pivots[f];
+        double[][] further = new double[n][fronts.rows[f].length - p];
         for (int child : fronts.children[f]) {
             double[][] from = leftOver.remove(child);
             if (from != null) {
@@ -69,13 +85,5 @@ final class Paths {
             result[k] += Dense.dot(mine[k], mine[result.length + k], 0);
         }
         leftOver.put(f, further);
-    }
-
-    private void takeOwn(int f, SparseVector v, double[] x) {
-        for (int k = 0; k < v.length(); k++) {
-            if (fronts.frontOf[v.index(k)] == f) {
-                x[fronts.rowOf[v.index(k)]] += v.value(k);
-            }
-        }
     }
 }

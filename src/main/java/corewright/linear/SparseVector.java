@@ -3,7 +3,6 @@ package corewright.linear;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.IntStream;
 
 /** A vector of which few entries are not zero. */
 public final class SparseVector {
@@ -25,8 +24,30 @@ public final class SparseVector {
 
     /** From a full vector. */
     public static SparseVector of(double[] full) {
-        int[] at = IntStream.range(0, full.length).filter(i -> full[i] != 0).toArray();
-        return new SparseVector(at, Arrays.stream(at).mapToDouble(i -> full[i]).toArray());
+        int[] at = new int[full.length];
+        double[] value = new double[full.length];
+        int n = 0;
+        for (int i = 0; i < full.length; i++) {
+            if (full[i] != 0) {
+                at[n] = i;
+                value[n++] = full[i];
+            }
+        }
+        return new SparseVector(Arrays.copyOf(at, n), Arrays.copyOf(value, n));
+    }
+
+    /** Its entries at the unknowns that have no number in a list: a negative one. */
+    SparseVector without(int[] numbers) {
+        int[] at = new int[index.length];
+        double[] left = new double[index.length];
+        int n = 0;
+        for (int k = 0; k < index.length; k++) {
+            if (numbers[index[k]] < 0) {
+                at[n] = index[k];
+                left[n++] = value[k];
+            }
+        }
+        return new SparseVector(Arrays.copyOf(at, n), Arrays.copyOf(left, n));
     }
 
     public int length() {

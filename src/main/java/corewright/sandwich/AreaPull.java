@@ -83,7 +83,7 @@ final class AreaPull {
         this.loads = loads;
         this.area = area;
         this.places = places;
-        alike = new FootLikeness(loads.model, area, places);
+        alike = new FootLikeness(loads.feet, area, places);
         apart = loads.apart(area);
         ratio = new double[places.length];
         shapes = new double[places.length][];

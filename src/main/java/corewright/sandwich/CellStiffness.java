@@ -53,7 +53,7 @@ final class CellStiffness {
         stiffness.addSkin(OUTER, panel.outer());
         stiffness.addSkin(INNER, panel.inner());
         if (zone.bonded()) {
-            for (CoreLayer layer : CoreLayer.of(panel, surfaces)) {
+            for (Layer layer : Layer.of(panel, surfaces)) {
                 stiffness.addShear(layer, zone.material());
                 stiffness.addNormal(layer, zone.material());
             }
@@ -76,7 +76,7 @@ final class CellStiffness {
     }
 
     /** Transverse shear {@code G c γ²/2} of a core layer, γ = slip / c. */
-    private void addShear(CoreLayer layer, CoreMaterial material) {
+    private void addShear(Layer layer, CoreMaterial material) {
         double c = layer.thicknessMm();
         for (double[] p : cell.points(cell.n == 4 ? 3 : 4)) {
             double dA = dA(p);
@@ -87,7 +87,7 @@ final class CellStiffness {
     }
 
     /** The layer's slip: displacements of its inner face less those of its outer one, and both faces' slopes times their arms. */
-    private double[][] slip(CoreLayer layer, double[] p) {
+    private double[][] slip(Layer layer, double[] p) {
         double[][] one = rows.slip(p[0], p[1], 1, 1);
         double[][] slip = new double[2][size];
         int per = CellRows.PER_SURFACE;
@@ -104,7 +104,7 @@ final class CellStiffness {
     }
 
     /** Squeezing {@code Ez/c (w_A - w_B)²/2} of a core layer. */
-    private void addNormal(CoreLayer layer, CoreMaterial material) {
+    private void addNormal(Layer layer, CoreMaterial material) {
         for (double[] p : cell.points(4)) {
             double[] w = rows.deflection(p[0], p[1]);
             double[] squeeze = sum(spread(w, layer.outer()), 1, spread(w, layer.inner()), -1);
@@ -251,5 +251,27 @@ final class CellStiffness {
             }
         }
         return whole;
+    }
+
+    /**
+     * One layer of core between two surfaces.
+     *
+     * @param outer the surface on its outer side
+     * @param armOuterMm from that surface's middle to the layer's middle, likewise for the inner one
+     */
+    record Layer(int outer, int inner, double thicknessMm, double armOuterMm, double armInnerMm) {
+        /** The whole core with two surfaces; two halves about the surface in its middle with three. */
+        static List<Layer> of(PanelSpec panel, int surfaces) {
+            double c = panel.core().thicknessMm();
+            double to = panel.outer().thicknessMm();
+            double ti = panel.inner().thicknessMm();
+            if (surfaces == 2) {
+                return List.of(new Layer(OUTER, INNER, c, (to + c) / 2, (ti + c) / 2));
+            }
+            double half = c / 2;
+            return List.of(
+                    new Layer(OUTER, MIDDLE, half, (to + half) / 2, half / 2),
+                    new Layer(MIDDLE, INNER, half, half / 2, (ti + half) / 2));
+        }
     }
 }

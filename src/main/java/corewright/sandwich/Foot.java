@@ -2,13 +2,20 @@ package corewright.sandwich;
 
 import corewright.linear.SparseVector;
 import corewright.sandwich.spec.Load;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.locationtech.jts.geom.Coordinate;
 
-/** A foot on a panel: its forces, and the interpolation of the outer skin's deflection at its centre, both on unknowns. */
-record Foot(Coordinate centre, SparseVector force, SparseVector ask) {
+/**
+ * A foot on a panel.
+ *
+ * @param spots where it stands
+ * @param force its forces on unknowns
+ * @param ask the interpolation of the outer skin's deflection at its centre, on unknowns
+ */
+record Foot(Coordinate centre, List<LoadVector.Spot> spots, SparseVector force, SparseVector ask) {
     static Optional<Foot> at(PanelModel model, Coordinate centre) {
         return model.loads.locate(centre.x, centre.y).map(spot -> {
             double[] row = new CellRows(model.mesh.shape(spot.cell())).deflection(spot.r(), spot.s());
@@ -20,10 +27,10 @@ record Foot(Coordinate centre, SparseVector force, SparseVector ask) {
                 }
             }
             Map<Integer, Double> force = new TreeMap<>();
-            model.loads
-                    .nodal(Load.foot(centre, FootLoadMap.SIDE_MM, FootLoadMap.FORCE_N))
-                    .forEach((v, f) -> put(model, force, v, 2, f));
-            return new Foot(centre, SparseVector.of(force), SparseVector.of(ask));
+            Load.Force foot = (Load.Force) Load.foot(centre, FootLoadMap.SIDE_MM, FootLoadMap.FORCE_N);
+            List<LoadVector.Spot> spots = model.loads.spotsOver(foot.area());
+            model.loads.nodal(spots, foot.forceN()).forEach((v, f) -> put(model, force, v, 2, f));
+            return new Foot(centre, spots, SparseVector.of(force), SparseVector.of(ask));
         });
     }
 

@@ -1,12 +1,10 @@
 package corewright.sandwich;
 
 import corewright.sandwich.FootLoadMap.Place;
-import corewright.sandwich.spec.Load;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
 
 /**
  * How alike feet on and about one loose area are, as far as the skins' pull goes, and from this the ratio it makes for a foot
@@ -30,28 +28,30 @@ final class FootLikeness {
     /** Feature by foot: the two that planes tilt in first. */
     private final double[][] features;
 
-    /** @param area the cells of the area */
-    FootLikeness(PanelModel model, int[] area, Place[] places) {
+    /**
+     * @param area the cells of the area
+     * @param places of the feet
+     */
+    FootLikeness(List<Foot> feet, int[] area, Place[] places) {
         BitSet own = new BitSet();
         Arrays.stream(area).forEach(own::set);
-        features = Arrays.stream(places)
-                .parallel()
-                .map(p -> new double[] {
-                    Math.log(Math.max(p.linearMm(), 1e-9)) / LOG_STEP,
-                    share(model, own, p) / SHARE_STEP,
-                    p.x() / PLACE_STEP_MM,
-                    p.y() / PLACE_STEP_MM,
-                    Math.log(Math.max(p.deflectionMm(), 1e-9) / Math.max(p.linearMm(), 1e-9)) / LOG_STEP
-                })
-                .toArray(double[][]::new);
+        features = new double[places.length][];
+        for (int k = 0; k < places.length; k++) {
+            Place p = places[k];
+            features[k] = new double[] {
+                Math.log(Math.max(p.linearMm(), 1e-9)) / LOG_STEP,
+                share(feet.get(k), own) / SHARE_STEP,
+                p.x() / PLACE_STEP_MM,
+                p.y() / PLACE_STEP_MM,
+                Math.log(Math.max(p.deflectionMm(), 1e-9) / Math.max(p.linearMm(), 1e-9)) / LOG_STEP
+            };
+        }
     }
 
-    private static double share(PanelModel model, BitSet own, Place p) {
+    private static double share(Foot foot, BitSet own) {
         double on = 0;
         double all = 0;
-        Load.Force foot =
-                (Load.Force) Load.foot(new Coordinate(p.x(), p.y()), FootLoadMap.SIDE_MM, FootLoadMap.FORCE_N);
-        for (LoadVector.Spot spot : model.loads.spotsOver(foot.area())) {
+        for (LoadVector.Spot spot : foot.spots()) {
             all += spot.weight();
             on += own.get(spot.cell()) ? spot.weight() : 0;
         }

@@ -71,15 +71,14 @@ final class LoadVector {
         }
     }
 
-    /** Forces of one load, only the nodes it touches. */
-    Map<Integer, Double> nodal(Load.Force load) {
-        List<Spot> spots = spotsOver(load.area());
+    /** A force spread over spots, at the nodes about them. */
+    Map<Integer, Double> nodal(List<Spot> spots, double forceN) {
         double sum = spots.stream().mapToDouble(Spot::weight).sum();
         Map<Integer, Double> forces = new TreeMap<>();
         for (Spot spot : spots) {
             double[] shape = mesh.shape(spot.cell).corner(spot.r, spot.s);
             for (int a = 0; a < shape.length; a++) {
-                forces.merge(mesh.cells[spot.cell][a], load.forceN() * spot.weight / sum * shape[a], Double::sum);
+                forces.merge(mesh.cells[spot.cell][a], forceN * spot.weight / sum * shape[a], Double::sum);
             }
         }
         return forces;

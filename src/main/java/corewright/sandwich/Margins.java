@@ -23,7 +23,6 @@ public final class Margins {
     public static final String LOOSE_SKIN_BUCKLING = "loose skin buckling";
 
     private static final String CORE_SHEAR = "resultant core shear";
-    private static final String CRUSHING = "Ez (w_o - w_i) / c";
     private static final String SKIN = "larger principal stress, either face";
     private static final String GIVEN = "input";
 
@@ -32,21 +31,23 @@ public final class Margins {
             s -> s.place().material().strength().isEmpty();
 
     private final List<CellStress> stresses;
+    private final String crushing;
     private final PanelSpec panel;
     private final List<Margin> margins = new ArrayList<>();
 
-    private Margins(PanelSpec panel, List<CellStress> stresses) {
+    private Margins(PanelSpec panel, Response response) {
         this.panel = panel;
-        this.stresses = stresses;
+        stresses = response.stresses();
+        crushing = response.crushFormula();
     }
 
     /** Those margins for which the strengths are known, and wrinkling and buckling, which need none. */
     public static List<Margin> of(PanelSpec panel, Response response, Strengths strengths) {
-        Margins m = new Margins(panel, response.stresses());
+        Margins m = new Margins(panel, response);
         m.strength("core shear", strengths.coreShear(), CellStress::shear, CORE_SHEAR, OWN_CORE);
         m.strength("outer skin", strengths.outerSkin(), s -> s.outer().worst(), SKIN, s -> true);
         m.strength("inner skin", strengths.innerSkin(), s -> s.inner().worst(), SKIN, s -> true);
-        m.strength("core crushing", strengths.coreCrush(), CellStress::crush, CRUSHING, OWN_CORE);
+        m.strength("core crushing", strengths.coreCrush(), CellStress::crush, m.crushing, OWN_CORE);
         m.bond("", strengths.bond(), s -> s.place().repaired(), GIVEN);
         response.stresses().stream()
                 .flatMap(s -> s.place().material().strength().stream())
@@ -64,7 +65,7 @@ public final class Margins {
                 s -> s.place().bonded() && s.place().material().strength().equals(Optional.of(core));
         String of = ", " + core.name();
         strength("core shear" + of, core.shear(), CellStress::shear, CORE_SHEAR, there, core.source());
-        strength("core crushing" + of, core.crush(), CellStress::crush, CRUSHING, there, core.source());
+        strength("core crushing" + of, core.crush(), CellStress::crush, crushing, there, core.source());
         bond(of, core.bond(), there, core.source());
     }
 
@@ -109,7 +110,7 @@ public final class Margins {
                 "repair bond, peel" + of,
                 bond.peel(),
                 s -> Math.max(0, -s.crush()),
-                "tension across the bond, Ez (w_i - w_o) / c / peel strength",
+                "tension across the bond, -(" + crushing + ") / peel strength",
                 where,
                 from);
     }

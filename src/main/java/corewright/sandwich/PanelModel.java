@@ -15,9 +15,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.IntFunction;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** A panel meshed, assembled and factored once; any number of loads can be put on it. */
@@ -35,6 +32,9 @@ public final class PanelModel {
     /** Null where stretching and bending hang together. */
     final @Nullable NeutralPlane neutral;
 
+    /** Nodes at which both skins deflect and turn as one; none in a model with nothing left out. */
+    final BitSet together;
+
     private final boolean tellsAll;
 
     final LoadVector loads;
@@ -45,28 +45,46 @@ public final class PanelModel {
     /** The same factor with the panel on the nodes of all loose cells; null where nothing is loose. */
     final @Nullable Around around;
 
-    private final Map<Upright, double[]> uprights = new ConcurrentHashMap<>();
+    private final CellMatrices cells;
     private boolean @Nullable [] clear;
     private @Nullable Contact contact;
     private @Nullable PanelPull pull;
     private final Map<Long, LargeDeflection> large = new HashMap<>();
 
-    private PanelModel(PanelSpec panel, MeshSize size, boolean deflectionsOnly) {
-        this.panel = panel;
-        this.meshSize = size;
-        zones = Zone.of(panel);
-        mesh = Mesher.mesh(panel, size);
-        if (mesh.cells.length == 0) {
-            throw new UnsupportedPanelException("the panel is smaller than one element");
+    /** A panel with its mesh, and what follows from these alone. */
+    private record Meshed(
+            PanelSpec panel,
+            MeshSize size,
+            List<Zone> zones,
+            Mesh mesh,
+            LoadVector loads,
+            LooseAreas loose,
+            CellMatrices cells) {
+        static Meshed of(PanelSpec panel, MeshSize size, CellMatrices cells) {
+            Mesh mesh = Mesher.mesh(panel, size);
+            if (mesh.cells.length == 0) {
+                throw new UnsupportedPanelException("the panel is smaller than one element");
+            }
+            List<Zone> zones = Zone.of(panel);
+            return new Meshed(
+                    panel, size, zones, mesh, new LoadVector(mesh), new LooseAreas(panel, mesh, zones), cells);
         }
+    }
+
+    private PanelModel(Meshed on, boolean deflectionsOnly) {
+        panel = on.panel;
+        meshSize = on.size;
+        zones = on.zones;
+        mesh = on.mesh;
+        loads = on.loads;
+        loose = on.loose;
+        cells = on.cells;
         layers = deflectionsOnly ? new RimLayers(mesh) : new RimLayers(panel, mesh, zones);
         neutral = NeutralPlane.of(panel, zones);
-        BitSet together = deflectionsOnly ? together() : new BitSet();
+        together = deflectionsOnly ? together() : new BitSet();
         nodes = Nodes.of(panel, mesh, zones, layers, together, neutral);
-        tellsAll = !deflectionsOnly || together.isEmpty() && new RimLayers(panel, mesh, zones).none();
-        loads = new LoadVector(mesh);
-        loose = new LooseAreas(panel, mesh, zones);
-        matrix = assemble();
+        tellsAll = !deflectionsOnly || new RimLayers(panel, mesh, zones).none();
+        matrix = new Assembly(panel, mesh, zones, nodes).matrix(this::cellMatrix);
         try {
             if (loose.none()) {
                 factor = Cholesky.factor(matrix, nodes.stretch, mesh.gridX, mesh.gridY);
@@ -86,16 +104,26 @@ public final class PanelModel {
      * @throws UnsupportedPanelException where nothing holds it, or a loose part of it
      */
     public static PanelModel of(PanelSpec panel, MeshSize size) {
-        return new PanelModel(panel, size, false);
+        return new PanelModel(Meshed.of(panel, size, new CellMatrices(panel)), false);
     }
 
     /**
      * The same for deflections, in less than half the work: away from loose areas, where the core is stiff enough through its thickness,
      * both skins deflect and turn as one, and the core has one layer beside the rims of voids too, which the outer skin hardly feels.
-     * What squeezes the core is then not known: no {@link Margins} of crushing and peel.
+     * What squeezes the core there is half of what presses on the outer skin, by equilibrium ({@link Stresses}).
      */
     public static PanelModel forDeflections(PanelSpec panel, MeshSize size) {
-        return new PanelModel(panel, size, true);
+        return forDeflections(panel, size, new CellMatrices(panel));
+    }
+
+    /** @param cells of panels with the same skins and thickness of core */
+    public static PanelModel forDeflections(PanelSpec panel, MeshSize size, CellMatrices cells) {
+        return new PanelModel(Meshed.of(panel, size, cells), true);
+    }
+
+    /** The same panel for {@link Margins} too: with two layers of core where the rims of voids want them. */
+    public PanelModel forMargins() {
+        return tellsAll ? this : new PanelModel(new Meshed(panel, meshSize, zones, mesh, loads, loose, cells), false);
     }
 
     /** Nodes away from loose cells by one cell or more, of stiff cores. */
@@ -120,17 +148,13 @@ public final class PanelModel {
     }
 
     /** Linear answer to loads that act together. */
-    public Response solve(List<Load> together) {
-        return Response.linear(this, together, rightHandSide(together));
+    public Response solve(List<Load> acting) {
+        double[] forces = loads.forces(acting);
+        return Response.linear(this, forces, rightHandSide(forces));
     }
 
     public PanelSpec panel() {
         return panel;
-    }
-
-    /** Whether nothing was left out, be it {@link #forDeflections} or not: what squeezes the core is known. */
-    public boolean tellsAll() {
-        return tellsAll;
     }
 
     /** Number of nodes of the mesh. */
@@ -169,8 +193,8 @@ public final class PanelModel {
         return meshSize;
     }
 
-    double[] rightHandSide(List<Load> together) {
-        double[] forces = loads.forces(together);
+    /** @param forces square to the panel on the outer skin, by node */
+    double[] rightHandSide(double[] forces) {
         double[] b = new double[matrix.size()];
         for (int v = 0; v < mesh.nodes(); v++) {
             double[] all = new double[Nodes.PER_NODE];
@@ -267,63 +291,6 @@ public final class PanelModel {
         }
     }
 
-    private BlockMatrix assemble() {
-        BlockMatrix k = new BlockMatrix(nodes.size, mesh.cells);
-        addCells(k, this::cellMatrix);
-        addRims(k);
-        panel.openings().coaming().ifPresent(coaming -> addCoaming(k, coaming));
-        return k;
-    }
-
-    /** Adds what the core under loose skins does at their rims. */
-    private void addRims(BlockMatrix k) {
-        RimShear shear = new RimShear(panel, mesh);
-        for (int[] rim : mesh.rims) {
-            Zone loose = zones.get(rim[2]);
-            if (!shear.acts(loose)) {
-                continue;
-            }
-            addEdge(k, rim[0], rim[1], shear.of(rim[0], rim[1], loose));
-        }
-    }
-
-    private void addCoaming(BlockMatrix k, PanelSpec.Coaming coaming) {
-        CoamingBeam beam = new CoamingBeam(panel, coaming);
-        for (int[] edge : mesh.boundary) {
-            if (Edges.atCoaming(panel, mesh, edge)) {
-                double dx = mesh.x[edge[1]] - mesh.x[edge[0]];
-                double dy = mesh.y[edge[1]] - mesh.y[edge[0]];
-                addEdge(k, edge[0], edge[1], beam.of(dx, dy));
-            }
-        }
-    }
-
-    /** Adds stiffness on the displacements of both skins at two neighbouring nodes. */
-    private void addEdge(BlockMatrix k, int from, int to, double[] edge) {
-        int stride = 2 * CellRows.PER_SURFACE;
-        int[] ends = {from, to};
-        for (int a = 0; a < 2; a++) {
-            for (int b = 0; b < 2; b++) {
-                k.add(ends[a], ends[b], nodes.project(edge, 2 * stride, a, ends[a], b, ends[b], stride));
-            }
-        }
-    }
-
-    /** Adds what every cell has. */
-    void addCells(BlockMatrix k, IntFunction<double[]> cellMatrix) {
-        int batch = 512; // cells at a time: enough to share among threads, few enough to keep in memory
-        for (int from = 0; from < mesh.cells.length; from += batch) {
-            int start = from;
-            double[][] part = IntStream.range(from, Math.min(from + batch, mesh.cells.length))
-                    .parallel()
-                    .mapToObj(cellMatrix)
-                    .toArray(double[][]::new);
-            for (int c = 0; c < part.length; c++) {
-                addCell(k, start + c, part[c]);
-            }
-        }
-    }
-
     /** Adds forces on a cell's displacements to a right-hand side. */
     void addCellForces(int cell, double[] forces, double[] rightHandSide) {
         int stride = CellRows.PER_SURFACE * surfaces(cell);
@@ -339,51 +306,9 @@ public final class PanelModel {
         return layers.split[cell] ? 3 : 2;
     }
 
-    /** What decides the matrix of an upright rectangle; sides in 1e-9 mm, so that rounding does not tell them apart. */
-    private record Upright(long width, long height, int zone, int surfaces) {}
-
-    /** The stiffness of a cell; upright rectangles, of which a grid has few kinds, are reckoned once. */
+    /** The stiffness of a cell. */
     double[] cellMatrix(int cell) {
-        CellShape shape = mesh.shape(cell);
-        if (!shape.upright()) {
-            return cellMatrix(shape, mesh.zone[cell], surfaces(cell));
-        }
-        long width = Math.round(1e9 * shape.ex(0));
-        long height = Math.round(1e9 * shape.ey(1));
-        return uprights.computeIfAbsent(new Upright(width, height, mesh.zone[cell], surfaces(cell)), this::matrix);
-    }
-
-    private double[] matrix(Upright kind) {
-        double w = 1e-9 * kind.width;
-        double h = 1e-9 * kind.height;
-        CellShape shape = new CellShape(new double[] {0, w, w, 0}, new double[] {0, 0, h, h});
-        return cellMatrix(shape, kind.zone, kind.surfaces);
-    }
-
-    private double[] cellMatrix(CellShape shape, int zone, int surfaces) {
-        double[] k = CellStiffness.of(panel, shape, zones.get(zone), surfaces);
-        if (neutral != null && zones.get(zone).bonded()) {
-            neutral.part(k, surfaces);
-        }
-        return k;
-    }
-
-    void addCell(BlockMatrix k, int cell, double[] stiffness) {
-        int[] corners = mesh.cells[cell];
-        int stride = CellRows.PER_SURFACE * surfaces(cell);
-        int n = corners.length * stride;
-        boolean bonded = zones.get(mesh.zone[cell]).bonded();
-        for (int a = 0; a < corners.length; a++) {
-            for (int b = 0; b < corners.length; b++) {
-                if (corners[a] >= corners[b]) {
-                    double[] block = nodes.project(stiffness, n, a, corners[a], b, corners[b], stride);
-                    if (bonded) {
-                        nodes.part(corners[a], corners[b], block);
-                    }
-                    k.add(corners[a], corners[b], block);
-                }
-            }
-        }
+        return cells.of(mesh.shape(cell), zones.get(mesh.zone[cell]), surfaces(cell), neutral);
     }
 
     /** Displacements of a cell's corners in the order of {@link CellStiffness}. */

@@ -53,7 +53,12 @@ final class PanelPull {
      * @param part how far the displacements may move in the last repetition, as part of them
      */
     Optional<double[]> settle(double[] load, double part) {
-        return new Repetition(load, part).settle().or(() -> whole(load));
+        return settle(load, areas.isEmpty() ? model.factor.solve(load) : model.solveLoose(SparseVector.of(load)), part);
+    }
+
+    /** @param linear the linear displacements, at the nodes of loose areas at least */
+    Optional<double[]> settle(double[] load, double[] linear, double part) {
+        return new Repetition(load, linear, part).settle().or(() -> whole(load));
     }
 
     /** Newton's method on all cells at once. */
@@ -81,10 +86,10 @@ final class PanelPull {
 
         private final @Nullable Cholesky[] tangents = new Cholesky[areas.size()];
 
-        Repetition(double[] load, double part) {
+        Repetition(double[] load, double[] linear, double part) {
             this.load = load;
             this.part = part;
-            x = areas.isEmpty() ? model.factor.solve(load) : model.solveLoose(SparseVector.of(load));
+            x = linear;
             for (int a = 0; a < added.length; a++) {
                 added[a] = new double[areas.get(a).stiffness.size()];
             }

@@ -43,7 +43,7 @@ final class PanelRatios {
     PanelRatios(FootLoads loads, Place[] places) {
         this.loads = loads;
         this.places = places;
-        alike = new FootLikeness(loads.model, loads.model.loose.cells, places);
+        alike = new FootLikeness(loads.feet, loads.model.loose.cells, places);
         stiffening = new double[places.length];
         whole = new Place[places.length];
     }

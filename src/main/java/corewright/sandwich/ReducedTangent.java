@@ -5,9 +5,6 @@ import java.util.Arrays;
 
 /** The tangent of a {@link ReducedArea} at a shape, in its deflections. */
 final class ReducedTangent {
-    /** Numbers in a line of the processor's cache: so many rows are turned into columns together. */
-    private static final int LINE = 8;
-
     private final ReducedArea area;
     private final double[] slope;
     private final double[] force;
@@ -32,23 +29,9 @@ final class ReducedTangent {
      */
     double[][] matrix(boolean stiffeningOnly) {
         int n = area.bend.length;
-        double[][] growth = growth();
-        double[][] half = new double[3 * growth.length][n]; // L' + MJ/2
-        for (int from = 0; from < n; from += LINE) {
-            double[][] rows = new double[Math.min(LINE, n - from)][];
-            for (int i = 0; i < rows.length; i++) {
-                rows[i] = area.couple[from + i].clone();
-                addGrown(rows[i], from + i, growth, area.stretch, 0.5);
-            }
-            for (int r = 0; r < half.length; r++) {
-                for (int i = 0; i < rows.length; i++) {
-                    half[r][from + i] = rows[i][r];
-                }
-            }
-        }
-        double[][] part = new double[n][n]; // J' (L' + MJ/2)
+        double[][] part = new double[n][]; // (L + J'M/2) J
         for (int i = 0; i < n; i++) {
-            addGrown(part[i], i, growth, half, 1);
+            part[i] = timesGrowth(halfway(i));
         }
         double[][] k = new double[n][];
         for (int i = 0; i < n; i++) {
@@ -57,7 +40,7 @@ final class ReducedTangent {
                 k[i][j] += part[i][j] + part[j][i];
             }
         }
-        for (int t = 0; t < growth.length; t++) {
+        for (int t = 0; t < area.corner.length; t++) {
             double[] own = Arrays.copyOfRange(force, 3 * t, 3 * t + 3);
             addForces(k, t, stiffeningOnly ? Karman.pullOnly(own) : own);
         }
@@ -69,35 +52,45 @@ final class ReducedTangent {
         return k;
     }
 
-    /** Adds row i of J' times a matrix and a factor: the rows of the strains that this deflection makes grow. */
-    private void addGrown(double[] to, int i, double[][] growth, double[][] matrix, double times) {
+    /** Row i of {@code L + J'M/2}. */
+    private double[] halfway(int i) {
         int[] at = area.cornersOf[i];
         double[][] rows = new double[3 * at.length / 2][];
         double[] factor = new double[rows.length];
         for (int c = 0; c < at.length; c += 2) {
+            Karman cell = area.large.karman[at[c] / 2];
+            double nx = cell.nx[at[c + 1]] / 2;
+            double ny = cell.ny[at[c + 1]] / 2;
+            double wx = slope[2 * at[c]];
+            double wy = slope[2 * at[c] + 1];
+            double[] grown = {wx * nx, wy * ny, wx * ny + wy * nx};
             for (int e = 0; e < 3; e++) {
-                rows[3 * c / 2 + e] = matrix[3 * at[c] + e];
-                factor[3 * c / 2 + e] = -times * growth[at[c]][3 * at[c + 1] + e];
+                rows[3 * c / 2 + e] = area.stretch[3 * at[c] + e];
+                factor[3 * c / 2 + e] = -grown[e];
             }
         }
-        Dense.subtract(to, rows, factor, 0, 0);
+        double[] row = area.couple[i].clone();
+        Dense.subtract(row, rows, factor, 0, 0);
+        return row;
     }
 
-    /** Growth of each skin's three added strains in a cell by its corners' deflections. */
-    private double[][] growth() {
-        double[][] all = new double[area.corner.length][];
-        for (int t = 0; t < all.length; t++) {
+    /** A row times J. */
+    private double[] timesGrowth(double[] row) {
+        double[] product = new double[area.bend.length];
+        for (int t = 0; t < area.corner.length; t++) {
             Karman cell = area.large.karman[t / 2];
             double wx = slope[2 * t];
             double wy = slope[2 * t + 1];
-            all[t] = new double[3 * area.corner[t].length];
-            for (int a = 0; a < area.corner[t].length; a++) {
-                all[t][3 * a] = wx * cell.nx[a];
-                all[t][3 * a + 1] = wy * cell.ny[a];
-                all[t][3 * a + 2] = wx * cell.ny[a] + wy * cell.nx[a];
+            double byX = row[3 * t] * wx + row[3 * t + 2] * wy;
+            double byY = row[3 * t + 1] * wy + row[3 * t + 2] * wx;
+            int[] corner = area.corner[t];
+            for (int a = 0; a < corner.length; a++) {
+                if (corner[a] >= 0) {
+                    product[corner[a]] += byX * cell.nx[a] + byY * cell.ny[a];
+                }
             }
         }
-        return all;
+        return product;
     }
 
     private void addForces(double[][] k, int t, double[] n) {

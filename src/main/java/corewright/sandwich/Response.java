@@ -1,6 +1,5 @@
 package corewright.sandwich;
 
-import corewright.sandwich.spec.Load;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -11,10 +10,15 @@ public final class Response {
     private static final double SETTLED = 1e-7;
 
     private final PanelModel model;
-    private final List<Load> loads;
+
+    /** The loads' forces on the outer skin, by node. */
+    private final double[] forces;
 
     /** The loads as a right-hand side. */
     private final double[] load;
+
+    /** Displacements by the linear theory, and by this answer's. */
+    private final double[] linear;
 
     private final double[] x;
 
@@ -23,17 +27,22 @@ public final class Response {
 
     private @Nullable List<CellStress> stresses;
 
-    private Response(PanelModel model, List<Load> loads, double[] load, double[] x, boolean large) {
+    private Response(PanelModel model, double[] forces, double[] load, double[] linear, double[] x, boolean large) {
         this.model = model;
-        this.loads = List.copyOf(loads);
+        this.forces = forces;
         this.load = load;
+        this.linear = linear;
         this.x = x;
         this.large = large;
     }
 
-    /** @param load the loads as a right-hand side */
-    static Response linear(PanelModel model, List<Load> loads, double[] load) {
-        return new Response(model, loads, load, model.factor.solveRefined(model.matrix, load), false);
+    /**
+     * @param forces on the outer skin, by node
+     * @param load the same as a right-hand side
+     */
+    static Response linear(PanelModel model, double[] forces, double[] load) {
+        double[] x = model.factor.solveRefined(model.matrix, load);
+        return new Response(model, forces, load, x, x, false);
     }
 
     /**
@@ -74,7 +83,7 @@ public final class Response {
     /** The same loads with loose skins resting on what is below them instead of passing through it. */
     public Response withContact() {
         double[] resting = model.factor.solveRefined(model.matrix, model.withContact(load));
-        return new Response(model, loads, load, resting, false);
+        return new Response(model, forces, load, linear, resting, false);
     }
 
     /**
@@ -91,7 +100,9 @@ public final class Response {
      * @param part how far displacements may still be off, as part of them
      */
     public Optional<Response> largeDeflection(double part) {
-        return model.pull().settle(load, part).map(found -> new Response(model, loads, load, found, true));
+        return model.pull()
+                .settle(load, linear, part)
+                .map(found -> new Response(model, forces, load, linear, found, true));
     }
 
     /** Where a loose skin nears what is below it most; empty where nothing is loose. */
@@ -116,9 +127,16 @@ public final class Response {
     /** Stresses at the centres of all elements; found once. */
     public synchronized List<CellStress> stresses() {
         if (stresses == null) {
-            stresses = new Stresses(model, x, large).all();
+            stresses = new Stresses(model, forces, x, large).all();
         }
         return stresses;
+    }
+
+    /** How {@link CellStress#crush} is found. */
+    String crushFormula() {
+        return model.together.isEmpty()
+                ? "Ez (w_o - w_i) / c"
+                : "half the pressure on the outer skin; beside loose skins and in soft cores Ez (w_o - w_i) / c";
     }
 
     /**
@@ -137,11 +155,10 @@ public final class Response {
 
     /** Sum of what the supports carry, N, from the cells at them; equals the sum of the loads. */
     public double reactionSumN() {
-        double[] applied = model.loads.forces(loads);
         boolean[] held = new Edges(model.panel, model.mesh).deflection;
         double sum = 0;
         for (int v = 0; v < held.length; v++) {
-            sum += held[v] ? applied[v] : 0;
+            sum += held[v] ? forces[v] : 0;
         }
         for (int c = 0; c < model.mesh.cells.length; c++) {
             sum -= shareOfSupports(c, held);

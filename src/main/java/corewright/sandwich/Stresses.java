@@ -3,17 +3,26 @@ package corewright.sandwich;
 import corewright.sandwich.spec.Elastic;
 import corewright.sandwich.spec.Skin;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** Stresses at the cells' centres, from the strains the elements assume there. */
 final class Stresses {
     private final PanelModel model;
+
+    /** What presses on the outer skin at each node, MPa. */
+    private final double[] pressure;
+
     private final double[] x;
     private final boolean large;
 
-    /** @param large whether membrane strains hold von Karman's terms */
-    Stresses(PanelModel model, double[] x, boolean large) {
+    /**
+     * @param forces on the outer skin, by node
+     * @param large whether membrane strains hold von Karman's terms
+     */
+    Stresses(PanelModel model, double[] forces, double[] x, boolean large) {
         this.model = model;
+        pressure = pressure(model.mesh, forces);
         this.x = x;
         this.large = large;
     }
@@ -25,6 +34,34 @@ final class Stresses {
             stresses.add(at(c, clear[c]));
         }
         return stresses;
+    }
+
+    private static double[] pressure(Mesh mesh, double[] forces) {
+        double[] areas = new double[forces.length];
+        for (int c = 0; c < mesh.cells.length; c++) {
+            for (int v : mesh.cells[c]) {
+                areas[v] += mesh.shape(c).area() / mesh.cells[c].length;
+            }
+        }
+        double[] pressure = new double[forces.length];
+        Arrays.setAll(pressure, v -> forces[v] / areas[v]);
+        return pressure;
+    }
+
+    /**
+     * Mean compression through the core. Where the skins deflect as one, by equilibrium: what presses on the outer skin falls off to nothing at
+     * the inner one, evenly as core shear carries it, and within some millimetres of where it presses. Where they do so on one side of a cell only,
+     * the larger of both.
+     */
+    private double crush(int c, double squeeze) {
+        double squeezed = model.zones.get(model.mesh.zone[c]).material().ezMPa() * squeeze;
+        double pressed = 0;
+        int alike = 0;
+        for (int v : model.mesh.cells[c]) {
+            pressed += pressure[v] / model.mesh.cells[c].length / 2;
+            alike += model.together.get(v) ? 1 : 0;
+        }
+        return alike == 0 || Math.abs(squeezed) > Math.abs(pressed) ? squeezed : pressed;
     }
 
     private CellStress at(int c, boolean clear) {
@@ -41,8 +78,8 @@ final class Stresses {
         double squeeze = 0;
         if (zone.bonded()) {
             // two layers: their mean, which is what the whole core's thickness sees
-            List<CoreLayer> layers = CoreLayer.of(model.panel, surfaces);
-            for (CoreLayer layer : layers) {
+            List<CellStiffness.Layer> layers = CellStiffness.Layer.of(model.panel, surfaces);
+            for (CellStiffness.Layer layer : layers) {
                 double[][] below = rows.slip(r, s, 1, layer.armInnerMm());
                 double[][] above = rows.slip(r, s, -1, layer.armOuterMm());
                 double share = 1 / (layer.thicknessMm() * layers.size());
@@ -73,7 +110,7 @@ final class Stresses {
                         zone.material()),
                 zone.material().gxzMPa() * slipX,
                 zone.material().gyzMPa() * slipY,
-                zone.material().ezMPa() * squeeze,
+                crush(c, squeeze),
                 skin(rows, centre, model.panel.outer(), 0, surfaces, q, large),
                 skin(rows, centre, model.panel.inner(), 1, surfaces, q, large));
     }

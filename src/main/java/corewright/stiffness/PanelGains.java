@@ -6,6 +6,7 @@ import corewright.damage.Quantiles;
 import corewright.damage.Region;
 import corewright.overlay.Overlay;
 import corewright.reuse.Memory;
+import corewright.sandwich.CellMatrices;
 import corewright.sandwich.spec.PanelSpec;
 import corewright.survey.Survey;
 import java.util.Comparator;
@@ -120,7 +121,7 @@ public final class PanelGains {
             State full = treatments.stream().anyMatch(t -> t instanceof Treatment.Fill)
                     ? State.AFTER_INJECTION
                     : State.AFTER_RECORE;
-            return Optional.of(gain(known, full, middle, memory));
+            return Optional.of(gain(known, full, middle, kept.cells, memory));
         } catch (RuntimeException e) {
             return Optional.empty(); // the panel's own defect is told where it is calculated as found
         }
@@ -133,9 +134,10 @@ public final class PanelGains {
      *
      * @param known the panel's figures
      * @param full the state with all treated
+     * @param cells of the panel in other states
      */
-    static Quantiles gain(PanelStiffness known, State full, PanelSpec state, Memory memory) {
-        double mm = memory.of(new Sink(state, known.softest().coordinate()), Sink::mm);
+    static Quantiles gain(PanelStiffness known, State full, PanelSpec state, CellMatrices cells, Memory memory) {
+        double mm = memory.of(new Sink(state, known.softest().coordinate()), sink -> sink.mm(cells));
         double ratio = known.in(State.AS_BUILT).deflectionMm() / mm;
         Quantiles from = known.in(State.AS_FOUND).ofAsBuilt();
         Quantiles to = known.in(full).ofAsBuilt();
@@ -181,17 +183,15 @@ public final class PanelGains {
     }
 
     /** What stays the same of a panel, whatever is done to it. */
-    private record Kept(PanelStiffness known, FaceDamage face, Patches patches, PanelInput input) {}
+    private record Kept(PanelStiffness known, FaceDamage face, Patches patches, PanelInput input, CellMatrices cells) {}
 
     private Kept kept(String panel) {
         return kept.computeIfAbsent(panel, name -> {
             PanelStiffness known = known(name);
             FaceDamage face = damage.face(known.panel().face());
+            PanelInput input = PanelInput.of(survey, face, known.panel(), new CaseLoads(List.of(), List.of()), memory);
             return new Kept(
-                    known,
-                    face,
-                    new Patches(survey, face, known.panel()),
-                    PanelInput.of(survey, face, known.panel(), new CaseLoads(List.of(), List.of()), memory));
+                    known, face, new Patches(survey, face, known.panel()), input, new CellMatrices(input.built()));
         });
     }
 }

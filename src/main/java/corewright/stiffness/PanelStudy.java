@@ -1,6 +1,7 @@
 package corewright.stiffness;
 
 import corewright.damage.Quantiles;
+import corewright.sandwich.CellMatrices;
 import corewright.sandwich.FootLoadMap;
 import corewright.sandwich.FootLoadMap.Place;
 import corewright.sandwich.LooseSkin;
@@ -43,9 +44,11 @@ final class PanelStudy {
     private final PanelInput input;
     private final Map<PanelSpec, Figures> figures = new HashMap<>();
     private final Map<Sink, Double> sinks = new HashMap<>();
+    private final CellMatrices cells;
 
     private PanelStudy(PanelInput input) {
         this.input = input;
+        cells = new CellMatrices(input.built());
     }
 
     /** What one model is asked. */
@@ -66,7 +69,7 @@ final class PanelStudy {
         PanelModel model = forDeflections(onOneMesh(found));
         FootLoadMap feet = map(model);
         Coordinate softest = input.damaged() ? at(feet.softest()) : refined(model, feet);
-        PanelModel whole = whole(found, model);
+        PanelModel whole = model.forMargins();
         figures.put(found, figures(feet, model, whole, softest));
         Response linear = whole.solve(foot(softest));
         Optional<LooseSkin> loose = linear.looseSkin();
@@ -121,7 +124,7 @@ final class PanelStudy {
         Figures known = figures.get(spec);
         if (known == null) {
             PanelModel model = forDeflections(onOneMesh(spec));
-            known = figures(map(model), model, input.cases().isEmpty() ? model : whole(spec, model), softest);
+            known = figures(map(model), model, input.cases().isEmpty() ? model : model.forMargins(), softest);
             figures.put(spec, known);
         }
         return known;
@@ -197,7 +200,7 @@ final class PanelStudy {
         if (end.equals(state.middle())) {
             return DoubleStream.empty();
         }
-        double mm = sinks.computeIfAbsent(new Sink(end, place), Sink::mm);
+        double mm = sinks.computeIfAbsent(new Sink(end, place), sink -> sink.mm(cells));
         return DoubleStream.of(mm, middleMm * middleMm / mm);
     }
 
@@ -221,13 +224,8 @@ final class PanelStudy {
         return spec.with(patches);
     }
 
-    private static PanelModel forDeflections(PanelSpec spec) {
-        return PanelModel.forDeflections(spec, StudyMesh.of(spec));
-    }
-
-    /** @param known the same for deflections */
-    private static PanelModel whole(PanelSpec spec, PanelModel known) {
-        return known.tellsAll() && known.panel().equals(spec) ? known : PanelModel.of(spec, StudyMesh.of(spec));
+    private PanelModel forDeflections(PanelSpec spec) {
+        return PanelModel.forDeflections(spec, StudyMesh.of(spec), cells);
     }
 
     private FootLoadMap map(PanelModel model) {

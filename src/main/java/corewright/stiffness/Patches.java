@@ -42,6 +42,8 @@ final class Patches {
     private final CoreStrengths strengths;
     private final double coreMm;
     private final Map<Extent, Geometry> extents = new ConcurrentHashMap<>();
+    private final Map<Extent, Geometry> onPanel = new ConcurrentHashMap<>();
+    private final Map<Part, Boolean> nearlyAll = new ConcurrentHashMap<>();
     private final Map<String, Softening> softenings = new ConcurrentHashMap<>();
 
     Patches(Survey survey, FaceDamage face, DeckPanel panel) {
@@ -59,6 +61,9 @@ final class Patches {
 
     /** A region as far as it reaches by an outlook's {@link Outlook#areaFactor}. */
     private record Extent(String region, double areaFactor) {}
+
+    /** An area of a region. */
+    private record Part(String region, Geometry area) {}
 
     /** Whether any part of the panel is damaged. */
     boolean damaged() {
@@ -109,7 +114,7 @@ final class Patches {
     private List<Patch> patches(Outlook outlook, List<Treatment> treatments) {
         List<Patch> patches = new ArrayList<>();
         for (Region region : regions) {
-            add(patches, extent(region, outlook), area -> found(region, area, outlook));
+            add(patches, onPanel(region, outlook), area -> found(region, area, outlook));
         }
         for (Treatment treatment : treatments) {
             if (!treatment.face().equals(panel.face())) {
@@ -158,21 +163,41 @@ final class Patches {
 
     /** What is treated of a region. Who treats nearly all of it follows the damage as far as it truly goes. */
     private Geometry treated(Treatment treatment, Region region, Outlook outlook) {
-        Geometry likely = Overlay.intersection(region.likely(), treatment.area());
-        return likely.getArea() > NEARLY_ALL * region.likely().getArea()
-                ? extent(region, outlook)
-                : cut(Overlay.intersection(outlook.extent(region), treatment.area()));
+        Geometry extent = extent(region, outlook);
+        if (apart(extent, treatment.area())) {
+            return panel.area().getFactory().createPolygon();
+        }
+        return isNearlyAll(treatment.area(), region)
+                ? onPanel(region, outlook)
+                : cut(Overlay.intersection(extent, treatment.area()));
+    }
+
+    private boolean isNearlyAll(Geometry area, Region region) {
+        return nearlyAll.computeIfAbsent(
+                new Part(region.id(), area),
+                part -> area.equals((Object) region.likely())
+                        || Overlay.intersection(region.likely(), area).getArea()
+                                > NEARLY_ALL * region.likely().getArea());
+    }
+
+    /** A region as far as it reaches, on the panel or off it. */
+    private Geometry extent(Region region, Outlook outlook) {
+        return extents.computeIfAbsent(new Extent(region.id(), outlook.areaFactor()), key -> outlook.extent(region));
     }
 
     /** What of a region is on the panel. */
-    private Geometry extent(Region region, Outlook outlook) {
-        return extents.computeIfAbsent(
-                new Extent(region.id(), outlook.areaFactor()), key -> cut(outlook.extent(region)));
+    private Geometry onPanel(Region region, Outlook outlook) {
+        return onPanel.computeIfAbsent(
+                new Extent(region.id(), outlook.areaFactor()), key -> cut(extent(region, outlook)));
     }
 
     /** What of an area is on the panel. */
     private Geometry cut(Geometry area) {
         return large(Overlay.intersection(Pieces.areal(area), panel.area()));
+    }
+
+    private static boolean apart(Geometry a, Geometry b) {
+        return !a.getEnvelopeInternal().intersects(b.getEnvelopeInternal());
     }
 
     /**
@@ -192,7 +217,10 @@ final class Patches {
         List<Patch> before = List.copyOf(patches);
         patches.clear();
         for (Patch p : before) {
-            Geometry left = large(Overlay.difference(p.area(), on));
+            if (p.area().equals((Object) on)) {
+                continue;
+            }
+            Geometry left = apart(p.area(), on) ? p.area() : large(Overlay.difference(p.area(), on));
             if (!left.isEmpty()) {
                 patches.add(
                         p instanceof Patch.Loose loose

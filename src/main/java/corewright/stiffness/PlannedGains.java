@@ -4,6 +4,7 @@ import corewright.damage.DamageMap;
 import corewright.damage.FaceDamage;
 import corewright.damage.Quantiles;
 import corewright.reuse.Memory;
+import corewright.sandwich.CellMatrices;
 import corewright.survey.About;
 import corewright.survey.Defect;
 import corewright.survey.Survey;
@@ -74,7 +75,8 @@ final class PlannedGains {
             return Optional.of(worst.in(State.AS_FOUND).ofAsBuilt());
         }
         try {
-            return Optional.of(PanelGains.gain(worst, State.AFTER_RECORE, state.middle(), memory));
+            return Optional.of(PanelGains.gain(
+                    worst, State.AFTER_RECORE, state.middle(), new CellMatrices(state.middle()), memory));
         } catch (RuntimeException e) {
             defects.add(Defect.of(
                     "what drying gives back of the stiffness",

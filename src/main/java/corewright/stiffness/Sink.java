@@ -1,5 +1,6 @@
 package corewright.stiffness;
 
+import corewright.sandwich.CellMatrices;
 import corewright.sandwich.FootLoadMap;
 import corewright.sandwich.PanelModel;
 import corewright.sandwich.Theory;
@@ -13,8 +14,9 @@ record Sink(PanelSpec panel, double xMm, double yMm) {
         this(panel, place.x, place.y);
     }
 
-    double mm() {
-        PanelModel model = PanelModel.forDeflections(panel, StudyMesh.of(panel));
+    /** @param cells of panels with the same skins and thickness of core */
+    double mm(CellMatrices cells) {
+        PanelModel model = PanelModel.forDeflections(panel, StudyMesh.of(panel), cells);
         return FootLoadMap.at(model, List.of(new Coordinate(xMm, yMm)), Theory.LARGE)
                 .softest()
                 .deflectionMm();

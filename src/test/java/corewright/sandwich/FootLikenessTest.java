@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import corewright.sandwich.FootLoadMap.Place;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
 
 class FootLikenessTest {
     /** Beside a step of the gap two feet sink alike by the linear theory, but one rests and the other hangs. */
@@ -12,8 +14,11 @@ class FootLikenessTest {
     void aFootThatRestsIsLikeAnotherThatRestsRatherThanANearerOneThatHangs() {
         PanelModel model = PanelModel.of(Panels.loose(3), MeshSize.uniform(60));
         Place[] places = {resting(430), hanging(450), resting(480)};
+        List<Foot> feet = Stream.of(places)
+                .map(p -> Foot.at(model, new Coordinate(p.x(), p.y())).orElseThrow())
+                .toList();
 
-        FootLikeness alike = new FootLikeness(model, model.loose.cells, places);
+        FootLikeness alike = new FootLikeness(feet, model.loose.cells, places);
 
         assertThat(alike.mostAlike(0, List.of(1, 2), 1)).containsExactly(2);
     }

@@ -68,12 +68,12 @@ class FootLoadsTest {
     static double full(PanelModel model, Coordinate centre) {
         int[] all = IntStream.range(0, model.mesh.cells.length).toArray();
         LargeDeflection everywhere = new LargeDeflection(model, all);
-        double[] load = model.rightHandSide(List.of(Load.foot(centre, 100, 1000)));
+        double[] load = model.rightHandSide(model.loads.forces(List.of(Load.foot(centre, 100, 1000))));
         double[] more = everywhere.forces(everywhere
                 .settle(everywhere.on.local(model.factor.solve(load)), List.of())
                 .orElseThrow());
         Arrays.setAll(more, i -> more[i] + load[i]);
-        return Response.linear(model, List.of(), more)
+        return Response.linear(model, new double[model.mesh.nodes()], more)
                 .at(centre.x, centre.y)
                 .orElseThrow()
                 .outerMm();

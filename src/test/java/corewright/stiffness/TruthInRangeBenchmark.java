@@ -12,6 +12,7 @@ import corewright.intake.SurveyFolder;
 import corewright.overlay.Overlay;
 import corewright.overlay.Pieces;
 import corewright.reuse.Memory;
+import corewright.sandwich.CellMatrices;
 import corewright.sandwich.spec.CoreMaterial;
 import corewright.sandwich.spec.PanelSpec;
 import corewright.sandwich.spec.Patch;
@@ -93,7 +94,7 @@ public final class TruthInRangeBenchmark {
         if (input.damaged() || !real.patches().isEmpty()) {
             PanelStiffness panel = PanelStudy.found(input);
             Coordinate place = panel.softest().coordinate();
-            double mm = new Sink(real, place).mm();
+            double mm = new Sink(real, place).mm(new CellMatrices(real));
             count(name + " " + cut.name(), panel, panel.in(State.AS_BUILT).deflectionMm() / mm);
         }
     }
