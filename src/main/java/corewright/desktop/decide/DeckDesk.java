@@ -38,6 +38,7 @@ final class DeckDesk {
     private final TextField who = new TextField();
     private final Button take = SlipView.key("deck-take", "Take this mix", this::take);
     private final Label decided = SlipView.text("This is what is decided now.", "quiet");
+    private final HBox deed = new HBox(8);
     private final VBox left = new VBox(8);
     private final VBox right = new VBox(6);
     private final HBox strip = new HBox(20);
@@ -64,6 +65,7 @@ final class DeckDesk {
         who.setPromptText("who decides");
         who.setAccessibleText("Who decides");
         who.setOnAction(e -> take());
+        deed.setAlignment(Pos.CENTER_LEFT);
         left.getStyleClass().add("deck-asked");
         right.setId("deck-answer");
         right.getStyleClass().add("deck-answer");
@@ -99,8 +101,9 @@ final class DeckDesk {
         part(strip, any);
         if (any) {
             left.getChildren().setAll(title, which, question);
-            HBox deed = new HBox(8, deed());
-            deed.setAlignment(Pos.CENTER_LEFT);
+            if (!deed.getChildren().contains(reason)) { // a field that changes its parent loses the focus
+                deed.getChildren().setAll(deed());
+            }
             right.getChildren().setAll(figures, mix, up, deed);
             strip.getChildren().setAll(left, stair, right);
             fill();
