@@ -57,11 +57,13 @@ final class DeckDesk {
         question.setId("deck-question");
         mix.setId("deck-mix");
         reason.setId("deck-reason");
-        reason.setPromptText("why this mix, in your words");
+        reason.setPromptText("why, in your words");
         reason.setAccessibleText("The reason for this mix");
         reason.setOnAction(e -> take());
         HBox.setHgrow(reason, Priority.ALWAYS);
+        take.setMinWidth(Region.USE_PREF_SIZE);
         who.setId("deck-who");
+        who.setPrefColumnCount(7);
         who.setPromptText("who decides");
         who.setAccessibleText("Who decides");
         who.setOnAction(e -> take());
@@ -138,7 +140,6 @@ final class DeckDesk {
                                 .isEmpty());
         part(take, differs);
         part(decided, !differs && model.chosen().isPresent());
-        take.setText("Take this mix: " + model.differing().size() + " to change");
     }
 
     private static void part(Node node, boolean shown) {
@@ -166,7 +167,11 @@ final class DeckDesk {
             what.setMinWidth(Region.USE_PREF_SIZE);
             figures.getChildren().add(new VBox(-2, figure, what));
         }
-        mix.setText(model.told().isEmpty() ? model.answer() : model.mix());
+        int differing = model.differing().size();
+        mix.setText(
+                model.told().isEmpty()
+                        ? model.answer()
+                        : model.mix() + (differing > 0 ? " " + differing + " to change." : ""));
         up.setText(problem.getText().isEmpty() ? model.up() : problem.getText());
         fillDeed();
         stair.show();
