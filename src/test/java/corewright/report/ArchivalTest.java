@@ -29,8 +29,8 @@ class ArchivalTest {
 
     @Test
     void everyDocumentIsPdfA2bWithItsPartsToldAndNothingOverlaps() throws Exception {
-        Assessment trial = Printed.withoutPanels(Printed.intake(
-                Printed.TRIAL, folder.resolve("trial"), yaml -> yaml + "vessel: \"Alma & <Søn>\"\n"));
+        Assessment trial = Printed.withoutPanels(
+                Printed.intake(Printed.TRIAL, folder.resolve("trial"), yaml -> yaml + "vessel: \"Alma & <Søn>\"\n"));
         assertThat(trial.survey().heading().vessel()).isEqualTo("Alma & <Søn>");
         for (Assessment a : List.of(SampleAssessment.damaged(), SampleAssessment.unread(), trial)) {
             for (Path file : documents(a)) {
@@ -59,7 +59,6 @@ class ArchivalTest {
             pdf.addPage(new org.apache.pdfbox.pdmodel.PDPage());
             pdf.save(plain.toFile());
         }
-        assertThatThrownBy(() -> Kept.archival(plain))
-                .isInstanceOf(AssertionError.class);
+        assertThatThrownBy(() -> Kept.archival(plain)).isInstanceOf(AssertionError.class);
     }
 }

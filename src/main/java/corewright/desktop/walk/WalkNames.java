@@ -23,7 +23,11 @@ final class WalkNames {
         for (Spot p : points) {
             String square = square(names, p);
             boolean alone = used.getOrDefault(square, 0) == 1;
-            all.add(alone ? square : square + " (" + figure(p.xMm(), units) + ", " + figure(Math.abs(p.yMm()), units) + unit(units) + ")");
+            all.add(
+                    alone
+                            ? square
+                            : square + " (" + figure(p.xMm(), units) + ", " + figure(Math.abs(p.yMm()), units)
+                                    + unit(units) + ")");
         }
         return all;
     }

@@ -17,9 +17,7 @@ final class LogCaution {
 
     /** What it is, and what to do; empty where there is nothing. */
     String of(List<Hole> holes) {
-        bench.found()
-                .filter(a -> a.ages().freshRest() || a.ages().oldRest())
-                .ifPresent(a -> last = of(a, holes));
+        bench.found().filter(a -> a.ages().freshRest() || a.ages().oldRest()).ifPresent(a -> last = of(a, holes));
         return last;
     }
 

@@ -159,9 +159,8 @@ public final class WhatChanged {
 
     /** What is planned for a hole that has its line in the log is a figure to compare with, and asks for nothing. */
     private boolean isLogged(PlannedHole hole) {
-        return bench.survey().stream()
-                .flatMap(s -> s.log().stream())
-                .anyMatch(e -> e.hole().equals(hole.name()));
+        return bench.survey().stream().flatMap(s -> s.log().stream()).anyMatch(e -> e.hole()
+                .equals(hole.name()));
     }
 
     static String name(PlannedHole hole) {

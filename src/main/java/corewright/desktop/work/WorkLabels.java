@@ -58,6 +58,7 @@ final class WorkLabels {
     }
 
     private int hits(Rectangle2D box) {
-        return (int) (taken.stream().filter(box::intersects).count() + lines.stream().filter(box::intersectsLine).count());
+        return (int) (taken.stream().filter(box::intersects).count()
+                + lines.stream().filter(box::intersectsLine).count());
     }
 }

@@ -337,9 +337,7 @@ class GridWalkTest {
         PlaceNames names = PlaceNames.of(log.survey().face("foredeck"));
 
         assertThat(WalkNames.of(
-                        names,
-                        List.of(new Spot("foredeck", 300, 0), new Spot("foredeck", 300, 150)),
-                        Units.METRIC))
+                        names, List.of(new Spot("foredeck", 300, 0), new Spot("foredeck", 300, 150)), Units.METRIC))
                 .containsExactly("A, centreline", "A, starboard 1");
     }
 
@@ -349,9 +347,7 @@ class GridWalkTest {
         PlaceNames names = PlaceNames.of(log.survey().face("foredeck"));
 
         assertThat(WalkNames.of(
-                        names,
-                        List.of(new Spot("foredeck", 150, 150), new Spot("foredeck", 300, 150)),
-                        Units.US))
+                        names, List.of(new Spot("foredeck", 150, 150), new Spot("foredeck", 300, 150)), Units.US))
                 .containsExactly("A, starboard 1 (0.49, 0.49 ft)", "A, starboard 1 (0.98, 0.49 ft)");
     }
 
