@@ -74,60 +74,67 @@ class TypingWindowTest {
     }
 
     @Test
-    void theNextValueIsTypedWhileTheOneBeforeIsWritten(@TempDir Path folder) {
+    void theSetUpLosesNothing(@TempDir Path folder) {
         try (OpenWindow window = open(folder)) {
             OpenWindow.doFx(window.desk::setUp);
-            CountDownLatch disk = slowDisk(window);
-            window.overwrite("#meter-0-dry", "9");
-            window.fill("#meter-0-wet", "3").type(KeyCode.HOME);
-            atTheEcho(window, () -> window.hand.key("4"));
-            disk.countDown();
-            window.waitFor("dry", () -> Double.valueOf(9).equals(meter(window).dry()));
-            window.hand.type(KeyCode.ENTER);
-            window.waitFor("wet", () -> Double.valueOf(43).equals(meter(window).wet()));
+            theNextValueIsTypedWhileTheOneBeforeIsWritten(window);
+            notesAndWhatWillNotDoStayAsTyped(window);
         }
     }
 
-    @Test
-    void notesAndWhatWillNotDoStayAsTyped(@TempDir Path folder) {
-        try (OpenWindow window = open(folder)) {
-            OpenWindow.doFx(window.desk::setUp);
-            CountDownLatch disk = slowDisk(window);
-            window.overwrite("#meter-0-dry", "99");
-            window.overwrite("#survey-0-vessel", "Tern");
-            window.click("#setup-notes").write("rain ");
-            disk.countDown();
-            window.waitFor("the vessel", () -> survey(window).heading().vessel().equals("Tern"));
-            window.hand.write("at noon");
-            assertThat(text(window, "#setup-notes")).isEqualTo("rain at noon");
-            assertThat(text(window, "#meter-0-dry")).isEqualTo("99");
-            window.click("#setup-leave");
-            window.waitFor("notes", () -> survey(window).heading().notes().equals("rain at noon"));
-        }
+    private static void theNextValueIsTypedWhileTheOneBeforeIsWritten(OpenWindow window) {
+        CountDownLatch disk = slowDisk(window);
+        window.overwrite("#meter-0-dry", "9");
+        window.fill("#meter-0-wet", "3").type(KeyCode.HOME);
+        atTheEcho(window, () -> window.hand.key("4"));
+        disk.countDown();
+        window.waitFor("dry", () -> Double.valueOf(9).equals(meter(window).dry()));
+        window.hand.type(KeyCode.ENTER);
+        window.waitFor("wet", () -> Double.valueOf(43).equals(meter(window).wet()));
+    }
+
+    private static void notesAndWhatWillNotDoStayAsTyped(OpenWindow window) {
+        CountDownLatch disk = slowDisk(window);
+        window.overwrite("#meter-0-dry", "99");
+        window.overwrite("#survey-0-vessel", "Tern");
+        window.click("#setup-notes").write("rain ");
+        disk.countDown();
+        window.waitFor("the vessel", () -> survey(window).heading().vessel().equals("Tern"));
+        window.hand.write("at noon");
+        assertThat(text(window, "#setup-notes")).isEqualTo("rain at noon");
+        assertThat(text(window, "#meter-0-dry")).isEqualTo("99");
+        window.click("#setup-leave");
+        window.waitFor("notes", () -> survey(window).heading().notes().equals("rain at noon"));
     }
 
     @Test
-    void aReadingIsTypedOnWhileItIsWritten(@TempDir Path folder) {
+    void theSlipLosesNothing(@TempDir Path folder) {
         try (OpenWindow window = open(folder)) {
             window.click("#step-readings");
-            Moisture first = survey(window).readings().moisture().get(7);
-            Moisture next = survey(window).readings().moisture().get(8);
-            window.touch(first.spot().xMm(), first.spot().yMm());
-            CountDownLatch disk = slowDisk(window);
-            window.overwrite("#form-value", "41,5");
-            window.hand.write("2");
-            disk.countDown();
-            window.waitFor("the value", () -> value(window, first) == 41.5);
-            assertThat(text(window, "#form-value")).isEqualTo("41,52");
-            window.hand.type(KeyCode.ENTER);
-            window.waitFor("what was added", () -> value(window, first) == 41.52);
-
-            window.overwrite("#form-value", "many");
-            window.shown("#form-problem", Label.class, l -> l.getText().startsWith("The reading reads \"many\""));
-            window.touch(next.spot().xMm(), next.spot().yMm());
-            window.shown(".slip-title", Label.class, l -> l.getText().equals("Reading " + next.id()));
-            assertThat(Double.parseDouble(text(window, "#form-value"))).isEqualTo(next.value());
+            aReadingIsTypedOnWhileItIsWritten(window);
+            window.click("#let-go");
+            oneTapIsNotedAfterAnotherByTypedPlaces(window);
         }
+    }
+
+    private static void aReadingIsTypedOnWhileItIsWritten(OpenWindow window) {
+        Moisture first = survey(window).readings().moisture().get(7);
+        Moisture next = survey(window).readings().moisture().get(8);
+        window.touch(first.spot().xMm(), first.spot().yMm());
+        CountDownLatch disk = slowDisk(window);
+        window.overwrite("#form-value", "41,5");
+        window.hand.write("2");
+        disk.countDown();
+        window.waitFor("the value", () -> value(window, first) == 41.5);
+        assertThat(text(window, "#form-value")).isEqualTo("41,52");
+        window.hand.type(KeyCode.ENTER);
+        window.waitFor("what was added", () -> value(window, first) == 41.52);
+
+        window.overwrite("#form-value", "many");
+        window.shown("#form-problem", Label.class, l -> l.getText().startsWith("The reading reads \"many\""));
+        window.touch(next.spot().xMm(), next.spot().yMm());
+        window.shown(".slip-title", Label.class, l -> l.getText().equals("Reading " + next.id()));
+        assertThat(Double.parseDouble(text(window, "#form-value"))).isEqualTo(next.value());
     }
 
     private static double value(OpenWindow window, Moisture reading) {
@@ -138,17 +145,13 @@ class TypingWindowTest {
                 .value();
     }
 
-    @Test
-    void oneTapIsNotedAfterAnotherByTypedPlaces(@TempDir Path folder) {
-        try (OpenWindow window = open(folder)) {
-            int before = survey(window).readings().taps().size();
-            window.click("#step-readings");
-            window.click("#note");
-            window.choose("#hand-kind", "tap");
-            window.choose("#form-sound", "hollow");
-            window.overwrite("#hand-place", "700, 210");
-            window.hand.write("720, 215").type(KeyCode.ENTER);
-            window.waitFor("two taps", () -> survey(window).readings().taps().size() == before + 2);
-        }
+    private static void oneTapIsNotedAfterAnotherByTypedPlaces(OpenWindow window) {
+        int before = survey(window).readings().taps().size();
+        window.click("#note");
+        window.choose("#hand-kind", "tap");
+        window.choose("#form-sound", "hollow");
+        window.overwrite("#hand-place", "700, 210");
+        window.hand.write("720, 215").type(KeyCode.ENTER);
+        window.waitFor("two taps", () -> survey(window).readings().taps().size() == before + 2);
     }
 }

@@ -92,7 +92,6 @@ final class WorkPlan extends Region {
         GraphicsContext g = canvas.getGraphicsContext2D();
         Color ink = PlanPane.fx(look.tone().ink());
         Color ground = PlanPane.fx(look.tone().ground());
-        Color crayon = PlanPane.fx(look.crayon());
         g.setFill(ground);
         g.fillRect(0, 0, canvas.getWidth(), canvas.getHeight());
         PlanView v = view().orElse(null);
@@ -116,6 +115,13 @@ final class WorkPlan extends Region {
         for (Hole h : model.vents()) {
             disc(g, x(v, h.spot()), y(v, h.spot()), 0.85 * DISC, number(h), ground, ink);
         }
+        WorkLabels labels = labels(v, holes, inHand);
+        upwards(holes, inHand).forEach(h -> hole(g, v, h, h == inHand, labels));
+        scale(g, v, ink, ground);
+    }
+
+    /** What the figures are not to lie on. */
+    private WorkLabels labels(PlanView v, List<Hole> holes, @Nullable Hole inHand) {
         WorkLabels labels = new WorkLabels();
         Stream.concat(holes.stream(), model.vents().stream())
                 .forEach(h -> labels.disc(x(v, h.spot()), y(v, h.spot()), h == inHand ? 2 * DISC : DISC));
@@ -127,31 +133,35 @@ final class WorkPlan extends Region {
             Spot to = holes.get(i).spot();
             labels.line(x(v, from), y(v, from), x(v, to), y(v, to));
         }
-        for (Hole h : upwards(holes, inHand)) {
-            double x = x(v, h.spot());
-            double y = y(v, h.spot());
-            Optional<Double> logged = model.logged(h);
-            boolean done = logged.isPresent();
-            if (h == inHand) {
-                g.setFill(crayon);
-                g.fillOval(x - 2 * DISC, y - 2 * DISC, 4 * DISC, 4 * DISC);
-                disc(g, x, y, 1.7 * DISC, number(h), crayon, ground);
-                stop(g, labels.beside(x, y, 2 * DISC, 22), h, crayon, ground, 22);
-            } else {
-                disc(g, x, y, DISC, number(h), done ? ground : ink, done ? ink : ground);
-                if (!done) {
-                    stop(g, labels.beside(x, y, DISC, 15), h, ink, ground, 15);
-                }
-            }
-            if (done) {
-                g.setStroke(ink);
-                g.setLineWidth(4.5);
-                g.strokeLine(x - DISC, y - PLUG, x + DISC, y - PLUG); // plugged
-                Point2D at = labels.beside(x, y, h == inHand ? 2 * DISC : DISC, 15);
-                words(g, at.getX(), at.getY() + 18, Figures.fixed(logged.orElseThrow(), 0) + " g", ink, ground, 15);
+        return labels;
+    }
+
+    private void hole(GraphicsContext g, PlanView v, Hole h, boolean isInHand, WorkLabels labels) {
+        Color ink = PlanPane.fx(look.tone().ink());
+        Color ground = PlanPane.fx(look.tone().ground());
+        Color crayon = PlanPane.fx(look.crayon());
+        double x = x(v, h.spot());
+        double y = y(v, h.spot());
+        Optional<Double> logged = model.logged(h);
+        boolean done = logged.isPresent();
+        if (isInHand) {
+            g.setFill(crayon);
+            g.fillOval(x - 2 * DISC, y - 2 * DISC, 4 * DISC, 4 * DISC);
+            disc(g, x, y, 1.7 * DISC, number(h), crayon, ground);
+            stop(g, labels.beside(x, y, 2 * DISC, 22), h, crayon, ground, 22);
+        } else {
+            disc(g, x, y, DISC, number(h), done ? ground : ink, done ? ink : ground);
+            if (!done) {
+                stop(g, labels.beside(x, y, DISC, 15), h, ink, ground, 15);
             }
         }
-        scale(g, v, ink, ground);
+        if (done) {
+            g.setStroke(ink);
+            g.setLineWidth(4.5);
+            g.strokeLine(x - DISC, y - PLUG, x + DISC, y - PLUG); // plugged
+            Point2D at = labels.beside(x, y, isInHand ? 2 * DISC : DISC, 15);
+            words(g, at.getX(), at.getY() + 18, Figures.fixed(logged.orElseThrow(), 0) + " g", ink, ground, 15);
+        }
     }
 
     /** In the order of painting: what is filled lies under what is to come, the one in hand over all. */
