@@ -138,6 +138,7 @@ final class SetupTable extends GridPane {
             };
         }
         ComboBox<String> box = new ComboBox<>();
+        box.setMaxWidth(Double.MAX_VALUE); // as wide as its column
         Choice choice = new Choice(box, chosen -> set(r, field, chosen));
         named(line, box, r, field);
         return (row, another) -> {

@@ -74,7 +74,9 @@ public final class Entry {
     private void put(String value) {
         if (!control.getText().equals(value)) {
             control.setText(value);
-            control.end();
+            if (control.isFocused()) {
+                control.end(); // elsewhere a long text shows how it begins
+            }
         }
         mark(true);
     }
