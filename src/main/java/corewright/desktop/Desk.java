@@ -170,9 +170,10 @@ final class Desk implements Tasks {
     }
 
     private void underlay(Path file, int page) {
-        bench.jobs()
-                .run(
-                        () -> UnderlayPicture.read(file, page),
+        bench.waiting()
+                .on(
+                        "Reading " + file.getFileName(),
+                        progress -> UnderlayPicture.read(file, page),
                         picture -> {
                             SketchHand drawing = hand;
                             if (drawing != null) {

@@ -26,10 +26,10 @@ final class InsightTask {
         Units units = bench.sight().units();
         boolean old = bench.ages().oldVolumes();
         double sharpness = view.sharpness();
-        bench.say("Foretelling every reading from the others.");
-        bench.jobs()
-                .run(
-                        () -> InsightPanels.of(InsightWork.of(face, fitted), face.voidMm3(), units, old).stream()
+        bench.waiting()
+                .on(
+                        "Foretelling every reading from the others",
+                        progress -> InsightPanels.of(InsightWork.of(face, fitted), face.voidMm3(), units, old).stream()
                                 .map(p -> InsightView.painted(p, look, sharpness))
                                 .toList(),
                         shown -> {

@@ -2,15 +2,17 @@ package corewright.desktop;
 
 import corewright.desktop.imports.ImportModel;
 import corewright.desktop.imports.ImportView;
+import corewright.desktop.state.Complaints;
 import corewright.desktop.state.EditLog;
 import corewright.desktop.state.Kept;
 import corewright.desktop.state.NewSurvey;
 import corewright.desktop.state.Recent;
+import corewright.desktop.state.Steps;
 import corewright.desktop.state.SurveyOpener;
+import corewright.desktop.state.Units;
 import corewright.desktop.state.Workbench;
 import corewright.intake.CsvImport;
 import corewright.survey.Survey;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -117,18 +119,22 @@ final class Openings {
 
     private void importCsv(Path file) {
         Survey into = bench.survey().orElseGet(() -> NewSurvey.of("", "deck", today(), new Envelope(0, 1, 0, 1)));
-        try {
-            ImportModel model = ImportModel.of(file, into, bench.sight().units());
-            bench.hold(true);
-            view.task(new ImportView(model, into, () -> take(model), back));
-        } catch (IOException e) {
-            bench.say(String.valueOf(e.getMessage()));
-        }
+        Units units = bench.sight().units();
+        bench.waiting()
+                .on(
+                        "Reading " + file.getFileName(),
+                        progress -> ImportModel.of(file, into, units),
+                        model -> {
+                            bench.hold(true);
+                            view.task(new ImportView(model, into, () -> take(model), back));
+                        },
+                        e -> bench.say(Complaints.sentence(e)));
     }
 
     /** Into the survey that is open, or into a new one whose outline lies round the readings until it is drawn. */
     private void take(ImportModel model) {
         if (bench.survey().isPresent()) {
+            bench.say("Writing " + Steps.counted(model.good(), "reading") + " into the survey.");
             bench.edit(model.deed(), model::edit);
             back.run();
             return;

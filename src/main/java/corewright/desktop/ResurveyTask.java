@@ -22,10 +22,10 @@ final class ResurveyTask {
         Terms.Sign decimal = open.settings().terms().decimal();
         UnaryOperator<String> terms =
                 words -> Figures.signed(bench.sight().units().measure().say(words), decimal);
-        bench.say("Mapping both surveys.");
-        bench.jobs()
-                .run(
-                        () -> Resurvey.of(open, other),
+        bench.waiting()
+                .on(
+                        "Mapping both surveys",
+                        progress -> Resurvey.of(open, other),
                         made -> {
                             bench.say("");
                             view.task(new ResurveyView(made, terms, () -> view.task(null)));

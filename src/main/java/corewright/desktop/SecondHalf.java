@@ -165,9 +165,10 @@ final class SecondHalf {
         }
         double sharpness = view.sharpness();
         String currency = found.survey().settings().costs().currency();
-        bench.jobs()
-                .run(
-                        () -> OwnerPane.made(found, sharpness),
+        bench.waiting()
+                .on(
+                        "Painting the owner's page",
+                        progress -> OwnerPane.made(found, sharpness),
                         made -> view.task(
                                 new OwnerPane(made, currency, Measure.of(found.survey()), () -> view.task(null))),
                         e -> bench.say("Not shown: " + Complaints.sentence(e)));

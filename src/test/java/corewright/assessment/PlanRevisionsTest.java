@@ -15,6 +15,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.NullUnmarked;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -32,11 +33,16 @@ class PlanRevisionsTest {
     private Path place;
 
     /** What the assessment before left, which changes nothing (ReuseTest). */
-    private Earlier earlier = Earlier.NONE;
+    private static Earlier earlier = Earlier.NONE;
 
     /** Loose over dry core along the starboard side, few draws. */
     static Survey survey(Path place) throws IOException {
+        return survey(place, "core_mm: 12.5");
+    }
+
+    private static Survey survey(Path place, String core) throws IOException {
         SurveyFolders folder = SurveyFolders.minimal(place)
+                .replacing("survey.yaml", "core_mm: 12.5", core)
                 .adding("survey.yaml", "numerics: { realisations: 50 }\n")
                 .replacing("plan.csv", "POINT(450 300),yes,yes,60", "POINT(450 60),yes,yes,40")
                 .replacing("probes.csv", "P2,480,540,4.5,rotted", "P2,480,540,4.5,dry")
@@ -57,10 +63,20 @@ class PlanRevisionsTest {
         assertThat(sums.dropped).isPositive();
     }
 
+    @AfterAll
+    static void forget() {
+        earlier = Earlier.NONE;
+    }
+
+    /** The same with a thick core, whose panel takes few elements. */
+    private Survey thick() throws IOException {
+        return survey(place, "core_mm: 40");
+    }
+
     /** A vent at which mix showed is no hole without a plan; grams through it are told. */
     @Test
     void aVentInTheLogIsNoStranger() throws IOException {
-        Survey survey = survey(place);
+        Survey survey = thick();
         Survey planned = survey.with(issued(assess(survey)).plan());
         String vent = planned.repairPlan().holes().stream()
                 .filter(h -> !h.fills())
@@ -81,7 +97,7 @@ class PlanRevisionsTest {
 
     @Test
     void aRunWithItsOwnPlanGivesTheSameBytes() throws IOException {
-        Survey survey = survey(place);
+        Survey survey = thick();
         Assessment first = assess(survey);
         FrozenPlan plan = issued(first).plan();
         assertThat(plan.holes()).hasSizeGreaterThan(3);

@@ -64,12 +64,15 @@ final class Hand {
 
     /** Characters into what has the focus; the robot knows keys only, and which key makes which character is the keyboard's. */
     Hand write(String text) {
-        text.codePoints()
-                .mapToObj(Character::toString)
-                .forEach(c -> deed(() -> Event.fireEvent(
-                        stage.getScene().getFocusOwner(),
-                        new KeyEvent(KeyEvent.KEY_TYPED, c, "", KeyCode.UNDEFINED, false, false, false, false))));
+        text.codePoints().mapToObj(Character::toString).forEach(c -> deed(() -> key(c)));
         return this;
+    }
+
+    /** One character into what has the focus, in this turn of the window's thread. */
+    void key(String character) {
+        Event.fireEvent(
+                stage.getScene().getFocusOwner(),
+                new KeyEvent(KeyEvent.KEY_TYPED, character, "", KeyCode.UNDEFINED, false, false, false, false));
     }
 
     Hand move(Point2D to) {

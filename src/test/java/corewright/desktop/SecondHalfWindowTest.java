@@ -104,6 +104,12 @@ class SecondHalfWindowTest {
                         () -> deck.steps().size() == 1 || !deck.mix().equals(cheapest)))
                 .isTrue();
         assertThat(window.desk.bench().region().orElseThrow().id()).isEqualTo(region);
+        Node reason = window.desk.view().lookup("#deck-reason");
+        Node under = reason.getParent();
+        OpenWindow.doFx(() -> window.desk.bench().say("half through"));
+        assertThat(reason.getParent())
+                .as("a field that changes its parent loses the focus")
+                .isSameAs(under);
     }
 
     private static void aHoleOutOfReachIsPutBackAndOneIsKept(OpenWindow window, String region) {

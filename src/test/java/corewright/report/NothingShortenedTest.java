@@ -3,7 +3,6 @@ package corewright.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +12,6 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.jspecify.annotations.NullUnmarked;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -39,25 +37,8 @@ class NothingShortenedTest {
     @TempDir
     Path folder;
 
-    @Test
-    void theDemo() throws IOException {
-        Map<String, String> pages = Printed.pages(
-                Printed.withoutPanels(Printed.intake(Printed.DEMO, folder.resolve("in"), t -> t)),
-                folder.resolve("out"));
-        whole(pages);
-        nothingBelowTheBody(folder.resolve("out/owner-report.pdf"));
-        try (var files = Files.list(folder.resolve("out"))) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".pdf")).toList()) {
-                Kept.legible(file);
-            }
-        }
-        assertThat(PrintedNumbers.unknown(folder.resolve("out")))
-                .as("numbers that are in no table of the run")
-                .isEmpty();
-    }
-
     /** What runs on under the last line of a page would stand on the foot. */
-    private static void nothingBelowTheBody(Path file) throws IOException {
+    static void nothingBelowTheBody(Path file) throws IOException {
         double bodyEnd = 283 * 72 / 25.4;
         try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
             PDFTextStripper words = new PDFTextStripper() {
@@ -124,7 +105,7 @@ class NothingShortenedTest {
                 .toList();
     }
 
-    private static void whole(Map<String, String> pages) {
+    static void whole(Map<String, String> pages) {
         assertThat(pages).hasSizeGreaterThan(5);
         pages.forEach(
                 (page, words) -> assertThat(words).as(page).doesNotContain("…").doesNotContain("..."));

@@ -7,9 +7,12 @@ import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.apache.pdfbox.Loader;
@@ -67,6 +70,7 @@ public final class Overlaps extends PDFGraphicsStreamEngine {
 
     private record Circle(double x, double y, double radius) {}
 
+    private final Map<PDFont, Map<Integer, GeneralPath>> outlines = new IdentityHashMap<>();
     private final List<Glyph> glyphs = new ArrayList<>();
     private final List<Circle> circles = new ArrayList<>();
     private GeneralPath path = new GeneralPath();
@@ -89,32 +93,38 @@ public final class Overlaps extends PDFGraphicsStreamEngine {
         List<String> found = new ArrayList<>();
         try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
             for (int i = 0; i < pdf.getNumberOfPages(); i++) {
-                Overlaps page = new Overlaps(pdf.getPage(i));
-                page.processPage(pdf.getPage(i));
                 String at = file.getFileName() + " page " + (i + 1) + ": ";
-                page.found().forEach(f -> found.add(at + f));
+                read(pdf.getPage(i)).found().forEach(f -> found.add(at + f));
             }
         }
         return found;
     }
 
-    /** Words of a page that no mark of its structure holds. */
-    static List<String> unmarked(PDPage of) throws IOException {
+    /** A page, read once for all that is asked of it. */
+    static Overlaps read(PDPage of) throws IOException {
         Overlaps page = new Overlaps(of);
         page.processPage(of);
-        return List.copyOf(page.unmarked);
+        return page;
+    }
+
+    /** Words that no mark of the page's structure holds. */
+    List<String> unmarked() {
+        return List.copyOf(unmarked);
+    }
+
+    /** Letters whose ink and ground are less than 7 : 1 apart. */
+    List<String> faint() {
+        return List.copyOf(faint);
     }
 
     /** Words of a page, ink alone, that come nearer to its edge than this. */
     static List<String> beyond(PDPage of, double marginMm) throws IOException {
-        Overlaps page = new Overlaps(of);
-        page.processPage(of);
         Rectangle2D within = new Rectangle2D.Double(
                 marginMm,
                 marginMm,
                 of.getMediaBox().getWidth() * MM - 2 * marginMm,
                 of.getMediaBox().getHeight() * MM - 2 * marginMm);
-        return page.glyphs.stream()
+        return read(of).glyphs.stream()
                 .filter(g -> !within.contains(g.ink))
                 .map(g -> g.run.text + " at " + g.ink)
                 .distinct()
@@ -129,13 +139,6 @@ public final class Overlaps extends PDFGraphicsStreamEngine {
     @Override
     public void endMarkedContentSequence() {
         depth--;
-    }
-
-    /** Letters of a page whose ink and ground are less than 7 : 1 apart. */
-    static List<String> faint(PDPage of) throws IOException {
-        Overlaps page = new Overlaps(of);
-        page.processPage(of);
-        return List.copyOf(page.faint);
     }
 
     /** Relative luminance (WCAG 2.1). */
@@ -168,7 +171,8 @@ public final class Overlaps extends PDFGraphicsStreamEngine {
         return 1;
     }
 
-    private Set<String> found() {
+    /** Words on words or marks: what lies on what, and where in millimetres from the lower left. */
+    Set<String> found() {
         Set<String> found = new LinkedHashSet<>();
         List<Glyph> sorted = new ArrayList<>(glyphs);
         sorted.sort((a, b) -> Double.compare(a.ink.getX(), b.ink.getX()));
@@ -221,8 +225,7 @@ public final class Overlaps extends PDFGraphicsStreamEngine {
     protected void showGlyph(Matrix matrix, PDFont font, int code, Vector displacement) throws IOException {
         AffineTransform to = matrix.createAffineTransform();
         to.scale(0.001, 0.001);
-        Rectangle2D box = to.createTransformedShape(((PDVectorFont) font).getNormalizedPath(code))
-                .getBounds2D();
+        Rectangle2D box = to.createTransformedShape(outline(font, code)).getBounds2D();
         Rectangle2D ink =
                 new Rectangle2D.Double(box.getX() * MM, box.getY() * MM, box.getWidth() * MM, box.getHeight() * MM);
         String letter = Objects.requireNonNullElse(font.toUnicode(code), "?");
@@ -241,6 +244,16 @@ public final class Overlaps extends PDFGraphicsStreamEngine {
             }
         }
         run.add(letter, ink);
+    }
+
+    private GeneralPath outline(PDFont font, int code) throws IOException {
+        Map<Integer, GeneralPath> known = outlines.computeIfAbsent(font, f -> new HashMap<>());
+        GeneralPath outline = known.get(code);
+        if (outline == null) {
+            outline = ((PDVectorFont) font).getNormalizedPath(code);
+            known.put(code, outline);
+        }
+        return outline;
     }
 
     @Override

@@ -9,12 +9,14 @@ import corewright.report.data.ScheduleCsv;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.NullUnmarked;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -65,19 +67,21 @@ class PostureWordsTest {
               - { name: epoxy-foam-300, structural: no }
             """;
 
+    /** Each is read in more than one way. */
+    private static final Map<String, Assessment> ASSESSED = new HashMap<>();
+
     @TempDir
     Path folder;
 
     @ParameterizedTest
     @CsvSource({
-        "0, true",
-        "3, false",
-        "45, true",
+        "0, false",
+        "3, true",
+        "45, false",
         "60, true",
-        "90, false",
-        "115, true",
+        "90, true",
+        "115, false",
         "130, true",
-        "150, false",
         "180, true",
         "180, false"
     })
@@ -163,7 +167,20 @@ class PostureWordsTest {
         assertThat(buy.get(eyes)).isGreaterThan(people);
     }
 
+    @AfterAll
+    static void forget() {
+        ASSESSED.clear();
+    }
+
     private Assessment assessed(double tilt, boolean rising) throws IOException {
+        String key = tilt + " " + rising;
+        if (!ASSESSED.containsKey(key)) {
+            ASSESSED.put(key, afresh(tilt, rising));
+        }
+        return ASSESSED.get(key);
+    }
+
+    private Assessment afresh(double tilt, boolean rising) throws IOException {
         return Printed.withoutPanels(Printed.intake(Printed.DECK, folder.resolve("in"), (file, text) -> {
             String turned = text.replace("tilt_deg: 3, uphill_deg: 180", "tilt_deg: " + tilt + ", uphill_deg: 90");
             return rising || !file.equals("survey.yaml") ? turned : turned + ONLY_THIN;

@@ -38,6 +38,7 @@ final class DeckDesk {
     private final TextField who = new TextField();
     private final Button take = SlipView.key("deck-take", "Take this mix", this::take);
     private final Label decided = SlipView.text("This is what is decided now.", "quiet");
+    private final HBox deed = new HBox(8);
     private final VBox left = new VBox(8);
     private final VBox right = new VBox(6);
     private final HBox strip = new HBox(20);
@@ -56,14 +57,17 @@ final class DeckDesk {
         question.setId("deck-question");
         mix.setId("deck-mix");
         reason.setId("deck-reason");
-        reason.setPromptText("why this mix, in your words");
+        reason.setPromptText("why, in your words");
         reason.setAccessibleText("The reason for this mix");
         reason.setOnAction(e -> take());
         HBox.setHgrow(reason, Priority.ALWAYS);
+        take.setMinWidth(Region.USE_PREF_SIZE);
         who.setId("deck-who");
+        who.setPrefColumnCount(7);
         who.setPromptText("who decides");
         who.setAccessibleText("Who decides");
         who.setOnAction(e -> take());
+        deed.setAlignment(Pos.CENTER_LEFT);
         left.getStyleClass().add("deck-asked");
         right.setId("deck-answer");
         right.getStyleClass().add("deck-answer");
@@ -99,8 +103,9 @@ final class DeckDesk {
         part(strip, any);
         if (any) {
             left.getChildren().setAll(title, which, question);
-            HBox deed = new HBox(8, deed());
-            deed.setAlignment(Pos.CENTER_LEFT);
+            if (!deed.getChildren().contains(reason)) { // a field that changes its parent loses the focus
+                deed.getChildren().setAll(deed());
+            }
             right.getChildren().setAll(figures, mix, up, deed);
             strip.getChildren().setAll(left, stair, right);
             fill();
@@ -135,7 +140,6 @@ final class DeckDesk {
                                 .isEmpty());
         part(take, differs);
         part(decided, !differs && model.chosen().isPresent());
-        take.setText("Take this mix: " + model.differing().size() + " to change");
     }
 
     private static void part(Node node, boolean shown) {
@@ -163,7 +167,11 @@ final class DeckDesk {
             what.setMinWidth(Region.USE_PREF_SIZE);
             figures.getChildren().add(new VBox(-2, figure, what));
         }
-        mix.setText(model.told().isEmpty() ? model.answer() : model.mix());
+        int differing = model.differing().size();
+        mix.setText(
+                model.told().isEmpty()
+                        ? model.answer()
+                        : model.mix() + (differing > 0 ? " " + differing + " to change." : ""));
         up.setText(problem.getText().isEmpty() ? model.up() : problem.getText());
         fillDeed();
         stair.show();

@@ -216,12 +216,14 @@ public final class ImportView extends VBox {
         column.setMinWidth(120);
         column.setCellValueFactory(
                 c -> new ReadOnlyStringWrapper(c.getValue().line().cell(at)));
-        column.setCellFactory(c -> new TextFieldTableCell<>(new DefaultStringConverter()));
-        column.setOnEditCommit(e -> {
-            model.mend(e.getRowValue().line().number(), at, e.getNewValue() == null ? "" : e.getNewValue());
-            show();
-        });
+        column.setCellFactory(c -> new MendCell((line, text) -> mend(line, at, text)));
+        column.setOnEditCommit(e -> mend(e.getRowValue(), at, e.getNewValue() == null ? "" : e.getNewValue()));
         return column;
+    }
+
+    private void mend(PreviewLine line, int at, String text) {
+        model.mend(line.line().number(), at, text);
+        show();
     }
 
     private static TableColumn<PreviewLine, String> problem() {

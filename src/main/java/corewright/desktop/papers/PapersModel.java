@@ -30,6 +30,9 @@ import org.jspecify.annotations.Nullable;
 /** Which paper is looked at, which page of it, and where it is written to. Knows no window. */
 public final class PapersModel {
     /** Longer side of a page's picture: an A4 page at some 130 dpi. */
+    /** Where writing begins on the scale of a whole run. */
+    private static final double WRITTEN_FROM = 0.60;
+
     private static final int LONGER_SIDE = 1500;
 
     /**
@@ -189,13 +192,15 @@ public final class PapersModel {
         Pictures pictures = pictures();
         Papers of = paper;
         begin("Writing " + file.getFileName());
-        bench.jobs()
-                .run(
-                        () -> {
+        bench.waiting()
+                .on(
+                        busy,
+                        progress -> {
                             Path near =
                                     Files.createTempFile(file.toAbsolutePath().getParent(), ".corewright", ".pdf");
                             try {
                                 of.write(assessed, pictures, near);
+                                progress.begin("putting it in place", 0.99); // not where it was stopped
                                 return Files.move(near, file, StandardCopyOption.REPLACE_EXISTING);
                             } finally {
                                 Files.deleteIfExists(near);
@@ -268,11 +273,14 @@ public final class PapersModel {
         }
         Pictures pictures = pictures();
         begin("Writing everything to " + folder.getFileName());
-        bench.jobs()
-                .run(
-                        () -> {
+        bench.waiting()
+                .on(
+                        busy,
+                        progress -> {
                             Outputs.check(folder);
-                            Outputs.write(assessed, pictures, folder, Progress.NONE, Map::of);
+                            Progress written = (stage, fraction) ->
+                                    progress.begin(stage, (fraction - WRITTEN_FROM) / (1 - WRITTEN_FROM));
+                            Outputs.write(assessed, pictures, folder, written, Map::of);
                             return folder;
                         },
                         this::done,

@@ -53,8 +53,12 @@ public final class PhotoDesk implements Held, PlanPane.Hand {
 
     /** Reads a file away from the window and then asks for its place. */
     public void begin(Path file) {
-        bench.jobs()
-                .run(() -> Photos.read(file), content -> begin(file, content), e -> bench.say(Complaints.sentence(e)));
+        bench.waiting()
+                .on(
+                        "Reading " + file.getFileName(),
+                        progress -> Photos.read(file),
+                        content -> begin(file, content),
+                        e -> bench.say(Complaints.sentence(e)));
     }
 
     private void begin(Path file, byte[] content) {

@@ -71,8 +71,24 @@ public final class SlipView extends VBox {
         }
         all.addAll(below);
         if (!all.equals(getChildren())) {
+            String inHand = inHand();
             getChildren().setAll(all);
+            Node again = inHand.isEmpty() ? null : lookup("#" + inHand);
+            if (again != null && !again.isFocused()) {
+                again.requestFocus();
+            }
         }
+    }
+
+    /** The name of the key or field here that has the focus: one that is made anew is to have it again. */
+    private String inHand() {
+        Node owner = getScene() == null ? null : getScene().getFocusOwner();
+        for (Node n = owner; n != null; n = n.getParent()) {
+            if (n.getParent() == this && n.getId() != null) {
+                return n.getId();
+            }
+        }
+        return "";
     }
 
     /** The key of that name that stands there already, with the words and the deed of the new one. */

@@ -5,6 +5,7 @@ import corewright.intake.text.RefusedException;
 import java.io.IOException;
 import java.util.List;
 import java.util.Objects;
+import java.util.concurrent.CancellationException;
 
 /** Why something cannot be used, line by line, as the list beside the plan shows it. */
 public final class Complaints {
@@ -27,6 +28,9 @@ public final class Complaints {
 
     /** A failure in a sentence; what is no fault of the files is said to be ours. */
     public static String sentence(Exception e) {
+        if (e instanceof CancellationException) {
+            return "it was stopped.";
+        }
         String text = Objects.requireNonNullElse(e.getMessage(), e.toString());
         return e instanceof IOException ? text : "this is a defect of ours, not of your files: " + text;
     }

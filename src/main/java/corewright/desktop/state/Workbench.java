@@ -21,10 +21,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
-/**
- * What is open, what is touched, what is being calculated. Every change is told to whoever listens; nobody but the window's
- * thread may call it.
- */
+/** What is open, touched, being calculated. Every change is told to whoever listens; only the window's thread may call it. */
 public final class Workbench {
     private final Jobs jobs;
     private final Conclusions conclusions;
@@ -40,12 +37,13 @@ public final class Workbench {
     private String face = "";
     private String region = "";
     private String message = "";
-    private Busy opening = Busy.NOT;
+    private final Waiting waiting;
     private Jobs.Job reading = () -> {};
 
     public Workbench(Jobs jobs, Chain chain) {
         this.jobs = jobs;
         this.conclusions = new Conclusions(jobs, chain, new Told());
+        this.waiting = new Waiting(jobs, this::tell);
     }
 
     /** Hears what is concluded. */
@@ -72,9 +70,7 @@ public final class Workbench {
     /** Opens what {@code source} gives; what was open stays where it is refused. */
     public void open(String what, Callable<EditLog> source) {
         reading.cancel();
-        opening = new Busy("Reading " + what, 0.01);
-        tell();
-        reading = jobs.run(source, this::opened, e -> refused(what, e));
+        reading = waiting.on("Reading " + what, p -> source.call(), this::opened, e -> refused(what, e));
     }
 
     private void opened(EditLog opened) {
@@ -87,13 +83,11 @@ public final class Workbench {
         region = "";
         face = opened.survey().faces().get(0).name();
         message = opened.whyReadOnly().isEmpty() ? Kept.sentence(opened) : opened.whyReadOnly();
-        opening = Busy.NOT;
         sight.begin(Units.of(opened.survey()), Steps.count(opened.survey().readings()) == 0 ? Step.PLAN : Step.DAMAGE);
         conclusions.startOver(opened); // tells of all this, once
     }
 
     private void refused(String what, Exception e) {
-        opening = Busy.NOT;
         if (e instanceof RefusedException refused) {
             complaints = Complaints.of(refused);
             message = what + " cannot be used as it is: " + Steps.counted(complaints.size(), "complaint") + ".";
@@ -106,7 +100,8 @@ public final class Workbench {
 
     /** Closes what is open. */
     public void close() {
-        stop();
+        waiting.leave();
+        conclusions.stop();
         if (log != null) {
             log.close();
         }
@@ -119,12 +114,11 @@ public final class Workbench {
         conclusions.calculate();
     }
 
-    /** Stops what is being read or calculated; what was found before stays. */
+    /** Stops what the window says is under way; what was found before stays. */
     public void stop() {
-        reading.cancel();
-        reading = () -> {};
-        opening = Busy.NOT;
-        conclusions.stop();
+        if (!waiting.stop()) {
+            conclusions.stop();
+        }
     }
 
     /**
@@ -342,6 +336,11 @@ public final class Workbench {
         return conclusions.assessed();
     }
 
+    /** For long work besides the calculation. */
+    public Waiting waiting() {
+        return waiting;
+    }
+
     /** Who works away from the window's thread. */
     public Jobs jobs() {
         return jobs;
@@ -380,7 +379,7 @@ public final class Workbench {
     }
 
     public Busy busy() {
-        return opening.what().isEmpty() ? conclusions.busy() : opening;
+        return waiting.busy().equals(Busy.NOT) ? conclusions.busy() : waiting.busy();
     }
 
     /** How it is looked at. */

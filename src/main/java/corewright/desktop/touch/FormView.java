@@ -1,11 +1,12 @@
 package corewright.desktop.touch;
 
+import corewright.desktop.slip.Choice;
+import corewright.desktop.slip.Entry;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.function.BiPredicate;
-import javafx.css.PseudoClass;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
@@ -15,16 +16,21 @@ import javafx.scene.layout.Priority;
 
 /** The fields of a form; they stay the same controls while the same thing is held, so that nothing typed is lost. */
 final class FormView extends GridPane {
-    private static final PseudoClass REFUSED = PseudoClass.getPseudoClass("refused");
-
     private final BiPredicate<String, String> set;
     private final Map<String, Control> controls = new LinkedHashMap<>();
-    private boolean filling;
+    private final Map<String, Entry> entries = new HashMap<>();
+    private final Map<String, Choice> choices = new HashMap<>();
+    private boolean building;
 
     /** @param set takes a field and what was typed into it; says whether it will do */
     FormView(BiPredicate<String, String> set) {
         this.set = set;
         getStyleClass().add("form");
+    }
+
+    /** Another thing is held: what was typed for the one before goes with it. */
+    void anew() {
+        build(List.of());
     }
 
     /** Shows these values; what is being typed stays. */
@@ -33,15 +39,15 @@ final class FormView extends GridPane {
                 .equals(fields.stream().map(FormField::id).toList())) {
             build(fields);
         }
-        filling = true;
-        fields.forEach(f -> fill(Objects.requireNonNull(controls.get(f.id())), f));
-        filling = false;
+        fields.forEach(this::fill);
     }
 
     private void build(List<FormField> fields) {
-        filling = true; // a field that goes loses the focus
+        building = true; // a field that goes loses the focus
         getChildren().clear();
         controls.clear();
+        entries.clear();
+        choices.clear();
         int row = 0;
         for (FormField f : fields) {
             Label label = new Label(f.label());
@@ -56,58 +62,29 @@ final class FormView extends GridPane {
             addRow(row++, label, control);
             controls.put(f.id(), control);
         }
+        building = false;
     }
 
     private TextField typed(String id) {
         TextField field = new TextField();
         field.setPrefColumnCount(8);
-        field.setOnAction(e -> take(id, field));
-        field.focusedProperty().addListener((o, was, is) -> {
-            if (!is && !filling) {
-                take(id, field);
-            }
-        });
+        entries.put(id, new Entry(field, text -> building || set.test(id, text)));
         return field;
-    }
-
-    private void take(String id, TextField field) {
-        String typed = field.getText().strip();
-        boolean good = typed.equals(field.getUserData()) || set.test(id, typed);
-        mark(field, good);
-        if (good) {
-            field.setUserData(typed); // what the survey makes of it replaces it
-        }
     }
 
     private ComboBox<String> chosen(String id) {
         ComboBox<String> box = new ComboBox<>();
-        box.setOnAction(e -> {
-            String value = box.getValue();
-            if (!filling && value != null && !value.equals(box.getUserData())) {
-                mark(box, set.test(id, value));
-            }
-        });
+        choices.put(id, new Choice(box, value -> set.test(id, value)));
         return box;
     }
 
-    private static void mark(Control control, boolean good) {
-        control.pseudoClassStateChanged(REFUSED, !good);
-    }
-
-    /** A text is exchanged only where the survey's own value is another one than before. */
-    @SuppressWarnings("unchecked") // boxes of this form hold texts
-    private static void fill(Control control, FormField f) {
-        boolean as = f.text().equals(control.getUserData());
-        if (control instanceof ComboBox<?> box) {
-            ComboBox<String> words = (ComboBox<String>) box;
-            if (!words.getItems().equals(f.options())) {
-                words.getItems().setAll(f.options());
-            }
-            words.setValue(f.text());
-        } else if (control instanceof TextField field && !as) {
-            field.setText(f.text());
-            mark(field, true);
+    private void fill(FormField f) {
+        Entry entry = entries.get(f.id());
+        Choice choice = choices.get(f.id());
+        if (entry != null) {
+            entry.show(f.text());
+        } else if (choice != null) {
+            choice.show(f.options(), f.text());
         }
-        control.setUserData(f.text());
     }
 }

@@ -93,6 +93,7 @@ public final class HandReading implements Held, PlanPane.Hand {
 
     private boolean typed(String field, String text) {
         texts.put(ReadingValue.of(field), text.strip());
+        bench.survey().ifPresent(s -> view.show(fields(s, kind())));
         return true;
     }
 
@@ -178,6 +179,7 @@ public final class HandReading implements Held, PlanPane.Hand {
         try {
             at(TypedPlace.of(survey.face(bench.face()), text, bench.sight().units()));
             place.clear();
+            place.requestFocus(); // the next place may follow at once
         } catch (Typed e) {
             bench.say(String.valueOf(e.getMessage()));
         }

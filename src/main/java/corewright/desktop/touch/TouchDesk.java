@@ -77,6 +77,7 @@ public final class TouchDesk implements Held {
     private void open(Form form) {
         versions.clear();
         versions.add(form);
+        view.anew();
         taken = bench.sight().step();
         reason.clear();
         problem.setText("");

@@ -80,7 +80,7 @@ public final class GridWalk {
             throw new IllegalArgumentException("no point of a grid of " + units.length(spacingMm) + " lies on " + face
                     + "; choose a smaller spacing");
         }
-        called = WalkNames.of(names, points);
+        called = WalkNames.of(names, points, units);
         points.forEach(p -> noted.add(WalkEdits.noted(survey, p, meter)));
         at = firstOpen();
         entry = noted.get(at);

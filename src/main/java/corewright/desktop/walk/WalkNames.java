@@ -1,5 +1,6 @@
 package corewright.desktop.walk;
 
+import corewright.desktop.state.Units;
 import corewright.drawing.kit.PlaceNames;
 import corewright.survey.Spot;
 import java.util.ArrayList;
@@ -15,14 +16,18 @@ final class WalkNames {
     private WalkNames() {}
 
     /** A name for each, all different. */
-    static List<String> of(PlaceNames names, List<Spot> points) {
+    static List<String> of(PlaceNames names, List<Spot> points, Units units) {
         Map<String, Integer> used = new HashMap<>();
         points.forEach(p -> used.merge(square(names, p), 1, Integer::sum));
         List<String> all = new ArrayList<>();
         for (Spot p : points) {
             String square = square(names, p);
             boolean alone = used.getOrDefault(square, 0) == 1;
-            all.add(alone ? square : square + " (" + metres(p.xMm()) + ", " + metres(Math.abs(p.yMm())) + ")");
+            all.add(
+                    alone
+                            ? square
+                            : square + " (" + figure(p.xMm(), units) + ", " + figure(Math.abs(p.yMm()), units)
+                                    + unit(units) + ")");
         }
         return all;
     }
@@ -37,7 +42,12 @@ final class WalkNames {
     }
 
     /** As finely as a spacing of 10 mm needs. */
-    private static String metres(double mm) {
-        return String.format(Locale.ROOT, "%.2f", mm / 1000);
+    private static String figure(double mm, Units units) {
+        return String.format(Locale.ROOT, "%.2f", units.deck(mm));
+    }
+
+    /** Metres go without saying, as in every file; feet do not. */
+    private static String unit(Units units) {
+        return units == Units.METRIC ? "" : " " + units.deckUnit();
     }
 }

@@ -21,6 +21,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.TextAlignment;
 
 /** The walk over the whole window: the plan on one side, everything the thumb needs on the other. */
 public final class WalkView extends HBox {
@@ -222,6 +223,8 @@ public final class WalkView extends HBox {
         Label word = new Label("Next");
         word.getStyleClass().add("next-word");
         nextPlace.getStyleClass().add("next-place");
+        nextPlace.setWrapText(true);
+        nextPlace.setTextAlignment(TextAlignment.CENTER);
         VBox face = new VBox(word, nextPlace);
         face.setAlignment(Pos.CENTER);
         Button key = padKey("next", "", "next", walk::next);
@@ -338,7 +341,8 @@ public final class WalkView extends HBox {
     }
 
     private void show() {
-        progress.setText(walk.progress() + " " + Orientation.bowUp(walk.face()));
+        String seen = Orientation.bowUp(walk.face());
+        progress.setText(walk.progress() + " " + Character.toUpperCase(seen.charAt(0)) + seen.substring(1) + ".");
         place.setText(walk.place());
         measured.setText(walk.measured());
         last.setText(walk.last());

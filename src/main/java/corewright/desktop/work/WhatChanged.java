@@ -148,13 +148,19 @@ public final class WhatChanged {
             return name(now) + " is left out: leave the deck closed there.";
         }
         List<String> parts = new ArrayList<>();
-        if (!grams(old.grams()).equals(grams(now.grams()))) {
+        if (!grams(old.grams()).equals(grams(now.grams())) && !(now.grams() > 0 && isLogged(now))) {
             parts.add("takes " + (now.grams() > 0 ? grams(now.grams()) : "no more") + ", was " + grams(old.grams()));
         }
         if (old.stopMm() != now.stopMm()) {
             parts.add("has its depth stop at " + units().depth(now.stopMm()) + ", was " + units().depth(old.stopMm()));
         }
         return parts.isEmpty() ? "" : name(now) + " " + String.join("; it ", parts) + ".";
+    }
+
+    /** What is planned for a hole that has its line in the log is a figure to compare with, and asks for nothing. */
+    private boolean isLogged(PlannedHole hole) {
+        return bench.survey().stream().flatMap(s -> s.log().stream()).anyMatch(e -> e.hole()
+                .equals(hole.name()));
     }
 
     static String name(PlannedHole hole) {

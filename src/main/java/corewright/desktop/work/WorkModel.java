@@ -15,7 +15,6 @@ import corewright.repair.work.WorkLog;
 import corewright.survey.Edit;
 import corewright.survey.Origin;
 import corewright.survey.Part;
-import corewright.survey.Subject;
 import corewright.survey.Survey;
 import corewright.survey.WorkEntry;
 import java.util.HashMap;
@@ -43,6 +42,7 @@ public final class WorkModel {
     private final String region;
     private final DoubleSupplier nowS;
     private final WhatChanged changed;
+    private final LogCaution caution;
     private final Map<Integer, Double> mixedS = new HashMap<>();
     private double startS = Double.NaN;
     private @Nullable InjectionPlan last;
@@ -64,6 +64,7 @@ public final class WorkModel {
         this.region = region;
         this.nowS = nowS;
         changed = new WhatChanged(bench);
+        caution = new LogCaution(bench);
     }
 
     /** The newest plan of the region; the one before while another is being made. */
@@ -370,12 +371,8 @@ public final class WorkModel {
 
     /** The gravest that the log says of this work, and what to do; else what was done last. */
     public String says() {
-        return bench.findings().stream()
-                .filter(f -> f.subject() == Subject.WORK_LOG)
-                .filter(f -> holes().stream().anyMatch(h -> f.about().id().equals(h.id())))
-                .reduce((a, b) -> b)
-                .map(f -> f.message() + " " + f.effect())
-                .orElse(message);
+        String stop = caution.of(holes());
+        return stop.isEmpty() ? message : stop;
     }
 
     /** What another revision of the plan alters. */

@@ -9,8 +9,10 @@ import corewright.survey.Face;
 import corewright.survey.Spot;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import javafx.geometry.Point2D;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
@@ -25,6 +27,9 @@ import org.locationtech.jts.geom.Envelope;
 /** The holes of the work: done with their grams, the one in hand large, the rest in their order. */
 final class WorkPlan extends Region {
     private static final double DISC = 16;
+
+    /** How far above its hole a plug's bar lies. */
+    private static final double PLUG = DISC + 6;
 
     /** The longest rule, px. */
     private static final double RULE = 120;
@@ -87,7 +92,6 @@ final class WorkPlan extends Region {
         GraphicsContext g = canvas.getGraphicsContext2D();
         Color ink = PlanPane.fx(look.tone().ink());
         Color ground = PlanPane.fx(look.tone().ground());
-        Color crayon = PlanPane.fx(look.crayon());
         g.setFill(ground);
         g.fillRect(0, 0, canvas.getWidth(), canvas.getHeight());
         PlanView v = view().orElse(null);
@@ -111,29 +115,53 @@ final class WorkPlan extends Region {
         for (Hole h : model.vents()) {
             disc(g, x(v, h.spot()), y(v, h.spot()), 0.85 * DISC, number(h), ground, ink);
         }
-        for (Hole h : upwards(holes, inHand)) {
-            double x = x(v, h.spot());
-            double y = y(v, h.spot());
-            boolean done = model.logged(h).isPresent();
-            if (h == inHand) {
-                g.setFill(crayon);
-                g.fillOval(x - 2 * DISC, y - 2 * DISC, 4 * DISC, 4 * DISC);
-                disc(g, x, y, 1.7 * DISC, number(h), crayon, ground);
-                stop(g, x, y + 2 * DISC, h, crayon, ground, 22);
-            } else {
-                disc(g, x, y, DISC, number(h), done ? ground : ink, done ? ink : ground);
-                if (!done) {
-                    stop(g, x, y + DISC, h, ink, ground, 15);
-                }
-            }
-            model.logged(h).ifPresent(grams -> {
-                g.setStroke(ink);
-                g.setLineWidth(4.5);
-                g.strokeLine(x - DISC, y - DISC - 6, x + DISC, y - DISC - 6); // plugged
-                words(g, x, y + DISC + 18, Figures.fixed(grams, 0) + " g", ink, ground, 15);
-            });
-        }
+        WorkLabels labels = labels(v, holes, inHand);
+        upwards(holes, inHand).forEach(h -> hole(g, v, h, h == inHand, labels));
         scale(g, v, ink, ground);
+    }
+
+    /** What the figures are not to lie on. */
+    private WorkLabels labels(PlanView v, List<Hole> holes, @Nullable Hole inHand) {
+        WorkLabels labels = new WorkLabels();
+        Stream.concat(holes.stream(), model.vents().stream())
+                .forEach(h -> labels.disc(x(v, h.spot()), y(v, h.spot()), h == inHand ? 2 * DISC : DISC));
+        holes.stream()
+                .filter(h -> model.logged(h).isPresent())
+                .forEach(h -> labels.plug(x(v, h.spot()), y(v, h.spot()) - PLUG, DISC));
+        for (int i = 1; i < holes.size(); i++) {
+            Spot from = holes.get(i - 1).spot();
+            Spot to = holes.get(i).spot();
+            labels.line(x(v, from), y(v, from), x(v, to), y(v, to));
+        }
+        return labels;
+    }
+
+    private void hole(GraphicsContext g, PlanView v, Hole h, boolean isInHand, WorkLabels labels) {
+        Color ink = PlanPane.fx(look.tone().ink());
+        Color ground = PlanPane.fx(look.tone().ground());
+        Color crayon = PlanPane.fx(look.crayon());
+        double x = x(v, h.spot());
+        double y = y(v, h.spot());
+        Optional<Double> logged = model.logged(h);
+        boolean done = logged.isPresent();
+        if (isInHand) {
+            g.setFill(crayon);
+            g.fillOval(x - 2 * DISC, y - 2 * DISC, 4 * DISC, 4 * DISC);
+            disc(g, x, y, 1.7 * DISC, number(h), crayon, ground);
+            stop(g, labels.beside(x, y, 2 * DISC, 22), h, crayon, ground, 22);
+        } else {
+            disc(g, x, y, DISC, number(h), done ? ground : ink, done ? ink : ground);
+            if (!done) {
+                stop(g, labels.beside(x, y, DISC, 15), h, ink, ground, 15);
+            }
+        }
+        if (done) {
+            g.setStroke(ink);
+            g.setLineWidth(4.5);
+            g.strokeLine(x - DISC, y - PLUG, x + DISC, y - PLUG); // plugged
+            Point2D at = labels.beside(x, y, isInHand ? 2 * DISC : DISC, 15);
+            words(g, at.getX(), at.getY() + 18, Figures.fixed(logged.orElseThrow(), 0) + " g", ink, ground, 15);
+        }
     }
 
     /** In the order of painting: what is filled lies under what is to come, the one in hand over all. */
@@ -160,10 +188,12 @@ final class WorkPlan extends Region {
     }
 
     /** The depth stop as the work card has it: its figure under a bar. */
-    private void stop(GraphicsContext g, double x, double top, Hole hole, Color ink, Color ground, double px) {
+    private void stop(GraphicsContext g, Point2D at, Hole hole, Color ink, Color ground, double px) {
         if (!hole.drilled()) {
             return;
         }
+        double x = at.getX();
+        double top = at.getY();
         words(g, x, top + 4 + 1.1 * px, model.stop(hole), ink, ground, px);
         g.setStroke(ink);
         g.setLineWidth(2.5);

@@ -336,8 +336,19 @@ class GridWalkTest {
     void theCentrelineIsNeitherStarboardNorPort() {
         PlaceNames names = PlaceNames.of(log.survey().face("foredeck"));
 
-        assertThat(WalkNames.of(names, List.of(new Spot("foredeck", 300, 0), new Spot("foredeck", 300, 150))))
+        assertThat(WalkNames.of(
+                        names, List.of(new Spot("foredeck", 300, 0), new Spot("foredeck", 300, 150)), Units.METRIC))
                 .containsExactly("A, centreline", "A, starboard 1");
+    }
+
+    /** By hand: 150 and 300 mm are 0.49 and 0.98 ft. */
+    @Test
+    void placesInOneSquareAreToldInTheUnitsShown() {
+        PlaceNames names = PlaceNames.of(log.survey().face("foredeck"));
+
+        assertThat(WalkNames.of(
+                        names, List.of(new Spot("foredeck", 150, 150), new Spot("foredeck", 300, 150)), Units.US))
+                .containsExactly("A, starboard 1 (0.49, 0.49 ft)", "A, starboard 1 (0.98, 0.49 ft)");
     }
 
     @Test

@@ -2,15 +2,23 @@ package corewright.desktop.work;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import corewright.assessment.Assessed;
+import corewright.assessment.Partial;
 import corewright.desktop.MapChain;
 import corewright.desktop.state.AtOnce;
+import corewright.desktop.state.MemoryLog;
 import corewright.desktop.state.Workbench;
+import corewright.report.SampleAssessment;
 import corewright.survey.FrozenPlan;
 import corewright.survey.FrozenPlan.Kind;
 import corewright.survey.FrozenPlan.PlannedCup;
 import corewright.survey.FrozenPlan.PlannedHole;
 import corewright.survey.FrozenPlan.Standing;
+import corewright.survey.Origin;
+import corewright.survey.Part;
 import corewright.survey.Spot;
+import corewright.survey.Survey;
+import corewright.survey.WorkEntry;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -58,6 +66,25 @@ class WhatChangedTest {
                         "Other places change too: R2.");
         assertThat(changed.sentences(next, next, Set.of("R1", "R2"))).isEmpty();
         assertThat(changed.head()).isEmpty();
+        bench.close();
+    }
+
+    /** 12 g went in already: that another plan would have had 20 there asks for nothing more. */
+    @Test
+    void aHoleThatIsDoneIsAskedForNothing() {
+        Survey survey = Part.LOG.with(
+                SampleAssessment.damaged().survey(),
+                List.of(new WorkEntry(new Origin("log.csv", 2), "R1-1", 120, 12, null)));
+        Workbench bench = new Workbench(
+                new AtOnce(), (s, findings, earlier, progress) -> new Assessed(Partial.bare(s, findings), earlier));
+        bench.open("survey", () -> new MemoryLog(survey, List.of()));
+        FrozenPlan before = plan(80, hole("R1-1", Kind.INJECTION, 8, 32, Standing.HELD));
+        FrozenPlan next = plan(80, hole("R1-1", Kind.INJECTION, 8, 20, Standing.HELD));
+        FrozenPlan none = plan(80, hole("R1-1", Kind.INJECTION, 8, 0, Standing.HELD));
+
+        WhatChanged changed = new WhatChanged(bench);
+        assertThat(changed.sentences(before, next, Set.of("R1"))).isEmpty();
+        assertThat(changed.sentences(before, none, Set.of("R1"))).containsExactly("Hole 1 takes no more, was 32 g.");
         bench.close();
     }
 }
