@@ -58,6 +58,6 @@ class WorkModelTest {
     }
 
     private static Assessment with(Assessment a, List<Finding> findings) {
-        return Assessments.of(a.survey(), a.damage(), a.stiffness(), a.options(), a.decision(), findings, a.next());
+        return Assessments.of(a.survey(), a.damage(), a.stiffness(), a.plans(), a.decision(), findings, a.next());
     }
 }
