@@ -159,18 +159,24 @@ public record Coverage(String face, double water, double bond) {
         return share < 0.2 ? "Only a small part" : share < 0.4 ? "Only a third" : share < 0.6 ? "Only half" : "Not all";
     }
 
+    /** How much of the core was read, without the face's name and a full stop. */
+    public String shares() {
+        return shares(water, "a reading of water", "read for water", "readings") + ", "
+                + shares(bond, "a tap", "tapped", "taps and pilot holes");
+    }
+
+    private static String shares(double share, String near, String done, String many) {
+        return share > 0
+                ? String.format(Locale.ROOT, "%.0f %% lies within %.0f mm of %s", 100 * share, REACH_MM, near)
+                : "nothing counts as " + done + " (fewer than " + LEAST_READINGS + " " + many + " lie on it)";
+    }
+
     /** A hazard where nothing can be said, a doubt where only a part was read; none where the face was read. */
     public List<Finding> findings() {
         if (whole()) {
             return List.of();
         }
-        String message = String.format(
-                Locale.ROOT,
-                "Of the core of %s %.0f %% lies within %.0f mm of a reading of water and %.0f %% within as much of a tap.",
-                face,
-                100 * water,
-                REACH_MM,
-                100 * bond);
+        String message = "Of the core of " + face + " " + shares() + ".";
         return List.of(new Finding(
                 nothing() ? Finding.Severity.HAZARD : Finding.Severity.DOUBT,
                 new Origin("survey.yaml", 0),

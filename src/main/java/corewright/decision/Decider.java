@@ -40,7 +40,7 @@ public final class Decider {
                 .flatMap(id -> plans.recore(id).stream())
                 .toList();
         List<RegionDecision> decisions =
-                methods.regions().stream().map(d -> filledWith(d, injections)).toList();
+                methods.regions().stream().map(d -> filledWith(d, injections)).map(d -> missed(d, plans)).toList();
         List<DryingTime> drying = methods.drying();
         RegionOptions options = new RegionOptions(survey, plans, drying, panels);
         List<Choices.Row> choices =
@@ -110,6 +110,13 @@ public final class Decider {
                 .filter(p -> p.fillsBeside(decision.region()))
                 .findFirst()
                 .map(p -> decision.because("It opens into " + p.region() + " and is filled with it."))
+                .orElse(decision);
+    }
+
+    /** A plan that is missing by a defect is said where it is missed. */
+    private static RegionDecision missed(RegionDecision decision, RepairOptions plans) {
+        return plans.failed(decision.region())
+                .map(d -> decision.because(d.sentence()))
                 .orElse(decision);
     }
 }

@@ -52,7 +52,6 @@ final class Rules {
         setAside.keySet().removeAll(refused.keySet());
         reasons.addAll(argued);
         String id = facts.region().id();
-        facts.options().failed(id).ifPresent(d -> reasons.add(d.sentence()));
         return new RegionDecision(
                 id, settled, reasons, first, pilot, refused, facts.underLoad(), fired, setAside, null);
     }

@@ -170,10 +170,9 @@ final class RecordFound {
             Coverage coverage = Coverage.of(assessment.survey(), face.face());
             words.add(String.format(
                     Locale.ROOT,
-                    "%s: %.0f %% of the core lies within 300 mm of a reading for water, %.0f %% within as much of a tap; %s undecided.",
+                    "%s: of its core %s; %s undecided.",
                     Wording.sentence(Prose.plain(face.face().name())),
-                    100 * coverage.water(),
-                    100 * coverage.bond(),
+                    coverage.shares(),
                     face.undecidedMm2() > 0 ? measure.area(face.undecidedMm2()) : "nothing"));
             face.undecided().stream()
                     .map(u -> Prose.plain(u.why()))
