@@ -6,9 +6,17 @@ import corewright.sandwich.spec.CoreMaterial;
  * Stresses at the centre of a cell.
  *
  * @param shearX core shear on planes square to x, MPa; likewise y
- * @param crush pressure in the core through its thickness, MPa, compression positive
+ * @param squeeze pressure in the core, the mean through its thickness, MPa, compression positive
+ * @param press what presses on the outer skin, MPa
  */
-public record CellStress(Place place, double shearX, double shearY, double crush, SkinStress outer, SkinStress inner) {
+public record CellStress(
+        Place place,
+        double shearX,
+        double shearY,
+        double squeeze,
+        double press,
+        SkinStress outer,
+        SkinStress inner) {
     /**
      * Where the cell is and what it is.
      *
@@ -35,6 +43,14 @@ public record CellStress(Place place, double shearX, double shearY, double crush
             return Math.max(
                     middle.plus(bending, 1).worst(), middle.plus(bending, -1).worst());
         }
+    }
+
+    /**
+     * Pressure in the core at the outer skin, where it is largest, MPa: by equilibrium it falls off evenly to the inner one, from half of what
+     * presses above the mean to as much below it, as core shear carries it.
+     */
+    public double crush() {
+        return place.bonded() ? squeeze + press / 2 : squeeze;
     }
 
     /** Resultant core shear. */

@@ -109,8 +109,8 @@ public final class Margins {
         strength(
                 "repair bond, peel" + of,
                 bond.peel(),
-                s -> Math.max(0, -s.crush()),
-                "tension across the bond, -(" + crushing + ") / peel strength",
+                s -> Math.max(0, -s.squeeze()),
+                "tension across the bond, -Ez (w_o - w_i) / c / peel strength",
                 where,
                 from);
     }

@@ -135,8 +135,8 @@ public final class Response {
     /** How {@link CellStress#crush} is found. */
     String crushFormula() {
         return model.together.isEmpty()
-                ? "Ez (w_o - w_i) / c"
-                : "half the pressure on the outer skin; beside loose skins and in soft cores Ez (w_o - w_i) / c";
+                ? "Ez (w_o - w_i) / c + p/2, p what presses on the outer skin"
+                : "what presses on the outer skin, p; beside loose skins and in soft cores Ez (w_o - w_i) / c + p/2";
     }
 
     /**

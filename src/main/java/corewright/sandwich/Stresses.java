@@ -53,15 +53,18 @@ final class Stresses {
      * the inner one, evenly as core shear carries it, and within some millimetres of where it presses. Where they do so on one side of a cell only,
      * the larger of both.
      */
-    private double crush(int c, double squeeze) {
-        double squeezed = model.zones.get(model.mesh.zone[c]).material().ezMPa() * squeeze;
-        double pressed = 0;
-        int alike = 0;
-        for (int v : model.mesh.cells[c]) {
-            pressed += pressure[v] / model.mesh.cells[c].length / 2;
-            alike += model.together.get(v) ? 1 : 0;
-        }
-        return alike == 0 || Math.abs(squeezed) > Math.abs(pressed) ? squeezed : pressed;
+    private double squeeze(int c, double strain) {
+        double squeezed = model.zones.get(model.mesh.zone[c]).material().ezMPa() * strain;
+        double half = press(c) / 2;
+        boolean apart = Arrays.stream(model.mesh.cells[c]).noneMatch(model.together::get);
+        return apart || Math.abs(squeezed) > Math.abs(half) ? squeezed : half;
+    }
+
+    private double press(int c) {
+        return Arrays.stream(model.mesh.cells[c])
+                .mapToDouble(v -> pressure[v])
+                .average()
+                .orElse(0);
     }
 
     private CellStress at(int c, boolean clear) {
@@ -110,7 +113,8 @@ final class Stresses {
                         zone.material()),
                 zone.material().gxzMPa() * slipX,
                 zone.material().gyzMPa() * slipY,
-                crush(c, squeeze),
+                squeeze(c, squeeze),
+                press(c),
                 skin(rows, centre, model.panel.outer(), 0, surfaces, q, large),
                 skin(rows, centre, model.panel.inner(), 1, surfaces, q, large));
     }
