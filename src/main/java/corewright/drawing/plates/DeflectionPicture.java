@@ -70,7 +70,7 @@ public final class DeflectionPicture {
      */
     public static double paint(
             Paper paper, Face face, PanelStiffness panel, List<State> states, List<Box> boxes, Measure measure) {
-        List<Double> levels = levels(panel, states);
+        List<Double> levels = levels(panel, states, measure);
         Envelope extent = panel.panel().area().getEnvelopeInternal();
         double scale = scale(panel, boxes.get(0));
         for (int i = 0; i < states.size(); i++) {
@@ -92,7 +92,7 @@ public final class DeflectionPicture {
         return Math.ceil(Math.max(extent.getWidth() / box.width(), extent.getHeight() / box.height()));
     }
 
-    private static List<Double> levels(PanelStiffness panel, List<State> states) {
+    private static List<Double> levels(PanelStiffness panel, List<State> states, Measure measure) {
         double smallest = Double.POSITIVE_INFINITY;
         double largest = 0;
         for (State state : states) {
@@ -100,7 +100,7 @@ public final class DeflectionPicture {
             smallest = Math.min(smallest, most);
             largest = Math.max(largest, most);
         }
-        return DeflectionLevels.between(smallest, largest);
+        return DeflectionLevels.between(measure, smallest, largest);
     }
 
     /**
@@ -108,7 +108,7 @@ public final class DeflectionPicture {
      * without the greys too.
      */
     public static void paintScale(Paper paper, PanelStiffness panel, List<State> states, Box box, Measure measure) {
-        List<Double> levels = levels(panel, states);
+        List<Double> levels = levels(panel, states, measure);
         String head = "gives, " + measure.depthUnit();
         double left = box.x() + HEAD.width(head) + 3;
         paper.text(head, box.x(), box.middleY() + HEAD.capMm() / 2, HEAD, Anchor.LEFT);
@@ -121,7 +121,7 @@ public final class DeflectionPicture {
         for (int i = 0; i < levels.size(); i++) {
             double x = left + (i + 1) * cell;
             double level = levels.get(i);
-            paper.line(level == 1 || level == 10 ? HEAVY : LINE, x, box.y(), x, box.bottom());
+            paper.line(DeflectionLevels.heavy(measure, level) ? HEAVY : LINE, x, box.y(), x, box.bottom());
             paper.haloText(
                     measure.deflectionFigure(level), x, box.middleY() + FIGURE.capMm() / 2, FIGURE, Anchor.CENTRE, 0.8);
         }
@@ -182,7 +182,7 @@ public final class DeflectionPicture {
         Optional<LineString> longest = Optional.empty();
         for (Object each : merger.getMergedLineStrings()) {
             LineString drawn = (LineString) each;
-            paper.draw(PlanView.shape(drawn), level == 1 || level == 10 ? HEAVY : LINE);
+            paper.draw(PlanView.shape(drawn), DeflectionLevels.heavy(measure, level) ? HEAVY : LINE);
             if (longest.isEmpty() || drawn.getLength() > longest.get().getLength()) {
                 longest = Optional.of(drawn);
             }

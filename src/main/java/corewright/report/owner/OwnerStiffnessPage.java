@@ -29,7 +29,9 @@ import org.locationtech.jts.geom.Envelope;
 /** What the damage took from the panel that lost most on a face, and what repair gives back. */
 final class OwnerStiffnessPage {
     private static final double APART = 8;
+    private static final double GAP = 4;
     private static final double MOST_HIGH = 105;
+    private static final double LEAST_HIGH = 30;
     private static final List<State> PICTURES = List.of(State.AS_FOUND, State.AFTER_PLAN);
 
     private final Assessment assessment;
@@ -71,14 +73,17 @@ final class OwnerStiffnessPage {
                         PageFrame.FULL_WIDTH,
                         Anchor.LEFT)
                 + 3;
-        y = pictures(paper, y) + 4;
-        RuledTable table = table();
-        y += table.paint(paper, PageFrame.LEFT, y, 0, table.size()) + 4;
-        if (!panel.cases().isEmpty()) {
-            RuledTable cases = cases();
-            y += cases.paint(paper, PageFrame.LEFT, y, 0, cases.size()) + 4;
+        List<RuledTable> tables = panel.cases().isEmpty() ? List.of(table()) : List.of(table(), cases());
+        String notes = measure.say(notes());
+        double below = GAP + Prose.NOTE.height(notes, PageFrame.FULL_WIDTH);
+        for (RuledTable table : tables) {
+            below += table.height() + GAP;
         }
-        Prose.NOTE.paint(paper, measure.say(notes()), PageFrame.LEFT, y, PageFrame.FULL_WIDTH, Anchor.LEFT);
+        y = pictures(paper, y, PageSize.of(assessment.survey()).bodyEnd() - below) + GAP;
+        for (RuledTable table : tables) {
+            y += table.paint(paper, PageFrame.LEFT, y, 0, table.size()) + GAP;
+        }
+        Prose.NOTE.paint(paper, notes, PageFrame.LEFT, y, PageFrame.FULL_WIDTH, Anchor.LEFT);
     }
 
     private boolean deck() {
@@ -101,11 +106,14 @@ final class OwnerStiffnessPage {
                 + " Darker is softer; the lines carry the figures. The ring marks the place that is softest as found.";
     }
 
-    private double pictures(Paper paper, double top) {
+    /** @param bottom where they end at the latest, as all below them has its place too */
+    private double pictures(Paper paper, double top, double bottom) {
         Envelope extent = panel.panel().area().getEnvelopeInternal();
         double width = (PageFrame.FULL_WIDTH - APART) / 2;
-        double height = Math.min(MOST_HIGH, width * extent.getHeight() / extent.getWidth());
         double heads = Prose.TEXT.leadMm() + Prose.NOTE.leadMm() + 2;
+        double room = bottom - top - heads - 1 - Prose.NOTE.leadMm();
+        double height = Math.max(
+                LEAST_HIGH, Math.min(Math.min(MOST_HIGH, room), width * extent.getHeight() / extent.getWidth()));
         List<Box> boxes = new ArrayList<>();
         List<State> shown = PICTURES.stream().filter(panel.known()::contains).toList();
         for (int i = 0; i < shown.size(); i++) {
