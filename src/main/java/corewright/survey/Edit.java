@@ -66,8 +66,9 @@ public sealed interface Edit {
         @Override
         public Survey apply(Survey survey) {
             Survey now = survey;
-            for (Edit edit : edits) {
-                now = edit.apply(now);
+            for (int from = 0, to; from < edits.size(); from = to) {
+                to = endOfRun(from);
+                now = applied(edits.subList(from, to), now);
             }
             return now;
         }
@@ -76,12 +77,53 @@ public sealed interface Edit {
         public Edit inverse(Survey before) {
             List<Edit> back = new ArrayList<>();
             Survey now = before;
-            for (Edit edit : edits) {
-                back.add(edit.inverse(now));
-                now = edit.apply(now);
+            for (int from = 0, to; from < edits.size(); from = to) {
+                to = endOfRun(from);
+                for (Edit edit : edits.subList(from, to)) {
+                    back.add(edit.inverse(now)); // of a run from the last to the first no item has moved before its turn
+                }
+                now = applied(edits.subList(from, to), now);
             }
             Collections.reverse(back);
             return new Together(back);
+        }
+
+        /** Where items that are put in one behind the other, or taken away from the last to the first, end. */
+        private int endOfRun(int from) {
+            int to = from + 1;
+            while (to < edits.size() && follows(edits.get(from), edits.get(to), to - from)) {
+                to++;
+            }
+            return to;
+        }
+
+        private static boolean follows(Edit first, Edit next, int after) {
+            return first instanceof Insert<?> a
+                            && next instanceof Insert<?> b
+                            && b.part.equals(a.part)
+                            && b.at == a.at + after
+                    || first instanceof Remove<?> c
+                            && next instanceof Remove<?> d
+                            && d.part.equals(c.part)
+                            && d.at == c.at - after;
+        }
+
+        /** A run at once, as each edit copies the whole list. */
+        private static Survey applied(List<Edit> run, Survey survey) {
+            Edit first = run.get(0);
+            if (run.size() > 1 && first instanceof Insert<?> insert) {
+                return inserted(insert.part, insert.at, run, survey);
+            } else if (first instanceof Remove<?> remove) {
+                return remove.part.spliced(survey, remove.at - run.size() + 1, run.size(), List.of());
+            }
+            return first.apply(survey);
+        }
+
+        private static <T> Survey inserted(Part<T> part, int at, List<Edit> run, Survey survey) {
+            List<T> items = run.stream()
+                    .map(e -> part.type().cast(((Insert<?>) e).item))
+                    .toList();
+            return part.spliced(survey, at, 0, items);
         }
     }
 

@@ -3,11 +3,14 @@ package corewright.survey;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
 
 import corewright.GeneratedSurveys;
+import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -52,6 +55,28 @@ class EditTest {
         }
 
         assertThat(now).isEqualTo(first);
+    }
+
+    /** An imported sheet: done one by one, each copies the list. */
+    @Test
+    void manyRowsPutInTogetherAreTakenBackTogether() {
+        Survey before = new GeneratedSurveys(1).survey(3);
+        int first = before.readings().plugs().size();
+        List<Edit> rows = IntStream.range(0, 60_000)
+                .<Edit>mapToObj(i -> new Edit.Insert<>(
+                        Part.PLUGS, first + i, new Plug(new Origin("plugs.csv", i + 2), "K" + i, HERE, 11)))
+                .toList();
+        Edit sheet = new Edit.Together(rows);
+
+        assertTimeout(Duration.ofSeconds(10), () -> {
+            Survey after = sheet.apply(before);
+
+            assertThat(after.readings().plugs()).hasSize(first + 60_000);
+            assertThat(after.readings().plugs().get(first + 7).id()).isEqualTo("K7");
+            Edit back = sheet.inverse(before);
+            assertThat(back.apply(after).equals(before)).isTrue();
+            assertThat(back.inverse(after).apply(before).equals(after)).isTrue();
+        });
     }
 
     @Test
