@@ -39,8 +39,10 @@ public final class Decider {
         List<RecorePlan> recores = methods.of(Method.RECORE).stream()
                 .flatMap(id -> plans.recore(id).stream())
                 .toList();
-        List<RegionDecision> decisions =
-                methods.regions().stream().map(d -> filledWith(d, injections)).map(d -> missed(d, plans)).toList();
+        List<RegionDecision> decisions = methods.regions().stream()
+                .map(d -> filledWith(d, injections))
+                .map(d -> missed(d, plans))
+                .toList();
         List<DryingTime> drying = methods.drying();
         RegionOptions options = new RegionOptions(survey, plans, drying, panels);
         List<Choices.Row> choices =

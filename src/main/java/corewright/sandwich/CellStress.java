@@ -10,13 +10,7 @@ import corewright.sandwich.spec.CoreMaterial;
  * @param press what presses on the outer skin, MPa
  */
 public record CellStress(
-        Place place,
-        double shearX,
-        double shearY,
-        double squeeze,
-        double press,
-        SkinStress outer,
-        SkinStress inner) {
+        Place place, double shearX, double shearY, double squeeze, double press, SkinStress outer, SkinStress inner) {
     /**
      * Where the cell is and what it is.
      *

@@ -80,7 +80,8 @@ public sealed interface Edit {
             for (int from = 0, to; from < edits.size(); from = to) {
                 to = endOfRun(from);
                 for (Edit edit : edits.subList(from, to)) {
-                    back.add(edit.inverse(now)); // of a run from the last to the first no item has moved before its turn
+                    back.add(
+                            edit.inverse(now)); // of a run from the last to the first no item has moved before its turn
                 }
                 now = applied(edits.subList(from, to), now);
             }

@@ -309,7 +309,12 @@ class SpoiledSurveysTest {
     }
 
     private static void unread(List<Slip> to) {
-        to.add(kept("one reading", "deck00", r -> r.number() == 1, Verdicts.NONE, "nothing counts as read for water (fewer than 5 readings lie on it), nothing counts as tapped"));
+        to.add(kept(
+                "one reading",
+                "deck00",
+                r -> r.number() == 1,
+                Verdicts.NONE,
+                "nothing counts as read for water (fewer than 5 readings lie on it), nothing counts as tapped"));
         to.add(kept("three readings", "deck12", r -> r.number() <= 3, Verdicts.PART, "15 % lies within 300 mm"));
         to.add(kept("port half", "deck12", r -> r.y() > 0, Verdicts.PART, "was the other half left out"));
         to.add(kept("bow only", "deck00", r -> r.x() < 900, Verdicts.PART, "was the other half left out"));
