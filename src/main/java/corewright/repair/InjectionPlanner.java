@@ -208,7 +208,7 @@ final class InjectionPlanner {
                 mix.partBG(),
                 buy.grossG(),
                 arithmetic(cavityMm3, mix, buy, filled),
-                with(cautions(pattern, holes, resin, reach, covered), injections, filled),
+                with(cautions(pattern, holes, resin, reach, covered), injections, filled, pattern.locked.ventsByHand()),
                 filled.fill(),
                 new Outlook(
                         filled.fill().simulated()
@@ -259,8 +259,9 @@ final class InjectionPlanner {
         return lines;
     }
 
-    /** And which holes are left out, and which vents stand near another opening, with the reason. */
-    private List<String> with(List<String> cautions, List<Hole> wanted, FillPlanning.Outcome filled) {
+    /** And which holes are left out, and which vents stand near another opening, with the reason; a person has their own. */
+    private static List<String> with(
+            List<String> cautions, List<Hole> wanted, FillPlanning.Outcome filled, boolean byHand) {
         List<String> all = new ArrayList<>(cautions);
         Set<String> kept = new HashSet<>();
         filled.state().pouring().holes().forEach(h -> kept.add(h.id()));
@@ -276,7 +277,8 @@ final class InjectionPlanner {
                 all.add("Vent V" + (v + 1) + " stands near another hole: without it " + Amounts.percent(share)
                         + " of the space would keep its air.");
             } else if (filled.state().crowded(vents.get(v))) {
-                all.add("Vent V" + (v + 1) + " stands near another hole: the last of the air is expected there.");
+                String why = byHand ? ", where it was placed by hand." : ": the last of the air is expected there.";
+                all.add("Vent V" + (v + 1) + " stands near another hole" + why);
             }
         }
         filled.state().pouring().tooLong().ifPresent(all::add);
