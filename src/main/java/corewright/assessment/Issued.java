@@ -30,6 +30,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -130,12 +131,14 @@ public record Issued(FrozenPlan plan, List<String> changes, List<Finding> findin
             EmptySpace space = EmptySpace.of(damage, plan);
             FrozenSpace frozen =
                     FrozenSpace.of(survey, damage.face(space.face()).regions(), space);
-            boolean same = frozen.same(plan);
+            boolean stands = frozen.stands(plan);
+            Set<String> filled = frozen.filled(plan);
             Map<String, Double> grams =
                     WorkLog.planned(plan, survey.settings().drilling().wasteFraction());
             for (Hole h : plan.holes()) {
-                Standing old = before.hole(h.id()).map(PlannedHole::standing).orElse(Standing.DROPPED);
-                boolean held = same ? old == Standing.HELD : frozen.begun() && old != Standing.DROPPED;
+                Optional<PlannedHole> old = before.hole(h.id());
+                boolean held = old.filter(o -> stands ? o.held() : frozen.begun() && !o.dropped())
+                        .isPresent();
                 Hole.Nozzle nozzle = h.nozzle();
                 holes.put(
                         h.id(),
@@ -147,7 +150,7 @@ public record Issued(FrozenPlan plan, List<String> changes, List<Finding> findin
                                 tenths(h.diameterMm()),
                                 tenths(h.depthStopMm()),
                                 tenths(grams.getOrDefault(h.id(), 0.0)),
-                                held ? Standing.HELD : Standing.PLANNED,
+                                filled.contains(h.id()) ? Standing.FILLED : held ? Standing.HELD : Standing.PLANNED,
                                 nozzle == null ? "" : nozzle.access(),
                                 nozzle == null ? 0 : Math.rint(nozzle.pushMm())));
             }

@@ -160,11 +160,11 @@ public final class RepairPlanner {
         FrozenSpace frozen = FrozenSpace.of(survey, face.regions(), space);
         InjectionPlanner.Outcome first =
                 injection(task, space, frozen.heldBefore(), memory).named(frozen::named);
-        if (frozen.isEmpty() || first.plan() == null || frozen.same(first.plan())) {
+        if (frozen.isEmpty() || first.plan() == null || frozen.stands(first.plan())) {
             return first;
         }
         List<MovedHole> held = frozen.begun() ? frozen.all() : List.of();
-        return injection(task, space, held, memory).named(frozen::named);
+        return injection(task, space, held, memory).named(frozen::revised);
     }
 
     /** @param held injection holes that stay where they are */

@@ -59,6 +59,8 @@ public record FrozenPlan(
         PLANNED,
         /** Planned, and held where it was when this revision was made. */
         HELD,
+        /** Held so, and mix had gone in by the log: its grams are those of the revision by which it was filled. */
+        FILLED,
         /** Left out since; the name is not given again. */
         DROPPED
     }
@@ -100,6 +102,11 @@ public record FrozenPlan(
             double pushMm) {
         public boolean dropped() {
             return standing == Standing.DROPPED;
+        }
+
+        /** Whether it stood where it is when this revision was made. */
+        public boolean held() {
+            return standing == Standing.HELD || standing == Standing.FILLED;
         }
 
         /** Whether mix goes in. */

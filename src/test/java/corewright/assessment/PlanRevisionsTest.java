@@ -1,18 +1,32 @@
 package corewright.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import corewright.SurveyFolders;
 import corewright.intake.SurveyFolder;
+import corewright.repair.mix.Mix;
+import corewright.repair.plan.Hole;
+import corewright.repair.plan.InjectionPlan;
+import corewright.repair.work.WorkLog;
+import corewright.reuse.Memory;
 import corewright.stiffness.State;
 import corewright.store.RepairPlanText;
+import corewright.survey.CoreState;
 import corewright.survey.FrozenPlan;
+import corewright.survey.FrozenPlan.PlannedHole;
+import corewright.survey.FrozenPlan.Standing;
 import corewright.survey.Origin;
 import corewright.survey.Part;
+import corewright.survey.Probe;
+import corewright.survey.Spot;
 import corewright.survey.Survey;
 import corewright.survey.WorkEntry;
+import corewright.survey.settings.Settings;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.NullUnmarked;
 import org.junit.jupiter.api.AfterAll;
@@ -117,6 +131,59 @@ class PlanRevisionsTest {
         assertThat(worked.gains().advised())
                 .isPresent()
                 .isNotEqualTo(again.gains().advised());
+    }
+
+    /** What went in counts: a space found to be another takes by its next revision what it wants less what is in. */
+    @Test
+    void openHolesShareWhatThePartFilledSpaceStillWants() throws IOException {
+        Survey survey = thick();
+        FrozenPlan first = PlanSequences.Run.of(survey, new Memory()).plan();
+        PlannedHole done = first.holes().stream()
+                .max(Comparator.comparingDouble(PlannedHole::grams))
+                .orElseThrow();
+        double planned = first.holes().stream()
+                .filter(h -> h.region().equals(done.region()))
+                .mapToDouble(PlannedHole::grams)
+                .sum();
+        List<WorkEntry> log = List.of(new WorkEntry(new Origin("log.csv", 2), done.name(), 120, done.grams(), null));
+        List<Probe> probes = new ArrayList<>(survey.readings().probes());
+        probes.add(
+                new Probe(new Origin("probes.csv", 9), "P6", new Spot("foredeck", 450, 560), 7, CoreState.DRY, null));
+        Survey probed = Part.LOG.with(Part.PROBES.with(survey.with(first), probes), log);
+        PlanSequences.Run run = PlanSequences.Run.of(probed, new Memory());
+        FrozenPlan next = run.plan();
+
+        assertThat(next.revision()).isEqualTo(2);
+        assertThat(next.hole(done.name()).orElseThrow().standing()).isEqualTo(Standing.FILLED);
+        assertThat(next.hole(done.name()).orElseThrow().grams()).isEqualTo(done.grams());
+        InjectionPlan plan = run.injections().stream()
+                .filter(p -> p.holes().stream().anyMatch(h -> h.id().equals(done.name())))
+                .findFirst()
+                .orElseThrow();
+        Settings settings = probed.settings();
+        double waste = settings.drilling().wasteFraction();
+        double wantedG = Mix.of(plan.cavityMm3().p50(), settings.resin(plan.resin()), waste)
+                .netG();
+        double heldG = plan.outlook().heldLikelyG() * (1 - waste);
+        double inAll = WorkLog.planned(plan, waste).values().stream()
+                .mapToDouble(g -> g)
+                .sum();
+        assertThat(wantedG).isNotCloseTo(planned, within(5.0));
+        assertThat(inAll + heldG).isCloseTo(wantedG, within(1.0)); // less is rounding of what is held back
+        assertThat(plan.batches().stream().filter(b -> b.holes().contains(done.name())))
+                .singleElement()
+                .satisfies(b -> assertThat(b.holes()).containsExactly(done.name()));
+        assertThat(plan.cautions()).anyMatch(c -> c.contains("of an earlier revision are in"));
+
+        List<WorkEntry> more = new ArrayList<>(log);
+        String other = plan.filling().stream()
+                .map(Hole::id)
+                .filter(h -> !h.equals(done.name()))
+                .findFirst()
+                .orElseThrow();
+        more.add(new WorkEntry(new Origin("log.csv", 3), other, 180, 3, null));
+        PlanSequences.Run worked = PlanSequences.Run.of(Part.LOG.with(probed.with(next), more), new Memory());
+        assertThat(RepairPlanText.of(worked.plan())).isEqualTo(RepairPlanText.of(next));
     }
 
     private Assessment assess(Survey survey) {

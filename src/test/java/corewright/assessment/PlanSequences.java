@@ -10,6 +10,7 @@ import corewright.decision.Decision;
 import corewright.decision.Method;
 import corewright.decision.Methods;
 import corewright.repair.RepairPlanner;
+import corewright.repair.plan.InjectionPlan;
 import corewright.repair.plan.RepairOptions;
 import corewright.repair.work.Begun;
 import corewright.repair.work.KeptRegions;
@@ -61,7 +62,7 @@ final class PlanSequences {
     }
 
     /** What a run comes to, without the panels: no plan rests on them. */
-    record Run(FrozenPlan plan, WorkDone work) {
+    record Run(FrozenPlan plan, WorkDone work, List<InjectionPlan> injections) {
         static Run of(Survey survey, Memory memory) {
             DamageMap damage = KeptRegions.on(survey, Damage.fit(survey, memory).map());
             RepairOptions options = RepairPlanner.plan(survey, damage, memory);
@@ -77,7 +78,9 @@ final class PlanSequences {
                     new PanelGains(survey, damage, StiffnessMap.NONE, memory),
                     Map.of());
             return new Run(
-                    Issued.of(survey, damage, decision).plan(), WorkDone.of(survey, damage, decision.injections()));
+                    Issued.of(survey, damage, decision).plan(),
+                    WorkDone.of(survey, damage, decision.injections()),
+                    decision.injections());
         }
     }
 

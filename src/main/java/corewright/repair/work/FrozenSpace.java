@@ -15,10 +15,12 @@ import corewright.survey.MovedHole;
 import corewright.survey.NamedLog;
 import corewright.survey.Spot;
 import corewright.survey.Survey;
+import corewright.survey.WorkEntry;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -33,7 +35,7 @@ import org.locationtech.jts.geom.GeometryFactory;
  *
  * <p>A hole at the very place of an old one of its kind has the old name; any other gets a number that was never given. Holes
  * that are drilled stay exactly, with their stop. Once one of a space is drilled, none that may still be drilled moves, vents
- * too; only what is not covered gets new ones.
+ * too; only what is not covered gets new ones. What went in stays as it was planned, see {@link PartFilled}.
  */
 public final class FrozenSpace {
     private static final GeometryFactory FACTORY = new GeometryFactory();
@@ -41,21 +43,28 @@ public final class FrozenSpace {
     /** A new vent this share of the reach from one that is there would let out the same air. Practice. */
     private static final double SAME_AIR = 0.5;
 
+    private final Survey survey;
     private final FrozenPlan plan;
     private final List<Region> regions;
     private final EmptySpace space;
     private final Set<String> begun;
     private final Set<String> written;
+    private final List<WorkEntry> log;
     private final List<MovedHole> moved;
     /** Those of the plan that lie here and are not left out, or are drilled. */
     private final List<PlannedHole> here;
 
     private FrozenSpace(Survey survey, List<Region> regions, EmptySpace space) {
+        this.survey = survey;
         plan = survey.repairPlan();
         this.regions = regions;
         this.space = space;
         begun = Begun.holes(survey);
         written = NamedLog.written(survey.log());
+        log = NamedLog.of(
+                        survey.log(),
+                        plan.holes().stream().map(PlannedHole::name).toList())
+                .entries();
         moved = survey.judgements().holes();
         here = plan.holes().stream().filter(this::isHere).toList();
     }
@@ -98,7 +107,7 @@ public final class FrozenSpace {
 
     /** Injection holes that were held when the plan was made, as the planner takes them. */
     public List<MovedHole> heldBefore() {
-        return locks(here.stream().filter(h -> h.standing() == Standing.HELD));
+        return locks(here.stream().filter(PlannedHole::held));
     }
 
     /** All its injection holes. */
@@ -121,9 +130,76 @@ public final class FrozenSpace {
         return names.equals(now);
     }
 
-    /** A new plan of this space under the names of the frozen one, with what is drilled in it. */
+    /** Whether it is the frozen plan again: its holes, and their grams where more was filled since. */
+    public boolean stands(InjectionPlan named) {
+        return same(named) && (before(named).equals(filledNow(named)) || sameGrams(named));
+    }
+
+    private boolean sameGrams(InjectionPlan named) {
+        Map<String, Double> grams =
+                WorkLog.planned(named, survey.settings().drilling().wasteFraction());
+        return here.stream()
+                .allMatch(h -> Math.abs(h.grams() - grams.getOrDefault(h.name(), 0.0)) <= PartFilled.SAME_G);
+    }
+
+    /**
+     * Names of the holes into which mix had gone when the revision was made that has this plan of the space.
+     *
+     * @param named under the frozen names
+     */
+    public Set<String> filled(InjectionPlan named) {
+        return stands(named) ? before(named) : filledNow(named);
+    }
+
+    /** Those of the frozen plan; not where their lines of the log are gone. */
+    private Set<String> before(InjectionPlan named) {
+        Set<String> filled = filledNow(named);
+        filled.removeIf(name -> plan.hole(name).orElseThrow().standing() != Standing.FILLED);
+        return filled;
+    }
+
+    /** All by the log; not those that took next to nothing, or of which a lift is still to go. */
+    private Set<String> filledNow(InjectionPlan named) {
+        LiftsIn lifts = new LiftsIn(named.batches(), log);
+        Set<String> filled = new LinkedHashSet<>();
+        for (Hole hole : named.filling()) {
+            double g = takenG(hole.id());
+            double plannedG = plan.hole(hole.id()).map(PlannedHole::grams).orElse(0.0);
+            if (g > WorkWords.NOTHING * plannedG && lifts.in(hole.id()) >= lifts.all(hole.id())) {
+                filled.add(hole.id());
+            }
+        }
+        return filled;
+    }
+
+    private double takenG(String hole) {
+        return log.stream()
+                .filter(e -> e.hole().equals(hole))
+                .mapToDouble(WorkEntry::grams)
+                .sum();
+    }
+
+    /** Where nothing was planned for a filled hole, what went in counts: it is in the space. */
+    private InjectionPlan partFilled(InjectionPlan named, Set<String> filled) {
+        Map<String, Double> doneG = new LinkedHashMap<>();
+        for (String hole : filled) {
+            double plannedG = plan.hole(hole).map(PlannedHole::grams).orElse(0.0);
+            doneG.put(hole, plannedG > 0 ? plannedG : takenG(hole));
+        }
+        double takenG = filled.stream().mapToDouble(this::takenG).sum();
+        return filled.isEmpty() ? named : new PartFilled(survey, doneG, takenG).of(named);
+    }
+
+    /** A new plan of this space under the names of the frozen one, with what is drilled in it and what was filled before. */
     public InjectionPlan named(InjectionPlan fresh) {
-        return begunWords(new Names().on(fresh, kept(fresh)));
+        InjectionPlan named = begunWords(new Names().on(fresh, kept(fresh)));
+        return partFilled(named, before(named));
+    }
+
+    /** The same as a new revision, with all that is filled by now. */
+    public InjectionPlan revised(InjectionPlan fresh) {
+        InjectionPlan named = begunWords(new Names().on(fresh, kept(fresh)));
+        return partFilled(named, filledNow(named));
     }
 
     /** The holes of a new plan, and those of the old one that stay. */
