@@ -247,7 +247,7 @@ public final class FillPlanning {
         Pouring full = state.pouring().full();
         FillState best = state;
         if (full.resin().expansion() <= 1) { // as much more into each: a front that is late leaves no place its share
-            best = best.orBetter(exactly(state.pouring(full, middle)));
+            best = best.orBetter(exactly(state.pouring(full, middle), GRAM_ROUNDS));
         }
         return best.emptyShare() > EMPTY ? best.orBetter(poured(state.with(full, middle))) : best;
     }
@@ -322,7 +322,8 @@ public final class FillPlanning {
         for (int round = 0; round < EVEN_ROUNDS && uneven(best); round++) {
             Pouring shared = best.pouring()
                     .times(new FillRecord(best.ran()).thinner(best.pouring().holes()));
-            FillState next = taken(best.with(round > 0 && shared.canBeLess() ? shared.less() : shared, middle));
+            Pouring tried = round > 0 && shared.canBeLess() ? shared.less() : shared;
+            FillState next = exactly(best.with(tried, middle), EVEN_GRAMS);
             boolean kept = !byHand
                     || next.pouring().holes().size() == best.pouring().holes().size();
             boolean better = kept
@@ -337,39 +338,34 @@ public final class FillPlanning {
         return best;
     }
 
-    /** Each hole with the grams it took. */
-    private FillState taken(FillState start) {
-        FillState state = start;
-        for (int round = 0; round < EVEN_GRAMS && !state.asPoured(); round++) {
-            state = state.with(state.pouring().after(state.takenMm3(), true), middle);
-        }
-        return state;
-    }
-
     /**
      * Of a mix that does not rise: what each takes until mix shows at the next, then just so much, as long as that goes in. Where by
      * the last tenth of a gram a front stops short and shuts air in, the hand that goes by what shows is believed.
      */
     private FillState fromHoleToHole(FillState start) {
         FillState state = start;
-        FillState best = exactly(state.pouring(state.pouring().after(state.takenMm3(), true), middle));
+        FillState best = exactly(asTaken(state), GRAM_ROUNDS);
         for (int round = 0; round < EXACT_FROM && best.emptyShare() > EMPTY; round++) {
             if (state.asPoured()) {
                 return best.orBetter(state);
             }
             state = state.with(state.pouring().after(state.takenMm3(), true), middle);
-            best = best.orBetter(exactly(state.pouring(state.pouring().after(state.takenMm3(), true), middle)));
+            best = best.orBetter(exactly(asTaken(state), GRAM_ROUNDS));
         }
         return best.orBetter(state);
     }
 
     /** Each hole with what goes in, of what it was given. */
-    private FillState exactly(FillState start) {
+    private FillState exactly(FillState start, int rounds) {
         FillState state = start;
-        for (int round = 0; round < GRAM_ROUNDS && !state.asPoured(); round++) {
-            state = state.pouring(state.pouring().after(state.takenMm3(), true), middle);
+        for (int round = 0; round < rounds && !state.asPoured(); round++) {
+            state = asTaken(state);
         }
         return state;
+    }
+
+    private FillState asTaken(FillState state) {
+        return state.pouring(state.pouring().after(state.takenMm3(), true), middle);
     }
 
     private static boolean uneven(FillState state) {
