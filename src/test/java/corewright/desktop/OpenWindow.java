@@ -1,5 +1,9 @@
 package corewright.desktop;
 
+import corewright.Assessments;
+import corewright.SurveyFolders;
+import corewright.assessment.Assessed;
+import corewright.assessment.Partial;
 import corewright.desktop.plan.PlanPane;
 import corewright.desktop.state.Chain;
 import corewright.desktop.state.Recent;
@@ -54,6 +58,16 @@ final class OpenWindow implements AutoCloseable {
     private final FxJobs jobs = new FxJobs();
     private final Preferences preferences = Preferences.userRoot()
             .node("corewright-test-" + ProcessHandle.current().pid());
+
+    /** With the minimal survey, of which nothing is calculated. */
+    static OpenWindow bare(Path folder) {
+        Chain chain = (survey, findings, earlier, progress) ->
+                new Assessed(Assessments.fresh(Partial.bare(survey, findings)), earlier);
+        OpenWindow window = new OpenWindow(chain, Optional.empty());
+        doFx(() -> window.desk.open(SurveyFolders.minimal(folder).path()));
+        window.waitUntilCalculated();
+        return window;
+    }
 
     OpenWindow(Chain chain, Optional<Path> chosen) {
         this(chain, new NoChooser(chosen));

@@ -2,10 +2,6 @@ package corewright.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import corewright.Assessments;
-import corewright.SurveyFolders;
-import corewright.assessment.Assessed;
-import corewright.assessment.Partial;
 import corewright.desktop.plan.PlanPane;
 import corewright.desktop.state.Step;
 import corewright.survey.Moisture;
@@ -13,7 +9,6 @@ import corewright.survey.Survey;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import javafx.geometry.Point2D;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -23,16 +18,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What a slip of the hand must not do; nothing is calculated here. */
 class SafeWindowTest {
-    private static OpenWindow open(Path folder) {
-        OpenWindow window = new OpenWindow(
-                (survey, findings, earlier, progress) ->
-                        new Assessed(Assessments.fresh(Partial.bare(survey, findings)), earlier),
-                Optional.empty());
-        OpenWindow.doFx(() -> window.desk.open(SurveyFolders.minimal(folder).path()));
-        window.waitUntilCalculated();
-        return window;
-    }
-
     private static Survey survey(OpenWindow window) {
         return window.desk.bench().survey().orElseThrow();
     }
@@ -43,7 +28,7 @@ class SafeWindowTest {
 
     @Test
     void aWalkWithSlipsIsMendedByOneKeyEach(@TempDir Path folder) {
-        try (OpenWindow window = open(folder)) {
+        try (OpenWindow window = OpenWindow.bare(folder)) {
             List<Moisture> before = survey(window).readings().moisture();
             window.click("#step-readings");
             window.click("#walk");
@@ -68,7 +53,7 @@ class SafeWindowTest {
 
     @Test
     void drawingEndsWithItsStepAndADragMovesOnlyThePlan(@TempDir Path folder) {
-        try (OpenWindow window = open(folder)) {
+        try (OpenWindow window = OpenWindow.bare(folder)) {
             Survey before = survey(window);
             window.click("#step-plan");
             window.click("#draw");
@@ -87,7 +72,7 @@ class SafeWindowTest {
 
     @Test
     void aFolderEditedBeforeOffersItsFile(@TempDir Path folder) {
-        try (OpenWindow window = open(folder)) {
+        try (OpenWindow window = OpenWindow.bare(folder)) {
             OpenWindow.doFx(() -> window.desk
                     .bench()
                     .edit(

@@ -2,10 +2,6 @@ package corewright.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import corewright.Assessments;
-import corewright.SurveyFolders;
-import corewright.assessment.Assessed;
-import corewright.assessment.Partial;
 import corewright.desktop.state.Step;
 import corewright.desktop.state.SurveyOpener;
 import corewright.survey.CoreState;
@@ -17,7 +13,6 @@ import corewright.survey.Survey;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Objects;
-import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -26,16 +21,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Readings and features touched, corrected, judged, noted and taken away; nothing is calculated here. */
 class TouchWindowTest {
-    private static OpenWindow open(Path folder) {
-        OpenWindow window = new OpenWindow(
-                (survey, findings, earlier, progress) ->
-                        new Assessed(Assessments.fresh(Partial.bare(survey, findings)), earlier),
-                Optional.empty());
-        OpenWindow.doFx(() -> window.desk.open(SurveyFolders.minimal(folder).path()));
-        window.waitUntilCalculated();
-        return window;
-    }
-
     private static Survey survey(OpenWindow window) {
         return window.desk.bench().survey().orElseThrow();
     }
@@ -55,7 +40,7 @@ class TouchWindowTest {
     void aReadingIsCorrectedSetAsideAndLeftAgain(@TempDir Path folder) throws IOException {
         Moisture before;
         Path file;
-        try (OpenWindow window = open(folder)) {
+        try (OpenWindow window = OpenWindow.bare(folder)) {
             window.click("#step-readings");
             before = survey(window).readings().moisture().get(7);
             String id = before.id();
@@ -101,7 +86,7 @@ class TouchWindowTest {
 
     @Test
     void aPilotHoleIsNotedAndAFittingEditedAndTakenAway(@TempDir Path folder) {
-        try (OpenWindow window = open(folder)) {
+        try (OpenWindow window = OpenWindow.bare(folder)) {
             window.click("#step-readings");
             window.click("#note");
             window.overwrite("#form-depth", "4.5");
@@ -143,7 +128,7 @@ class TouchWindowTest {
 
     @Test
     void whatIsFoundStaysMarkedUntilTheNextDeed(@TempDir Path folder) {
-        try (OpenWindow window = open(folder)) {
+        try (OpenWindow window = OpenWindow.bare(folder)) {
             window.hand.control(KeyCode.F);
             window.hand.write("cleat").type(KeyCode.ENTER);
             window.waitFor("a mark", () -> window.desk.bench().sight().mark().isPresent());

@@ -2,15 +2,10 @@ package corewright.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import corewright.Assessments;
-import corewright.SurveyFolders;
-import corewright.assessment.Assessed;
-import corewright.assessment.Partial;
 import corewright.survey.Meter;
 import corewright.survey.Moisture;
 import corewright.survey.Survey;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextInputControl;
@@ -23,16 +18,6 @@ import org.junit.jupiter.api.io.TempDir;
  * that the echo of one comes in the middle of the next.
  */
 class TypingWindowTest {
-    private static OpenWindow open(Path folder) {
-        OpenWindow window = new OpenWindow(
-                (survey, findings, earlier, progress) ->
-                        new Assessed(Assessments.fresh(Partial.bare(survey, findings)), earlier),
-                Optional.empty());
-        OpenWindow.doFx(() -> window.desk.open(SurveyFolders.minimal(folder).path()));
-        window.waitUntilCalculated();
-        return window;
-    }
-
     private static Survey survey(OpenWindow window) {
         return window.desk.bench().survey().orElseThrow();
     }
@@ -75,7 +60,7 @@ class TypingWindowTest {
 
     @Test
     void theSetUpLosesNothing(@TempDir Path folder) {
-        try (OpenWindow window = open(folder)) {
+        try (OpenWindow window = OpenWindow.bare(folder)) {
             OpenWindow.doFx(window.desk::setUp);
             theNextValueIsTypedWhileTheOneBeforeIsWritten(window);
             notesAndWhatWillNotDoStayAsTyped(window);
@@ -109,7 +94,7 @@ class TypingWindowTest {
 
     @Test
     void theSlipLosesNothing(@TempDir Path folder) {
-        try (OpenWindow window = open(folder)) {
+        try (OpenWindow window = OpenWindow.bare(folder)) {
             window.click("#step-readings");
             aReadingIsTypedOnWhileItIsWritten(window);
             window.click("#let-go");
